@@ -1,0 +1,326 @@
+// This file is about what a calculation is, and how one is run.
+import type { CautionCode } from './cautions/caution.ts'
+import { type Amounts, dimensionOfLine, type Line, readLine, sameDimension, workLine, writeLine } from './formula.ts'
+import type { Cited, Given, Outcome, Problem, Source, Step, Table } from './outcome.ts'
+import { isExact } from './quantities/amount.ts'
+import { equal, isList, isQuantity, less, type Quantity, type System, type Value } from './quantities/quantity.ts'
+import { readOne } from './quantities/read.ts'
+import { show } from './quantities/show.ts'
+import { type Dimension, dimensionOf, type Kind, unitNamed } from './quantities/units.ts'
+import type { Usual, Word } from './words/word.ts'
+
+type Words = Readonly<Record<string, Word>>
+/** What a calculation's own code is handed for a word: an option, a verdict, or a quantity for each place in turn. */
+type Handed<W> = W extends Word<infer K> ? (K extends 'choice' ? string : K extends 'verdict' ? boolean | null : Quantity) : never
+
+export interface Tools<N extends Words> {
+  /** Works a line and keeps the step; gives the quantity (of the first place, when there are several). */
+  line(name: string): Quantity
+  /** Every place's value of a word or of a line already worked. */
+  rows(name: string): readonly Quantity[]
+  /** The names of the places, in the same order as `rows`; one empty name when there is only one. */
+  readonly places: readonly string[]
+  has(name: keyof N & string): boolean
+  /** Whether a line has been worked, or a value put. */
+  worked(name: string): boolean
+  /** Gives a local name its value where no line can, for instance where a choice decides between two lines. */
+  put(name: string, value: Quantity): Quantity
+  /** Gives a value that no line can: a verdict, or what a search or a table found. */
+  tell(name: string, value: Value): void
+  /** Stops here and asks: the working found that it cannot do without this word after all. */
+  need(word: keyof N & string): never
+  /** Stops here: it cannot be done as given. */
+  refuse(word: string, message: string): never
+  /** Goes on, and says so. */
+  doubt(code: Problem['code'], word: string, message: string, ask?: string): void
+  remark(text: string): void
+  /** Shows a quantity in a remark or a refusal, and keeps it among the figures of the answer. */
+  cite(q: Quantity, label: string, role?: 'result' | 'published'): string
+  table(table: Table): void
+  readonly system: System
+}
+
+export interface Example {
+  readonly ask: string
+  readonly given: Readonly<Record<string, string | readonly string[]>>
+  /** Exact texts as `show` writes them; a verdict is `yes`, `no` or `cannot say`. */
+  readonly expect: Readonly<Record<string, string>>
+}
+
+/** What a calculation file declares. See `calculations/pickets/picket-spacing.ts` for the pattern. */
+export interface Declared<N extends Words> {
+  readonly name: string
+  readonly title: string
+  readonly answers: string
+  readonly needs: N
+  /** Needed words it can do without; `work` asks `has`. */
+  readonly may?: readonly (keyof N & string)[]
+  /** Words needed only when one of these results is wanted. */
+  readonly onlyFor?: Readonly<Partial<Record<keyof N & string, readonly string[]>>>
+  /** Usual values that hold for this calculation only, before the word's own. */
+  readonly usually?: Readonly<Partial<Record<keyof N & string, Usual>>>
+  readonly gives: Words
+  /** The results that answer when the person only names the subject. */
+  readonly headlines: readonly string[]
+  /** Results that answer together: who asks for the first is told the others as well. */
+  readonly together?: Readonly<Record<string, readonly string[]>>
+  /** Its results may stand in for what another calculation needs and nobody said. */
+  readonly joins?: true
+  /** Kinds of local names that `put` gives a value. */
+  readonly locals?: Readonly<Record<string, Kind>>
+  /** Each line: its arithmetic, and the reason as it would be said aloud. A name that is no word is local to the file. */
+  readonly lines: Readonly<Record<string, readonly [formula: string, because: string]>>
+  work(given: { readonly [K in keyof N]: Handed<N[K]> }, tools: Tools<N>): void
+  readonly sources: readonly Source[]
+  /** Cautions said in full whenever this is worked. The three that stand in every answer are listed only where it digs, sites, or sets a height or gate. */
+  readonly cautions: readonly CautionCode[]
+  readonly drawing?: (seen: Seen) => string | null
+  readonly examples: readonly Example[]
+}
+
+/** What a drawing is handed: everything given and worked, by name. */
+export interface Seen {
+  one(name: string): Quantity
+  maybe(name: string): Quantity | undefined
+  option(name: string): string | undefined
+  rows(name: string): readonly Quantity[]
+  readonly tables: readonly Table[]
+  readonly places: readonly string[]
+  readonly system: System
+}
+
+export interface Calculation extends Omit<Declared<Words>, 'work' | 'lines'> {
+  readonly lines: ReadonlyMap<string, { readonly line: Line; readonly because: string; readonly dimension: Dimension }>
+  work(given: Record<string, unknown>, tools: Tools<Words>): void
+}
+
+/** `concreteHeight` is read as “concrete height” on the page. */
+const spaced = (name: string): string => name.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+
+const missing = (word: Word): Problem => ({ code: 'missing', word: word.name, message: `I need the ${word.label}.`, ask: word.ask })
+
+class Refusal {
+  constructor(readonly problem: Problem) {}
+}
+
+/** Reads and checks the lines of a calculation, when the catalogue loads. Throws at our own mistakes. */
+export function calculation<N extends Words>(declared: Declared<N>): Calculation {
+  const dimensions = new Map<string, Dimension>()
+  const dimensionOfWord = (word: Word): Dimension | undefined =>
+    word.kind === 'choice' || word.kind === 'verdict' ? undefined : dimensionOf[word.kind]
+  for (const word of Object.values(declared.needs)) {
+    const dimension = dimensionOfWord(word)
+    if (dimension) dimensions.set(word.name, dimension)
+  }
+  for (const [name, kind] of Object.entries(declared.locals ?? {})) dimensions.set(name, dimensionOf[kind])
+  const lines = new Map<string, { line: Line; because: string; dimension: Dimension }>()
+  for (const [name, [text, because]] of Object.entries(declared.lines)) {
+    const line = readLine(text)
+    const dimension = dimensionOfLine(line, (used) => dimensions.get(used))
+    const word = declared.gives[name]
+    const promised = word && dimensionOfWord(word)
+    if (promised && !sameDimension(promised, dimension)) throw new Error(`${declared.name}: line “${name}” does not give a ${word.kind}`)
+    dimensions.set(name, dimension)
+    lines.set(name, { line, because, dimension })
+  }
+  for (const name of declared.headlines) if (!declared.gives[name]) throw new Error(`${declared.name} does not give its headline “${name}”`)
+  return { ...declared, lines, work: declared.work as Calculation['work'] }
+}
+
+/** Which words must be known for these results. Words it may do without are left out. */
+export function needsFor(calc: Calculation, wanted: readonly string[]): Word[] {
+  return Object.values(calc.needs).filter((word) => {
+    if (calc.may?.includes(word.name)) return false
+    const only = calc.onlyFor?.[word.name]
+    return !only || wanted.some((name) => only.includes(name))
+  })
+}
+
+const unitFor = (word: Word, system: System): string => word.noun ?? word.units?.[system] ?? baseUnit[word.kind as Kind]?.[system] ?? 'ratio'
+
+/** The units that a result is shown in when its word names none. */
+const baseUnit: Record<Kind, Record<System, string>> = {
+  length: { imperial: 'in', metric: 'mm' },
+  area: { imperial: 'in2', metric: 'm2' },
+  volume: { imperial: 'ft3', metric: 'L' },
+  mass: { imperial: 'lb', metric: 'kg' },
+  density: { imperial: 'lb/ft3', metric: 'kg/m3' },
+  coverage: { imperial: 'ft2/gal', metric: 'm2/L' },
+  temperature: { imperial: 'F', metric: 'C' },
+  temperatureDifference: { imperial: 'dF', metric: 'dC' },
+  duration: { imperial: 'day', metric: 'day' },
+  percent: { imperial: 'percent', metric: 'percent' },
+  angle: { imperial: 'deg', metric: 'deg' },
+  count: { imperial: 'ratio', metric: 'ratio' },
+  number: { imperial: 'ratio', metric: 'ratio' },
+  money: { imperial: 'USD', metric: 'USD' },
+}
+
+const kinds = Object.keys(dimensionOf) as Kind[]
+const kindOf = (dimension: Dimension): Kind =>
+  sameDimension(dimension, dimensionOf.number) ? 'number' : (kinds.find((kind) => sameDimension(dimensionOf[kind], dimension)) ?? 'number')
+
+/** The usual value of a word in a calculation, and why; nothing where it must be asked for. */
+export const usualFor = (calc: Calculation, word: Word): Usual | undefined => calc.usually?.[word.name] ?? word.usual
+
+function usualValue(word: Word, usual: Usual | undefined, system: System): Value | undefined {
+  if (!usual) return undefined
+  const text = system === 'metric' ? (usual.metric ?? usual.value) : usual.value
+  if (word.kind === 'choice') return text
+  const read = parseValue(word, text, system)
+  if (read === undefined) throw new Error(`the usual ${word.name} “${text}” cannot be read`)
+  return read
+}
+
+/** Reads one value of a word as people write it, or undefined. A bare number takes the unit of the word. */
+export function parseValue(word: Word, text: string, system: System): Value | undefined {
+  if (word.kind === 'choice') return word.options?.[text] ? text : undefined
+  const reading = readOne(text, { system })
+  if (!reading) return undefined
+  const { section } = reading
+  if (section && word.kind === 'length') return section.width
+  return fitted(word, reading.quantity, reading.bare, system)
+}
+
+/** A quantity, or a bare number, as a value of that word; undefined when the kinds do not fit. */
+export function fitted(word: Word, q: Quantity | null, bare: Quantity['amount'] | null, system: System): Quantity | undefined {
+  if (word.kind === 'choice' || word.kind === 'verdict') return undefined
+  if (q) {
+    if (q.kind === word.kind) return q
+    if (word.kind === 'temperatureDifference' && q.kind === 'temperature') return undefined
+    return undefined
+  }
+  if (bare === null) return undefined
+  const unit = unitNamed(unitFor(word, system))
+  if (word.kind === 'count') return { kind: 'count', amount: bare, unit: word.noun ?? 'ratio' }
+  const size = isExact(bare) ? bare.mul(unit.size) : bare
+  return { kind: word.kind, amount: isExact(size) && unit.zero ? size.add(unit.zero) : size, unit: unit.name }
+}
+
+/** What is wrong with a value of that word in itself: outside what can be, or outside what is usual and not yet confirmed. */
+export function problemWith(word: Word, value: Quantity, confirmed: boolean, system: System): Problem | undefined {
+  const limit = (text: string | undefined): Quantity | undefined => {
+    if (text === undefined) return undefined
+    const read = parseValue(word, text, system)
+    if (!isQuantity(read)) throw new Error(`the limit “${text}” of ${word.name} cannot be read`)
+    return read
+  }
+  const [above, least, most] = [limit(word.possible?.above), limit(word.possible?.least), limit(word.possible?.most)]
+  const impossible = (why: string): Problem => ({ code: 'impossible', word: word.name, message: `The ${word.label} cannot be ${show(value)}: ${why}. ${word.measure}`, ask: word.ask })
+  if (above && (less(value, above) || equal(value, above))) return impossible(`it must be more than ${show({ ...above, unit: value.unit })}`)
+  if (least && less(value, least)) return impossible(`it must be ${show({ ...least, unit: value.unit })} or more`)
+  if (most && less(most, value)) return impossible(`it must be ${show({ ...most, unit: value.unit })} or less`)
+  if (word.whole && isExact(value.amount) && value.amount.d !== 1n) return impossible('it is a count, so it must be whole')
+  const [from, to] = [limit(word.plausible?.from), limit(word.plausible?.to)]
+  if (!confirmed && from && to && (less(value, from) || less(to, value)))
+    return {
+      code: 'implausible', word: word.name,
+      message: `I read the ${word.label} as ${show(value)}. That is outside what I would expect: ${show(from)} to ${show(to)}.`,
+      ask: `Is the ${word.label} really ${show(value)}? Say yes, or give it again.`,
+    }
+  return undefined
+}
+
+export interface RunOptions {
+  readonly system: System
+  /** The results that are wanted; all that can be had when left out. */
+  readonly wanted?: readonly string[]
+  /** Words whose odd value the person has confirmed. */
+  readonly confirmed?: ReadonlySet<string>
+  /** Names of the places, when some words are given as a list. */
+  readonly places?: readonly string[]
+}
+
+/** Runs a calculation on what is given, taking usual values where there are any and saying so. Never throws for the person's mistakes. */
+export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options: RunOptions): Outcome {
+  const { system, places = [''] } = options
+  const wanted = options.wanted ?? Object.keys(calc.gives)
+  const given = new Map<string, Given>()
+  const problems: Problem[] = []
+  const required = new Set(needsFor(calc, wanted).map((word) => word.name))
+
+  for (const word of Object.values(calc.needs)) {
+    const found = told.get(word.name)
+    if (found) {
+      given.set(word.name, found)
+      const values = isList(found.value) ? found.value : isQuantity(found.value) ? [found.value] : []
+      for (const value of values) {
+        const problem = problemWith(word, value, options.confirmed?.has(word.name) ?? false, system)
+        if (problem) problems.push(problem)
+      }
+      continue
+    }
+    const usual = usualValue(word, usualFor(calc, word), system)
+    if (usual !== undefined) given.set(word.name, { value: usual, role: 'assumed' })
+    else if (required.has(word.name)) problems.push(missing(word))
+  }
+  if (problems.length > 0) return { ok: false, given, problems, cited: [] }
+
+  const values = new Map<string, Value>()
+  const steps: Step[] = []
+  const doubts: Problem[] = []
+  const remarks: string[] = []
+  const tables: Table[] = []
+  const cited: Cited[] = []
+  const rowsOf = (name: string): readonly Quantity[] => {
+    const value = values.get(name) ?? given.get(name)?.value
+    if (isList(value)) return value
+    if (isQuantity(value)) return [value]
+    throw new Error(`${calc.name} has no quantity “${name}” yet`)
+  }
+  const tools: Tools<Words> = {
+    system, places,
+    line(name) {
+      const entry = calc.lines.get(name)
+      if (!entry) throw new Error(`${calc.name} has no line “${name}”`)
+      const look = (used: string): Quantity | readonly Quantity[] => {
+        const value = values.get(used) ?? given.get(used)?.value
+        if (isList(value) || isQuantity(value)) return value
+        throw new Error(`${calc.name}, line “${name}”: no quantity “${used}” yet`)
+      }
+      const worked = workLine(entry.line, (used): Amounts => {
+        const value = look(used)
+        return Array.isArray(value) ? value.map((q: Quantity) => q.amount) : (value as Quantity).amount
+      }, (edge) => doubts.push({ code: 'contradictory', word: name, message: `Exactly on the edge: ${edge}. One more would be on the safe side.` }))
+      const word = calc.gives[name]
+      const kind = word ? (word.kind as Kind) : kindOf(entry.dimension)
+      const unit = word ? unitFor(word, system) : baseUnit[kind][system]
+      const asQuantity = (amount: Quantity['amount']): Quantity => ({ kind, amount, unit })
+      const result: Quantity | readonly Quantity[] = Array.isArray(worked) ? worked.map(asQuantity) : asQuantity(worked as Quantity['amount'])
+      values.set(name, result)
+      const shown = Array.isArray(result) ? result.map(show).join('; ') : show(result as Quantity)
+      steps.push({ gives: name, name: word?.label ?? spaced(name), formula: `${name} = ${entry.line.text}`, substituted: writeLine(entry.line, look, places.length), result: shown, because: entry.because })
+      return rowsOf(name)[0] as Quantity
+    },
+    rows: rowsOf,
+    has: (name) => given.has(name),
+    worked: (name) => values.has(name),
+    put(name, value) { values.set(name, value); return value },
+    need(name) { throw new Refusal(missing(calc.needs[name] as Word)) },
+    tell(name, value) {
+      if (!calc.gives[name]) throw new Error(`${calc.name} does not give “${name}”`)
+      values.set(name, value)
+    },
+    refuse(word, message) { throw new Refusal({ code: 'impossible', word, message }) },
+    doubt: (code, word, message, ask) => void doubts.push({ code, word, message, ...(ask ? { ask } : {}) }),
+    remark: (text) => void remarks.push(text),
+    cite(q, label, role = 'result') { cited.push({ label, value: q, role }); return show(q) },
+    table: (table) => void tables.push(table),
+  }
+
+  try {
+    calc.work(Object.fromEntries([...given].map(([name, { value }]) => [name, isList(value) ? value[0] : value])), tools)
+  } catch (thrown) {
+    if (thrown instanceof Refusal) return { ok: false, given, problems: [thrown.problem], cited }
+    throw thrown
+  }
+  const asked = new Map([...values].filter(([name]) => calc.gives[name]))
+  const seen: Seen = {
+    one: (name) => rowsOf(name)[0] as Quantity,
+    maybe: (name) => (given.has(name) || values.has(name) ? rowsOf(name)[0] : undefined),
+    option: (name) => { const value = given.get(name)?.value; return typeof value === 'string' ? value : undefined },
+    rows: rowsOf, tables, places, system,
+  }
+  return { ok: true, given, values: asked, steps, doubts, sources: calc.sources, tables, remarks, cited, drawing: calc.drawing?.(seen) ?? null }
+}
+

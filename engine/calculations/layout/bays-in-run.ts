@@ -1,0 +1,160 @@
+// Equal bays in one run, no wider than a given spacing, with gates as openings.
+//
+//   ●────────●────────●   gate   ●────────●
+//   ◄─ bay ─►                               posts stand at the ends of bays; a gate stands between two of them
+//
+// A gate takes its opening and one post width between post centres. Unless its place is given, it goes where two bays meet.
+import { calculation } from '../../calculation.ts'
+import { runDrawing } from '../../drawings/run.ts'
+import { add, compare, isExact, over, subtract, times, exact, toNumber, type Amount } from '../../quantities/amount.ts'
+import { less, numberIn, type Quantity, zero } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
+import { bayCentres, bayOpening, bays, gateOpening, gates, gateStart, runEnds, runLength, widestBay } from '../../words/bays.ts'
+import { posts, postWidth } from '../../words/posts.ts'
+
+export const baysInRun = calculation({
+  name: 'bays-in-run',
+  title: 'Equal bays in one run',
+  answers: 'How many equal bays a run divides into, how far apart the posts stand, how many posts, and where each post goes.',
+  needs: { runLength, widestBay, runEnds, gates, gateOpening, gateStart, postWidth },
+  may: ['gateStart', 'gateOpening'],
+  usually: { gates: { value: '0', because: 'you did not mention a gate in this run', from: 'Decided here: tell me if there is one.' } },
+  gives: { bays, bayCentres, bayOpening, posts },
+  headlines: ['bays', 'bayCentres', 'posts'],
+  together: { bayCentres: ['bays', 'bayCentres', 'posts'], bays: ['bays', 'bayCentres', 'posts'], posts: ['posts', 'bays'] },
+  joins: true,
+  locals: { centresRun: 'length' },
+  lines: {
+    centresOpen: ['runLength', 'measured between the centres of the end posts'],
+    centresClear: ['runLength - postWidth', 'half a post stands at each end, so the centres are one post width closer'],
+    gateCentres: ['gateOpening + postWidth', 'from gate post centre to gate post centre'],
+    fenced: ['centresRun - gates * gateCentres', 'what is left to fill with bays'],
+    bays: ['ceil(fenced / widestBay)', 'the fewest that keep every bay within your limit'],
+    bayCentres: ['fenced / bays', 'shared equally'],
+    bayOpening: ['bayCentres - postWidth', 'between post faces: what the pickets fill'],
+    postsOpen: ['bays + gates + 1', 'one more than the spaces between them'],
+    postsLoop: ['bays + gates', 'the last space ends at the first post'],
+    before: ['gateStart', 'from the first post to the gate'],
+    after: ['centresRun - gateStart - gateCentres', 'from the gate to the last post'],
+    baysBefore: ['ceil(before / widestBay)', 'the fewest on the near side of the gate'],
+    baysAfter: ['ceil(after / widestBay)', 'the fewest on the far side of the gate'],
+    bayBefore: ['before / baysBefore', 'shared equally on the near side'],
+    bayAfter: ['after / baysAfter', 'shared equally on the far side'],
+    baysBoth: ['baysBefore + baysAfter', 'both sides of the gate together'],
+    postsSplit: ['baysBoth + gates + 1', 'one more than the spaces between them'],
+  },
+  work({ runEnds, gates, gateOpening, gateStart, runLength, widestBay, postWidth }, tools) {
+    const { line, has, rows, tell, need, refuse, remark, doubt } = tools
+    const none = zero('length', 'in')
+    const gateCount = Math.round(toNumber(gates.amount))
+    if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
+    if (has('gateOpening') && gateCount === 0) refuse('gates', `You gave a gate opening of ${show(gateOpening)}, but no gate. How many gates are in the run?`)
+    if (!less(postWidth, widestBay)) refuse('widestBay', `Posts ${show(postWidth)} wide leave nothing between them at ${show(widestBay)} centres. Check both measurements.`)
+
+    const clear = runEnds === 'walls' || runEnds === 'outside'
+    const between = tools.put('centresRun', line(clear ? 'centresClear' : 'centresOpen'))
+    if (!less(none, between)) refuse('runLength', `A run of ${show(runLength)} is no longer than a post is wide. Check the length.`)
+    const gateTakes = gateCount > 0 ? line('gateCentres') : tools.put('gateCentres', none)
+
+    if (has('gateStart')) {
+      if (gateCount !== 1) refuse('gateStart', `A place for the gate goes with one gate, and you have ${gateCount}. Give each part of the run on its own.`)
+      if (runEnds === 'loop') refuse('gateStart', 'In a closed loop, start at a gate post and leave the place of the gate out.')
+      const far = subtract(between.amount, add(gateStart.amount, gateTakes.amount))
+      if (compare(far, exact(0)) === -1) refuse('gateStart', `A gate that starts at ${show(gateStart)} and takes ${show(gateTakes)} runs past the end of the ${show(between)} between end posts. Check the three measurements.`)
+      const sides = [['before', 'baysBefore', 'bayBefore'], ['after', 'baysAfter', 'bayAfter']] as const
+      for (const [part, count, each] of sides) {
+        const length = line(part)
+        line(count)
+        if (less(none, length)) line(each)
+      }
+      tell('bays', { ...line('baysBoth'), kind: 'count', unit: 'bay' })
+      const [near, other] = ['bayBefore', 'bayAfter'].map((name) => (tools.worked(name) ? rows(name)[0] : undefined))
+      const wider = near && other ? (less(near, other) ? other : near) : (near ?? other)
+      if (!wider) refuse('runLength', 'The gate fills the whole run, so there is no bay. Check the measurements.')
+      tell('bayCentres', { ...(wider as Quantity), unit: tools.system === 'metric' ? 'mm' : 'ft' })
+      line('bayOpening')
+      if (near && other) remark(`On the near side the bays are ${tools.cite({ ...near, unit: bayUnit(tools.system) }, 'bay before the gate')}, on the far side ${tools.cite({ ...other, unit: bayUnit(tools.system) }, 'bay after the gate')}, centre to centre. The wider is shown as the bay.`)
+      tell('posts', { ...line('postsSplit'), kind: 'count', unit: 'post' })
+      stations(tools, [
+        ...repeat(rows('baysBefore')[0], near, 'bay'), { length: gateTakes, what: 'gate' as const }, ...repeat(rows('baysAfter')[0], other, 'bay'),
+      ], runEnds)
+      return
+    }
+
+    const fenced = line('fenced')
+    if (!less(none, fenced)) refuse('runLength', `The gates take ${show({ ...gateTakes, amount: times(gateTakes.amount, gates.amount) })} between post centres, which is all of the ${show(between)} there is. Check the measurements.`)
+    const count = line('bays')
+    const each = line('bayCentres')
+    if (!less(postWidth, each)) refuse('widestBay', `Bays of ${show(each)} leave nothing between ${show(postWidth)} posts. Check the measurements.`)
+    line('bayOpening')
+    tell('posts', { ...line(runEnds === 'loop' ? 'postsLoop' : 'postsOpen'), kind: 'count', unit: 'post' })
+    const spaces: Space[] = repeat(count, each, 'bay')
+    // Gates are put where bays meet, spread as evenly as may be: it keeps every bay equal. Any other joint does as well.
+    for (let g = gateCount; g >= 1; g--) spaces.splice(Math.round((g * spaces.length) / (gateCount + 1)), 0, { length: gateTakes, what: 'gate' })
+    stations(tools, spaces, runEnds)
+    if (gateCount > 0) remark('The place of the gate was not given, so it stands where two bays meet; any such place keeps the bays equal. Tell me where it starts if it must be elsewhere.')
+    if (runEnds === 'loop') doubt('contradictory', 'runLength', 'Equal bays around a loop seldom put a post on every corner. Ask for each side on its own if the yard has corners; a corner post then counts for both sides.')
+    if (isExact(fenced.amount) && isExact(widestBay.amount) && fenced.amount.div(widestBay.amount).d === 1n)
+      remark('The run divides exactly by your limit, so no bay is to spare.')
+    const fewer = subtract(count.amount, exact(1))
+    if (compare(fewer, exact(0)) === 1)
+      remark(`One bay fewer would make them ${tools.cite({ ...each, amount: over(fenced.amount, fewer) }, 'bay, with one bay fewer')}, which is over your limit of ${show(widestBay)}.`)
+  },
+  sources: [{ fact: 'an open run has one post more than it has spaces; a closed loop has as many', from: 'Derived here from the sketch; needs no table.' }],
+  cautions: ['utilities', 'lot-line', 'local-code', 'overhead-lines'],
+  drawing: runDrawing,
+  examples: [
+    {
+      // 100/8 = 12.5 → 13; 100 ft/13 = 92 4/13 in = 7 ft 8 4/13 in; less 3 1/2; 13 + 1
+      ask: 'A run of 100 ft between post centers, posts no more than 8 ft apart: how many bays and posts?',
+      given: { runLength: '100 ft', widestBay: '8 ft', runEnds: 'centres' },
+      expect: { bays: '13 bays', bayCentres: '7 ft 8 4/13 in', bayOpening: '88 21/26 in', posts: '14 posts' },
+    },
+    {
+      // 8.4 ÷ 1.2 = 7 exactly, where floating point says 7.000000000000001
+      ask: 'Run 8.4 m, posts at most 1.2 m apart: how many bays?',
+      given: { runLength: '8.4 m', widestBay: '1.2 m', runEnds: 'centres', postWidth: '100 mm' },
+      expect: { bays: '7 bays', bayCentres: '1,200 mm', bayOpening: '1,100 mm', posts: '8 posts' },
+    },
+    {
+      // between walls: 60 ft = 720 − 3.5 = 716.5; gate 42 + 3.5 = 45.5; 671/96 = 6.99 → 7; 671/7 = 95 6/7; posts 7 + 1 + 1
+      ask: 'Between two walls 60 ft apart, one 42 in gate, bays of at most 8 ft: how many posts?',
+      given: { runLength: '60 ft', widestBay: '8 ft', runEnds: 'walls', gates: '1', gateOpening: '42 in' },
+      expect: { bays: '7 bays', bayCentres: '7 ft 11 6/7 in', posts: '9 posts' },
+    },
+    {
+      // a loop: 200/8 = 25 bays, 25 posts
+      ask: 'A closed loop of 200 ft with posts at most 8 ft apart: how many posts?',
+      given: { runLength: '200 ft', widestBay: '8 ft', runEnds: 'loop' },
+      expect: { bays: '25 bays', bayCentres: '8 ft', posts: '25 posts' },
+    },
+  ],
+})
+
+interface Space { readonly length: Quantity; readonly what: 'bay' | 'gate' }
+type Tools = Parameters<typeof baysInRun.work>[1]
+
+const bayUnit = (system: 'imperial' | 'metric'): string => (system === 'metric' ? 'mm' : 'ft')
+
+const repeat = (count: Quantity | undefined, length: Quantity | undefined, what: Space['what']): Space[] =>
+  count && length ? Array.from({ length: Math.round(toNumber(count.amount)) }, () => ({ length, what })) : []
+
+/** The centre of every post, measured from the first (or from the wall, when there is one). */
+function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
+  const post = tools.rows('postWidth')[0] as Quantity
+  const unit = tools.system === 'metric' ? 'mm' : 'ft'
+  let at: Amount = ends === 'walls' || ends === 'outside' ? over(post.amount, exact(2)) : exact(0)
+  const centres = [at, ...spaces.map((space) => { at = add(at, space.length.amount); return at })]
+  if (ends === 'loop') centres.pop()
+  tools.table({
+    title: 'Post centres',
+    columns: [{ label: 'post', unit: '' }, { label: 'kind', unit: '' }, { label: 'from the start', unit: '' }, { label: 'inches', unit: 'in' }],
+    rows: centres.map((centre, i) => {
+      const besideGate = spaces[i]?.what === 'gate' || spaces[i - 1]?.what === 'gate' || (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
+      const q: Quantity = { kind: 'length', amount: centre, unit }
+      return [i + 1, besideGate ? 'gate post' : 'post', show(q), numberIn(q, 'in')]
+    }),
+  })
+  const from = ends === 'walls' ? 'the wall' : ends === 'outside' ? 'the outside face of the first post' : 'the centre of the first post'
+  tools.remark(`Measure every post centre from ${from}, with the tape held at zero. Stepping from post to post adds every small error up.`)
+}

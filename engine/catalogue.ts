@@ -1,0 +1,40 @@
+// This file is about which calculations there are: one line each, in the order a job meets them.
+import type { Calculation } from './calculation.ts'
+import { bagYieldByWeight } from './calculations/ground/bag-yield.ts'
+import { concreteForPosts } from './calculations/ground/concrete-for-posts.ts'
+import { gravelForHoles } from './calculations/ground/gravel-for-holes.ts'
+import { postDepth } from './calculations/ground/post-depth.ts'
+import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
+import { postSplit } from './calculations/ground/post-split.ts'
+import { baysInRun } from './calculations/layout/bays-in-run.ts'
+import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
+import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
+import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
+import type { Word } from './words/word.ts'
+
+export const catalogue: readonly Calculation[] = [
+  baysInRun,
+  postDepth,
+  postSplit,
+  postDepthCheck,
+  gravelForHoles,
+  concreteForPosts,
+  bagYieldByWeight,
+  picketSpacing,
+  equilibrium,
+  readyToFinish,
+]
+
+/** Every word that a calculation needs or gives, by name. Two words of one name would be two meanings: refused here. */
+export const vocabulary: ReadonlyMap<string, Word> = (() => {
+  const words = new Map<string, Word>()
+  for (const calc of catalogue)
+    for (const word of [...Object.values(calc.needs), ...Object.values(calc.gives)]) {
+      const known = words.get(word.name)
+      if (known && known !== word) throw new Error(`“${word.name}” is declared twice`)
+      words.set(word.name, word)
+    }
+  return words
+})()
+
+export const calculationNamed = (name: string): Calculation | undefined => catalogue.find((calc) => calc.name === name)

@@ -1,0 +1,7 @@
+import { caution } from './caution.ts'
+
+export const weather = caution({
+  code: 'weather',
+  full: 'Read the can: temperature, humidity, dew and rain limits are its maker’s, and they come first.',
+  from: 'common practice, no source',
+})

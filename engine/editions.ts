@@ -1,0 +1,10 @@
+// This file is about which edition of the engine and of its tables an answer was worked with: exports carry it.
+import { equilibriumMoistureFit } from './tables/equilibrium-moisture.ts'
+
+export const version = '0.1.0'
+
+export const editions: Readonly<Record<string, string>> = {
+  'dressed lumber': 'PS 20, American Softwood Lumber Standard',
+  'equilibrium moisture': equilibriumMoistureFit.title,
+  'finish limits': 'Wood Handbook, FPL-GTR-190 (2010), chapters 13 and 16; Iowa State University Extension',
+}

@@ -1,0 +1,53 @@
+// This file is about what comes out of a calculation: values with their working, or the reasons why not.
+import type { Quantity, Value } from './quantities/quantity.ts'
+
+export interface Step {
+  /** The word or local name it gives, and what that is called on the page. */
+  readonly gives: string
+  readonly name: string
+  /** The line as it is written in the calculation, which is what was evaluated. */
+  readonly formula: string
+  /** The same line with the numbers in. */
+  readonly substituted: string
+  readonly result: string
+  readonly because: string
+}
+
+export interface Problem {
+  readonly code: 'missing' | 'unreadable' | 'impossible' | 'implausible' | 'contradictory'
+  readonly word: string
+  readonly message: string
+  readonly ask?: string
+}
+
+export interface Source { readonly fact: string; readonly from: string }
+
+export interface Table {
+  readonly title: string
+  readonly columns: readonly { readonly label: string; readonly unit: string }[]
+  readonly rows: readonly (readonly (number | string)[])[]
+}
+
+/** Who a given value comes from. */
+export type Role = 'said' | 'known' | 'assumed' | 'result' | 'published'
+
+export interface Given { readonly value: Value; readonly role: Role }
+
+/** A quantity shown in a remark: kept, so that no figure in an answer is without its record. */
+export interface Cited { readonly label: string; readonly value: Quantity; readonly role: 'result' | 'published' }
+
+export type Outcome =
+  | {
+      readonly ok: true
+      readonly given: ReadonlyMap<string, Given>
+      readonly values: ReadonlyMap<string, Value>
+      readonly steps: readonly Step[]
+      readonly doubts: readonly Problem[]
+      readonly sources: readonly Source[]
+      readonly tables: readonly Table[]
+      /** What decided a verdict, and what else should be said, in the order it should be read. */
+      readonly remarks: readonly string[]
+      readonly cited: readonly Cited[]
+      readonly drawing: string | null
+    }
+  | { readonly ok: false; readonly given: ReadonlyMap<string, Given>; readonly problems: readonly Problem[]; readonly cited: readonly Cited[] }

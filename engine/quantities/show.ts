@@ -1,0 +1,94 @@
+// This file is about showing quantities: in what people can measure, and so that reading it again gives the same quantity.
+import Fraction from 'fraction.js'
+import { type Amount, exact, isExact, toNumber } from './amount.ts'
+import { amountIn, type Quantity } from './quantity.ts'
+import { unitNamed } from './units.ts'
+
+const grouped = (whole: string): string => whole.replace(/\B(?=(\d{3})+$)/g, ',')
+
+/** An exact number as a carpenter writes it: whole, then a fraction (`2 3/16`). */
+export function mixed(number: Fraction): string {
+  const sign = number.s < 0n ? '−' : ''
+  const whole = number.n / number.d
+  const rest = number.n % number.d
+  if (rest === 0n) return `${sign}${grouped(String(whole))}`
+  return `${sign}${whole > 0n ? `${grouped(String(whole))} ` : ''}${rest}/${number.d}`
+}
+
+const isDecimal = (number: Fraction): boolean => 10_000n % number.d === 0n
+
+function decimal(number: number, places: number): string {
+  const [whole = '0', rest = ''] = Math.abs(number).toFixed(places).split('.')
+  const trimmed = rest.replace(/0+$/, '')
+  const digits = `${grouped(whole)}${trimmed ? `.${trimmed}` : ''}`
+  return number < 0 && /[1-9]/.test(digits) ? `−${digits}` : digits
+}
+
+/** Rounded for reading: four significant figures and at most four places; whole from a thousand up. */
+export function rounded(number: number): string {
+  const size = Math.abs(number)
+  if (size === 0) return '0'
+  const places = Math.max(0, Math.min(6, 3 - Math.floor(Math.log10(size))))
+  return decimal(number, places)
+}
+
+// Longer fractions than these are not read by anybody: they are shown rounded and stay exact in the working.
+const longestFraction = 999n
+
+function showNumber(amount: Amount, style: 'fraction' | 'decimal'): string {
+  if (!isExact(amount)) return rounded(toNumber(amount))
+  if (style === 'decimal' && isDecimal(amount)) return decimal(amount.valueOf(), 4)
+  if (style === 'fraction' && amount.d <= longestFraction) return mixed(amount)
+  if (style === 'decimal' && amount.d === 1n) return mixed(amount)
+  return rounded(amount.valueOf())
+}
+
+const irregular: Record<string, string> = { foot: 'feet', inch: 'inches' }
+const plural = (noun: string): string =>
+  irregular[noun] ?? (/(s|x|ch|sh)$/.test(noun) ? `${noun}es` : /[^aeiou]y$/.test(noun) ? `${noun.slice(0, -1)}ies` : `${noun}s`)
+
+/** `1 bag`, `23 bags`, `0 bags`. */
+export const counted = (number: Amount, noun: string): string => {
+  const one = isExact(number) && number.equals(1)
+  return `${showNumber(number, 'decimal')} ${one ? noun : plural(noun)}`
+}
+
+function showFeet(amount: Fraction): string {
+  const inches = amount.mul(12)
+  const size = inches.abs()
+  const feet = size.div(12).floor()
+  const rest = size.sub(feet.mul(12))
+  if (rest.d > longestFraction) return `${rounded(amount.valueOf())} ft`
+  const sign = inches.s < 0n ? '−' : ''
+  if (rest.equals(0)) return `${sign}${mixed(feet)} ft`
+  return feet.equals(0) ? `${sign}${mixed(rest)} in` : `${sign}${mixed(feet)} ft ${mixed(rest)} in`
+}
+
+const wordUnits = new Set(['day', 'week', 'month', 'year', 'ton', 'tonne'])
+
+/** The quantity in its own unit. Exact fractions of an inch stay fractions; what is approximate is rounded to four figures. */
+export function show(q: Quantity): string {
+  const amount = amountIn(q, q.unit)
+  const unit = unitNamed(q.unit)
+  if (q.kind === 'count') return counted(amount, q.unit)
+  if (wordUnits.has(q.unit)) return counted(amount, q.unit)
+  if (q.unit === 'ft' && isExact(amount)) return showFeet(amount)
+  if (q.kind === 'number') return showNumber(amount, 'decimal')
+  if (q.kind === 'money') return `${unit.sign} ${isExact(amount) ? decimal(amount.valueOf(), 2) : rounded(toNumber(amount))}`
+  // A worked moisture or humidity is no finer than a tenth of a point.
+  if (q.kind === 'percent' && !isExact(amount)) return `${decimal(toNumber(amount), 1)} %`
+  if (q.unit === 'deg') return `${showNumber(amount, 'decimal')}°`
+  // Metric sizes are written as decimals where they end, else as a fraction rather than a rounded figure (28 4/17 mm).
+  const style = q.unit === 'in' || (unit.kind === 'length' && isExact(amount) && !isDecimal(amount)) ? 'fraction' : 'decimal'
+  return `${showNumber(amount, style)} ${unit.sign}`
+}
+
+/** The exact fraction in the quantity's own unit, as `37/17`; nothing when it is only approximate. */
+export function exactText(q: Quantity): string | undefined {
+  const amount = amountIn(q, q.unit)
+  return isExact(amount) ? amount.toFraction() : undefined
+}
+
+/** The amount rounded to the nearest mark, for instance 1/16 in. */
+export const atMark = (q: Quantity, mark: Fraction): Fraction =>
+  (isExact(q.amount) ? q.amount : exact(q.amount.value)).div(mark).add(new Fraction(1, 2)).floor().mul(mark)

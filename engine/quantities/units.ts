@@ -1,0 +1,103 @@
+// This file is about units: every one the program reads or prints, what it measures, and its exact size.
+import Fraction from 'fraction.js'
+
+/** What sort of thing a quantity measures. `number` is a bare ratio; `count` counts things that have a name. */
+export type Kind =
+  | 'length' | 'area' | 'volume' | 'mass' | 'density' | 'coverage' | 'temperature' | 'temperatureDifference'
+  | 'duration' | 'percent' | 'angle' | 'count' | 'number' | 'money'
+
+/** Powers of the things that are measured for themselves. Lines of arithmetic are checked with these. */
+export interface Dimension { readonly length: number; readonly mass: number; readonly heat: number; readonly time: number; readonly money: number }
+
+const dimension = (part: Partial<Dimension> = {}): Dimension => ({ length: 0, mass: 0, heat: 0, time: 0, money: 0, ...part })
+
+export const dimensionOf: Record<Kind, Dimension> = {
+  length: dimension({ length: 1 }),
+  area: dimension({ length: 2 }),
+  volume: dimension({ length: 3 }),
+  mass: dimension({ mass: 1 }),
+  density: dimension({ mass: 1, length: -3 }),
+  coverage: dimension({ length: -1 }), // an area for a volume
+  temperature: dimension({ heat: 1 }),
+  temperatureDifference: dimension({ heat: 1 }),
+  duration: dimension({ time: 1 }),
+  percent: dimension(),
+  angle: dimension(),
+  count: dimension(),
+  number: dimension(),
+  money: dimension({ money: 1 }),
+}
+
+/** One unit. Base units: inch, pound, °F, day, one (so 1 % is 1/100), radian for angles. */
+export interface Unit {
+  readonly name: string
+  readonly kind: Kind
+  /** How many base units one of it is. */
+  readonly size: Fraction
+  /** Temperatures only: base value where this scale reads zero. */
+  readonly zero?: Fraction
+  /** What is printed after the number. */
+  readonly sign: string
+  readonly system?: 'imperial' | 'metric'
+}
+
+const f = (value: number | string): Fraction => new Fraction(value)
+const inch = { mm: f('5/127'), m: f('5000/127') } // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
+const kilogram = f(1).div(f('0.45359237')) // in pounds, exactly, same agreement
+const gallon = f(231) // US gallon, cubic inches, exactly (NIST Handbook 44, appendix C)
+const litre = inch.mm.pow(3)!.mul(1_000_000)
+const year = f('365.25') // mean year in days; a month is a twelfth of it
+
+const list: Unit[] = [
+  { name: 'in', kind: 'length', size: f(1), sign: 'in', system: 'imperial' },
+  { name: 'ft', kind: 'length', size: f(12), sign: 'ft', system: 'imperial' },
+  { name: 'yd', kind: 'length', size: f(36), sign: 'yd', system: 'imperial' },
+  { name: 'mm', kind: 'length', size: inch.mm, sign: 'mm', system: 'metric' },
+  { name: 'cm', kind: 'length', size: inch.mm.mul(10), sign: 'cm', system: 'metric' },
+  { name: 'm', kind: 'length', size: inch.m, sign: 'm', system: 'metric' },
+  { name: 'in2', kind: 'area', size: f(1), sign: 'in²', system: 'imperial' },
+  { name: 'ft2', kind: 'area', size: f(144), sign: 'ft²', system: 'imperial' },
+  { name: 'm2', kind: 'area', size: inch.m.pow(2)!, sign: 'm²', system: 'metric' },
+  { name: 'in3', kind: 'volume', size: f(1), sign: 'in³', system: 'imperial' },
+  { name: 'ft3', kind: 'volume', size: f(1728), sign: 'ft³', system: 'imperial' },
+  { name: 'yd3', kind: 'volume', size: f(46656), sign: 'yd³', system: 'imperial' },
+  { name: 'gal', kind: 'volume', size: gallon, sign: 'gal', system: 'imperial' },
+  { name: 'floz', kind: 'volume', size: gallon.div(128), sign: 'fl oz', system: 'imperial' },
+  { name: 'galUK', kind: 'volume', size: litre.mul(f('4.54609')), sign: 'gal (imperial)', system: 'imperial' },
+  { name: 'L', kind: 'volume', size: litre, sign: 'L', system: 'metric' },
+  { name: 'm3', kind: 'volume', size: litre.mul(1000), sign: 'm³', system: 'metric' },
+  { name: 'lb', kind: 'mass', size: f(1), sign: 'lb', system: 'imperial' },
+  { name: 'ton', kind: 'mass', size: f(2000), sign: 'ton', system: 'imperial' }, // US short ton
+  { name: 'kg', kind: 'mass', size: kilogram, sign: 'kg', system: 'metric' },
+  { name: 'tonne', kind: 'mass', size: kilogram.mul(1000), sign: 'tonne', system: 'metric' },
+  { name: 'lb/ft3', kind: 'density', size: f('1/1728'), sign: 'lb/ft³', system: 'imperial' },
+  { name: 'kg/m3', kind: 'density', size: kilogram.div(litre.mul(1000)), sign: 'kg/m³', system: 'metric' },
+  { name: 'ft2/gal', kind: 'coverage', size: f(144).div(gallon), sign: 'ft²/gal', system: 'imperial' },
+  { name: 'm2/L', kind: 'coverage', size: inch.m.pow(2)!.div(litre), sign: 'm²/L', system: 'metric' },
+  { name: 'F', kind: 'temperature', size: f(1), zero: f(0), sign: '°F', system: 'imperial' },
+  { name: 'C', kind: 'temperature', size: f('9/5'), zero: f(32), sign: '°C', system: 'metric' },
+  { name: 'dF', kind: 'temperatureDifference', size: f(1), sign: 'F°', system: 'imperial' },
+  { name: 'dC', kind: 'temperatureDifference', size: f('9/5'), sign: 'C°', system: 'metric' },
+  { name: 'min', kind: 'duration', size: f('1/1440'), sign: 'min' },
+  { name: 'h', kind: 'duration', size: f('1/24'), sign: 'h' },
+  { name: 'day', kind: 'duration', size: f(1), sign: 'day' },
+  { name: 'week', kind: 'duration', size: f(7), sign: 'week' },
+  { name: 'month', kind: 'duration', size: year.div(12), sign: 'month' },
+  { name: 'year', kind: 'duration', size: year, sign: 'year' },
+  { name: 'percent', kind: 'percent', size: f('1/100'), sign: '%' },
+  { name: 'deg', kind: 'angle', size: f(1), sign: '°' }, // kept in degrees, since degrees are what people say
+  { name: 'ratio', kind: 'number', size: f(1), sign: '' },
+  { name: 'USD', kind: 'money', size: f(1), sign: 'USD' },
+  { name: 'CAD', kind: 'money', size: f(1), sign: 'CAD' },
+  { name: 'GBP', kind: 'money', size: f(1), sign: 'GBP' },
+  { name: 'AUD', kind: 'money', size: f(1), sign: 'AUD' },
+  { name: 'NZD', kind: 'money', size: f(1), sign: 'NZD' },
+  { name: 'EUR', kind: 'money', size: f(1), sign: 'EUR' },
+]
+
+const byName = new Map(list.map((unit) => [unit.name, unit]))
+
+/** The unit of that name; a name that is no unit is a thing that is counted (`bag`, `post`). */
+export const unitNamed = (name: string): Unit => byName.get(name) ?? { name, kind: 'count', size: f(1), sign: name }
+
+export const isMeasure = (name: string): boolean => byName.has(name)

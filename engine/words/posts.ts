@@ -1,0 +1,115 @@
+// This file is about posts and their holes.
+import { word } from './word.ts'
+
+const rule = 'trade rule, no source'
+
+export const posts = word<'count'>('posts', {
+  kind: 'count', noun: 'post', label: 'posts', whole: true, inherits: false,
+  measure: 'Count the posts of this kind, one hole each.',
+  ask: 'How many posts are there?',
+  called: { names: ['number of posts', 'post count'], things: ['post', 'hole', 'footing', 'post hole', 'posthole'], asks: ['how many posts', 'how many fence posts', 'posts do i need', 'posts needed', 'posts will i need', 'posts are needed', 'number of posts', 'many posts'] },
+  possible: { least: '1' }, plausible: { from: '1', to: '400' },
+})
+
+export const postWidth = word<'length'>('postWidth', {
+  kind: 'length', label: 'post width', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Measure the post itself across one face: a 4x4 is 3 1/2 in.',
+  ask: 'How wide is a post, measured across one face?',
+  called: { names: ['post width', 'post size', 'post thickness', 'thickness of the post', 'width of the post'], things: ['post', 'upright'], sides: ['wide', 'width', 'thick', 'thickness', 'square', 'actual', 'across', 'sq'], plainly: true },
+  possible: { above: '0 in' }, plausible: { from: '1 1/2 in', to: '12 in' },
+  usual: { value: '3 1/2 in', metric: '90 mm', because: 'a nominal 4x4 is dressed to 3 1/2 in; the smaller metric post leaves the most to fill', from: 'PS 20, American Softwood Lumber Standard; the metric size is common practice, no source' },
+})
+
+export const postAbove = word<'length'>('postAbove', {
+  kind: 'length', label: 'post height above ground', units: { imperial: 'ft', metric: 'mm' },
+  measure: 'Measure from the ground to the top of the post.',
+  ask: 'How tall does the post stand above the ground?',
+  called: { names: ['post height', 'fence height', 'height above ground', 'height of the fence', 'above ground', 'above grade', 'out of the ground', 'sticking up'], things: ['fence', 'post', 'picket fence', 'panel'], sides: ['tall', 'high', 'height', 'above', 'up', 'exposed'] },
+  possible: { above: '0 in' }, plausible: { from: '1 ft', to: '10 ft' },
+})
+
+export const postLength = word<'length'>('postLength', {
+  kind: 'length', label: 'post length', units: { imperial: 'ft', metric: 'mm' },
+  measure: 'The whole post, end to end.',
+  ask: 'How long is the whole post?',
+  called: { names: ['post length', 'length of the post', 'length of post', 'overall length', 'whole length', 'total length of the post'], things: ['post'], sides: ['long', 'length', 'overall', 'footer'], asks: ['how long should the post', 'how long a post', 'what length post', 'how long do the post', 'what length of post', 'how long are the post', 'how long must the post'] },
+  possible: { above: '0 in' }, plausible: { from: '2 ft', to: '20 ft' },
+})
+
+export const holeDiameter = word<'length'>('holeDiameter', {
+  kind: 'length', label: 'hole width', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Measure straight across the hole, rim to rim: the diameter, not the radius.',
+  ask: 'How wide are the holes, measured straight across?',
+  called: { names: ['hole width', 'hole diameter', 'width of the hole', 'diameter of the hole', 'auger size', 'auger bit', 'hole size'], things: ['hole', 'auger', 'footing', 'posthole', 'post hole', 'bore', 'bit'], sides: ['wide', 'width', 'diameter', 'dia', 'diam', 'across', 'round', 'ø'], plainly: true },
+  possible: { above: '0 in' }, plausible: { from: '4 in', to: '36 in' },
+})
+
+export const holeDepth = word<'length'>('holeDepth', {
+  kind: 'length', label: 'hole depth', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Measure from the ground to the bottom of the hole, under any stone.',
+  ask: 'How deep are the holes, stone included?',
+  called: { names: ['hole depth', 'depth of the hole', 'depth of hole'], things: ['hole', 'footing', 'posthole', 'post hole', 'dig'], sides: ['deep', 'depth', 'down', 'dug'], asks: ['how deep', 'what depth', 'how far down'] },
+  possible: { above: '0 in' }, plausible: { from: '8 in', to: '8 ft' },
+})
+
+export const stoneDepth = word<'length'>('stoneDepth', {
+  kind: 'length', label: 'stone under the post', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Measure how deep the stone or gravel lies in the bottom of the hole, tamped.',
+  ask: 'How deep is the stone in the bottom of each hole? Say none if there is none.',
+  called: { names: ['gravel in the bottom', 'stone in the bottom', 'gravel base', 'stone base', 'gravel bed', 'gravel under', 'stone under', 'of gravel', 'of stone', 'of crushed stone', 'of pea gravel', 'of drainage', 'of crushed rock', 'of rock', 'of ballast', 'of shingle', 'of metal'], things: ['gravel', 'stone', 'rock', 'drainage', 'crushed stone', 'pea gravel', 'ballast', 'shingle'], sides: ['bottom', 'under', 'base', 'bed', 'deep', 'layer', 'on'], plainly: true },
+  possible: { least: '0 in' }, plausible: { from: '0 in', to: '18 in' },
+})
+
+export const concreteBelowGrade = word<'length'>('concreteBelowGrade', {
+  kind: 'length', label: 'concrete stops below the ground', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Measure from the ground down to the top of the concrete.',
+  ask: 'How far below the ground does the concrete stop?',
+  called: { names: ['concrete stops', 'stop the concrete', 'below grade', 'below the ground', 'below ground', 'below the surface', 'soil on top', 'dirt on top', 'earth on top', 'from the top', 'short of the top', 'below the top'], things: ['soil', 'dirt', 'topsoil', 'turf', 'earth'], sides: ['below', 'short', 'top', 'over', 'on'] },
+  possible: { least: '0 in' }, plausible: { from: '0 in', to: '12 in' },
+  usual: { value: '0 in', metric: '0 mm', because: 'the concrete is filled to the ground, which takes the most', from: rule },
+})
+
+export const embedment = word<'length'>('embedment', {
+  kind: 'length', label: 'post in the ground', units: { imperial: 'in', metric: 'mm' },
+  measure: 'From the ground to the foot of the post. Stone under the post does not count.',
+  ask: 'How much of the post is in the ground, stone not counted?',
+  called: { names: ['in the ground', 'embedment', 'buried', 'below ground', 'underground', 'set in the ground'], things: ['post'], sides: ['deep', 'depth', 'buried', 'bury'], asks: ['how deep should the post', 'how much of the post', 'how deep do the post', 'how deep to set', 'how deep to bury', 'how far in the ground', 'how deep do i set', 'how deep must'] },
+  possible: { above: '0 in' }, plausible: { from: '6 in', to: '8 ft' },
+})
+
+export const frostDepth = word<'length'>('frostDepth', {
+  kind: 'length', label: 'local frost depth', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Ask the building office: it is set for each place.',
+  ask: 'What frost depth does your building office give?',
+  called: { names: ['frost depth', 'frost line', 'frostline', 'frost level', 'freezing depth'], things: ['frost'], sides: ['line', 'depth', 'deep', 'goes'], plainly: true },
+  possible: { least: '0 in' }, plausible: { from: '0 in', to: '10 ft' },
+})
+
+export const thirdOfWhole = word<'length'>('thirdOfWhole', {
+  kind: 'length', label: 'one third of the whole post', units: { imperial: 'in', metric: 'mm' },
+  measure: 'Half the height above ground is a third of the whole post.',
+  ask: 'How deep is a third of the whole post?',
+  called: { names: ['third of the whole', 'third of the post', 'one third rule', 'third rule', 'a third in the ground'] },
+})
+
+export const thirdOfAbove = word<'length'>('thirdOfAbove', {
+  kind: 'length', label: 'one third of the height above ground', units: { imperial: 'in', metric: 'mm' },
+  measure: 'A third of what stands above the ground: the other way people read the rule.',
+  ask: 'How deep is a third of the height above ground?',
+  called: { names: ['third of the height', 'third of the fence height', 'third of what shows'] },
+})
+
+export const aboveByRule = word<'length'>('aboveByRule', {
+  kind: 'length', label: 'left above ground', units: { imperial: 'ft', metric: 'mm' },
+  measure: 'What is left of the post above the ground.',
+  ask: 'How much of the post is left above ground?',
+  called: { names: ['left above ground', 'left above', 'showing above', 'stand above ground', 'tall will it stand'], asks: ['how tall will', 'how much above', 'how high will', 'how tall a fence', 'how much is left above', 'how high does it stand', 'how much sticks'] },
+})
+
+export const deepEnoughByRule = word<'verdict'>('deepEnoughByRule', {
+  kind: 'verdict', label: 'by the one-third rule',
+  measure: 'The post in the ground against half its height above ground. A trade rule, not a code.',
+  ask: 'Is the post deep enough by the one-third rule?',
+  called: { names: ['deep enough', 'too shallow', 'enough in the ground', 'sufficiently deep', 'deep enuf'], asks: ['deep enough', 'too shallow', 'enough depth'] },
+  says: { yes: 'meets the one-third rule', no: 'falls short of the one-third rule', unknown: 'cannot say by the one-third rule' },
+})

@@ -1,0 +1,60 @@
+// This file is about what a word of the job is: one meaning, over the whole job, and what people call it.
+import type { Kind } from '../quantities/units.ts'
+
+export type WordKind = Kind | 'choice' | 'verdict'
+
+/** A value that is taken when nobody said one. It is always said aloud, with its reason. */
+export interface Usual {
+  /** As people would write it; the metric one where the trade's habit differs. A choice names its option. */
+  readonly value: string
+  readonly metric?: string
+  readonly because: string
+  readonly from: string
+}
+
+/**
+ * How people speak of it, for whoever reads a message without a model.
+ * `names` say the word whole ("picket width"). `things` and `sides` say it together ("pickets … wide"): what is measured, and how.
+ * `asks` are ways to ask for it beyond "how many/how much/what" with those.
+ */
+export interface Called {
+  readonly names?: readonly string[]
+  readonly things?: readonly string[]
+  readonly sides?: readonly string[]
+  readonly asks?: readonly string[]
+  /** True when a size beside the thing alone means this word: "3 1/2 in pickets" is a width. */
+  readonly plainly?: boolean
+}
+
+export interface Word<K extends WordKind = WordKind> {
+  readonly name: string
+  readonly kind: K
+  /** What it is called on the page, lower case: `picket width`. */
+  readonly label: string
+  /** How to measure or find it. */
+  readonly measure: string
+  /** The question that asks for it. */
+  readonly ask: string
+  readonly called: Called
+  /** Counts: the singular noun of what is counted. */
+  readonly noun?: string
+  /** The unit it is shown in when worked; told values keep the person's own. */
+  readonly units?: { readonly imperial: string; readonly metric: string }
+  readonly usual?: Usual
+  /** Outside these it cannot be. As people write quantities; ends included unless `above`. */
+  readonly possible?: { readonly above?: string; readonly least?: string; readonly most?: string }
+  /** Outside these it is asked about before it is worked. Source: common practice, no source, unless the word's file says else. */
+  readonly plausible?: { readonly from: string; readonly to: string }
+  readonly whole?: boolean
+  /** Choices: each option, what it is called on the page and what people call it. */
+  readonly options?: Readonly<Record<string, { readonly label: string; readonly called: readonly string[] }>>
+  /** Verdicts: the words for yes, no and cannot say. */
+  readonly says?: { readonly yes: string; readonly no: string; readonly unknown: string }
+  /** Words that an earlier turn decided and that this one puts out of date: a new bag weight, the old bag's yield. */
+  readonly replaces?: readonly string[]
+  /** False for a count that belongs to its own place: the corner posts are not as many as the yard's. */
+  readonly inherits?: boolean
+}
+
+/** Declares a word. The kind is kept as a type, so that a calculation knows what it is handed. */
+export const word = <K extends WordKind>(name: string, it: Omit<Word<K>, 'name'>): Word<K> => ({ name, ...it })

@@ -1,0 +1,70 @@
+// This file is about one turn, top to bottom. Read it first.
+import { type Job, newJob, readJob, readQuantities, work, type WrittenJob, writeJob } from '../engine/index.ts'
+import type { Answer, Turn } from './answer.ts'
+import { compose } from './compose.ts'
+import { decideTurn, expand, remember } from './deciding.ts'
+import { whyDeclined } from './declined.ts'
+import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
+import { checkBindings } from './guard/bindings.ts'
+import { cautionsFor } from './guard/cautions.ts'
+import { readOffline } from './readers/offline/offline.ts'
+import type { Heard, Heed, Reader } from './readers/reader.ts'
+import type { TurnEvent } from './turn-event.ts'
+
+/** Writes a few sentences around the figures, guarded before they are shown. Empty when nothing of it stands. */
+export type Writer = (said: string, entry: Omit<Answer, 'reply' | 'prose'>, show: (piece: string) => void, signal?: AbortSignal) => Promise<string>
+export type Watch = (event: TurnEvent) => void
+export interface Answered { readonly answer: Answer; readonly job: unknown }
+
+export interface Assistant {
+  turn(asked: { readonly said: string; readonly before: readonly Turn[] }, watch?: Watch, signal?: AbortSignal): Promise<Answered>
+}
+
+export function createAssistant(reader: Reader, writer?: Writer): Assistant {
+  return {
+    async turn({ said, before }, watch = () => {}, signal) {
+      const heard = hear(said, jobAfter(before))
+      const heed = await reader.read(heard, signal)
+      return answerTo(heed, heard, before.length, heed.by === 'model' ? writer : undefined, watch, signal)
+    },
+  }
+}
+
+/** The message with its quantities read and tagged, beside the job it is said into. */
+export function hear(said: string, job: Job): Heard {
+  const readings = readQuantities(said, job.system ? { system: job.system } : {})
+  return { said, job, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
+}
+
+/** From the typed request to the answer: bindings checked, the job changed, the engine's working, the program's words. */
+export async function answerTo({ request, by, notice }: Heed, heard: Heard, turn: number, writer?: Writer, watch: Watch = () => {}, signal?: AbortSignal): Promise<Answered> {
+  const bindings = checkBindings(request, heard, turn, by === 'model' ? readOffline(heard) : undefined)
+  const job = decideTurn(heard.job, request, bindings, heard.readings)
+  const readAs = readingsAs(bindings.held, heard.readings)
+  watch({ event: 'read', data: readAs })
+
+  const worked = work(job, expand(job.wanted), turn, request.calculation)
+  const calls = callsOf(worked, job.wanted)
+  for (const call of calls) watch({ event: 'call', data: call })
+  const changed = changesBetween(heard.job, job, worked, turn)
+  const figures = figuresIn(worked, calls, changed, readAs)
+  watch({ event: 'figures', data: figures })
+
+  const { asks, notices } = questionsIn(calls, bindings, job, request)
+  const declines = request.declines.map(whyDeclined)
+  const cautions = cautionsFor(worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])), heard.job.told)
+  const entry = {
+    turn, calls, figures, asks, cautions, changed, front: by, readAs,
+    declined: declines.length > 0 ? { why: declines.join(' ') } : null,
+    heard: { request, ...(notice ? { notice } : {}) },
+  }
+  const prose = writer && figures.some((it) => it.headline) ? await writer(heard.said, entry, (markdown) => watch({ event: 'prose', data: { markdown } }), signal) : ''
+  const reply = compose({ worked, calls, asks, changed, readAs, cautions, prose, notices: [...(notice ? [notice] : []), ...declines, ...notices] })
+  return { answer: { ...entry, prose, reply }, job: writeJob(remember(job, worked, asks, cautions)) }
+}
+
+/** The job as the last turn left it. */
+export const jobAfter = (turns: readonly Turn[]): Job => {
+  const last = turns.at(-1)
+  return last ? readJob(last.job as WrittenJob) : newJob
+}

@@ -1,0 +1,34 @@
+// This file is about asking in the terminal: one conversation, a turn for each question given.
+import type { Turn } from '../answer.ts'
+import { furnish } from '../house.ts'
+import { readSettings } from '../settings.ts'
+import { inTerminal } from './terminal.ts'
+
+const usage = 'npm run --silent ask -- "question" ["next turn" …]     (--json prints one Answer a line)'
+
+async function main(args: readonly string[]): Promise<number> {
+  const json = args.includes('--json')
+  const questions = args.filter((it) => it !== '--json')
+  if (questions.length === 0 || questions.some((it) => it.trim() === '')) {
+    process.stderr.write(`Ask a question, in quotes.\n  ${usage}\n`)
+    return 2
+  }
+  const house = furnish(readSettings(process.env))
+  if (house.front === 'model') process.stderr.write(`${house.reads}\n`)
+  const turns: Turn[] = []
+  for (const said of questions) {
+    const { answer, job } = await house.assistant.turn({ said, before: turns })
+    turns.push({ n: turns.length, said, answer, job })
+    if (json) process.stdout.write(`${JSON.stringify(answer)}\n`)
+    else process.stdout.write(`${inTerminal(said, answer, { colour: process.stdout.isTTY === true && !process.env.NO_COLOR, width: Math.min(process.stdout.columns || 80, 100) })}\n`)
+  }
+  return 0
+}
+
+main(process.argv.slice(2)).then(
+  (code) => { process.exitCode = code },
+  (fault: unknown) => {
+    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
+    process.exitCode = 1
+  },
+)

@@ -1,0 +1,77 @@
+// This file is about running one calculation directly, without a conversation, and about listing them.
+import { calculationNamed, catalogue, type Given, isQuantity, parseValue, type Problem, run, type System, unitNamed, usualFor, vocabulary, type Word } from '../engine/index.ts'
+import type { Call } from './answer.ts'
+import { callOf } from './calls.ts'
+
+type JsonSchema = Readonly<Record<string, unknown>>
+
+export interface Listed {
+  readonly name: string
+  readonly title: string
+  readonly answers: string
+  readonly inputs: JsonSchema
+  readonly results: readonly { readonly word: string; readonly label: string; readonly kind: string }[]
+}
+
+/** The catalogue, each calculation with the JSON Schema of its inputs. */
+export const listCalculations = (): Listed[] => catalogue.map((calc) => {
+  const words = Object.values(calc.needs)
+  return {
+    name: calc.name,
+    title: calc.title,
+    answers: calc.answers,
+    inputs: {
+      type: 'object',
+      additionalProperties: false,
+      properties: Object.fromEntries(words.map((word) => [word.name, schemaOf(word, usualFor(calc, word)?.value)])),
+      required: words.filter((word) => !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word)).map((word) => word.name),
+    },
+    results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
+  }
+})
+
+function schemaOf(word: Word, usual: string | undefined): JsonSchema {
+  const description = `${word.label}. ${word.measure}${usual ? ` Usually ${usual}.` : ''}`
+  return word.kind === 'choice' ? { type: 'string', enum: Object.keys(word.options ?? {}), description } : { type: ['string', 'number'], description }
+}
+
+/** Runs one calculation on inputs as people write them ("93 in", "11", 11). Undefined when there is no such calculation. */
+export function runCalculation(name: string, inputs: Readonly<Record<string, unknown>>): Call | undefined {
+  const calc = calculationNamed(name)
+  if (!calc) return undefined
+  const problems: Problem[] = []
+  const system = systemIn(inputs)
+  const told = new Map<string, Given>()
+  for (const [key, input] of Object.entries(inputs)) {
+    const word = Object.hasOwn(calc.needs, key) ? calc.needs[key] : undefined
+    if (!word) {
+      problems.push({ code: 'unreadable', word: key, message: `“${key}” is not an input of ${calc.name}. Its inputs are: ${Object.keys(calc.needs).join(', ')}.` })
+      continue
+    }
+    if (input === null || input === undefined) continue
+    const value = typeof input === 'string' || typeof input === 'number' ? parseValue(word, String(input), system) : undefined
+    if (value === undefined) problems.push({ code: 'unreadable', word: key, message: `I cannot read ${JSON.stringify(input)} as the ${word.label}. ${word.measure}`, ask: word.ask })
+    else told.set(key, { value, role: 'said' })
+  }
+  const outcome = problems.length > 0
+    ? { ok: false as const, given: told, problems, cited: [] }
+    : run(calc, told, { system, wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)) })
+  return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', (word) => calc.headlines.includes(word))
+}
+
+/** Metric when any input is written in a metric unit. */
+function systemIn(inputs: Readonly<Record<string, unknown>>): System {
+  for (const [key, input] of Object.entries(inputs)) {
+    const word = vocabulary.get(key)
+    const value = word && typeof input === 'string' ? parseValue(word, input, 'imperial') : undefined
+    if (isQuantity(value) && unitNamed(value.unit).system === 'metric') return 'metric'
+  }
+  return 'imperial'
+}
+
+/** What can be wanted of what was given: a result that hangs on an input left out is not asked for, unless nothing else is left. */
+function wantedWith(onlyFor: Readonly<Record<string, readonly string[] | undefined>>, told: ReadonlyMap<string, Given>, all: readonly string[]): string[] {
+  const out = new Set(Object.entries(onlyFor).flatMap(([need, results]) => (told.has(need) ? [] : (results ?? []))))
+  const left = all.filter((it) => !out.has(it))
+  return left.length > 0 ? left : [...all]
+}

@@ -1,0 +1,122 @@
+// This file is about bindings: the request of a reader, held against the message, the vocabulary and the job.
+// Whatever cannot be traced to what the person said, to an earlier result or to a declared usual value counts as not told.
+import {
+  amountIn, type Decision, fitted, isPlace, isQuantity, type Job, parseValue, type Quantity, quantity, readQuantities, systemOf, type Value, vocabulary, type Wanted, type Word, yard,
+} from '../../engine/index.ts'
+import type { Heard, Tagged } from '../readers/reader.ts'
+import type { Request, Told } from '../request.ts'
+
+/** One told value that held: what it is, and where in the message it came from. */
+export interface Held extends Decision {
+  readonly tag: string | null
+  readonly firmness: Tagged['firmness']
+  readonly accepted: 'said' | 'usual'
+}
+
+export interface Refused { readonly word: string; readonly why: string }
+
+/** A quantity that two readers take for different words: the person is asked. */
+export interface Torn { readonly tag: string; readonly said: string; readonly words: readonly [string, string]; readonly at: string }
+
+export interface Bindings {
+  readonly held: readonly Held[]
+  readonly refused: readonly Refused[]
+  readonly torn: readonly Torn[]
+  readonly wants: readonly Wanted[]
+}
+
+/** Checks a request. `own` is the offline reader's request for the same message, to catch the right tag under the wrong word. */
+export function checkBindings(request: Request, { said, readings, job }: Heard, turn: number, own?: Request): Bindings {
+  const torn = own ? tornBetween(request, own, readings) : []
+  const held: Held[] = []
+  const refused: Refused[] = []
+  for (const told of request.told) {
+    const word = vocabulary.get(told.word)
+    if (!word) { refused.push({ word: told.word, why: `“${told.word}” is no word of the vocabulary` }); continue }
+    if (!isPlace(told.at)) { refused.push({ word: word.name, why: `“${told.at}” is no place` }); continue }
+    if (torn.some((it) => it.tag === told.from.tag || it.words.includes(word.name))) continue
+    const ownOption = own?.told.find((it) => it.word === word.name)?.from.option
+    if (told.from.option && ownOption && ownOption !== told.from.option) {
+      refused.push({ word: word.name, why: `the message reads as “${ownOption}”, not “${told.from.option}”` })
+      continue
+    }
+    const result = hold(told, word, said, readings, job)
+    if ('why' in result) { refused.push({ word: word.name, why: result.why }); continue }
+    if (held.some((it) => it.word === word.name && it.at === told.at)) { refused.push({ word: word.name, why: 'it is told twice' }); continue }
+    if (result.tag && held.some((it) => it.tag === result.tag)) { refused.push({ word: word.name, why: `“${result.tag}” is already taken for another word` }); continue }
+    held.push({ ...result, word: word.name, at: told.at, turn })
+  }
+  const wants = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
+  return { held, refused, torn, wants }
+}
+
+type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted'>
+
+function hold(told: Told, word: Word, said: string, readings: readonly Tagged[], job: Job): Origin | { why: string } {
+  const { tag, quote, option, usual } = told.from
+  const system = systemOf(job)
+  if (option !== null) {
+    if (word.kind !== 'choice' || !word.options?.[option]) return { why: `“${option}” is not one of its options` }
+    if (!quote || !occursIn(said, quote)) return { why: 'the words that say so are not in the message' }
+    return { value: option, tag: null, firmness: 'exactly', accepted: 'said' }
+  }
+  if (tag !== null) {
+    const reading = readings.find((it) => it.tag === tag)
+    if (reading) return ofReading(reading, word, job)
+    const earlier = job.results.find((it) => it.ref === tag)
+    if (!earlier) return { why: `there is no “${tag}”` }
+    if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind) return { why: `“${tag}” is no ${word.label}` }
+    return { value: { ...earlier.value, unit: word.noun ?? earlier.value.unit }, tag: null, firmness: 'exactly', accepted: 'said' }
+  }
+  if (quote !== null) {
+    if (!occursIn(said, quote)) return { why: `“${quote}” is not in the message` }
+    // "no gravel", "none": nought, where the word may be nought.
+    if (/^\s*(no|none|without|zero|nil|any)\b/i.test(quote)) {
+      const least = word.possible?.least
+      const nought = least === undefined ? undefined : noughtOf(word, least, system)
+      return nought === undefined ? { why: `${word.label} cannot be none` } : { value: nought, tag: null, firmness: 'exactly', accepted: 'said' }
+    }
+    const found = readQuantities(quote, { system })
+    const [only] = found
+    if (!only || found.length !== 1) return { why: `“${quote}” does not hold one quantity` }
+    return ofReading({ ...only, tag: '' }, word, job)
+  }
+  if (usual) {
+    const text = word.usual && (system === 'metric' ? (word.usual.metric ?? word.usual.value) : word.usual.value)
+    const value = text === undefined ? undefined : parseValue(word, text, system)
+    return value === undefined ? { why: `${word.label} has no usual value` } : { value, tag: null, firmness: 'exactly', accepted: 'usual' }
+  }
+  return { why: 'nothing says where it comes from' }
+}
+
+function noughtOf(word: Word, least: string, system: 'imperial' | 'metric'): Value | undefined {
+  const value = parseValue(word, least, system)
+  return isQuantity(value) && amountIn(value, value.unit).valueOf() === 0 ? value : undefined
+}
+
+function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: string } {
+  const system = systemOf(job)
+  const tag = reading.tag || null
+  if (reading.firmness === 'range') return { why: `“${reading.said}” is a range; one figure is needed` }
+  const value: Quantity | undefined = reading.section
+    ? (word.kind === 'length' ? reading.section.width : undefined)
+    : fitted(word, reading.quantity, reading.bare, system)
+  if (!value) return { why: `“${reading.said}” is no ${word.label}` }
+  const counted = word.kind === 'count' ? quantity(value.amount, word.noun ?? 'ratio') : value
+  return { value: counted, tag, firmness: reading.firmness, accepted: 'said' }
+}
+
+const flat = (text: string): string => text.toLowerCase().replace(/[‘’]/g, "'").replace(/\s+/g, ' ').trim()
+const occursIn = (said: string, quote: string): boolean => flat(quote) !== '' && flat(said).includes(flat(quote))
+
+/** Quantities that both readers bind, and bind differently. */
+function tornBetween(request: Request, own: Request, readings: readonly Tagged[]): Torn[] {
+  const torn: Torn[] = []
+  for (const mine of own.told) {
+    const theirs = request.told.find((it) => it.from.tag !== null && it.from.tag === mine.from.tag)
+    const reading = readings.find((it) => it.tag === mine.from.tag)
+    if (!theirs || !reading || theirs.word === mine.word) continue
+    torn.push({ tag: reading.tag, said: reading.said, words: [theirs.word, mine.word], at: theirs.at === mine.at ? mine.at : yard })
+  }
+  return torn
+}

@@ -1,0 +1,50 @@
+// This file is about the server: settings read, store opened, house furnished, and a door opened at an address that is printed.
+import { serve } from '@hono/node-server'
+import { fileURLToPath } from 'node:url'
+import { version } from '../engine/index.ts'
+import { changeJob } from './changing.ts'
+import { listCalculations, runCalculation } from './direct.ts'
+import { exportConversation } from './export/export.ts'
+import { furnish } from './house.ts'
+import { createApp } from './http/app.ts'
+import { readSettings, type Settings } from './settings.ts'
+import { jobSheet } from './sheet.ts'
+import { openStore } from './store/open.ts'
+import { createPage } from './web/app.ts'
+import { renderReply } from './web/markdown.ts'
+
+async function main(settings: Settings): Promise<void> {
+  const house = furnish(settings)
+  const store = await openStore(settings.store)
+  const app = createApp({
+    assistant: { ...house.assistant, change: changeJob, sheet: jobSheet, export: exportConversation },
+    store, version, front: house.front, renderReply,
+    calculations: { list: listCalculations, run: runCalculation },
+    page: createPage(fileURLToPath(new URL('./web', import.meta.url))),
+    host: settings.host,
+  })
+  const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host }, (address) => {
+    const host = settings.host.includes(':') ? `[${settings.host}]` : settings.host
+    process.stdout.write(`Plumbpost is at http://${host}:${address.port}/\n${house.reads}\n`)
+  })
+  server.on('error', (fault: NodeJS.ErrnoException) => {
+    process.stderr.write(fault.code === 'EADDRINUSE'
+      ? `Port ${settings.port} is taken. Is Plumbpost running already? Choose another: PORT=4681 npm start\n`
+      : `The server could not start: ${fault.message}\n`)
+    process.exit(1)
+  })
+  const close = (): void => {
+    server.close(() => void store.close().then(() => process.exit(0)))
+    // Open event streams would keep the server from closing.
+    if ('closeAllConnections' in server) setTimeout(() => server.closeAllConnections(), 2000).unref()
+  }
+  process.on('SIGINT', close)
+  process.on('SIGTERM', close)
+}
+
+try {
+  await main(readSettings(process.env))
+} catch (fault) {
+  process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
+  process.exit(1)
+}

@@ -1,0 +1,105 @@
+// This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
+import { catalogue, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import type { Request, Told } from '../../request.ts'
+import type { Heard, Reader } from '../reader.ts'
+import { type Bound, bind } from './bind.ts'
+import { dangerIn, declined } from './declines.ts'
+import { cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
+import { placesIn } from './places.ts'
+import { type Token, tokens } from './stems.ts'
+import { wantsIn } from './wants.ts'
+
+export const offlineReader: Reader = {
+  front: 'offline',
+  read: (heard) => Promise.resolve({ request: readOffline(heard), by: 'offline' }),
+}
+
+/** Reads a message by the vocabulary alone. */
+export function readOffline(heard: Heard): Request {
+  const message = wordsBesideQuantities(heard).map(forgiven)
+  const hits = cuesIn(message)
+  const places = placesIn(message)
+  const danger = dangerIn(message, heard.said)
+  const asks = wantsIn(message, hits, places, heard.job)
+  const context = asks.length > 0 ? asks : heard.job.wanted
+  const { bound, loose } = bind(heard, message, hits, places, context.map((it) => it.word))
+  const told = [...bound.map(fromTag), ...choicesIn(heard, message, hits, bound, context), ...noneIn(message, hits, heard, bound)]
+  const wants = asks.filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
+  const confirms = confirmsIn(message, heard)
+
+  const request: Request = { told, wants, calculation: null, confirms, declines: danger }
+  if (danger.length > 0) return { ...request, told: [], wants: [] }
+  if (told.length > 0 || wants.length > 0 || confirms.length > 0) {
+    if (wants.length === 0 && heard.job.wanted.length === 0) return { ...request, wants: whatItIsAbout(told, hits) }
+    return request
+  }
+  if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
+  return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
+}
+
+/** The message's words, without those that are part of a quantity. */
+const wordsBesideQuantities = (heard: Heard): Token[] =>
+  tokens(heard.said).filter((token) => !heard.readings.some((it) => token.start < it.end && it.start < token.end))
+
+const fromTag = (it: Bound): Told => ({ word: it.word, at: it.at, from: { tag: it.reading.tag, quote: null, option: null, usual: null } })
+
+/** Options that were said: only where the talk is about a calculation that needs the choice. */
+function choicesIn(heard: Heard, message: readonly Token[], hits: readonly Hit[], bound: readonly Bound[], context: readonly Wanted[]): Told[] {
+  const about = new Set([...context.map((it) => it.word), ...bound.map((it) => it.word), ...heard.job.asked.map((it) => it.word)])
+  const concerned = (word: string): boolean => catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
+  const options = hits.filter((hit) => hit.sort === 'option' && concerned(hit.word))
+  const told: Told[] = []
+  for (const word of new Set(options.map((hit) => hit.word))) {
+    const mine = options.filter((hit) => hit.word === word)
+    // "does not soak in" holds "soak in": the longer phrase is the one that was said. Of equals, the later.
+    const longest = mine.filter((hit) => !mine.some((other) => other.length > hit.length && other.from <= hit.from && other.to >= hit.to))
+    const said = longest.sort((a, b) => b.length - a.length || b.from - a.from)[0] as Hit
+    const negated = [1, 2, 3].some((back) => /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(message[said.from - back]?.stem ?? ''))
+    const both = Object.keys(vocabulary.get(word)?.options ?? {})
+    const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
+    const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
+    if (option) told.push({ word, at: yard, from: { tag: null, quote, option, usual: null } })
+  }
+  return told
+}
+
+/** "no gravel", "without stone": a length that is nought, said in words. */
+function noneIn(message: readonly Token[], hits: readonly Hit[], heard: Heard, bound: readonly Bound[]): Told[] {
+  const told: Told[] = []
+  for (const hit of hits) {
+    const before = message[hit.from - 1]
+    if (hit.sort !== 'thing' && hit.sort !== 'name') continue
+    if (!['stoneDepth', 'gates', 'spare'].includes(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem)) continue
+    if (before.stem === 'any' && !/^(without|not|n't|don't|isn't)$/.test(message[hit.from - 2]?.stem ?? '')) continue
+    if (told.some((it) => it.word === hit.word) || bound.some((it) => it.word === hit.word)) continue
+    const last = message[hit.to - 1] as Token
+    told.push({ word: hit.word, at: yard, from: { tag: null, quote: heard.said.slice(before.start, last.end), option: null, usual: null } })
+  }
+  // "none" in answer to a question about something that may be nought.
+  const asked = heard.job.asked.find((it) => it.word === 'stoneDepth')
+  if (asked && told.length === 0 && bound.length === 0 && message.some((token) => token.stem === 'none' || token.stem === 'no')) {
+    const none = message.find((token) => token.stem === 'none' || token.stem === 'no') as Token
+    told.push({ word: asked.word, at: asked.at, from: { tag: null, quote: none.text, option: null, usual: null } })
+  }
+  return told
+}
+
+/** "Yes" to "is it really …?" */
+function confirmsIn(message: readonly Token[], heard: Heard): string[] {
+  if (heard.readings.length > 0) return []
+  const first = message[0]?.stem ?? ''
+  return /^(yes|yep|yeah|yup|right|correct|really|sure|confirmed|indeed|aye|true)$/.test(first) ? heard.job.asked.map((it) => it.word) : []
+}
+
+/** Nothing was asked in so many words: the subject is the calculation that most of what was said belongs to, if one stands out. */
+function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
+  const words = new Set(told.map((it) => it.word))
+  const named = new Set(hits.filter((hit) => isResult(hit.word) && hit.sort !== 'side').map((hit) => hit.word))
+  const scored = catalogue.map((calc) => ({
+    calc,
+    score: Object.keys(calc.needs).filter((need) => words.has(need)).length + 0.5 * Object.keys(calc.gives).filter((it) => named.has(it)).length,
+  })).sort((a, b) => b.score - a.score)
+  const [first, second] = scored
+  if (!first || first.score < 2 || (second && second.score === first.score)) return []
+  return first.calc.headlines.slice(0, 1).map((word) => ({ word, at: told.find((it) => it.word === 'posts')?.at ?? yard }))
+}

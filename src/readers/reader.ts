@@ -1,0 +1,26 @@
+// This file is about what a reader is: whoever turns a message into the typed request. It knows words, never sums.
+import type { Job, Reading } from '../../engine/index.ts'
+import type { Request } from '../request.ts'
+
+/** A quantity found in the message, with the tag it is known by. */
+export interface Tagged extends Reading { readonly tag: string }
+
+/** What a reader is handed: the message, the quantities the program found in it, and the job so far. */
+export interface Heard {
+  readonly said: string
+  readonly readings: readonly Tagged[]
+  readonly job: Job
+}
+
+/** What a reader returns: the request, who read it in the end, and what the person should know about that. */
+export interface Heed {
+  readonly request: Request
+  readonly by: 'offline' | 'model'
+  readonly notice?: string
+}
+
+export interface Reader {
+  readonly front: 'offline' | 'model'
+  /** Never throws for what the person wrote. */
+  read(heard: Heard, signal?: AbortSignal): Promise<Heed>
+}

@@ -1,0 +1,39 @@
+// This file is about settings: the environment, read once into one typed object.
+import { z } from 'zod'
+
+const text = z.string().trim().min(1).optional().catch(undefined)
+
+const environment = z.object({
+  PORT: z.coerce.number().int().min(0).max(65535).default(4680),
+  HOST: z.string().trim().min(1).default('127.0.0.1'),
+  PLUMBPOST_DATA: z.string().trim().min(1).default('.plumbpost'),
+  DATABASE_URL: text,
+  PLUMBPOST_MODEL: text,
+  PLUMBPOST_FRONT: z.enum(['offline', 'model']).optional(),
+  OPENAI_API_KEY: text,
+  OPENAI_BASE_URL: text,
+})
+
+export interface Settings {
+  readonly port: number
+  readonly host: string
+  readonly store: { readonly dataFolder: string } | { readonly databaseUrl: string }
+  /** Set only when questions are to go to a model. A key alone sends nothing anywhere. */
+  readonly model?: { readonly model: string; readonly key?: string; readonly baseUrl?: string }
+}
+
+/** Reads the environment. Throws with one plain sentence for a value that cannot be used. */
+export function readSettings(env: Readonly<Record<string, string | undefined>>): Settings {
+  const blankless = Object.fromEntries(Object.entries(env).filter(([, value]) => value !== ''))
+  const parsed = environment.safeParse(blankless)
+  if (!parsed.success) throw new Error(`The environment has a value I cannot use.\n${z.prettifyError(parsed.error)}`)
+  const it = parsed.data
+  if (it.PLUMBPOST_FRONT === 'model' && !it.PLUMBPOST_MODEL) throw new Error('PLUMBPOST_FRONT is “model”, but PLUMBPOST_MODEL names none. Set it, or take PLUMBPOST_FRONT away.')
+  const usesModel = it.PLUMBPOST_MODEL !== undefined && it.PLUMBPOST_FRONT !== 'offline'
+  return {
+    port: it.PORT,
+    host: it.HOST,
+    store: it.DATABASE_URL ? { databaseUrl: it.DATABASE_URL } : { dataFolder: it.PLUMBPOST_DATA },
+    ...(usesModel ? { model: { model: it.PLUMBPOST_MODEL as string, ...(it.OPENAI_API_KEY ? { key: it.OPENAI_API_KEY } : {}), ...(it.OPENAI_BASE_URL ? { baseUrl: it.OPENAI_BASE_URL } : {}) } } : {}),
+  }
+}
