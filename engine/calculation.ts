@@ -43,7 +43,7 @@ export interface Tools<N extends Words> {
 export interface Example {
   readonly ask: string
   readonly given: Readonly<Record<string, string | readonly string[]>>
-  /** Exact texts as `show` writes them; a verdict is `yes`, `no` or `cannot say`. */
+  /** Exact texts as `show` writes them; a verdict as its word says it. */
   readonly expect: Readonly<Record<string, string>>
 }
 

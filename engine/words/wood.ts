@@ -63,7 +63,7 @@ export const airTemperature = word<'temperature'>('airTemperature', {
   kind: 'temperature', label: 'air temperature', units: { imperial: 'F', metric: 'C' },
   measure: 'The average over the weeks the wood has stood there, in the shade.', ask: 'What is the usual air temperature there, over the last weeks?',
   called: { names: ['temperature', 'air temperature', 'degrees', 'outside temperature', 'temp'], things: ['air', 'weather', 'outside'], sides: ['temperature', 'warm', 'temp'], plainly: true },
-  possible: { least: '-459 F' }, plausible: { from: '30 F', to: '130 F' },
+  plausible: { from: '30 F', to: '130 F' },
 })
 
 export const humidity = word<'percent'>('humidity', {

@@ -51,8 +51,8 @@ export const postDepthCheck = calculation({
   drawing: holeDrawing,
   examples: [
     // 36 − 12 = 24 against 72/2 = 36
-    { ask: 'Is a 36 in hole with a foot of stone deep enough for a 6 ft fence?', given: { holeDepth: '36 in', stoneDepth: '12 in', postAbove: '6 ft' }, expect: { embedment: '24 in', thirdOfWhole: '36 in', deepEnoughByRule: 'no' } },
+    { ask: 'Is a 36 in hole with a foot of stone deep enough for a 6 ft fence?', given: { holeDepth: '36 in', stoneDepth: '12 in', postAbove: '6 ft' }, expect: { embedment: '24 in', thirdOfWhole: '36 in', deepEnoughByRule: 'falls short of the one-third rule' } },
     // 750 − 150 = 600 against 1200/2 = 600
-    { ask: 'Hole 750 mm deep, 150 mm of gravel, fence 1200 mm: deep enough?', given: { holeDepth: '750 mm', stoneDepth: '150 mm', postAbove: '1200 mm' }, expect: { embedment: '600 mm', thirdOfWhole: '600 mm', deepEnoughByRule: 'yes' } },
+    { ask: 'Hole 750 mm deep, 150 mm of gravel, fence 1200 mm: deep enough?', given: { holeDepth: '750 mm', stoneDepth: '150 mm', postAbove: '1200 mm' }, expect: { embedment: '600 mm', thirdOfWhole: '600 mm', deepEnoughByRule: 'meets the one-third rule' } },
   ],
 })

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest'
+import { runNamed } from '../../run-named.ts'
+
+describe('is the wood ready to finish?', () => {
+  it('14 % at the surface and 20 % at depth with water still beading is not dry enough, and depth decides', () => {
+    const { shown, said } = runNamed('ready-to-finish', { surfaceReading: '14 %', depthReading: '20 %', waterTest: 'beads' })
+    expect(shown).toEqual({ dryEnough: 'false', surfaceReady: 'false' })
+    expect(said).toContain('decided by the reading of 20 % at depth: over the limit of 15 %')
+    expect(said).toContain('it still beads')
+  })
+
+  it('11 % eight months later with water soaking in is dry enough, with a weathered face: wash or sand and let dry before a film finish', () => {
+    const { shown, said } = runNamed('ready-to-finish', { moistureReading: '11 %', woodAge: '8 months', waterTest: 'soaks' })
+    expect(shown).toEqual({ dryEnough: 'true', surfaceReady: 'false' })
+    expect(said).toContain('The face is weathered. Wash or sand it and let it dry before a film finish')
+  })
+
+  it('the limit on the can comes before the published ones', () => {
+    expect(runNamed('ready-to-finish', { depthReading: '17 %', moistureLimit: '18 %' }).shown.dryEnough).toBe('true')
+    expect(runNamed('ready-to-finish', { depthReading: '13 %', moistureLimit: '12 %' }).shown.dryEnough).toBe('false')
+  })
+
+  it('a reading just at the limit is within it', () => {
+    expect(runNamed('ready-to-finish', { depthReading: '15 %' }).shown.dryEnough).toBe('true')
+  })
+
+  it('a dry surface alone does not clear the wood: faces dry first', () => {
+    const { shown, said } = runNamed('ready-to-finish', { surfaceReading: '9 %' })
+    expect(shown.dryEnough).toBe('null')
+    expect(said).toContain('A reading at depth decides')
+  })
+
+  it('a wet surface alone condemns it', () => {
+    expect(runNamed('ready-to-finish', { surfaceReading: '24 %' }).shown.dryEnough).toBe('false')
+  })
+
+  it('says when the weather itself will not let it get there', () => {
+    const { said } = runNamed('ready-to-finish', { depthReading: '18 %', moistureLimit: '12 %', equilibriumMoisture: '16 %' })
+    expect(said).toContain('it will not get there by waiting in this weather')
+  })
+
+  it('a finish that soaks in takes a weathered face, cleaned', () => {
+    expect(runNamed('ready-to-finish', { depthReading: '11 %', woodAge: '8 months', waterTest: 'soaks', finishKind: 'penetrating' }).shown.surfaceReady).toBe('true')
+  })
+
+  it('doubts a reading outside what a pin meter can be relied on for', () => {
+    expect(runNamed('ready-to-finish', { depthReading: '45 %' }).said).toContain('very wet')
+  })
+
+  it('without any reading, says it cannot say and asks', () => {
+    expect(runNamed('ready-to-finish', {}).said).toContain('missing moistureReading')
+    expect(runNamed('ready-to-finish', { waterTest: 'beads' }).shown.dryEnough).toBe('null')
+  })
+})
