@@ -1,5 +1,5 @@
 // This file is about one turn, top to bottom. Read it first.
-import { type Job, newJob, readJob, readQuantities, work, type WrittenJob, writeJob } from '../engine/index.ts'
+import { type Job, newJob, readJob, readQuantities, unitNamed, work, type WrittenJob, writeJob } from '../engine/index.ts'
 import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
 import { decideTurn, expand, remember } from './deciding.ts'
@@ -33,13 +33,15 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
 /** The message with its quantities read and tagged, beside the job it is said into. */
 export function hear(said: string, job: Job): Heard {
   const readings = readQuantities(said, job.system ? { system: job.system } : {})
-  return { said, job, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
+  // Bare numbers beside metric ones are metric: "300 mm holes 600 deep".
+  const system = readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ?? job.system
+  return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 
 /** From the typed request to the answer: bindings checked, the job changed, the engine's working, the program's words. */
 export async function answerTo({ request, by, notice }: Heed, heard: Heard, turn: number, writer?: Writer, watch: Watch = () => {}, signal?: AbortSignal): Promise<Answered> {
   const bindings = checkBindings(request, heard, turn, by === 'model' ? readOffline(heard) : undefined)
-  const job = decideTurn(heard.job, request, bindings, heard.readings)
+  const job = decideTurn(heard.job, request, bindings)
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
@@ -50,7 +52,7 @@ export async function answerTo({ request, by, notice }: Heed, heard: Heard, turn
   const figures = figuresIn(worked, calls, changed, readAs)
   watch({ event: 'figures', data: figures })
 
-  const { asks, notices } = questionsIn(calls, bindings, job, request)
+  const { asks, notices } = questionsIn(calls, bindings, job, { request, readings: heard.readings })
   const declines = request.declines.map(whyDeclined)
   const cautions = cautionsFor(worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])), heard.job.told)
   const entry = {

@@ -60,7 +60,7 @@ function headlineText(call: Call): string {
 }
 
 const resultLines = (call: Call): string =>
-  call.results.filter((it) => !it.headline).map((it) => `- ${capital(it.label)}${atPlace(it.at)}: ${it.text}`).join('\n')
+  call.results.filter((it) => !it.headline).map((it) => `- ${capital(it.label)}${call.results.some((other) => other.at !== it.at) ? atPlace(it.at) : ''}: ${it.text}`).join('\n')
 
 const remarkLines = (worked: Worked, call: Call): string => [
   ...(worked.outcome.ok ? worked.outcome.remarks : []),

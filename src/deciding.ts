@@ -1,18 +1,16 @@
 // This file is about what a turn does to the job: what it decides, what it wants, and what is remembered for the next.
-import { type CautionCode, catalogue, decide, type Job, type Result, unitNamed, type Wanted, type Worked } from '../engine/index.ts'
+import { type CautionCode, catalogue, decide, type Job, type Result, type Wanted, type Worked } from '../engine/index.ts'
 import type { Answer } from './answer.ts'
 import type { Bindings } from './guard/bindings.ts'
-import type { Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
-/** The job with what was told decided, the system of units the person speaks in, and what is wanted now. */
-export function decideTurn(job: Job, request: Request, { held, wants }: Bindings, readings: readonly Tagged[]): Job {
+/** The job with what was told decided, and what is wanted now. */
+export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
   const decided = decide(job, held.map(({ word, at, value, turn }) => ({ word, at, value, turn })))
-  const system = readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it !== undefined && it !== null) ?? job.system
   const confirmed = [...new Set([...decided.confirmed, ...request.confirms])]
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0)
-  return { ...decided, system, confirmed, named: request.calculation, wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [] }
+  return { ...decided, confirmed, named: request.calculation, wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [] }
 }
 
 /** What is wanted, with the results that are told together with it. */

@@ -61,7 +61,7 @@ export function figuresIn(worked: readonly Worked[], calls: readonly Call[], cha
 }
 
 /** What has to be asked, and what has to be said about what was not taken. */
-export function questionsIn(calls: readonly Call[], { refused, torn, held }: Bindings, job: Job, request: Request): { asks: Answer['asks']; notices: string[] } {
+export function questionsIn(calls: readonly Call[], { refused, torn, held }: Bindings, job: Job, { request, readings }: { request: Request; readings: readonly Tagged[] }): { asks: Answer['asks']; notices: string[] } {
   const asks: Answer['asks'] = []
   const notices: string[] = []
   const ask = (word: string, at: string, question: string): void => {
@@ -76,6 +76,9 @@ export function questionsIn(calls: readonly Call[], { refused, torn, held }: Bin
     const word = vocabulary.get(it.word)
     if (word && !held.some((h) => h.word === it.word)) notices.push(`I did not take the ${word.label}: ${it.why}.`)
   }
+  const loose = readings.filter((it) => !request.told.some((told) => told.from.tag === it.tag || (told.from.quote !== null && told.from.quote.includes(it.said))))
+  if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
+    notices.push(`I did not use ${loose.map((it) => `“${it.said}”`).join(', ')}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`)
   if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
     notices.push(`I have noted ${held.map((it) => `the ${wordNamed(it.word).label}`).join(', ')}. What would you like to know?`)
   }

@@ -1,8 +1,8 @@
 // This file is about the job: what has been decided at which place, what was asked last, and how it is written down.
 import Fraction from 'fraction.js'
 import { vocabulary } from '../catalogue.ts'
-import { type Amount, isExact } from '../quantities/amount.ts'
-import { equal, isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
+import { type Amount, compare, isExact } from '../quantities/amount.ts'
+import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
 import { looksFrom } from './places.ts'
 
 export interface Decision {
@@ -52,9 +52,12 @@ export function decided(job: Job, wordName: string, place: string): Decision | u
   return undefined
 }
 
+// Two approximate amounts within their errors are the same: nothing that a person could notice has changed.
+const sameQuantity = (a: Quantity, b: Quantity): boolean => a.kind === b.kind && Math.abs(compare(a.amount, b.amount) ?? 0) === 0
+
 export function sameValue(a: Value, b: Value): boolean {
-  if (isQuantity(a) && isQuantity(b)) return equal(a, b)
-  if (isList(a) && isList(b)) return a.length === b.length && a.every((q, i) => equal(q, b[i] as Quantity))
+  if (isQuantity(a) && isQuantity(b)) return sameQuantity(a, b)
+  if (isList(a) && isList(b)) return a.length === b.length && a.every((q, i) => sameQuantity(q, b[i] as Quantity))
   return a === b
 }
 

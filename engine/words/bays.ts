@@ -5,7 +5,7 @@ export const runLength = word<'length'>('runLength', {
   kind: 'length', label: 'length of the run', units: { imperial: 'ft', metric: 'm' },
   measure: 'Measure level, along the string, not along the slope.',
   ask: 'How long is the run?',
-  called: { names: ['run length', 'length of the run', 'length of fence', 'of fence', 'fence line', 'fence length', 'long run', 'run of', 'perimeter', 'all the way round', 'all the way around', 'total length', 'side of the yard', 'along the side', 'line of', 'of fencing', 'boundary of', 'frontage'], things: ['run', 'fence', 'side', 'line', 'yard', 'boundary', 'fencing', 'stretch', 'length', 'front', 'back', 'garden', 'perimeter', 'wall'], sides: ['long', 'length', 'run', 'total', 'along', 'straight'], plainly: true },
+  called: { names: ['between post centers', 'between the post centers', 'between the end posts', 'between centers', 'wall to wall', 'between walls', 'between two walls', 'run length', 'length of the run', 'length of fence', 'of fence', 'fence line', 'fence length', 'long run', 'run of', 'perimeter', 'all the way round', 'all the way around', 'total length', 'side of the yard', 'along the side', 'line of', 'of fencing', 'boundary of', 'frontage'], things: ['run', 'fence', 'side', 'line', 'yard', 'boundary', 'fencing', 'stretch', 'length', 'front', 'back', 'garden', 'perimeter', 'wall'], sides: ['long', 'length', 'run', 'total', 'along', 'straight'], plainly: true },
   possible: { above: '0 ft' }, plausible: { from: '3 ft', to: '3000 ft' },
 })
 
@@ -63,11 +63,11 @@ export const bays = word<'count'>('bays', {
 export const bayCentres = word<'length'>('bayCentres', {
   kind: 'length', label: 'bay, centre to centre', units: { imperial: 'ft', metric: 'mm' },
   measure: 'From post centre to post centre.', ask: 'How wide is a bay, centre to centre?',
-  called: { names: ['equal bays', 'bay size', 'post centres', 'post centers'], things: ['bay', 'post'], sides: ['apart', 'spacing', 'centres', 'centers'], asks: ['how far apart should the posts', 'how far apart do the posts', 'how far apart are the posts', 'post spacing', 'what spacing for the posts', 'what spacing between posts', 'how wide is each bay', 'how wide are the bays', 'bay width', 'equal bays', 'how to divide', 'how should i divide', 'space the posts', 'how far apart to put the posts', 'how far apart to set the posts', 'posts evenly', 'where do the posts go', 'where should the posts go', 'post layout', 'lay out the posts', 'how wide will each bay', 'how far apart posts'] },
+  called: { names: ['equal bays', 'bay size', 'post centres', 'post centers'], things: ['bay', 'post'], sides: ['apart', 'spacing', 'centres', 'centers'], asks: ['how far apart', 'how far apart should the posts', 'how far apart do the posts', 'how far apart are the posts', 'post spacing', 'what spacing for the posts', 'what spacing between posts', 'how wide is each bay', 'how wide are the bays', 'bay width', 'equal bays', 'how to divide', 'how should i divide', 'space the posts', 'how far apart to put the posts', 'how far apart to set the posts', 'posts evenly', 'where do the posts go', 'where should the posts go', 'post layout', 'lay out the posts', 'how wide will each bay', 'how far apart posts'] },
 })
 
 export const bayOpening = word<'length'>('bayOpening', {
   kind: 'length', label: 'opening of a bay', units: { imperial: 'in', metric: 'mm' },
   measure: 'Post face to post face: centre to centre less one post width.', ask: 'How wide is a bay between post faces?',
-  called: { names: ['clear bay'], asks: ['clear between posts', 'opening between posts', 'how wide between the posts', 'between post faces'] },
+  called: { names: ['clear bay'], asks: ['how wide between the posts', 'how wide is the opening', 'what is the clear opening', 'how wide is the clear'] },
 })

@@ -5,7 +5,7 @@ export const opening = word<'length'>('opening', {
   kind: 'length', label: 'opening', units: { imperial: 'in', metric: 'mm' },
   measure: 'Measure from post face to post face, at rail height: the clear opening, not centre to centre.',
   ask: 'How wide is the opening, from post face to post face?',
-  called: { names: ['clear opening', 'between posts', 'between the posts', 'between post faces', 'opening', 'clear width', 'face to face', 'clear between', 'inside the posts', 'odd bay', 'space to fill', 'width to fill', 'gap to fill', 'post to post', 'bay width', 'bay is', 'bay of', 'section is', 'inside to inside'], things: ['opening', 'bay', 'section', 'panel', 'space', 'bays', 'stretch'], sides: ['wide', 'width', 'clear', 'between', 'across', 'odd', 'opening', 'inside'], plainly: true },
+  called: { names: ['clear opening', 'between posts', 'between the posts', 'between post faces', 'opening', 'clear width', 'face to face', 'clear between', 'inside the posts', 'odd bay', 'space to fill', 'width to fill', 'gap to fill', 'post to post', 'fit in', 'fit into', 'go in', 'fit between', 'bay width', 'bay is', 'bay of', 'section is', 'inside to inside'], things: ['opening', 'bay', 'section', 'panel', 'space', 'bays', 'stretch'], sides: ['wide', 'width', 'clear', 'between', 'across', 'odd', 'opening', 'inside'], plainly: true },
   possible: { above: '0 in' }, plausible: { from: '12 in', to: '16 ft' },
 })
 
@@ -22,7 +22,7 @@ export const widestGap = word<'length'>('widestGap', {
   kind: 'length', label: 'widest gap allowed', units: { imperial: 'in', metric: 'mm' },
   measure: 'No gap may be wider than this; it may be just as wide.',
   ask: 'How wide may a gap between pickets be at most?',
-  called: { names: ['widest gap', 'maximum gap', 'max gap', 'biggest gap', 'largest gap', 'gap limit', 'gaps no wider', 'gaps of at most', 'gap at most'], things: ['gap', 'space', 'spacing', 'gaps', 'opening between pickets', 'air'], sides: ['most', 'max', 'maximum', 'limit', 'wider', 'than'] },
+  called: { names: ['widest gap', 'maximum gap', 'max gap', 'biggest gap', 'largest gap', 'gap limit', 'gaps no wider', 'gaps of at most', 'gap at most'], things: ['gap', 'space', 'spacing', 'picket', 'board', 'slat', 'paling'], sides: ['most', 'max', 'maximum', 'limit', 'wider', 'apart', 'spaced'] },
   possible: { least: '0 in' }, plausible: { from: '0 in', to: '8 in' },
 })
 
@@ -31,7 +31,7 @@ export const wantedGap = word<'length'>('wantedGap', {
   kind: 'length', label: 'gap you would like', units: { imperial: 'in', metric: 'mm' },
   measure: 'The gap to come near to, either way.',
   ask: 'What gap between pickets would you like, about?',
-  called: { names: ['gap', 'gaps', 'spacing', 'spaced', 'apart', 'space between', 'spaces between', 'gap between'], things: ['gap', 'space', 'spacing', 'gaps', 'spaces'], sides: ['about', 'around', 'between', 'roughly', 'apart', 'like', 'want'], plainly: true },
+  called: { names: ['gap', 'spacing', 'space between', 'gap between', 'of air'], things: ['gap', 'space', 'spacing', 'picket', 'board', 'slat', 'paling'], sides: ['apart', 'spaced'] },
   possible: { least: '0 in' }, plausible: { from: '0 in', to: '8 in' },
 })
 

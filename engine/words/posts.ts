@@ -24,7 +24,7 @@ export const postAbove = word<'length'>('postAbove', {
   kind: 'length', label: 'post height above ground', units: { imperial: 'ft', metric: 'mm' },
   measure: 'Measure from the ground to the top of the post.',
   ask: 'How tall does the post stand above the ground?',
-  called: { names: ['post height', 'fence height', 'height above ground', 'height of the fence', 'above ground', 'above grade', 'out of the ground', 'sticking up'], things: ['fence', 'post', 'picket fence', 'panel'], sides: ['tall', 'high', 'height', 'above', 'up', 'exposed'] },
+  called: { names: ['post height', 'fence height', 'height above ground', 'height of the fence', 'above ground', 'above grade', 'out of the ground', 'sticking up'], things: ['fence', 'picket fence'], sides: ['tall', 'high', 'height', 'above', 'exposed'], plainly: true },
   possible: { above: '0 in' }, plausible: { from: '1 ft', to: '10 ft' },
 })
 
@@ -32,7 +32,7 @@ export const postLength = word<'length'>('postLength', {
   kind: 'length', label: 'post length', units: { imperial: 'ft', metric: 'mm' },
   measure: 'The whole post, end to end.',
   ask: 'How long is the whole post?',
-  called: { names: ['post length', 'length of the post', 'length of post', 'overall length', 'whole length', 'total length of the post'], things: ['post'], sides: ['long', 'length', 'overall', 'footer'], asks: ['how long should the post', 'how long a post', 'what length post', 'how long do the post', 'what length of post', 'how long are the post', 'how long must the post'] },
+  called: { names: ['post length', 'length of the post', 'length of post', 'overall length', 'whole length', 'total length of the post'], things: ['post'], sides: ['long', 'length', 'overall'], plainly: true, asks: ['how long should the post', 'how long a post', 'what length post', 'how long do the post', 'what length of post', 'how long are the post', 'how long must the post'] },
   possible: { above: '0 in' }, plausible: { from: '2 ft', to: '20 ft' },
 })
 
@@ -81,7 +81,7 @@ export const frostDepth = word<'length'>('frostDepth', {
   kind: 'length', label: 'local frost depth', units: { imperial: 'in', metric: 'mm' },
   measure: 'Ask the building office: it is set for each place.',
   ask: 'What frost depth does your building office give?',
-  called: { names: ['frost depth', 'frost line', 'frostline', 'frost level', 'freezing depth'], things: ['frost'], sides: ['line', 'depth', 'deep', 'goes'], plainly: true },
+  called: { names: ['frost depth', 'frost line', 'frostline', 'frost level', 'freezing depth'], things: ['frost'], plainly: true },
   possible: { least: '0 in' }, plausible: { from: '0 in', to: '10 ft' },
 })
 
@@ -107,7 +107,7 @@ export const aboveByRule = word<'length'>('aboveByRule', {
 })
 
 export const deepEnoughByRule = word<'verdict'>('deepEnoughByRule', {
-  kind: 'verdict', label: 'by the one-third rule',
+  kind: 'verdict', label: 'depth against the rule',
   measure: 'The post in the ground against half its height above ground. A trade rule, not a code.',
   ask: 'Is the post deep enough by the one-third rule?',
   called: { names: ['deep enough', 'too shallow', 'enough in the ground', 'sufficiently deep', 'deep enuf'], asks: ['deep enough', 'too shallow', 'enough depth'] },

@@ -11,19 +11,19 @@ export const moistureReading = word<'percent'>('moistureReading', {
   ...reading, label: 'moisture reading, depth not said',
   measure: 'Push the pins in along the grain, away from ends and knots, and note how deep they go.',
   ask: 'What does the moisture meter read, and how deep were the pins?',
-  called: { names: ['moisture', 'moisture content', 'meter reads', 'meter says', 'reading', 'reads', 'mc', 'moisture meter', 'meter', 'readings', 'reading of', 'pin meter'], things: ['wood', 'picket', 'board', 'fence', 'meter', 'post', 'rail', 'cedar', 'pine', 'timber'], sides: ['moisture', 'reads', 'reading', 'mc', 'wet', 'tests', 'showing', 'shows', 'says'], plainly: true },
+  called: { names: ['moisture', 'moisture content', 'meter reads', 'meter says', 'reading', 'reads', 'mc', 'moisture meter', 'meter', 'readings', 'reading of', 'pin meter'], things: ['wood', 'picket', 'board', 'fence', 'meter', 'post', 'rail', 'cedar', 'pine', 'timber'], sides: ['wet', 'tests', 'showing', 'shows', 'says'], plainly: true },
 })
 
 export const surfaceReading = word<'percent'>('surfaceReading', {
   replaces: ['moistureReading', 'depthReading'],
   ...reading, label: 'reading at the surface', measure: 'Pins just into the face.', ask: 'What does the meter read at the surface?',
-  called: { names: ['at the surface', 'on the surface', 'surface reading', 'at surface', 'surface moisture', 'on the face', 'at the face', 'outside', 'on top', 'skin'], things: ['surface', 'face', 'shell', 'skin', 'outside'], plainly: true },
+  called: { names: ['surface reading', 'face reading', 'at the surface', 'on the surface', 'at surface', 'surface moisture', 'on the face', 'at the face', 'outside', 'on top', 'skin'], things: ['surface', 'face', 'shell', 'skin', 'outside'], plainly: true },
 })
 
 export const depthReading = word<'percent'>('depthReading', {
   replaces: ['moistureReading', 'surfaceReading'],
   ...reading, label: 'reading at depth', measure: 'Insulated pins, a fifth to a quarter of the thickness in, or the middle of a fresh cut.', ask: 'What does the meter read at depth?',
-  called: { names: ['at depth', 'in the core', 'core reading', 'inside', 'deep', 'in the middle', 'at the core', 'deeper', 'deeper in', 'further in', 'down inside', 'pins driven in', 'half an inch in', 'in the heart', 'below the surface', 'pushed in', 'hammered in', 'at the center', 'at the centre'], things: ['core', 'depth', 'inside', 'middle', 'heart', 'center', 'centre'], plainly: true },
+  called: { names: ['deep reading', 'depth reading', 'core reading', 'deep pins', 'pins deep', 'at depth', 'in the core', 'core reading', 'inside', 'deep', 'in the middle', 'at the core', 'deeper', 'deeper in', 'further in', 'down inside', 'pins driven in', 'half an inch in', 'in the heart', 'below the surface', 'pushed in', 'hammered in', 'at the center', 'at the centre'], things: ['core', 'depth', 'inside', 'middle', 'heart', 'center', 'centre'], plainly: true },
 })
 
 export const moistureLimit = word<'percent'>('moistureLimit', {
@@ -45,7 +45,7 @@ export const waterTest = word<'choice'>('waterTest', {
 export const woodAge = word<'duration'>('woodAge', {
   kind: 'duration', label: 'time out in the weather', units: { imperial: 'month', metric: 'month' },
   measure: 'Since it was hung, or since its faces were bare to sun and rain.', ask: 'How long has the wood been out in the weather?',
-  called: { names: ['old', 'ago', 'later', 'since', 'months later', 'weathered', 'been up', 'been out', 'outside for', 'hung', 'in the weather', 'after'], things: ['fence', 'wood', 'picket', 'board', 'cedar', 'pine'], sides: ['old', 'ago', 'later', 'since', 'up', 'for', 'after', 'now', 'standing'], plainly: true },
+  called: { names: ['old', 'ago', 'later', 'since', 'months later', 'weathered', 'been up', 'been out', 'outside for', 'hung', 'in the weather', 'after'], things: ['fence', 'wood', 'picket', 'board', 'cedar', 'pine'], sides: ['old', 'ago', 'later', 'outside', 'standing', 'up'], plainly: true },
   possible: { least: '0 day' }, plausible: { from: '0 day', to: '50 year' },
 })
 

@@ -1,6 +1,6 @@
 // This file is about binding: which word each quantity of a message belongs to, by kind, cue and nearness.
 // Every weight is here, in one table, so that it can be read and argued with.
-import { catalogue, fitted, systemOf, vocabulary, type Word, yard } from '../../../engine/index.ts'
+import { catalogue, fitted, isQuantity, needsFor, parseValue, systemOf, toNumber, usualFor, vocabulary, type Word, yard } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
@@ -9,53 +9,64 @@ import type { Token } from './stems.ts'
 export interface Bound { readonly reading: Tagged; readonly word: string; readonly at: string; readonly score: number }
 
 const weight = {
-  name: 5,
-  side: 2.6,
+  name: 3.2,
+  side: 2.4,
   thing: 2,
-  /** A cue that touches the quantity on its right says more: "10 in holes", "30 in deep". */
-  touching: 1.5,
+  /** The cue stands right behind the quantity, "10 in holes", or right before it, "gaps at most 2 in": it is as good as said. */
+  touching: 3,
+  leading: 2.2,
   /** What each step away takes off. */
-  step: 0.28,
+  step: 0.25,
   /** What stands between them. */
-  overQuantity: 0.45,
-  overComma: 0.8,
+  overQuantity: 0.5,
+  overComma: 0.85,
   overSentence: 0.3,
+  /** A cue that touches another quantity speaks for that one. */
+  owned: 0.2,
+  ledTo: 0.4,
+  /** A side touches the quantity, and the word has no such side. */
+  otherSide: 0.35,
   /** The wanted calculation needs it. */
   needed: 0.9,
   /** It was just asked for, and the message says nothing against it. */
   asked: 4,
   /** The size is a limit and the word is one. */
   limit: 2.2,
+  /** The size is one that the word can well have, or cannot. Narrow words say more. */
+  likely: 0.6,
+  unlikely: -2.5,
   least: 1.7,
 } as const
 
 const limits = new Set(['widestGap', 'widestBay', 'moistureLimit'])
 
 /** Binds the quantities of a message, the surest first; each word at a place takes one, and each quantity one word. */
-export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit[], places: readonly PlaceSaid[], wanted: readonly string[]): { bound: Bound[]; loose: Tagged[] } {
+export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit[], places: readonly PlaceSaid[], wanted: readonly string[], asksNow: boolean): { bound: Bound[]; loose: Tagged[] } {
   const spots = heard.readings.map((reading) => spotOf(reading, message))
   const needed = new Set(catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).flatMap((calc) => Object.keys(calc.needs)))
   const askable = new Set(heard.job.asked.map((it) => it.word))
   const told = [...vocabulary.values()].filter((word) => word.kind !== 'choice' && word.kind !== 'verdict' && isInput(word))
   const insidePlace = (hit: Hit): boolean => places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
-  const usable = hits.filter((hit) => !insidePlace(hit))
+  const usable = owners(hits.filter((hit) => !insidePlace(hit) && !insideLonger(hit, hits)), message, places)
 
   const pairs: Bound[] = []
   heard.readings.forEach((reading, i) => {
-    const spot = spots[i] as Spot
+    const spot = spots[i] as number
     const alone = heard.readings.length === 1 && usable.every((hit) => hit.sort !== 'thing' && hit.sort !== 'name')
     for (const word of told) {
-      if (!fits(word, reading, heard)) continue
-      let score = cueScore(word, reading, spot, usable, spots, message)
+      if (!fits(word, reading, heard, needed)) continue
+      // "between two posts" counts nothing.
+      if (word.kind === 'count' && message[spot - 1]?.stem === 'between') continue
+      let score = cueScore(word, reading, spot, usable, message, plainlyMeant(word, needed))
+      if (score > 0) score += likelihood(word, reading, heard)
       if (score > 0 && needed.has(word.name)) score += weight.needed
-      if (score === 0 && needed.has(word.name) && onlyOneNeeds(word, reading, heard, needed)) score = weight.needed + 0.9
       if (askable.has(word.name)) score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
       const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
       if (firm && limits.has(word.name) && score > 0) score += weight.limit
       if (firm && word.name === 'wantedGap') score -= weight.limit
       if (!firm && word.name === 'widestGap') score -= 1
       if (reading.section && isSectionOf(word)(reading.section)) score += weight.needed
-      if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, places), score })
+      if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, places, message), score })
     }
   })
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
@@ -64,22 +75,20 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
     if (bound.some((it) => it.reading.tag === pair.reading.tag || (it.word === pair.word && it.at === pair.at))) continue
     bound.push(pair)
   }
-  return { bound, loose: heard.readings.filter((reading) => !bound.some((it) => it.reading.tag === reading.tag)) }
+  const loose = (): Tagged[] => heard.readings.filter((reading) => !bound.some((it) => it.reading.tag === reading.tag))
+  if (asksNow) bound.push(...lastOne(heard, bound, loose(), wanted, needed))
+  return { bound, loose: loose() }
 }
 
 const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
 const isInput = (word: Word): boolean => inputs.has(word.name)
 
-interface Spot { readonly before: number; readonly after: number }
+/** "deep reading" names one thing: the "reading" in it names nothing else. */
+const insideLonger = (hit: Hit, hits: readonly Hit[]): boolean =>
+  hit.sort !== 'ask' && hits.some((other) => other.sort === 'name' && other.length > hit.length && other.from <= hit.from && other.to >= hit.to && other.word !== hit.word)
 
-/** The token just before a quantity and the one just after it. */
-function spotOf(reading: Tagged, message: readonly Token[]): Spot {
-  let before = -1
-  while (before + 1 < message.length && (message[before + 1] as Token).end <= reading.start) before++
-  let after = before + 1
-  while (after < message.length && (message[after] as Token).start < reading.end) after++
-  return { before, after }
-}
+/** The token a quantity is. */
+const spotOf = (reading: Tagged, message: readonly Token[]): number => message.findIndex((token) => token.tag === reading.tag)
 
 const isSectionOf = (word: Word) => (section: NonNullable<Tagged['section']>): boolean => {
   const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
@@ -88,59 +97,116 @@ const isSectionOf = (word: Word) => (section: NonNullable<Tagged['section']>): b
   return false
 }
 
-function fits(word: Word, reading: Tagged, heard: Heard): boolean {
+function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
   if (reading.section) return isSectionOf(word)(reading.section)
-  if (word.kind === 'count') return reading.bare !== null
+  if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
+  // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
+  if (reading.bare !== null && word.kind !== 'length' && !(word.kind === 'percent' && needed.has(word.name)) && !heard.job.asked.some((it) => it.word === word.name)) return false
   return fitted(word, reading.quantity, reading.bare, systemOf(heard.job)) !== undefined
 }
 
 /** How strongly the words around speak for it: the best name, the best thing and the best side, each by how near it stands. */
-function cueScore(word: Word, reading: Tagged, spot: Spot, hits: readonly Hit[], spots: readonly Spot[], message: readonly Token[]): number {
+function cueScore(word: Word, reading: Tagged, spot: number, hits: readonly Owned[], message: readonly Token[], plainly: boolean): number {
   const best = { name: 0, thing: 0, side: 0 }
   for (const hit of hits) {
     if (hit.word !== word.name || hit.sort === 'ask' || hit.sort === 'option') continue
-    const near = nearness(hit, spot, spots, message)
-    const value = weight[hit.sort] * near * (hit.sort === 'name' ? 1 + 0.08 * (hit.length - 1) : 1)
+    const value = (weight[hit.sort] + bonus(word, hit, spot, plainly)) * nearness(hit, spot, message) * (1 + 0.08 * (hit.length - 1))
     if (value > best[hit.sort]) best[hit.sort] = value
   }
   // A count belongs to what is counted, and nothing else makes it one.
-  if (reading.bare !== null && word.kind === 'count') return Math.max(best.thing, best.name * 0.8)
-  // A bare number measures only where its side is said: "holes 10 wide".
-  if (reading.bare !== null && word.kind !== 'percent' && best.side === 0 && best.name < 3) return 0
-  if (best.name === 0 && best.side === 0 && !word.called.plainly) return 0
-  if (best.name === 0 && best.thing === 0) return best.side * 0.55
-  return best.name + best.thing + best.side
+  if (reading.bare !== null && word.kind === 'count') return Math.max(best.thing, best.name) > weight.thing + 1 ? Math.max(best.thing, best.name * 0.8) : 0
+  // A bare number measures only where its side touches it ("holes 10 wide"), or, for a percentage, where the meter is named.
+  if (reading.bare !== null && !(word.kind === 'percent' ? best.name > 2 : word.kind === 'length' && (best.side > weight.side || best.name > weight.name))) return 0
+  if (best.name < 1 && best.side < 1 && !plainly) return 0
+  const spoken = best.name === 0 && best.thing === 0
+    ? best.side * 0.55
+    : Math.max(best.name, best.thing) + 0.5 * Math.min(best.name, best.thing) + best.side
+  // "30 in deep" is a depth: a word that has no such side is hardly meant, however near its thing stands.
+  const sideSaid = hits.some((hit) => hit.sort === 'side' && hit.owner === spot && hit.behind)
+  const sideMine = hits.some((hit) => hit.word === word.name && hit.sort !== 'thing' && hit.owner === spot && hit.behind)
+  return sideSaid && !sideMine ? spoken * weight.otherSide : spoken
 }
 
-function nearness(hit: Hit, spot: Spot, spots: readonly Spot[], message: readonly Token[]): number {
-  const onRight = hit.from >= spot.after
-  const [from, to] = onRight ? [spot.after, hit.from] : [hit.to, spot.before + 1]
-  const between = Math.max(0, to - from)
-  let near = (onRight && between === 0 ? weight.touching : 1) / (1 + weight.step * between)
+/** Whether a size beside the thing alone means this word: always, or because the question needs it and no plainer word of that thing. */
+function plainlyMeant(word: Word, needed: ReadonlySet<string>): boolean {
+  if (word.called.plainly) return true
+  if (!needed.has(word.name) || limits.has(word.name)) return false
+  const things = word.called.things ?? []
+  return ![...needed].some((name) => {
+    const other = vocabulary.get(name)
+    return other !== word && other?.kind === word.kind && other.called.plainly && other.called.things?.some((thing) => things.includes(thing))
+  })
+}
+
+/** A cue, and the quantity that it touches, if it touches one. */
+interface Owned extends Hit { readonly owner: number | null; readonly behind: boolean }
+
+const between = new Set(['is', 'are', 'of', 'at', 'most', 'about', 'around', 'no', 'more', 'than', 'wide', 'wider', 'exactly', 'only', 'a', 'the', '=', ':', 'max', 'maximum', 'measure', 'be', 'was', 'were', 'to', 'within', 'under', 'over', 'not', 'roughly', 'came', 'out', 'read', 'say', 'said', 'bigger', 'larger', 'less', 'up', 'should', 'can', 'may', 'must', 'will', 'would', 'could', 'have', 'has', 'it', 'i', 'want', 'like', 'allow', 'keep'])
+
+// Words that end a phrase: what stands behind them does not touch the quantity before them.
+const phraseEnds = new Set(['of', 'in', 'with', 'on', 'and', 'at', 'for', 'is', 'are', 'between', 'to', 'from', 'by', 'or', 'per', 'each', 'than', 'the', 'a', 'an', 'if', 'but', 'so', 'that', 'my', 'our', 'then', 'into', 'under'])
+
+/** Which quantity each cue touches: the one right before it, "10 in holes", "11 cedar posts"; else the one it leads up to, "gaps of at most 2 in". */
+function owners(hits: readonly Hit[], message: readonly Token[], places: readonly PlaceSaid[]): Owned[] {
+  return hits.map((hit) => {
+    const kinds = places.find((it) => it.to === hit.to && it.from < hit.from)
+    const start = kinds ? kinds.from : hit.from
+    const [one, two] = [message[start - 1], message[start - 2]]
+    if (one?.tag) return { ...hit, from: start, owner: start - 1, behind: true }
+    if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side') return { ...hit, from: start, owner: start - 2, behind: true }
+    let at = hit.to
+    while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
+    return { ...hit, from: start, owner: message[at]?.tag ? at : null, behind: false }
+  })
+}
+
+function bonus(word: Word, hit: Owned, spot: number, plainly: boolean): number {
+  // A thing alone says which word is meant only where that word is its plain measure: pickets have a width before they have a gap.
+  if (hit.owner !== spot || (hit.sort === 'thing' && !plainly && word.kind !== 'count')) return 0
+  return (hit.behind ? weight.touching : weight.leading) * (hit.sort === 'side' ? 0.5 : 1)
+}
+
+function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
+  const [from, to] = hit.from > spot ? [spot + 1, hit.from] : [hit.to, spot]
+  let near = 1 / (1 + weight.step * Math.max(0, to - from))
   for (let i = from; i < to; i++) {
-    const text = message[i]?.text
-    if (text === ',') near *= weight.overComma
-    else if (text !== undefined && /^[.;?!\n]$/.test(text)) near *= weight.overSentence
+    const token = message[i] as Token
+    if (token.tag) near *= weight.overQuantity
+    else if (token.text === ',') near *= weight.overComma
+    else if (/^[.;?!\n]$/.test(token.text)) near *= weight.overSentence
   }
-  for (const other of spots) if (other !== spot && other.before >= from - 1 && other.after <= to + 1 && (onRight ? other.after <= hit.from && other.before >= spot.before : other.before >= hit.to - 1 && other.after <= spot.after)) near *= weight.overQuantity
-  return near
+  return hit.owner === null || hit.owner === spot ? near : near * (hit.behind ? weight.owned : weight.ledTo)
 }
 
-/** Nothing was said of the quantity, but the wanted calculation lacks just one word of its kind. */
-function onlyOneNeeds(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
-  if (reading.bare !== null) return false
-  const open = [...needed].map((name) => vocabulary.get(name) as Word).filter((it) => fits(it, reading, heard) && !it.usual && !heard.job.decisions.some((d) => d.word === it.name))
-  return open.length === 1 && open[0] === word
+/** Whether the size is one the word can well have. */
+function likelihood(word: Word, reading: Tagged, heard: Heard): number {
+  const value = reading.section ? reading.section.width : fitted(word, reading.quantity, reading.bare, systemOf(heard.job))
+  if (!value || !word.plausible) return 0
+  const [from, to] = [word.plausible.from, word.plausible.to].map((text) => parseValue(word, text, systemOf(heard.job)))
+  if (!isQuantity(from) || !isQuantity(to)) return 0
+  const size = toNumber(value.amount)
+  const [low, high] = [toNumber(from.amount), toNumber(to.amount)]
+  if (size < low || size > high) return weight.unlikely
+  return weight.likely / Math.max(1, Math.log10(high / Math.max(low, high / 1000)))
 }
 
-/** Which kind of post it is said of: the nearest run of kinds that touches it, for numbers of posts and sizes of holes. */
-function placeFor(word: Word, spot: Spot, places: readonly PlaceSaid[]): string {
-  const touching = places.filter((it) => (it.from >= spot.after ? it.from - spot.after <= 2 : spot.before + 1 - it.to <= 3))
-  const nearest = touching.sort((a, b) => distance(a, spot) - distance(b, spot))[0]
+/** Nothing was said of one last quantity, and the wanted calculation lacks just one word of its kind: that is what it is. */
+function lastOne(heard: Heard, bound: readonly Bound[], loose: readonly Tagged[], wanted: readonly string[], needed: ReadonlySet<string>): Bound[] {
+  const [only] = loose
+  if (!only || loose.length !== 1 || only.bare !== null) return []
+  const open = catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).slice(0, 1)
+    .flatMap((calc) => needsFor(calc, wanted).filter((word) => !usualFor(calc, word)))
+    .filter((word) => fits(word, only, heard, needed) && !bound.some((it) => it.word === word.name) && !heard.job.decisions.some((it) => it.word === word.name))
+  const [word] = open
+  return word && open.length === 1 && likelihood(word, only, heard) > 0 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
+}
+
+/** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */
+function placeFor(word: Word, spot: number, places: readonly PlaceSaid[], message: readonly Token[]): string {
+  const distance = (it: PlaceSaid): number => (it.from > spot ? it.from - spot - 1 : spot - it.to)
+  const apart = (it: PlaceSaid): boolean => message.slice(...(it.from > spot ? [spot + 1, it.from] : [it.to, spot])).some((token) => token.tag !== undefined || /^[,.;?!\n]$/.test(token.text))
+  const nearest = places.filter((it) => distance(it) <= 3 && !apart(it)).sort((a, b) => distance(a) - distance(b))[0]
   if (!nearest) return yard
   if (word.name === 'posts') return nearest.place
   return nearest.of === 'hole' && ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name) ? nearest.place : yard
 }
-
-const distance = (it: PlaceSaid, spot: Spot): number => (it.from >= spot.after ? it.from - spot.after : spot.before + 1 - it.to)
-

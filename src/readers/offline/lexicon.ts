@@ -52,7 +52,7 @@ for (const it of ['corner', 'wide', 'deep', 'long', 'tall', 'gate', 'post', 'hol
 
 /** The word as the lexicon has it, forgiving one slip in words of five letters and more. */
 export function forgiven(token: Token): Token {
-  if (known.has(token.stem) || token.stem.length < 5 || ordinary.has(token.stem)) return token
+  if (token.tag || known.has(token.stem) || token.stem.length < 5 || ordinary.has(token.stem)) return token
   for (const candidate of known) if (candidate.length >= 5 && oneSlip(token.stem, candidate)) return { ...token, stem: candidate }
   return token
 }
@@ -74,11 +74,11 @@ export function cuesIn(message: readonly Token[]): Hit[] {
   return hits
 }
 
-/** The end of the phrase from that token on; questions may have small words in between. */
+/** The end of the phrase from that token on; questions may have small words and quantities in between: "how many 60 lb bags". */
 function matchFrom(message: readonly Token[], from: number, stems: readonly string[], loose: boolean): number | null {
   let at = from
   for (const [i, wanted] of stems.entries()) {
-    if (i > 0 && loose) while (message[at] && filler.has((message[at] as Token).stem) && (message[at] as Token).stem !== wanted) at++
+    if (i > 0 && loose) while (message[at] && (message[at]?.tag || filler.has((message[at] as Token).stem)) && (message[at] as Token).stem !== wanted) at++
     if (message[at]?.stem !== wanted) return null
     at++
   }

@@ -16,15 +16,17 @@ export const offlineReader: Reader = {
 
 /** Reads a message by the vocabulary alone. */
 export function readOffline(heard: Heard): Request {
-  const message = wordsBesideQuantities(heard).map(forgiven)
+  const message = tokensWithQuantities(heard).map(forgiven)
   const hits = cuesIn(message)
   const places = placesIn(message)
   const danger = dangerIn(message, heard.said)
-  const asks = wantsIn(message, hits, places, heard.job)
+  const { wants: asks, spent } = wantsIn(message, hits, places, heard.job)
   const context = asks.length > 0 ? asks : heard.job.wanted
-  const { bound, loose } = bind(heard, message, hits, places, context.map((it) => it.word))
+  const { bound, loose } = bind(heard, message, hits.filter((hit) => !isSpent(hit, spent)), places, context.map((it) => it.word), asks.length > 0)
   const told = [...bound.map(fromTag), ...choicesIn(heard, message, hits, bound, context), ...noneIn(message, hits, heard, bound)]
-  const wants = asks.filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
+  // "And for the line posts?": the same question at another place.
+  const elsewhere = asks.length === 0 && told.length === 0 ? places.flatMap((it) => heard.job.wanted.map(({ word }) => ({ word, at: it.place }))) : []
+  const wants = [...asks, ...elsewhere].filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
   const confirms = confirmsIn(message, heard)
 
   const request: Request = { told, wants, calculation: null, confirms, declines: danger }
@@ -33,13 +35,20 @@ export function readOffline(heard: Heard): Request {
     if (wants.length === 0 && heard.job.wanted.length === 0) return { ...request, wants: whatItIsAbout(told, hits) }
     return request
   }
+  // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
 }
 
-/** The message's words, without those that are part of a quantity. */
-const wordsBesideQuantities = (heard: Heard): Token[] =>
-  tokens(heard.said).filter((token) => !heard.readings.some((it) => token.start < it.end && it.start < token.end))
+/** The message as tokens: its words, and one token for each quantity, in order. */
+function tokensWithQuantities({ said, readings }: Heard): Token[] {
+  const words = tokens(said).filter((token) => !readings.some((it) => token.start < it.end && it.start < token.end))
+  const quantities = readings.map((it) => ({ text: it.said, stem: it.said.toLowerCase(), start: it.start, end: it.end, tag: it.tag }))
+  return [...words, ...quantities].sort((a, b) => a.start - b.start)
+}
+
+/** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
+const isSpent = (hit: Hit, spent: readonly Hit[]): boolean => hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
 const fromTag = (it: Bound): Told => ({ word: it.word, at: it.at, from: { tag: it.reading.tag, quote: null, option: null, usual: null } })
 

@@ -5,6 +5,8 @@ export interface Token {
   readonly stem: string
   readonly start: number
   readonly end: number
+  /** The tag of the quantity it stands for; words have none. */
+  readonly tag?: string
 }
 
 const spellings: Readonly<Record<string, string>> = {
