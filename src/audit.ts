@@ -19,7 +19,8 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
     const { heard, prose, front } = turn.answer
     const worked = await answerTo({ request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) }, hear(turn.said, jobAfter(again)), again.length, prose ? async () => prose : undefined)
     differences.push(...compare(turn.n, turn.answer, worked.answer))
-    if (!sameJson(turn.job, worked.job) && !differences.some((it) => it.turn === turn.n)) differences.push({ turn: turn.n, what: 'the job after it', exported: JSON.stringify(turn.job), worked: JSON.stringify(worked.job) })
+    // A job that differs only because an earlier turn does is not blamed again.
+    if (!sameJson(turn.job, worked.job) && differences.length === 0) differences.push({ turn: turn.n, what: 'the job after it', exported: JSON.stringify(turn.job), worked: JSON.stringify(worked.job) })
     again.push({ n: again.length, said: turn.said, answer: worked.answer, job: JSON.parse(JSON.stringify(worked.job)) })
   }
   return differences

@@ -16,7 +16,7 @@ export const together = (kinds: readonly string[]): string =>
 
 export const kindsIn = (place: string): string[] => (place === yard ? [] : place.split('+'))
 
-export const isPlace = (place: string): boolean => place === yard || (place !== '' && kindsIn(place).every((kind) => kind in postKinds))
+export const isPlace = (place: string): boolean => place === yard || (place !== '' && kindsIn(place).every((kind) => Object.hasOwn(postKinds, kind)))
 
 /** `corner and gate posts`, as said on the page; nothing for the yard. */
 export function placeLabel(place: string): string {

@@ -1,15 +1,19 @@
 // This file is about asking in the terminal: one conversation, a turn for each question given.
+import { writeFileSync } from 'node:fs'
 import type { Turn } from '../answer.ts'
+import { exportConversation } from '../export/export.ts'
 import { furnish } from '../house.ts'
 import { readSettings } from '../settings.ts'
 import { inTerminal } from './terminal.ts'
 
-const usage = 'npm run --silent ask -- "question" ["next turn" …]     (--json prints one Answer a line)'
+const usage = 'npm run --silent ask -- "question" ["next turn" …]\n  --json prints one Answer a line; --export FILE.json keeps the conversation for an audit'
 
 async function main(args: readonly string[]): Promise<number> {
   const json = args.includes('--json')
-  const questions = args.filter((it) => it !== '--json')
-  if (questions.length === 0 || questions.some((it) => it.trim() === '')) {
+  const exportAt = args.indexOf('--export')
+  const file = exportAt >= 0 ? args[exportAt + 1] : undefined
+  const questions = args.filter((it, i) => it !== '--json' && (exportAt < 0 || (i !== exportAt && i !== exportAt + 1)))
+  if (questions.length === 0 || (exportAt >= 0 && !file) || questions.some((it) => it.trim() === '')) {
     process.stderr.write(`Ask a question, in quotes.\n  ${usage}\n`)
     return 2
   }
@@ -21,6 +25,10 @@ async function main(args: readonly string[]): Promise<number> {
     turns.push({ n: turns.length, said, answer, job })
     if (json) process.stdout.write(`${JSON.stringify(answer)}\n`)
     else process.stdout.write(`${inTerminal(said, answer, { colour: process.stdout.isTTY === true && !process.env.NO_COLOR, width: Math.min(process.stdout.columns || 80, 100) })}\n`)
+  }
+  if (file) {
+    const conversation = { id: 'terminal', title: (questions[0] as string).slice(0, 80), created: new Date().toISOString() }
+    writeFileSync(file, `${JSON.stringify(exportConversation(turns, conversation), null, 1)}\n`)
   }
   return 0
 }

@@ -27,7 +27,7 @@ export interface Bindings {
 
 /** Checks a request. `own` is the offline reader's request for the same message, to catch the right tag under the wrong word. */
 export function checkBindings(request: Request, { said, readings, job }: Heard, turn: number, own?: Request): Bindings {
-  const torn = own ? tornBetween(request, own, readings) : []
+  const torn = own ? tornBetween(request, own, readings, job) : []
   const held: Held[] = []
   const refused: Refused[] = []
   for (const told of request.told) {
@@ -110,12 +110,13 @@ const flat = (text: string): string => text.toLowerCase().replace(/[‘’]/g, "
 const occursIn = (said: string, quote: string): boolean => flat(quote) !== '' && flat(said).includes(flat(quote))
 
 /** Quantities that both readers bind, and bind differently. */
-function tornBetween(request: Request, own: Request, readings: readonly Tagged[]): Torn[] {
+function tornBetween(request: Request, own: Request, readings: readonly Tagged[], job: Job): Torn[] {
   const torn: Torn[] = []
   for (const mine of own.told) {
     const theirs = request.told.find((it) => it.from.tag !== null && it.from.tag === mine.from.tag)
     const reading = readings.find((it) => it.tag === mine.from.tag)
-    if (!theirs || !reading || theirs.word === mine.word) continue
+    const word = theirs && vocabulary.get(theirs.word)
+    if (!theirs || !reading || !word || theirs.word === mine.word || 'why' in ofReading(reading, word, job)) continue
     torn.push({ tag: reading.tag, said: reading.said, words: [theirs.word, mine.word], at: theirs.at === mine.at ? mine.at : yard })
   }
   return torn

@@ -24,6 +24,8 @@ const weight = {
   /** A cue that touches another quantity speaks for that one. */
   owned: 0.2,
   ledTo: 0.4,
+  /** It stands ahead of the quantity without touching it. */
+  ahead: 0.75,
   /** A side touches the quantity, and the word has no such side. */
   otherSide: 0.35,
   /** The wanted calculation needs it. */
@@ -47,7 +49,7 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
   const askable = new Set(heard.job.asked.map((it) => it.word))
   const told = [...vocabulary.values()].filter((word) => word.kind !== 'choice' && word.kind !== 'verdict' && isInput(word))
   const insidePlace = (hit: Hit): boolean => places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
-  const usable = owners(hits.filter((hit) => !insidePlace(hit) && !insideLonger(hit, hits)), message, places)
+  const usable = owners(hits.filter((hit) => !insidePlace(hit) && !insideLonger(hit, hits, message)), message, places)
 
   const pairs: Bound[] = []
   heard.readings.forEach((reading, i) => {
@@ -84,8 +86,8 @@ const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
 const isInput = (word: Word): boolean => inputs.has(word.name)
 
 /** "deep reading" names one thing: the "reading" in it names nothing else. */
-const insideLonger = (hit: Hit, hits: readonly Hit[]): boolean =>
-  hit.sort !== 'ask' && hits.some((other) => other.sort === 'name' && other.length > hit.length && other.from <= hit.from && other.to >= hit.to && other.word !== hit.word)
+const insideLonger = (hit: Hit, hits: readonly Hit[], message: readonly Token[]): boolean =>
+  hit.sort !== 'ask' && !message[hit.from - 1]?.tag && hits.some((other) => other.sort === 'name' && other.length > hit.length && other.from <= hit.from && other.to >= hit.to && other.word !== hit.word)
 
 /** The token a quantity is. */
 const spotOf = (reading: Tagged, message: readonly Token[]): number => message.findIndex((token) => token.tag === reading.tag)
@@ -175,7 +177,10 @@ function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
     else if (token.text === ',') near *= weight.overComma
     else if (/^[.;?!\n]$/.test(token.text)) near *= weight.overSentence
   }
-  return hit.owner === null || hit.owner === spot ? near : near * (hit.behind ? weight.owned : weight.ledTo)
+  // What was spoken of before goes on being spoken of: "holes 30 in deep, 10 in across".
+  if (hit.from > spot && hit.owner !== spot) near *= weight.ahead
+  if (hit.owner === null || hit.owner === spot) return near
+  return near * (hit.behind ? weight.owned : hit.sort === 'thing' ? 1 : weight.ledTo)
 }
 
 /** Whether the size is one the word can well have. */

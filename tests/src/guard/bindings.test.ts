@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest'
+import { newJob } from '../../../engine/index.ts'
+import { hear } from '../../../src/assistant.ts'
+import { checkBindings } from '../../../src/guard/bindings.ts'
+import { readOffline } from '../../../src/readers/offline/offline.ts'
+import type { Request, Told } from '../../../src/request.ts'
+
+const from = (it: Partial<Told['from']>): Told['from'] => ({ tag: null, quote: null, option: null, usual: null, ...it })
+const request = (told: readonly (readonly [word: string, origin: Partial<Told['from']>, at?: string])[], wants: readonly string[] = []): Request => ({
+  told: told.map(([word, origin, at = 'yard']) => ({ word, at, from: from(origin) })), wants: wants.map((word) => ({ word, at: 'yard' })), calculation: null, confirms: [], declines: [],
+})
+const check = (said: string, it: Request) => {
+  const heard = hear(said, newJob)
+  return checkBindings(it, heard, 0, readOffline(heard))
+}
+const said = 'holes 12 in wide and 24 in deep, four posts, 60 lb bags'
+
+describe('bindings of a model', () => {
+  it('hold what is tagged, with the value the program read', () => {
+    const { held, refused } = check(said, request([['holeDiameter', { tag: 'u1' }], ['holeDepth', { tag: 'u2' }], ['posts', { tag: 'u3' }]]))
+    expect(held.map((it) => it.word)).toEqual(['holeDiameter', 'holeDepth', 'posts'])
+    expect(refused).toEqual([])
+  })
+
+  it('swapped diameter and depth are taken from neither: the person is asked', () => {
+    const { held, torn } = check(said, request([['holeDiameter', { tag: 'u2' }], ['holeDepth', { tag: 'u1' }]]))
+    expect(held).toEqual([])
+    expect(torn.map((it) => it.said).sort()).toEqual(['12 in', '24 in'])
+  })
+
+  it.each([
+    ['a tag that is not there', 'holeDepth', { tag: 'u9' }],
+    ['a quotation of what was never said', 'holeDepth', { quote: '36 in deep' }],
+    ['a quotation that holds no quantity', 'holeDepth', { quote: 'wide and' }],
+    ['a quotation that holds two', 'holeDepth', { quote: '12 in wide and 24 in deep' }],
+    ['a quantity of another kind', 'bagWeight', { tag: 'u1' }],
+    ['a weight as a length', 'stoneDepth', { tag: 'u4' }],
+    ['an option that is none', 'waterTest', { option: 'maybe', quote: 'wide' }],
+    ['an option whose words were not said', 'waterTest', { option: 'soaks', quote: 'soaks right in' }],
+    ['a usual value where there is none', 'holeDepth', { usual: true }],
+    ['nothing at all', 'holeDepth', {}],
+    ['a word of no vocabulary', 'constructor', { tag: 'u1' }],
+  ] as const)('%s counts as not told', (_, word, origin) => {
+    const { held, refused } = check(said, request([[word, origin]]))
+    expect(held).toEqual([])
+    expect(refused).toHaveLength(1)
+  })
+
+  it('one tag cannot be two words', () => {
+    const { held, refused } = check('posts 4 in, pickets', request([['postWidth', { tag: 'u1' }], ['picketWidth', { tag: 'u1' }]]))
+    expect(held.length).toBeLessThanOrEqual(1)
+    expect(refused.length + held.length).toBeGreaterThanOrEqual(1)
+  })
+
+  it('an exact quotation is read by the program', () => {
+    const { held } = check('the holes are 30 in deep with no gravel', request([['stoneDepth', { quote: 'no gravel' }]]))
+    expect(held[0]?.word).toBe('stoneDepth')
+  })
+
+  it('an option against the message’s own words is refused', () => {
+    const { held, refused } = check('is it dry enough? 12 % deep. water still beads on it', request([['waterTest', { option: 'soaks', quote: 'water still beads' }]], ['dryEnough']))
+    expect(held).toEqual([])
+    expect(refused[0]?.why).toContain('beads')
+  })
+
+  it('unknown wants and places are left out', () => {
+    const { wants } = check(said, { ...request([], ['toString', 'bags']), wants: [{ word: 'bags', at: 'yard' }, { word: 'bags', at: '__proto__' }, { word: 'toString', at: 'yard' }] })
+    expect(wants).toEqual([{ word: 'bags', at: 'yard' }])
+  })
+})
