@@ -221,6 +221,12 @@ export function problemWith(word: Word, value: Quantity, confirmed: boolean, sys
   return undefined
 }
 
+/** Whether some result can be had without that word. */
+const canWait = (calc: Calculation, name: string): boolean => {
+  const only = calc.onlyFor?.[name]
+  return only !== undefined && Object.keys(calc.gives).some((result) => !only.includes(result))
+}
+
 export interface RunOptions {
   readonly system: System
   /** The results that are wanted; all that can be had when left out. */
@@ -238,6 +244,8 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   const given = new Map<string, Given>()
   const problems: Problem[] = []
   const required = new Set(needsFor(calc, wanted).map((word) => word.name))
+  // A word that only some results hang on does not hold up the others: they are worked, and it is asked for beside them.
+  const postponed: Problem[] = []
 
   for (const word of Object.values(calc.needs)) {
     const found = told.get(word.name)
@@ -252,13 +260,13 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     }
     const usual = usualValue(word, usualFor(calc, word), system)
     if (usual !== undefined) given.set(word.name, { value: usual, role: 'assumed' })
-    else if (required.has(word.name)) problems.push(missing(word))
+    else if (required.has(word.name)) (canWait(calc, word.name) ? postponed : problems).push(missing(word))
   }
-  if (problems.length > 0) return { ok: false, given, problems, cited: [] }
+  if (problems.length > 0) return { ok: false, given, problems: [...problems, ...postponed], cited: [] }
 
   const values = new Map<string, Value>()
   const steps: Step[] = []
-  const doubts: Problem[] = []
+  const doubts: Problem[] = [...postponed]
   const remarks: string[] = []
   const tables: Table[] = []
   const cited: Cited[] = []

@@ -42,7 +42,7 @@ function answerText(parts: Parts): string {
   for (const [i, call] of parts.calls.entries()) {
     const worked = parts.worked[i] as Worked
     if (call.problems.length > 0) blocks.push(...call.problems.filter((it) => it.code !== 'missing').map((it) => it.message))
-    else if (call.results.some((it) => it.headline)) blocks.push(headlineText(call), resultLines(call), remarkLines(worked, call))
+    else if (call.results.length > 0) blocks.push(headlineText(call), resultLines(call), remarkLines(worked, call))
   }
   if (parts.changed.length > 0) blocks.push(`What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ${it.before.text} → ${it.after.text}`).join('\n')}`)
   if (parts.asks.length > 0) blocks.push(`I need to know:\n\n${parts.asks.map((it) => `- ${it.question}`).join('\n')}`)
@@ -65,7 +65,7 @@ const resultLines = (call: Call): string =>
 const remarkLines = (worked: Worked, call: Call): string => [
   ...(worked.outcome.ok ? worked.outcome.remarks : []),
   ...call.doubts.filter((it) => !it.ask).map((it) => it.message),
-  ...call.doubts.filter((it) => it.ask).map((it) => it.message),
+  ...call.doubts.filter((it) => it.ask && it.code !== 'missing').map((it) => it.message),
 ].join('\n\n')
 
 function usualLines({ calculation, outcome }: Worked): string[] {

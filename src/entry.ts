@@ -19,8 +19,8 @@ export function readingsAs(held: readonly Held[], readings: readonly Tagged[]): 
   return held.filter((it) => it.tag !== null).map((it) => {
     const reading = readings.find((r) => r.tag === it.tag)
     const figure = figureOf({ ref: it.tag as string, word: wordNamed(it.word), at: it.at, value: it.value, role: 'said', firmness: it.firmness })
-    return { said: reading?.said ?? '', figure }
-  })
+    return { said: reading?.said ?? '', figure, start: reading?.start ?? 0 }
+  }).sort((a, b) => a.start - b.start).map(({ said, figure }) => ({ said, figure }))
 }
 
 /** Before → after: what was told anew, and every earlier result that comes out differently now. */

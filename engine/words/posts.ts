@@ -17,7 +17,7 @@ export const postWidth = word<'length'>('postWidth', {
   ask: 'How wide is a post, measured across one face?',
   called: { names: ['post width', 'post size', 'post thickness', 'thickness of the post', 'width of the post'], things: ['post', 'upright'], sides: ['wide', 'width', 'thick', 'thickness', 'square', 'actual', 'across', 'sq'], plainly: true },
   possible: { above: '0 in' }, plausible: { from: '1 1/2 in', to: '12 in' },
-  usual: { value: '3 1/2 in', metric: '90 mm', because: 'a nominal 4x4 is dressed to 3 1/2 in; the smaller metric post leaves the most to fill', from: 'PS 20, American Softwood Lumber Standard; the metric size is common practice, no source' },
+  usual: { value: '3 1/2 in', metric: '90 mm', because: 'a nominal 4x4 is dressed to 3 1/2 in, and metric fence posts are often 90 mm', from: 'PS 20, American Softwood Lumber Standard; the metric size is common practice, no source' },
 })
 
 export const postAbove = word<'length'>('postAbove', {

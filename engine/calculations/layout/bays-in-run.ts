@@ -43,12 +43,12 @@ export const baysInRun = calculation({
     baysBoth: ['baysBefore + baysAfter', 'both sides of the gate together'],
     postsSplit: ['baysBoth + gates + 1', 'one more than the spaces between them'],
   },
-  work({ runEnds, gates, gateOpening, gateStart, runLength, widestBay, postWidth }, tools) {
+  work({ runEnds, gates, gateStart, runLength, widestBay, postWidth }, tools) {
     const { line, has, rows, tell, need, refuse, remark, doubt } = tools
     const none = zero('length', 'in')
     const gateCount = Math.round(toNumber(gates.amount))
     if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
-    if (has('gateOpening') && gateCount === 0) refuse('gates', `You gave a gate opening of ${show(gateOpening)}, but no gate. How many gates are in the run?`)
+    if (has('gateOpening') && gateCount === 0) need('gates')
     if (!less(postWidth, widestBay)) refuse('widestBay', `Posts ${show(postWidth)} wide leave nothing between them at ${show(widestBay)} centres. Check both measurements.`)
 
     const clear = runEnds === 'walls' || runEnds === 'outside'

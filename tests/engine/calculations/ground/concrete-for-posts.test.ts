@@ -45,7 +45,10 @@ describe('concrete for posts', () => {
 
   it('asks which bags before it counts them, and works the volume without', () => {
     const { bagYield: _, bagWeight: __, ...rest } = eleven
-    expect(runNamed('concrete-for-posts', rest, { wanted: ['bags'] }).said).toContain('missing bagYield')
+    const { outcome, shown } = runNamed('concrete-for-posts', rest, { wanted: ['bags'] })
+    if (!outcome.ok) throw new Error('the volume can be had')
+    expect(outcome.doubts).toEqual([expect.objectContaining({ code: 'missing', word: 'bagYield', ask: expect.stringContaining('Which bags') })])
+    expect(shown.bags).toBeUndefined()
     expect(runNamed('concrete-for-posts', rest, { wanted: ['concrete'] }).shown.concrete).toBe('10.13 ft³')
   })
 
