@@ -59,6 +59,8 @@ export interface Declared<N extends Words> {
   readonly onlyFor?: Readonly<Partial<Record<keyof N & string, readonly string[]>>>
   /** Usual values that hold for this calculation only, before the word's own. */
   readonly usually?: Readonly<Partial<Record<keyof N & string, Usual>>>
+  /** Groups of words of which one must be known; the first is asked for. */
+  readonly oneOf?: readonly (readonly (keyof N & string)[])[]
   readonly gives: Words
   /** The results that answer when the person only names the subject. */
   readonly headlines: readonly string[]
@@ -262,6 +264,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     if (usual !== undefined) given.set(word.name, { value: usual, role: 'assumed' })
     else if (required.has(word.name)) (canWait(calc, word.name) ? postponed : problems).push(missing(word))
   }
+  for (const group of calc.oneOf ?? []) if (!group.some((name) => told.has(name))) problems.push(missing(calc.needs[group[0] as string] as Word))
   if (problems.length > 0) return { ok: false, given, problems: [...problems, ...postponed], cited: [] }
 
   const values = new Map<string, Value>()

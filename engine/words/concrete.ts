@@ -85,5 +85,5 @@ export const concreteIfWider = word<'volume'>('concreteIfWider', {
 export const bagsLoad = word<'mass'>('bagsLoad', {
   kind: 'mass', label: 'weight to carry', units: { imperial: 'lb', metric: 'kg' },
   measure: 'All the bags together.', ask: 'What do the bags weigh together?',
-  called: { names: ['weight to carry', 'weight of the bags', 'load weight', 'total weight', 'weight of all the bags', 'how heavy'], asks: ['how heavy', 'what do they weigh', 'how much will it weigh', 'how much do the bags weigh', 'weigh in all', 'what weight'] },
+  called: { names: ['weight to carry', 'weight of the bags', 'load weight', 'total weight', 'weight of all the bags', 'how heavy'], asks: ['how heavy', 'bags weigh', 'what do they weigh', 'how much will it weigh', 'how much do the bags weigh', 'weigh in all', 'what weight'] },
 })

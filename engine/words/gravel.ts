@@ -15,7 +15,7 @@ export const gravel = word<'volume'>('gravel', {
 export const settling = word<'percent'>('settling', {
   kind: 'percent', label: 'lost to tamping and spills', units: { imperial: 'percent', metric: 'percent' },
   measure: 'How much more loose gravel than tamped is bought.', ask: 'How much extra for tamping?',
-  called: { names: ['tamping', 'compaction', 'settling', 'settlement', 'for compaction'], sides: ['tamping', 'compaction'] },
+  called: { names: ['more for tamping', 'extra for tamping', 'for tamping', 'for settling', 'tamping', 'compaction', 'settling', 'settlement', 'for compaction'], sides: ['tamping', 'compaction'] },
   possible: { least: '0 %' }, plausible: { from: '0 %', to: '50 %' },
   usual: { value: '15 %', because: 'loose stone settles by 10 to 20 % when it is tamped', from: 'common practice, no source (from memory)' },
 })

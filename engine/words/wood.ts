@@ -81,7 +81,11 @@ export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
 
 export const dryEnough = word<'verdict'>('dryEnough', {
   kind: 'verdict', label: 'dry enough', measure: 'The wettest reading against the limit.', ask: 'Is the wood dry enough?',
-  called: { names: ['dry enough', 'ready to finish', 'ready to paint', 'ready to stain', 'ready for paint', 'ready for stain', 'ready for finish', 'too wet'], asks: ['dry enough', 'too wet', 'ready to', 'ready for', 'can i paint', 'can i stain', 'can i finish', 'can i seal', 'ok to paint', 'ok to stain', 'okay to paint', 'okay to stain', 'time to paint', 'time to stain', 'dry yet', 'should i wait', 'wait longer', 'paint yet', 'stain yet', 'finish yet', 'paint it', 'stain it', 'paint now', 'stain now', 'still wet', 'can we paint', 'can we stain', 'can it be painted', 'can it be stained', 'good to paint', 'good to stain', 'safe to paint', 'safe to stain', 'paint my', 'stain my'] },
+  called: { names: ['dry enough', 'ready to finish', 'ready to paint', 'ready to stain', 'ready for paint', 'ready for stain', 'ready for finish', 'too wet'], asks: [
+      'dry enough', 'too wet', 'ready to', 'ready for', 'dry yet', 'should i wait', 'wait longer', 'paint yet', 'stain yet', 'finish yet', 'paint it', 'stain it', 'paint now', 'stain now', 'still wet',
+      'can it be painted', 'can it be stained', 'paint my', 'stain my',
+      ...['can i', 'can we', 'ok to', 'okay to', 'time to', 'good to', 'safe to', 'should i'].flatMap((start) => ['paint', 'stain', 'finish', 'seal', 'prime', 'coat', 'oil', 'varnish'].map((doing) => `${start} ${doing}`)),
+    ] },
   says: { yes: 'dry enough', no: 'not dry enough', unknown: 'cannot say whether it is dry enough' },
 })
 

@@ -7,7 +7,7 @@
 import { calculation } from '../../calculation.ts'
 import { runDrawing } from '../../drawings/run.ts'
 import { add, compare, isExact, over, subtract, times, exact, toNumber, type Amount } from '../../quantities/amount.ts'
-import { less, numberIn, type Quantity, zero } from '../../quantities/quantity.ts'
+import { less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, bayOpening, bays, gateOpening, gates, gateStart, runEnds, runLength, widestBay } from '../../words/bays.ts'
 import { posts, postWidth } from '../../words/posts.ts'
@@ -17,8 +17,7 @@ export const baysInRun = calculation({
   title: 'Equal bays in one run',
   answers: 'How many equal bays a run divides into, how far apart the posts stand, how many posts, and where each post goes.',
   needs: { runLength, widestBay, runEnds, gates, gateOpening, gateStart, postWidth },
-  may: ['gateStart', 'gateOpening'],
-  usually: { gates: { value: '0', because: 'you did not mention a gate in this run', from: 'Decided here: tell me if there is one.' } },
+  may: ['gates', 'gateStart', 'gateOpening'],
   gives: { bays, bayCentres, bayOpening, posts },
   headlines: ['bays', 'bayCentres', 'posts'],
   together: { bayCentres: ['bays', 'bayCentres', 'posts'], bays: ['bays', 'bayCentres', 'posts'], posts: ['posts', 'bays'] },
@@ -43,9 +42,11 @@ export const baysInRun = calculation({
     baysBoth: ['baysBefore + baysAfter', 'both sides of the gate together'],
     postsSplit: ['baysBoth + gates + 1', 'one more than the spaces between them'],
   },
-  work({ runEnds, gates, gateStart, runLength, widestBay, postWidth }, tools) {
+  work({ runEnds, gateStart, runLength, widestBay, postWidth }, tools) {
     const { line, has, rows, tell, need, refuse, remark, doubt } = tools
     const none = zero('length', 'in')
+    const gates = has('gates') ? (rows('gates')[0] as Quantity) : tools.put('gates', quantity(has('gateOpening') ? 1 : 0, 'gate'))
+    if (!has('gates')) remark(has('gateOpening') ? 'You gave one gate opening, so I took one gate.' : 'You did not mention a gate in this run, so I took none.')
     const gateCount = Math.round(toNumber(gates.amount))
     if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
     if (has('gateOpening') && gateCount === 0) need('gates')

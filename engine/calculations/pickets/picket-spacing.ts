@@ -18,8 +18,8 @@ export const picketSpacing = calculation({
   title: 'Pickets in one bay, with equal gaps',
   answers: 'How many pickets fill the opening between two posts, and the one gap that makes them come out even.',
   needs: { opening, picketWidth, widestGap, wantedGap, sphere, tapeMark },
-  // One of the three says how wide a gap may be; `work` asks when none does.
   may: ['widestGap', 'wantedGap', 'sphere'],
+  oneOf: [['widestGap', 'wantedGap', 'sphere']],
   gives: { pickets, gap, tapeGap, lastGap, gapOneFewer, gapOneMore },
   headlines: ['pickets', 'tapeGap'],
   together: { gap: ['pickets', 'tapeGap', 'gap'], tapeGap: ['tapeGap', 'pickets'] },
@@ -32,7 +32,7 @@ export const picketSpacing = calculation({
     gapOneFewer: ['(opening - (pickets - 1) * picketWidth) / pickets', 'the next count down, for comparison'],
     gapOneMore: ['(opening - (pickets + 1) * picketWidth) / (pickets + 2)', 'the next count up, for comparison'],
   },
-  work(given, { line, tell, need, refuse, remark, table, has, doubt, cite }) {
+  work(given, { line, tell, refuse, remark, table, has, doubt, cite }) {
     const { opening, picketWidth, tapeMark } = given
     if (less(opening, picketWidth))
       refuse('opening', `A ${show(picketWidth)} picket does not fit a ${show(opening)} opening. Check both measurements.`)
@@ -56,13 +56,11 @@ export const picketSpacing = calculation({
       if (count.compare(0) < 0) count = exact(0)
       if (count.compare(most) > 0) refuse('widestGap', neighbours(given.widestGap, most, gapOf, picketWidth, opening, 'keeps', cite))
       if (count.equals(0)) refuse('widestGap', `The ${show(opening)} opening is no wider than the ${show(given.widestGap)} gap you allow, so it takes no picket. Check both measurements.`)
-    } else if (has('wantedGap')) {
+    } else {
       const just = exactLength(line('nearest'))
       count = nearestCount(just, most, exactLength(given.wantedGap), (n) => exactLength(gapOf(n)))
       tell('pickets', quantity(count, 'picket'))
       remark(`I took ${show(given.wantedGap)} as the gap you would like, and chose the count whose gap comes nearest to it, wider or narrower. If no gap may be wider than that, say “at most”.`)
-    } else {
-      count = need('widestGap')
     }
     line('gap')
     line('tapeGap')

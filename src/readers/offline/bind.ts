@@ -30,6 +30,8 @@ const weight = {
   otherSide: 0.35,
   /** The wanted calculation needs it. */
   needed: 0.9,
+  /** Something is asked, and this has nothing to do with it. */
+  unneeded: -0.8,
   /** It was just asked for, and the message says nothing against it. */
   asked: 4,
   /** The size is a limit and the word is one. */
@@ -65,6 +67,9 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
       if (askable.has(word.name)) score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
       const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
       if (firm && limits.has(word.name) && score > 0) score += weight.limit
+      // "…at most 2 in" in a question about pickets limits the gap, whether or not the gap is named beside it.
+      if (score === 0 && asksNow && needed.has(word.name) && ((firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap'))) score = weight.least + 0.1
+      if (score > 0 && asksNow && !needed.has(word.name)) score += weight.unneeded
       if (firm && word.name === 'wantedGap') score -= weight.limit
       if (!firm && word.name === 'widestGap') score -= 1
       if (reading.section && isSectionOf(word)(reading.section)) score += weight.needed
@@ -78,7 +83,7 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
     bound.push(pair)
   }
   const loose = (): Tagged[] => heard.readings.filter((reading) => !bound.some((it) => it.reading.tag === reading.tag))
-  if (asksNow) bound.push(...lastOne(heard, bound, loose(), wanted, needed))
+  if (asksNow) bound.push(...onlyWordLeft(heard, bound, loose(), needed, wanted))
   return { bound, loose: loose() }
 }
 
@@ -118,7 +123,7 @@ function cueScore(word: Word, reading: Tagged, spot: number, hits: readonly Owne
   // A count belongs to what is counted, and nothing else makes it one.
   if (reading.bare !== null && word.kind === 'count') return Math.max(best.thing, best.name) > weight.thing + 1 ? Math.max(best.thing, best.name * 0.8) : 0
   // A bare number measures only where its side touches it ("holes 10 wide"), or, for a percentage, where the meter is named.
-  if (reading.bare !== null && !(word.kind === 'percent' ? best.name > 2 : word.kind === 'length' && (best.side > weight.side || best.name > weight.name))) return 0
+  if (reading.bare !== null && !(word.kind === 'percent' ? best.name > 2 : word.kind === 'length' && (best.side > weight.side || best.name > weight.name || (best.thing > weight.thing && reading.bare.d !== 1n)))) return 0
   if (best.name < 1 && best.side < 1 && !plainly) return 0
   const spoken = best.name === 0 && best.thing === 0
     ? best.side * 0.55
@@ -195,15 +200,17 @@ function likelihood(word: Word, reading: Tagged, heard: Heard): number {
   return weight.likely / Math.max(1, Math.log10(high / Math.max(low, high / 1000)))
 }
 
-/** Nothing was said of one last quantity, and the wanted calculation lacks just one word of its kind: that is what it is. */
-function lastOne(heard: Heard, bound: readonly Bound[], loose: readonly Tagged[], wanted: readonly string[], needed: ReadonlySet<string>): Bound[] {
+/** Nothing was said of a quantity, and the question lacks just one word of its kind: that is what it is. */
+function onlyWordLeft(heard: Heard, bound: readonly Bound[], loose: readonly Tagged[], needed: ReadonlySet<string>, wanted: readonly string[]): Bound[] {
   const [only] = loose
   if (!only || loose.length !== 1 || only.bare !== null) return []
-  const open = catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).slice(0, 1)
-    .flatMap((calc) => needsFor(calc, wanted).filter((word) => !usualFor(calc, word)))
+  const open = (names: Iterable<string>): Word[] => [...names].map((name) => vocabulary.get(name) as Word)
     .filter((word) => fits(word, only, heard, needed) && !bound.some((it) => it.word === word.name) && !heard.job.decisions.some((it) => it.word === word.name))
-  const [word] = open
-  return word && open.length === 1 && likelihood(word, only, heard) > 0 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
+  const required = catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).slice(0, 1)
+    .flatMap((calc) => needsFor(calc, wanted).filter((word) => !usualFor(calc, word)).map((word) => word.name))
+  const candidates = [open(required), open(needed).filter((word) => !word.usual)].find((it) => it.length === 1) ?? []
+  const [word] = candidates
+  return word && likelihood(word, only, heard) > 0 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
 }
 
 /** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */

@@ -6,6 +6,8 @@ import { filler, type Token } from './stems.ts'
 
 const asking = new Set(['what', "what's", 'whats', 'which', 'find', 'calculate', 'out', 'tell', 'give', 'show', 'want', 'know', 'compute', 'determine', 'check'])
 
+const rank: Record<Hit['sort'], number> = { ask: 0, name: 1, thing: 2, side: 3, option: 4 }
+
 export interface Asked { readonly wants: Wanted[]; /** The phrases that ask; their words are spent. */ readonly spent: readonly Hit[] }
 
 /** The words asked for, each with its place, in the order they were asked. */
@@ -18,7 +20,7 @@ export function wantsIn(message: readonly Token[], hits: readonly Hit[], places:
     return Math.max(0, ...giving.map((calc) => Object.keys(calc.needs).filter((need) => things.has(need)).length))
   }
   const settled: Hit[] = []
-  const ranked = [...candidates].sort((a, b) => b.length - a.length || (a.sort === 'ask' ? 0 : 1) - (b.sort === 'ask' ? 0 : 1) || spoken(b.word) - spoken(a.word) || known(b.word, job) - known(a.word, job))
+  const ranked = [...candidates].sort((a, b) => b.length - a.length || rank[a.sort] - rank[b.sort] || spoken(b.word) - spoken(a.word) || known(b.word, job) - known(a.word, job))
   for (const hit of ranked) if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
   settled.sort((a, b) => a.from - b.from)
   // "…3 ft deep, 60 lb bags?": where nothing else asks, the last thing before the question mark does, though a size stands before it.
@@ -43,6 +45,8 @@ const questions = new Set(['how', 'what', "what's", 'which', 'is', 'are', 'can',
 function asks(hit: Hit, message: readonly Token[]): boolean {
   if (questions.has((message[hit.from] as Token).stem)) return true
   if (message[hit.from - 1]?.tag) return false
+  // "bags for 6 gate posts, …": a fragment that opens the message.
+  if (hit.from === 0 && hit.length >= 2) return true
   let at = hit.from - 1
   while (at >= 0 && !/^[.;?!,\n]$/.test((message[at] as Token).text)) if (questions.has((message[at--] as Token).stem) || asking.has((message[at + 1] as Token).stem)) return true
   let end = hit.to
@@ -57,9 +61,15 @@ function asksByName(hit: Hit, message: readonly Token[], places: readonly PlaceS
   let at = hit.from - 1
   while (at >= 0 && !message[at]?.tag && filler.has((message[at] as Token).stem)) at--
   if (message[at]?.tag || message[hit.to]?.tag) return false
-  if (message[hit.to]?.text === '?') return true
+  if (message[hit.to]?.text === '?' && (hit.sort === 'name' || vocabulary.get(hit.word)?.kind === 'count' || vocabulary.get(hit.word)?.kind === 'volume') && opensClause(at, message)) return true
   // Nothing but small words may stand between the question and what it asks for.
   return hit.sort === 'name' && asking.has(message[at]?.stem ?? '')
+}
+
+/** Nothing but "and", "what about" stands before it in its clause. */
+function opensClause(at: number, message: readonly Token[]): boolean {
+  while (at >= 0 && /^(and|what|how|about|also|then|plus|so|or)$/.test((message[at] as Token).stem)) at--
+  return at < 0 || /^[.;?!,\n:]$/.test((message[at] as Token).text)
 }
 
 /** The kinds of post the question is about: those nearest after it, or the only ones in the message. */

@@ -77,7 +77,7 @@ describe('a talk goes on', () => {
 
   it('asks for what is missing, one question for each, and takes the answers in turn', async () => {
     const answers = await talk(['how many pickets do I need?', '93 in', '3 1/2 in', 'at most 2 1/2'])
-    expect(answers.map(asked)).toEqual([['opening', 'picketWidth'], ['picketWidth'], ['widestGap'], []])
+    expect(answers.map(asked)).toEqual([['opening', 'picketWidth', 'widestGap'], ['picketWidth', 'widestGap'], ['widestGap'], []])
     expect(headlines(answers[3]).pickets).toBe('16 pickets')
   })
 
