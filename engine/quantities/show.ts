@@ -64,14 +64,15 @@ function showFeet(amount: Fraction): string {
   return feet.equals(0) ? `${sign}${mixed(rest)} in` : `${sign}${mixed(feet)} ft ${mixed(rest)} in`
 }
 
-const wordUnits = new Set(['day', 'week', 'month', 'year', 'ton', 'tonne'])
+const wordUnits: Readonly<Record<string, string>> = { min: 'minute', h: 'hour', day: 'day', week: 'week', month: 'month', year: 'year', ton: 'ton', tonne: 'tonne' }
 
 /** The quantity in its own unit. Exact fractions of an inch stay fractions; what is approximate is rounded to four figures. */
 export function show(q: Quantity): string {
   const amount = amountIn(q, q.unit)
   const unit = unitNamed(q.unit)
   if (q.kind === 'count') return counted(amount, q.unit)
-  if (wordUnits.has(q.unit)) return counted(amount, q.unit)
+  const word = wordUnits[q.unit]
+  if (word) return counted(amount, word)
   if (q.unit === 'ft' && isExact(amount)) return showFeet(amount)
   if (q.kind === 'number') return showNumber(amount, 'decimal')
   if (q.kind === 'money') return `${unit.sign} ${isExact(amount) ? decimal(amount.valueOf(), 2) : rounded(toNumber(amount))}`
