@@ -6,7 +6,11 @@ import { build } from 'esbuild'
 // Native code cannot be bundled: libsql stays in node_modules. pg asks for pg-native if it is there; it never is.
 const leftOutside = ['libsql', 'pg-native']
 
-const programs = { server: 'src/main.ts', ask: 'src/cli/ask.ts', audit: 'src/cli/audit.ts' }
+const programs = {
+  server: 'src/main.ts',
+  ask: 'src/cli/ask.ts',
+  audit: 'src/cli/audit.ts',
+}
 
 // Some packages are still CommonJS and call `require`, which an ES module has not got.
 const requireForCommonJs =
@@ -14,7 +18,14 @@ const requireForCommonJs =
 
 /** Writes everything into the folder and names what it wrote. Throws when an entry is missing or does not compile. */
 export async function bundle(root, into) {
-  const common = { absWorkingDir: root, bundle: true, write: false, sourcemap: true, logLevel: 'error', format: 'esm' }
+  const common = {
+    absWorkingDir: root,
+    bundle: true,
+    write: false,
+    sourcemap: true,
+    logLevel: 'error',
+    format: 'esm',
+  }
   const built = await Promise.all([
     build({
       ...common,
@@ -34,7 +45,12 @@ export async function bundle(root, into) {
       target: 'es2022',
       minify: true,
     }),
-    build({ ...common, entryPoints: { page: 'src/web/page/page.css' }, outdir: join(into, 'web'), minify: true }),
+    build({
+      ...common,
+      entryPoints: { page: 'src/web/page/page.css' },
+      outdir: join(into, 'web'),
+      minify: true,
+    }),
   ])
   const files = built.flatMap((it) => it.outputFiles)
   for (const file of files) put(file)

@@ -12,11 +12,52 @@ const report = join(scratch, 'tests.json')
 
 const checks = [
   { what: 'types', run: () => tool('typescript/bin/tsc', '-p', '.') },
-  { what: 'format and lint', run: () => tool('@biomejs/biome/bin/biome', 'check', '--config-path=.config', '--error-on-warnings', '.') },
-  { what: 'nothing unused', run: () => tool('knip/bin/knip.js', '--config', '.config/knip.json', '--no-progress') },
-  { what: 'who imports whom', run: () => tool('dependency-cruiser/bin/dependency-cruise.mjs', '--config', '.config/dependency-cruiser.mjs', 'engine', 'src', 'tests') },
+  {
+    what: 'format and lint',
+    run: () =>
+      tool(
+        '@biomejs/biome/bin/biome',
+        'check',
+        '--config-path=.config',
+        '--error-on-warnings',
+        'engine',
+        'src',
+        'tests',
+        '.ci',
+        'package.json',
+        'tsconfig.json',
+      ),
+  },
+  {
+    what: 'nothing unused',
+    run: () => tool('knip/bin/knip.js', '--config', '.config/knip.json', '--no-progress'),
+  },
+  {
+    what: 'who imports whom',
+    run: () =>
+      tool(
+        'dependency-cruiser/bin/dependency-cruise.mjs',
+        '--config',
+        '.config/dependency-cruiser.mjs',
+        'engine',
+        'src',
+        'tests',
+      ),
+  },
   { what: 'build', run: () => prepare().then(() => 0, end) },
-  { what: 'tests', run: () => tool('vitest/vitest.mjs', 'run', '--config', '.config/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`) },
+  {
+    what: 'tests',
+    run: () =>
+      tool(
+        'vitest/vitest.mjs',
+        'run',
+        '--config',
+        '.config/vitest.config.ts',
+        '--reporter=default',
+        '--reporter=json',
+        `--outputFile.json=${report}`,
+      ),
+  },
 ]
 
 const results = []
@@ -35,7 +76,9 @@ for (const { what, passed, seconds } of results) {
 for (const title of tests.skippedTitles) process.stdout.write(`SKIPPED  ${title}\n`)
 if (tests.passed === 0) process.stdout.write('No test passed: nothing is proved.\n')
 process.exitCode = results.every((it) => it.passed) && tests.passed > 0 && tests.failed === 0 ? 0 : 1
-process.stdout.write(`${tests.passed} passed, ${tests.failed} failed${tests.skipped > 0 ? `, ${tests.skipped} skipped` : ''}\n`)
+process.stdout.write(
+  `${tests.passed} passed, ${tests.failed} failed${tests.skipped > 0 ? `, ${tests.skipped} skipped` : ''}\n`,
+)
 
 function tool(path, ...args) {
   const child = spawn(process.execPath, [join(root, 'node_modules', path), ...args], {

@@ -81,14 +81,25 @@ async function install() {
   )
   const start = Date.now()
   // Building needs the development packages too, whatever NODE_ENV says.
-  const { code, said } = await npm(['ci', '--include=dev', '--include=optional', '--prefer-offline', '--loglevel=error'])
+  const { code, said } = await npm([
+    'ci',
+    '--include=dev',
+    '--include=optional',
+    '--prefer-offline',
+    '--loglevel=error',
+  ])
   if (code !== 0) throw new Unready(whyNotInstalled(said))
-  if (!isInstalled()) throw new Unready('npm finished, but the packages are still not those in package-lock.json. Try: npm ci')
+  if (!isInstalled())
+    throw new Unready('npm finished, but the packages are still not those in package-lock.json. Try: npm ci')
   say(`Packages are in place (${seconds(start)}).`)
 }
 
 function whyNotInstalled(said) {
-  if (/ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENETUNREACH|EHOSTUNREACH|ENOTCACHED|EIDLETIMEOUT|ERR_SSL|CERT/.test(said)) {
+  if (
+    /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ECONNRESET|ETIMEDOUT|ERR_SOCKET_TIMEOUT|ENETUNREACH|EHOSTUNREACH|ENOTCACHED|EIDLETIMEOUT|ERR_SSL|CERT/.test(
+      said,
+    )
+  ) {
     return 'The packages could not be fetched: the network, or the package registry, cannot be reached from here.\nPlumbpost needs the network for its first run only. Connect, and run the same command again.'
   }
   if (/ENOSPC/.test(said)) return 'The packages could not be written: the disk is full.'
@@ -99,7 +110,8 @@ function whyNotInstalled(said) {
 async function npm(args) {
   // Inside `npm start` and its like, npm says where it is; that is the npm to use.
   const asked = process.env.npm_execpath
-  const [command, before] = asked && /^npm(-cli)?\.c?js$/.test(basename(asked)) ? [process.execPath, [asked]] : ['npm', []]
+  const [command, before] =
+    asked && /^npm(-cli)?\.c?js$/.test(basename(asked)) ? [process.execPath, [asked]] : ['npm', []]
   const child = spawn(command, [...before, ...args], {
     cwd: root,
     stdio: ['ignore', 'pipe', 'pipe'],

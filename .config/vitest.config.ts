@@ -3,8 +3,6 @@ import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
-  // The words of the server-side pages are written with hono/jsx.
-  oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
   test: {
     environment: 'node',
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],

@@ -22,7 +22,7 @@ export const widestGap = word<'length'>('widestGap', {
   kind: 'length', label: 'widest gap allowed', units: { imperial: 'in', metric: 'mm' },
   measure: 'No gap may be wider than this; it may be just as wide.',
   ask: 'How wide may a gap between pickets be at most?',
-  called: { names: ['widest gap', 'maximum gap', 'max gap', 'biggest gap', 'largest gap', 'gap limit', 'gaps no wider', 'gaps of at most', 'gap at most'], things: ['gap', 'space', 'spacing', 'picket', 'board', 'slat', 'paling'], sides: ['most', 'max', 'maximum', 'limit', 'wider', 'apart', 'spaced'] },
+  called: { names: ['gap', 'spacing', 'gap between', 'space between', 'widest gap', 'maximum gap', 'max gap', 'biggest gap', 'largest gap', 'gap limit', 'gaps no wider', 'gaps of at most', 'gap at most'], things: ['gap', 'space', 'spacing', 'picket', 'board', 'slat', 'paling'], sides: ['most', 'max', 'maximum', 'limit', 'wider', 'apart', 'spaced'] },
   possible: { least: '0 in' }, plausible: { from: '0 in', to: '8 in' },
 })
 

@@ -10,7 +10,11 @@ import { type Browser, chromium, type LaunchOptions, type Page } from 'playwrigh
 import { test } from 'vitest'
 
 /** A test with a browser. Where none can be had the test is skipped, by name and with the reason. */
-export const browserTest = test.extend<{ browser: Browser; page: Page; found: Found }>({
+export const browserTest = test.extend<{
+  browser: Browser
+  page: Page
+  found: Found
+}>({
   found: [
     // biome-ignore lint/correctness/noEmptyPattern: vitest reads from the pattern what a fixture needs
     async ({}, use) => {
@@ -32,7 +36,10 @@ export const browserTest = test.extend<{ browser: Browser; page: Page; found: Fo
   },
 })
 
-/** Opens a browser, or throws with every way that was tried. Whoever opens it closes it. */
+/**
+ * Opens a browser, or throws with every way that was tried. Whoever opens it closes it.
+ * @public
+ */
 export async function openBrowser(): Promise<Browser> {
   const found = await findBrowser()
   if ('none' in found) throw new Error(found.none)
@@ -53,7 +60,9 @@ async function findBrowser(): Promise<Found> {
       tried.push(`  ${what}: ${fault instanceof Error ? fault.message.split('\n')[0] : String(fault)}`)
     }
   }
-  return { none: `No browser could be started. Name one in PLUMBPOST_CHROME. Tried:\n${tried.join('\n')}` }
+  return {
+    none: `No browser could be started. Name one in PLUMBPOST_CHROME. Tried:\n${tried.join('\n')}`,
+  }
 }
 
 function ways(): [string, () => Promise<Browser>][] {
@@ -87,7 +96,10 @@ async function openPackaged(): Promise<Browser> {
   } catch {
     // A bare machine lacks four system libraries. The package brings them, for want of better.
     const libraries = [join(folder, 'al2023', 'lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(':')
-    return await launch({ executablePath, env: { ...env, LD_LIBRARY_PATH: libraries } })
+    return await launch({
+      executablePath,
+      env: { ...env, LD_LIBRARY_PATH: libraries },
+    })
   }
 }
 
@@ -100,7 +112,11 @@ async function unpacked(): Promise<string> {
   try {
     await promisify(execFile)(process.execPath, [fileURLToPath(new URL('unpack-chromium.mjs', import.meta.url))], {
       // The runtime's name makes the package unpack its spare system libraries too.
-      env: { ...process.env, TMPDIR: aside, AWS_LAMBDA_JS_RUNTIME: 'nodejs20.x' },
+      env: {
+        ...process.env,
+        TMPDIR: aside,
+        AWS_LAMBDA_JS_RUNTIME: 'nodejs20.x',
+      },
     })
     chmodSync(join(aside, 'chromium'), 0o755)
     writeFileSync(join(aside, 'fonts.conf'), fontSettings(place))

@@ -4,7 +4,9 @@ import { browserTest } from './chromium.ts'
 
 browserTest('a real Chromium opens a page, runs its script and lays out its text', async ({ browser, page }) => {
   console.log(`Browser tests run in Chromium ${browser.version()}.`)
-  await page.goto('data:text/html,<title>Front run</title><p style="display:inline-block">Eight bays</p><script>document.title += ", bay " + (1 + 1)</script>')
+  await page.goto(
+    'data:text/html,<title>Front run</title><p style="display:inline-block">Eight bays</p><script>document.title += ", bay " + (1 + 1)</script>',
+  )
   expect(await page.title()).toBe('Front run, bay 2')
   const box = await page.getByText('Eight bays').boundingBox()
   expect(box?.width).toBeGreaterThan(20)

@@ -38,7 +38,7 @@ const weight = {
   limit: 2.2,
   /** The size is one that the word can well have, or cannot. Narrow words say more. */
   likely: 0.6,
-  unlikely: -2.5,
+  unlikely: -3.2,
   least: 1.7,
 } as const
 
@@ -66,7 +66,7 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
       if (score > 0 && needed.has(word.name)) score += weight.needed
       if (askable.has(word.name)) score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
       const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
-      if (firm && limits.has(word.name) && score > 0) score += weight.limit
+      if (firm && limits.has(word.name) && score > 0 && (!asksNow || needed.has(word.name))) score += weight.limit
       // "…at most 2 in" in a question about pickets limits the gap, whether or not the gap is named beside it.
       if (score === 0 && asksNow && needed.has(word.name) && ((firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap'))) score = weight.least + 0.1
       if (score > 0 && asksNow && !needed.has(word.name)) score += weight.unneeded
@@ -83,7 +83,12 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
     bound.push(pair)
   }
   const loose = (): Tagged[] => heard.readings.filter((reading) => !bound.some((it) => it.reading.tag === reading.tag))
-  if (asksNow) bound.push(...onlyWordLeft(heard, bound, loose(), needed, wanted))
+  if (asksNow) {
+    // What went to a word that the question does not need counts as left over too: the question's own words come first.
+    const stray = bound.filter((it) => !needed.has(it.word))
+    const last = onlyWordLeft(heard, bound, [...loose(), ...stray.map((it) => it.reading)], needed, wanted)
+    for (const it of last) bound.splice(0, bound.length, ...bound.filter((other) => other.reading.tag !== it.reading.tag), it)
+  }
   return { bound, loose: loose() }
 }
 

@@ -63,7 +63,7 @@ describe('in a sentence', () => {
     ['6 to 8 ft', ['6 ft to 8 ft']], ['6-8 ft', ['6 ft to 8 ft']], ['between 6 and 8 ft', ['6 ft to 8 ft']], ['6 or 7 ft', ['6 ft to 7 ft']], ['10–12 %', ['10 % to 12 %']], ['6 ft to 8 ft', ['6 ft to 8 ft']], ['24 to 30 inches', ['24 in to 30 in']],
     ['27 posts 10in holes 3ft deep bags?', ['27', '10 in', '3 ft']], ['11 ft wide hole', ['11 ft']], ['12 in by 36 in', ['12 in', '36 in']], ['posts are 4x4, actual 3 1/2 in', ['4x4 3 1/2 in × 3 1/2 in', '3 1/2 in']],
     ['24 on center', ['24']], ['600 dia', ['600']], ['93 in the opening', ['93']], ['put 3 in each hole', ['3']], ['5 in all', ['5']], ['3 in a row', ['3']], ['6 in of gravel', ['6 in']], ['70 5/8 in between the posts', ['70 5/8 in']], ['10 in holes, 24 in deep', ['10 in', '24 in']], ['12 in. the', ['12 in']],
-    ['two gates 42 inches wide', ['2', '42 in']], ['one gate', ['1']], ['I need 20 bags of 60 lb', ['20', '60 lb']], ['48 h after', ['48 h']], ['in 300 mm holes 600 deep on 100 mm', ['300 mm', '600', '100 mm']], ['7 posts, 8 ft apart', ['7', '8 ft']], ['20 kg bags at 9.36 L', ['20 kg', '9.36 L']],
+    ['two gates 42 inches wide', ['2', '42 in']], ['one gate', ['1']], ['I need 20 bags of 60 lb', ['20', '60 lb']], ['48 h after', ['48 hours']], ['in 300 mm holes 600 deep on 100 mm', ['300 mm', '600', '100 mm']], ['7 posts, 8 ft apart', ['7', '8 ft']], ['20 kg bags at 9.36 L', ['20 kg', '9.36 L']],
   ] as [string, string[]][])('“%s” holds %j', (text, expected) => expect(all(text)).toEqual(expected))
 
   it.each([
