@@ -19,6 +19,7 @@ export interface Parts {
 export function compose(parts: Parts): string {
   const sections = [
     answerText(parts),
+    section('I need to know', parts.asks.map((it) => `- ${it.question}`)),
     section('How I read it', parts.readAs.map(({ said, figure }) => `- “${plain(said)}” → ${figure.label}${atPlace(figure.at)}: ${figure.text}`)),
     section('Taken as usual', parts.worked.flatMap((worked) => usualLines(worked))),
     section('Working', parts.calls.flatMap(workingLines)),
@@ -44,8 +45,7 @@ function answerText(parts: Parts): string {
     if (call.problems.length > 0) blocks.push(...call.problems.filter((it) => it.code !== 'missing').map((it) => it.message))
     else if (call.results.length > 0) blocks.push(headlineText(call), resultLines(call), remarkLines(worked, call))
   }
-  if (parts.changed.length > 0) blocks.push(`What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ${it.before.text} → ${it.after.text}`).join('\n')}`)
-  if (parts.asks.length > 0) blocks.push(`I need to know:\n\n${parts.asks.map((it) => `- ${it.question}`).join('\n')}`)
+  if (parts.changed.length > 0) blocks.push(`What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ~~${it.before.text}~~ → ${it.after.text}`).join('\n')}`)
   return blocks.filter((it) => it !== '').join('\n\n')
 }
 

@@ -2,26 +2,19 @@
 import { serve } from '@hono/node-server'
 import { fileURLToPath } from 'node:url'
 import { version } from '../engine/index.ts'
-import { changeJob } from './changing.ts'
-import { listCalculations, runCalculation } from './direct.ts'
-import { exportConversation } from './export/export.ts'
 import { furnish } from './house.ts'
 import { createApp } from './http/app.ts'
 import { readSettings, type Settings } from './settings.ts'
-import { jobSheet } from './sheet.ts'
 import { openStore } from './store/open.ts'
-import { createPage } from './web/app.ts'
+import { createPage } from './web/app.tsx'
 import { renderReply } from './web/markdown.ts'
 
 async function main(settings: Settings): Promise<void> {
   const house = furnish(settings)
   const store = await openStore(settings.store)
   const app = createApp({
-    assistant: { ...house.assistant, change: changeJob, sheet: jobSheet, export: exportConversation },
-    store, version, front: house.front, renderReply,
-    calculations: { list: listCalculations, run: runCalculation },
+    assistant: house.assistant, store, version, front: house.front, renderReply, host: settings.host,
     page: createPage(fileURLToPath(new URL('./web', import.meta.url))),
-    host: settings.host,
   })
   const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host }, (address) => {
     const host = settings.host.includes(':') ? `[${settings.host}]` : settings.host

@@ -37,7 +37,7 @@ const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))
 
 for (const word of vocabulary.values()) {
   const { names = [], things = [], sides = [], asks = [] } = word.called
-  for (const text of [word.label, ...names]) learn(text, { word: word.name, sort: 'name' })
+  for (const text of [word.label, word.name.replace(/([a-z])([A-Z])/g, '$1 $2'), ...names]) learn(text, { word: word.name, sort: 'name' })
   for (const text of things) learn(text, { word: word.name, sort: 'thing' })
   for (const text of sides) learn(text, { word: word.name, sort: 'side' })
   for (const text of asks) learn(text, { word: word.name, sort: 'ask' })

@@ -1,0 +1,184 @@
+// This file is about the HTTP front: every route, in the order of the contract.
+import { Hono, type Context } from 'hono'
+import { bodyLimit } from 'hono/body-limit'
+import { csrf } from 'hono/csrf'
+import { HTTPException } from 'hono/http-exception'
+import { secureHeaders } from 'hono/secure-headers'
+import { streamSSE } from 'hono/streaming'
+import type { Answer } from '../answer.ts'
+import type { Assistant } from '../assistant.ts'
+import { changeJob } from '../changing.ts'
+import { listCalculations, runCalculation } from '../direct.ts'
+import { exportConversation } from '../export/export.ts'
+import { jobSheet } from '../sheet.ts'
+import type { Store } from '../store/store.ts'
+import type { TurnEvent } from '../turn-event.ts'
+import { objectIn, textIn } from './body.ts'
+import { failed, noConversation } from './errors.ts'
+import { isFault, type Running, Turns } from './turns.ts'
+
+export interface Parts {
+  readonly assistant: Assistant
+  readonly store: Store
+  readonly version: string
+  readonly front: 'offline' | 'model'
+  readonly renderReply: (markdown: string) => string
+  /** The address the server listens on. On this machine only, other names for it are refused, so that no web page can reach in. */
+  readonly host: string
+  readonly page?: Hono
+}
+
+const mostBytes = 1_000_000
+
+export function createApp({ assistant, store, version, front, renderReply, host, page }: Parts): Hono {
+  const app = new Hono()
+  const withHtml = (answer: Answer): unknown => ({ ...answer, html: renderReply(answer.reply) })
+  const turns = new Turns(store, withHtml)
+
+  app.use(secureHeaders({
+    contentSecurityPolicy: { defaultSrc: ["'none'"], scriptSrc: ["'self'"], styleSrc: ["'self'"], imgSrc: ["'self'", 'data:'], connectSrc: ["'self'"], formAction: ["'self'"], baseUri: ["'none'"], frameAncestors: ["'none'"] },
+    referrerPolicy: 'no-referrer',
+  }))
+  app.use(async (c, next) => (isOwnName(host, c.req.header('host')) ? next() : failed(c, 403, 'wrong-host', 'This server answers to localhost only.')))
+  app.use(csrf())
+  app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => failed(c, 413, 'too-large', `The request is larger than ${mostBytes / 1_000_000} MB.`) }))
+
+  app.get('/healthz', (c) => c.json({ ok: true, version, front }))
+
+  app.post('/api/conversations', async (c) => {
+    const body = await objectIn(c)
+    return body instanceof Response ? body : c.json({ id: (await store.create()).id }, 201)
+  })
+  app.get('/api/conversations', async (c) => c.json(await store.list()))
+  app.get('/api/conversations/:id', async (c) => {
+    const found = await store.read(c.req.param('id'))
+    if (!found) return noConversation(c, c.req.param('id'))
+    const { id, title, created } = found.conversation
+    return c.json({ id, title, created, turns: found.turns.map(({ n, said, answer, job, at }) => ({ n, said, at, answer: withHtml(answer), job })) })
+  })
+  app.delete('/api/conversations/:id', async (c) => ((await store.remove(c.req.param('id'))) ? c.body(null, 204) : noConversation(c, c.req.param('id'))))
+
+  app.post('/api/conversations/:id/turns', async (c) => {
+    const id = c.req.param('id')
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    const said = textIn(c, body, 'text')
+    if (said instanceof Response) return said
+    const key = c.req.header('idempotency-key')?.slice(0, 200) || null
+    if (!(await store.read(id))) return noConversation(c, id)
+    const running = turns.begin(id, said, key, (before, watch) => assistant.turn({ said, before }, watch))
+    if (running.said !== said) return failed(c, 422, 'key-reused', 'This Idempotency-Key came before with another text. Use a new key for a new question.')
+    return c.req.header('accept')?.includes('text/event-stream') ? inPieces(c, running) : whole(c, running)
+  })
+
+  app.post('/api/conversations/:id/job/change', async (c) => {
+    const id = c.req.param('id')
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    const word = textIn(c, body, 'word', 200)
+    if (word instanceof Response) return word
+    const value = textIn(c, body, 'value', 200)
+    if (value instanceof Response) return value
+    const at = body.at === undefined ? undefined : textIn(c, body, 'at', 200)
+    if (at instanceof Response) return at
+    const found = await store.read(id)
+    if (!found) return noConversation(c, id)
+    const change = { word, value, ...(at ? { at } : {}) }
+    const tried = await changeJob(found.turns, change)
+    if (!tried.ok) return failed(c, 422, 'not-changed', tried.message, tried.field)
+    const running = turns.begin(id, tried.said, null, async (before) => {
+      const changed = await changeJob(before, change)
+      if (!changed.ok) throw new Error(changed.message)
+      return changed
+    })
+    return whole(c, running)
+  })
+  app.get('/api/conversations/:id/job', async (c) => {
+    const found = await store.read(c.req.param('id'))
+    return found ? c.json(jobSheet(found.turns)) : noConversation(c, c.req.param('id'))
+  })
+  app.get('/api/conversations/:id/:export{export\\.[a-z]+}', async (c) => {
+    const format = c.req.param('export').slice('export.'.length)
+    if (format !== 'json') return failed(c, 404, 'no-such-export', `There is no export as “${format}” yet. There is export.json.`)
+    const found = await store.read(c.req.param('id'))
+    if (!found) return noConversation(c, c.req.param('id'))
+    const { id, title, created } = found.conversation
+    c.header('Content-Disposition', 'attachment; filename="conversation.json"')
+    return c.json(exportConversation(found.turns, { id, title, created }))
+  })
+
+  app.get('/api/calculations', (c) => c.json(listCalculations()))
+  app.post('/api/calculations/:name', async (c) => {
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    const inputs = body.inputs ?? {}
+    if (typeof inputs !== 'object' || inputs === null || Array.isArray(inputs)) return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
+    const call = runCalculation(c.req.param('name'), inputs as Record<string, unknown>)
+    if (!call) return failed(c, 404, 'no-calculation', `There is no calculation “${c.req.param('name').slice(0, 60)}”. GET /api/calculations lists them.`)
+    return c.json(call, call.problems.length > 0 ? 422 : 200)
+  })
+
+  if (page) app.route('/', page)
+
+  const known: readonly (readonly [RegExp, string])[] = [
+    [/^\/healthz$/, 'GET'], [/^\/api\/conversations$/, 'GET, POST'], [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'], [/^\/api\/conversations\/[^/]+\/(turns|job\/change)$/, 'POST'],
+    [/^\/api\/conversations\/[^/]+\/(job|export\.json)$/, 'GET'], [/^\/api\/calculations$/, 'GET'], [/^\/api\/calculations\/[^/]+$/, 'POST'],
+  ]
+  app.notFound((c) => {
+    const allowed = known.find(([path]) => path.test(c.req.path))?.[1]
+    if (!allowed) return failed(c, 404, 'not-found', `There is nothing at ${c.req.path.slice(0, 100)}.`)
+    c.header('Allow', allowed)
+    return failed(c, 405, 'wrong-method', `${c.req.method} does not go here. Use ${allowed}.`)
+  })
+  app.onError((fault, c) => {
+    if (fault instanceof HTTPException) return failed(c, fault.status as 403, 'refused', fault.status === 403 ? 'A request from another site is refused.' : 'The request cannot be taken.')
+    process.stderr.write(`${fault.stack ?? fault.message}\n`)
+    return failed(c, 500, 'fault', 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.')
+  })
+  return app
+
+  async function whole(c: Context, running: Running): Promise<Response> {
+    const turn = await running.done
+    return isFault(turn) ? failed(c, turn.status, turn.code, turn.message) : c.json(withHtml(turn.answer) as Record<string, unknown>)
+  }
+
+  function inPieces(c: Context, running: Running): Response {
+    const last = Number(c.req.header('last-event-id') ?? -1)
+    const after = Number.isInteger(last) ? last : -1
+    return streamSSE(c, async (stream) => {
+      let sent = after
+      const write = async (event: TurnEvent, index: number): Promise<void> => {
+        if (index <= sent) return
+        sent = index
+        await stream.writeSSE({ id: String(index), event: event.event, data: JSON.stringify(event.data) })
+      }
+      let queue: Promise<void> = Promise.resolve()
+      const push = (event: TurnEvent, index: number): void => void (queue = queue.then(() => write(event, index)))
+      const quiet = setInterval(() => void stream.write(': still here\n\n'), 15_000)
+      const stop = running.listen(push)
+      running.events.forEach(push)
+      try {
+        const turn = await running.done
+        if (isFault(turn)) {
+          await queue
+          await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: { code: turn.code, message: turn.message } }) })
+        } else {
+          turn.events.forEach(push)
+          await queue
+        }
+      } catch (fault) {
+        process.stderr.write(`${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`)
+        await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: { code: 'fault', message: 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.' } }) })
+      } finally {
+        stop()
+        clearInterval(quiet)
+      }
+    })
+  }
+}
+
+/** On this machine only its own names are answered: a name that somebody's page points at it is not one of them. */
+function isOwnName(host: string, asked: string | undefined): boolean {
+  if (!/^(127\.|localhost$|::1$|\[::1\]$)/.test(host) || asked === undefined) return true
+  return /^(127(\.\d{1,3}){3}|localhost|\[::1\])(:\d+)?$/i.test(asked)
+}
