@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { end, ended, prepare, root } from './prepare.mjs'
+import { ended, prepare, root, tell } from './prepare.mjs'
 
 const scratch = mkdtempSync(join(tmpdir(), 'plumbpost-check-'))
 process.on('exit', () => rmSync(scratch, { recursive: true, force: true }))
@@ -44,7 +44,7 @@ const checks = [
         'tests',
       ),
   },
-  { what: 'build', run: () => prepare().then(() => 0, end) },
+  { what: 'build', run: () => prepare().then(() => 0, failed) },
   {
     what: 'tests',
     run: () =>
@@ -93,6 +93,11 @@ function tool(path, ...args) {
 function asEverywhere(env) {
   const ours = /^(PORT|HOST|DATABASE_URL|OPENAI_.*|PLUMBPOST_(MODEL|FRONT|DATA))$/
   return Object.fromEntries(Object.entries(env).filter(([name]) => !ours.test(name)))
+}
+
+function failed(fault) {
+  tell(fault)
+  return 1
 }
 
 function readTests() {

@@ -43,9 +43,11 @@ export async function become(program) {
 class Unready extends Error {}
 
 export function end(fault) {
-  say(fault instanceof Unready ? fault.message : (fault?.stack ?? String(fault)))
+  tell(fault)
   process.exit(1)
 }
+
+export const tell = (fault) => say(fault instanceof Unready ? fault.message : (fault?.stack ?? String(fault)))
 
 const newEnough = () => Number(process.versions.node.split('.')[0]) >= 20
 
@@ -81,18 +83,15 @@ async function install() {
   )
   const start = Date.now()
   // Building needs the development packages too, whatever NODE_ENV says.
-  const { code, said } = await npm([
-    'ci',
-    '--include=dev',
-    '--include=optional',
-    '--prefer-offline',
-    '--loglevel=error',
-  ])
+  const { code, said } = await npm(['ci', '--include=dev', '--include=optional', '--prefer-offline', ...soonTold])
   if (code !== 0) throw new Unready(whyNotInstalled(said))
   if (!isInstalled())
     throw new Unready('npm finished, but the packages are still not those in package-lock.json. Try: npm ci')
   say(`Packages are in place (${seconds(start)}).`)
 }
+
+// npm would try for minutes before it says that there is no network.
+const soonTold = ['--loglevel=error', '--fetch-retry-mintimeout=2000', '--fetch-retry-maxtimeout=8000']
 
 function whyNotInstalled(said) {
   if (
@@ -104,7 +103,7 @@ function whyNotInstalled(said) {
   }
   if (/ENOSPC/.test(said)) return 'The packages could not be written: the disk is full.'
   if (/EACCES|EPERM/.test(said)) return 'The packages could not be written: this account may not write in this folder.'
-  return 'npm could not install the packages. What it said stands above.'
+  return `npm could not install the packages. It said:\n${said}`
 }
 
 async function npm(args) {
@@ -122,7 +121,6 @@ async function npm(args) {
     stream.setEncoding('utf8')
     stream.on('data', (text) => {
       said += text
-      process.stderr.write(text)
     })
   }
   return { code: await ended(child), said }

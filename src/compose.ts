@@ -55,7 +55,9 @@ function headlineText(call: Call): string {
   return figures.map((figure) => {
     const place = placeLabel(figure.at)
     if (figure.unit === 'verdict') return `**${capital(figure.text)}.**`
-    return `**${figure.text}** – ${figure.label}${place ? `, for the ${place}` : ''}.`
+    // "12 pickets" says what it is; "23 bags" is bought together, or hole by hole.
+    const label = figure.text.endsWith(figure.label) ? '' : ` – ${figure.label}`
+    return `**${figure.text}**${label}${place ? `, for the ${place}` : ''}.`
   }).join('\n\n')
 }
 

@@ -26,6 +26,6 @@ describe('recorded conversations', () => {
     const answered = files.flatMap((name) => read(name).turns.flatMap((turn) => turn.answer.calls.flatMap((call) => call.results.filter((it) => it.headline).map((it) => `${it.word}@${it.at}`))))
     expect(answered.some((it) => it.startsWith('bags@corner-posts'))).toBe(true)
     expect(answered).toContain('dryEnough@yard')
-    expect(answered).toContain('gap@yard')
+    expect(answered).toContain('tapeGap@yard')
   })
 })

@@ -61,13 +61,13 @@ export const pickets = word<'count'>('pickets', {
 export const gap = word<'length'>('gap', {
   kind: 'length', label: 'gap, exactly', units: { imperial: 'in', metric: 'mm' },
   measure: 'The one gap that makes them come out even.', ask: 'What gap makes the pickets come out even?',
-  called: { names: ['exact gap'], things: ['gap', 'spacing', 'space'], asks: ['what spacing', 'what gap', 'what gaps', 'how far apart', 'picket spacing', 'spacing for', 'what space', 'how to space', 'how should i space', 'how do i space', 'space the pickets', 'space them', 'even gaps', 'come out even', 'what is the gap', 'spacing should', 'gap should', 'gap between', 'work out the spacing', 'space pickets', 'spacing', 'gap size', 'equal gaps', 'layout the pickets', 'lay out the pickets'] },
+  called: { names: ['exact gap'], asks: ['exact gap', 'exact spacing', 'what exact gap'] },
 })
 
 export const tapeGap = word<'length'>('tapeGap', {
   kind: 'length', label: 'gap by the tape', units: { imperial: 'in', metric: 'mm' },
   measure: 'The gap at the nearest mark on the tape: for a spacer block, not for stepping the whole bay.', ask: 'What gap by the tape?',
-  called: { names: ['gap by the tape', 'spacer', 'spacer block', 'gap on the tape'], asks: ['how wide a spacer', 'spacer block', 'what spacer'] },
+  called: { names: ['gap by the tape', 'spacer', 'spacer block', 'gap on the tape'], things: ['gap', 'spacing', 'space'], asks: ['how wide a spacer', 'spacer block', 'what spacer', 'what spacing', 'what gap', 'what gaps', 'how far apart', 'picket spacing', 'spacing for', 'what space', 'how to space', 'how should i space', 'how do i space', 'space the pickets', 'space them', 'even gaps', 'come out even', 'what is the gap', 'spacing should', 'gap should', 'gap between', 'work out the spacing', 'space pickets', 'spacing', 'gap size', 'equal gaps', 'layout the pickets', 'lay out the pickets'] },
 })
 
 export const lastGap = word<'length'>('lastGap', {

@@ -1,7 +1,6 @@
 // This file is about the HTTP front: every route, in the order of the contract.
 import { Hono, type Context } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
-import { csrf } from 'hono/csrf'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
 import { streamSSE } from 'hono/streaming'
@@ -40,7 +39,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     referrerPolicy: 'no-referrer',
   }))
   app.use(async (c, next) => (isOwnName(host, c.req.header('host')) ? next() : failed(c, 403, 'wrong-host', 'This server answers to localhost only.')))
-  app.use(csrf())
+  app.use(async (c, next) => (isOwnPage(c.req.header('origin'), c.req.header('host'), c.req.header('sec-fetch-site')) ? next() : failed(c, 403, 'other-site', 'A request from another site is refused.')))
   app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => failed(c, 413, 'too-large', `The request is larger than ${mostBytes / 1_000_000} MB.`) }))
 
   app.get('/healthz', (c) => c.json({ ok: true, version, front }))
@@ -131,7 +130,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     return failed(c, 405, 'wrong-method', `${c.req.method} does not go here. Use ${allowed}.`)
   })
   app.onError((fault, c) => {
-    if (fault instanceof HTTPException) return failed(c, fault.status as 403, 'refused', fault.status === 403 ? 'A request from another site is refused.' : 'The request cannot be taken.')
+    if (fault instanceof HTTPException) return failed(c, fault.status as 400, 'refused', 'The request cannot be taken.')
     process.stderr.write(`${fault.stack ?? fault.message}\n`)
     return failed(c, 500, 'fault', 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.')
   })
@@ -181,4 +180,15 @@ export function createApp({ assistant, store, version, front, renderReply, host,
 function isOwnName(host: string, asked: string | undefined): boolean {
   if (!/^(127\.|localhost$|::1$|\[::1\]$)/.test(host) || asked === undefined) return true
   return /^(127(\.\d{1,3}){3}|localhost|\[::1\])(:\d+)?$/i.test(asked)
+}
+
+/** A browser says which site a request comes from; programs say nothing, and are answered. Reading is harmless: the answer stays out of other sites' reach. */
+function isOwnPage(origin: string | undefined, host: string | undefined, site: string | undefined): boolean {
+  if (site === 'cross-site' && origin !== undefined) return false
+  if (origin === undefined) return true
+  try {
+    return new URL(origin).host === host
+  } catch {
+    return false
+  }
 }

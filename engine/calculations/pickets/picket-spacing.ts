@@ -8,7 +8,7 @@ import { bayDrawing } from '../../drawings/bay.ts'
 import type Fraction from 'fraction.js'
 import { exact, isExact } from '../../quantities/amount.ts'
 import { equal, less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
-import { atMark, show } from '../../quantities/show.ts'
+import { atMark, rounded, show } from '../../quantities/show.ts'
 import {
   gap, gapOneFewer, gapOneMore, lastGap, opening, pickets, picketWidth, sphere, tapeGap, tapeMark, wantedGap, widestGap,
 } from '../../words/pickets.ts'
@@ -22,7 +22,7 @@ export const picketSpacing = calculation({
   oneOf: [['widestGap', 'wantedGap', 'sphere']],
   gives: { pickets, gap, tapeGap, lastGap, gapOneFewer, gapOneMore },
   headlines: ['pickets', 'tapeGap'],
-  together: { gap: ['pickets', 'tapeGap', 'gap'], tapeGap: ['tapeGap', 'pickets'] },
+  together: { tapeGap: ['pickets', 'tapeGap'], gap: ['gap', 'tapeGap'] },
   lines: {
     pickets: ['ceil((opening - widestGap) / (picketWidth + widestGap))', 'the fewest that keep every gap within your limit'],
     nearest: ['(opening - wantedGap) / (picketWidth + wantedGap)', 'how many would give just the gap you would like'],
@@ -71,11 +71,11 @@ export const picketSpacing = calculation({
     const marks = runningMarks(space, width, count, mark)
     table({
       title: 'Running marks: left edge of each picket, from the face of the left post',
-      columns: [{ label: 'picket', unit: '' }, { label: `mark (${opening.unit === 'ft' ? 'in' : opening.unit})`, unit: opening.unit === 'ft' ? 'in' : opening.unit }, { label: 'off by', unit: '' }],
+      columns: [{ label: 'picket', unit: '' }, { label: `mark (${opening.unit === 'ft' ? 'in' : opening.unit})`, unit: opening.unit === 'ft' ? 'in' : opening.unit }, { label: `off by (${opening.unit === 'ft' ? 'in' : opening.unit})`, unit: opening.unit === 'ft' ? 'in' : opening.unit }],
       rows: marks.map(({ at, off }, i) => {
         const unit = opening.unit === 'ft' ? 'in' : opening.unit
         const shown = show({ kind: 'length', amount: at, unit }).replace(` ${unit}`, '')
-        return [i + 1, shown, off.equals(0) ? '0' : show({ kind: 'length', amount: off, unit })]
+        return [i + 1, shown, rounded(numberIn({ kind: 'length', amount: off, unit }, unit))]
       }),
     })
     remark('Mark every picket from one end. Stepping a spacer along adds its error up; these marks are never off by more than half a mark.')
