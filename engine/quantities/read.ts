@@ -225,7 +225,7 @@ function groupedBySpaces(tokens: readonly Scanned[], at: number, number: NumberR
   if (number.spoken || number.hasFraction || first?.sort !== 'digits' || !/^\d{1,3}$/.test(first.text) || number.next !== at + 1) return null
   let next = at + 1
   let digits = first.text
-  while (tokens[next]?.sort === 'digits' && /^\d{3}$/.test(tokens[next]?.text ?? '')) digits += tokens[next++]?.text
+  while (next < at + 4 && tokens[next]?.sort === 'digits' && /^\d{3}$/.test(tokens[next]?.text ?? '')) digits += tokens[next++]?.text
   return next > at + 1 && unitAt(tokens, next, true) ? { value: new Fraction(digits), next } : null
 }
 

@@ -6,17 +6,18 @@
 // A gate takes its opening and one post width between post centres. Unless its place is given, it goes where two bays meet.
 import { calculation } from '../../calculation.ts'
 import { runDrawing } from '../../drawings/run.ts'
-import { add, compare, isExact, over, subtract, times, exact, toNumber, type Amount } from '../../quantities/amount.ts'
+import { add, compare, isExact, over, roundTo, subtract, times, exact, toNumber, type Amount } from '../../quantities/amount.ts'
 import { less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, bayOpening, bays, gateOpening, gates, gateStart, runEnds, runLength, widestBay } from '../../words/bays.ts'
+import { tapeMark } from '../../words/pickets.ts'
 import { posts, postWidth } from '../../words/posts.ts'
 
 export const baysInRun = calculation({
   name: 'bays-in-run',
   title: 'Equal bays in one run',
   answers: 'How many equal bays a run divides into, how far apart the posts stand, how many posts, and where each post goes.',
-  needs: { runLength, widestBay, runEnds, gates, gateOpening, gateStart, postWidth },
+  needs: { runLength, widestBay, runEnds, gates, gateOpening, gateStart, postWidth, tapeMark },
   may: ['gates', 'gateStart', 'gateOpening'],
   gives: { bays, bayCentres, bayOpening, posts },
   headlines: ['bays', 'bayCentres', 'posts'],
@@ -132,6 +133,11 @@ export const baysInRun = calculation({
   ],
 })
 
+function exactMark(mark: Quantity) {
+  if (!isExact(mark.amount)) throw new Error('a mark on a tape is exact')
+  return mark.amount
+}
+
 interface Space { readonly length: Quantity; readonly what: 'bay' | 'gate' }
 type Tools = Parameters<typeof baysInRun.work>[1]
 
@@ -144,16 +150,17 @@ const repeat = (count: Quantity | undefined, length: Quantity | undefined, what:
 function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
   const post = tools.rows('postWidth')[0] as Quantity
   const unit = tools.system === 'metric' ? 'mm' : 'ft'
+  const mark = tools.rows('tapeMark')[0] as Quantity
   let at: Amount = ends === 'walls' || ends === 'outside' ? over(post.amount, exact(2)) : exact(0)
   const centres = [at, ...spaces.map((space) => { at = add(at, space.length.amount); return at })]
   if (ends === 'loop') centres.pop()
   tools.table({
     title: 'Post centres',
-    columns: [{ label: 'post', unit: '' }, { label: 'kind', unit: '' }, { label: 'from the start', unit: '' }, { label: 'inches', unit: 'in' }],
+    columns: [{ label: 'post', unit: '' }, { label: 'kind', unit: '' }, { label: 'from the start, by the tape', unit: '' }, { label: 'exactly, in inches', unit: 'in' }],
     rows: centres.map((centre, i) => {
       const besideGate = spaces[i]?.what === 'gate' || spaces[i - 1]?.what === 'gate' || (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
       const q: Quantity = { kind: 'length', amount: centre, unit }
-      return [i + 1, besideGate ? 'gate post' : 'post', show(q), numberIn(q, 'in')]
+      return [i + 1, besideGate ? 'gate post' : 'post', show({ ...q, amount: roundTo(centre, exactMark(mark)) }), numberIn(q, 'in')]
     }),
   })
   const from = ends === 'walls' ? 'the wall' : ends === 'outside' ? 'the outside face of the first post' : 'the centre of the first post'
