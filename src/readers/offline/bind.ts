@@ -28,6 +28,8 @@ const weight = {
   ahead: 0.75,
   /** A side touches the quantity, and the word has no such side. */
   otherSide: 0.35,
+  /** A name stands right behind the quantity, "12 % at depth", and it is another word's. */
+  otherName: 0.6,
   /** The wanted calculation needs it. */
   needed: 0.9,
   /** Something is asked, and this has nothing to do with it. */
@@ -136,7 +138,9 @@ function cueScore(word: Word, reading: Tagged, spot: number, hits: readonly Owne
   // "30 in deep" is a depth: a word that has no such side is hardly meant, however near its thing stands.
   const sideSaid = hits.some((hit) => hit.sort === 'side' && hit.owner === spot && hit.behind)
   const sideMine = hits.some((hit) => hit.word === word.name && hit.sort !== 'thing' && hit.owner === spot && hit.behind)
-  return sideSaid && !sideMine ? spoken * weight.otherSide : spoken
+  if (sideSaid && !sideMine) return spoken * weight.otherSide
+  const nameSaid = hits.some((hit) => hit.sort === 'name' && hit.owner === spot && hit.behind)
+  return nameSaid && !sideMine && !(word.kind === 'count') ? spoken * weight.otherName : spoken
 }
 
 /** Whether a size beside the thing alone means this word: always, or because the question needs it and no plainer word of that thing. */

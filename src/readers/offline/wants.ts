@@ -4,7 +4,7 @@ import { type Hit, isResult } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { filler, type Token } from './stems.ts'
 
-const asking = new Set(['what', "what's", 'whats', 'which', 'find', 'calculate', 'out', 'tell', 'give', 'show', 'want', 'know', 'compute', 'determine', 'check'])
+const asking = new Set(['what', "what's", 'whats', 'which', 'find', 'calculate', 'out', 'tell', 'give', 'know', 'compute', 'determine'])
 
 const rank: Record<Hit['sort'], number> = { ask: 0, name: 1, thing: 2, side: 3, option: 4 }
 

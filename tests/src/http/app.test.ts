@@ -66,7 +66,7 @@ describe('a conversation over HTTP', () => {
 
   it('the same key never makes a second turn, whole or streamed, one after the other or at once', async () => {
     const id = await start()
-    const answers = await Promise.all([1, 2, 3].map(() => ask(id, bags, { 'idempotency-key': 'k' }).then((it) => it.json())))
+    const answers = await Promise.all([1, 2, 3].map(async () => (await ask(id, bags, { 'idempotency-key': 'k' })).json()))
     expect(answers[1]).toEqual(answers[0])
     expect(answers[2]).toEqual(answers[0])
     const streamed = pieces(await (await ask(id, bags, { 'idempotency-key': 'k', accept: 'text/event-stream' })).text())
