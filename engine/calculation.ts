@@ -11,7 +11,8 @@ import type { Usual, Word } from './words/word.ts'
 
 type Words = Readonly<Record<string, Word>>
 /** What a calculation's own code is handed for a word: an option, a verdict, or a quantity for each place in turn. */
-type Handed<W> = W extends Word<infer K> ? (K extends 'choice' ? string : K extends 'verdict' ? boolean | null : Quantity) : never
+type Handed<W> =
+  W extends Word<infer K> ? (K extends 'choice' ? string : K extends 'verdict' ? boolean | null : Quantity) : never
 
 export interface Tools<N extends Words> {
   /** Works a line and keeps the step; gives the quantity (of the first place, when there are several). */
@@ -97,9 +98,15 @@ export interface Calculation extends Omit<Declared<Words>, 'work' | 'lines'> {
 }
 
 /** `concreteHeight` is read as “concrete height” on the page. */
-const spaced = (name: string): string => name.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+const spaced = (name: string): string =>
+  name.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
 
-const missing = (word: Word): Problem => ({ code: 'missing', word: word.name, message: `I need the ${word.label}.`, ask: word.ask })
+const missing = (word: Word): Problem => ({
+  code: 'missing',
+  word: word.name,
+  message: `I need the ${word.label}.`,
+  ask: word.ask,
+})
 
 class Refusal {
   constructor(readonly problem: Problem) {}
@@ -121,11 +128,13 @@ export function calculation<N extends Words>(declared: Declared<N>): Calculation
     const dimension = dimensionOfLine(line, (used) => dimensions.get(used))
     const word = declared.gives[name]
     const promised = word && dimensionOfWord(word)
-    if (promised && !sameDimension(promised, dimension)) throw new Error(`${declared.name}: line “${name}” does not give a ${word.kind}`)
+    if (promised && !sameDimension(promised, dimension))
+      throw new Error(`${declared.name}: line “${name}” does not give a ${word.kind}`)
     dimensions.set(name, dimension)
     lines.set(name, { line, because, dimension })
   }
-  for (const name of declared.headlines) if (!declared.gives[name]) throw new Error(`${declared.name} does not give its headline “${name}”`)
+  for (const name of declared.headlines)
+    if (!declared.gives[name]) throw new Error(`${declared.name} does not give its headline “${name}”`)
   return { ...declared, lines, work: declared.work as Calculation['work'] }
 }
 
@@ -138,7 +147,8 @@ export function needsFor(calc: Calculation, wanted: readonly string[]): Word[] {
   })
 }
 
-const unitFor = (word: Word, system: System): string => word.noun ?? word.units?.[system] ?? baseUnit[word.kind as Kind]?.[system] ?? 'ratio'
+const unitFor = (word: Word, system: System): string =>
+  word.noun ?? word.units?.[system] ?? baseUnit[word.kind as Kind]?.[system] ?? 'ratio'
 
 /** The units that a result is shown in when its word names none. */
 const baseUnit: Record<Kind, Record<System, string>> = {
@@ -160,7 +170,9 @@ const baseUnit: Record<Kind, Record<System, string>> = {
 
 const kinds = Object.keys(dimensionOf) as Kind[]
 const kindOf = (dimension: Dimension): Kind =>
-  sameDimension(dimension, dimensionOf.number) ? 'number' : (kinds.find((kind) => sameDimension(dimensionOf[kind], dimension)) ?? 'number')
+  sameDimension(dimension, dimensionOf.number)
+    ? 'number'
+    : (kinds.find((kind) => sameDimension(dimensionOf[kind], dimension)) ?? 'number')
 
 /** The usual value of a word in a calculation, and why; nothing where it must be asked for. */
 export const usualFor = (calc: Calculation, word: Word): Usual | undefined => calc.usually?.[word.name] ?? word.usual
@@ -185,7 +197,12 @@ export function parseValue(word: Word, text: string, system: System): Value | un
 }
 
 /** A quantity, or a bare number, as a value of that word; undefined when the kinds do not fit. */
-export function fitted(word: Word, q: Quantity | null, bare: Quantity['amount'] | null, system: System): Quantity | undefined {
+export function fitted(
+  word: Word,
+  q: Quantity | null,
+  bare: Quantity['amount'] | null,
+  system: System,
+): Quantity | undefined {
   if (word.kind === 'choice' || word.kind === 'verdict') return undefined
   if (q) {
     if (q.kind === word.kind) return q
@@ -208,15 +225,23 @@ export function problemWith(word: Word, value: Quantity, confirmed: boolean, sys
     return read
   }
   const [above, least, most] = [limit(word.possible?.above), limit(word.possible?.least), limit(word.possible?.most)]
-  const impossible = (why: string): Problem => ({ code: 'impossible', word: word.name, message: `The ${word.label} cannot be ${show(value)}: ${why}. ${word.measure}`, ask: word.ask })
-  if (above && (less(value, above) || equal(value, above))) return impossible(`it must be more than ${show({ ...above, unit: value.unit })}`)
+  const impossible = (why: string): Problem => ({
+    code: 'impossible',
+    word: word.name,
+    message: `The ${word.label} cannot be ${show(value)}: ${why}. ${word.measure}`,
+    ask: word.ask,
+  })
+  if (above && (less(value, above) || equal(value, above)))
+    return impossible(`it must be more than ${show({ ...above, unit: value.unit })}`)
   if (least && less(value, least)) return impossible(`it must be ${show({ ...least, unit: value.unit })} or more`)
   if (most && less(most, value)) return impossible(`it must be ${show({ ...most, unit: value.unit })} or less`)
-  if (word.whole && isExact(value.amount) && value.amount.d !== 1n) return impossible('it is a count, so it must be whole')
+  if (word.whole && isExact(value.amount) && value.amount.d !== 1n)
+    return impossible('it is a count, so it must be whole')
   const [from, to] = [limit(word.plausible?.from), limit(word.plausible?.to)]
   if (!confirmed && from && to && (less(value, from) || less(to, value)))
     return {
-      code: 'implausible', word: word.name,
+      code: 'implausible',
+      word: word.name,
       message: `I read the ${word.label} as ${show(value)}. That is outside what I would expect: ${show(from)} to ${show(to)}.`,
       ask: `Is the ${word.label} really ${show(value)}? Say yes, or give it again.`,
     }
@@ -264,7 +289,8 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     if (usual !== undefined) given.set(word.name, { value: usual, role: 'assumed' })
     else if (required.has(word.name)) (canWait(calc, word.name) ? postponed : problems).push(missing(word))
   }
-  for (const group of calc.oneOf ?? []) if (!group.some((name) => told.has(name))) problems.push(missing(calc.needs[group[0] as string] as Word))
+  for (const group of calc.oneOf ?? [])
+    if (!group.some((name) => told.has(name))) problems.push(missing(calc.needs[group[0] as string] as Word))
   if (problems.length > 0) return { ok: false, given, problems: [...problems, ...postponed], cited: [] }
 
   const values = new Map<string, Value>()
@@ -280,7 +306,8 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     throw new Error(`${calc.name} has no quantity “${name}” yet`)
   }
   const tools: Tools<Words> = {
-    system, places,
+    system,
+    places,
     line(name) {
       const entry = calc.lines.get(name)
       if (!entry) throw new Error(`${calc.name} has no line “${name}”`)
@@ -289,38 +316,69 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
         if (isList(value) || isQuantity(value)) return value
         throw new Error(`${calc.name}, line “${name}”: no quantity “${used}” yet`)
       }
-      const worked = workLine(entry.line, (used): Amounts => {
-        const value = look(used)
-        return Array.isArray(value) ? value.map((q: Quantity) => q.amount) : (value as Quantity).amount
-      }, (edge) => doubts.push({ code: 'contradictory', word: name, message: `Exactly on the edge: ${edge}. One more would be on the safe side.` }))
+      const worked = workLine(
+        entry.line,
+        (used): Amounts => {
+          const value = look(used)
+          return Array.isArray(value) ? value.map((q: Quantity) => q.amount) : (value as Quantity).amount
+        },
+        (edge) =>
+          doubts.push({
+            code: 'contradictory',
+            word: name,
+            message: `Exactly on the edge: ${edge}. One more would be on the safe side.`,
+          }),
+      )
       const word = calc.gives[name]
       const kind = word ? (word.kind as Kind) : kindOf(entry.dimension)
       const unit = word ? unitFor(word, system) : baseUnit[kind][system]
       const asQuantity = (amount: Quantity['amount']): Quantity => ({ kind, amount, unit })
-      const result: Quantity | readonly Quantity[] = Array.isArray(worked) ? worked.map(asQuantity) : asQuantity(worked as Quantity['amount'])
+      const result: Quantity | readonly Quantity[] = Array.isArray(worked)
+        ? worked.map(asQuantity)
+        : asQuantity(worked as Quantity['amount'])
       values.set(name, result)
       const shown = Array.isArray(result) ? result.map(show).join('; ') : show(result as Quantity)
-      steps.push({ gives: name, name: word?.label ?? spaced(name), formula: `${name} = ${entry.line.text}`, substituted: writeLine(entry.line, look, places.length), result: shown, because: entry.because })
+      steps.push({
+        gives: name,
+        name: word?.label ?? spaced(name),
+        formula: `${name} = ${entry.line.text}`,
+        substituted: writeLine(entry.line, look, places.length),
+        result: shown,
+        because: entry.because,
+      })
       return rowsOf(name)[0] as Quantity
     },
     rows: rowsOf,
     has: (name) => given.has(name),
     worked: (name) => values.has(name),
-    put(name, value) { values.set(name, value); return value },
-    need(name) { throw new Refusal(missing(calc.needs[name] as Word)) },
+    put(name, value) {
+      values.set(name, value)
+      return value
+    },
+    need(name) {
+      throw new Refusal(missing(calc.needs[name] as Word))
+    },
     tell(name, value) {
       if (!calc.gives[name]) throw new Error(`${calc.name} does not give “${name}”`)
       values.set(name, value)
     },
-    refuse(word, message) { throw new Refusal({ code: 'impossible', word, message }) },
+    refuse(word, message) {
+      throw new Refusal({ code: 'impossible', word, message })
+    },
     doubt: (code, word, message, ask) => void doubts.push({ code, word, message, ...(ask ? { ask } : {}) }),
     remark: (text) => void remarks.push(text),
-    cite(q, label, role = 'result') { cited.push({ label, value: q, role }); return show(q) },
+    cite(q, label, role = 'result') {
+      cited.push({ label, value: q, role })
+      return show(q)
+    },
     table: (table) => void tables.push(table),
   }
 
   try {
-    calc.work(Object.fromEntries([...given].map(([name, { value }]) => [name, isList(value) ? value[0] : value])), tools)
+    calc.work(
+      Object.fromEntries([...given].map(([name, { value }]) => [name, isList(value) ? value[0] : value])),
+      tools,
+    )
   } catch (thrown) {
     if (thrown instanceof Refusal) return { ok: false, given, problems: [thrown.problem], cited }
     throw thrown
@@ -329,9 +387,25 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   const seen: Seen = {
     one: (name) => rowsOf(name)[0] as Quantity,
     maybe: (name) => (given.has(name) || values.has(name) ? rowsOf(name)[0] : undefined),
-    option: (name) => { const value = given.get(name)?.value; return typeof value === 'string' ? value : undefined },
-    rows: rowsOf, tables, places, system,
+    option: (name) => {
+      const value = given.get(name)?.value
+      return typeof value === 'string' ? value : undefined
+    },
+    rows: rowsOf,
+    tables,
+    places,
+    system,
   }
-  return { ok: true, given, values: asked, steps, doubts, sources: calc.sources, tables, remarks, cited, drawing: calc.drawing?.(seen) ?? null }
+  return {
+    ok: true,
+    given,
+    values: asked,
+    steps,
+    doubts,
+    sources: calc.sources,
+    tables,
+    remarks,
+    cited,
+    drawing: calc.drawing?.(seen) ?? null,
+  }
 }
-

@@ -1,10 +1,26 @@
 // This file is about one line of arithmetic: read from its text, checked by kind, worked out, and written with the numbers in.
 import {
-  type Amount, about, absolute, add, ceiling, compare, exact, floor, negative, over, power, roundTo, squareRoot, subtract, through, times, toNumber,
+  type Amount,
+  about,
+  absolute,
+  add,
+  ceiling,
+  compare,
+  exact,
+  floor,
+  negative,
+  over,
+  power,
+  roundTo,
+  squareRoot,
+  subtract,
+  through,
+  times,
+  toNumber,
 } from './quantities/amount.ts'
 import { show } from './quantities/show.ts'
 import type { Quantity } from './quantities/quantity.ts'
-import { type Dimension, dimensionOf, type Kind } from './quantities/units.ts'
+import { type Dimension, dimensionOf } from './quantities/units.ts'
 
 type Operator = '+' | '-' | '*' | '/'
 type Node =
@@ -17,7 +33,18 @@ type Node =
 
 /** What a line may call: how many inputs each takes. */
 const calls: Record<string, number> = {
-  ceil: 1, floor: 1, round: 2, abs: 1, min: 2, max: 2, sqrt: 1, sum: 1, sin: 1, cos: 1, tan: 1, fahrenheit: 1,
+  ceil: 1,
+  floor: 1,
+  round: 2,
+  abs: 1,
+  min: 2,
+  max: 2,
+  sqrt: 1,
+  sum: 1,
+  sin: 1,
+  cos: 1,
+  tan: 1,
+  fahrenheit: 1,
 }
 
 export interface Line {
@@ -32,21 +59,31 @@ export function readLine(text: string): Line {
   const tokens = text.match(/\d+(?:\.\d+)?|[A-Za-z][A-Za-z0-9]*|[-+*/^(),]|\S/g) ?? []
   const names: string[] = []
   let at = 0
-  const wrong = (what: string): never => { throw new Error(`“${text}”: ${what} at “${tokens[at] ?? 'the end'}”`) }
-  const take = (token: string): void => { if (tokens[at] !== token) wrong(`expected “${token}”`); at++ }
+  const wrong = (what: string): never => {
+    throw new Error(`“${text}”: ${what} at “${tokens[at] ?? 'the end'}”`)
+  }
+  const take = (token: string): void => {
+    if (tokens[at] !== token) wrong(`expected “${token}”`)
+    at++
+  }
 
   const sum = (): Node => {
     let left = product()
-    while (tokens[at] === '+' || tokens[at] === '-') left = { is: 'pair', operator: tokens[at++] as Operator, left, right: product() }
+    while (tokens[at] === '+' || tokens[at] === '-')
+      left = { is: 'pair', operator: tokens[at++] as Operator, left, right: product() }
     return left
   }
   const product = (): Node => {
     let left = factor()
-    while (tokens[at] === '*' || tokens[at] === '/') left = { is: 'pair', operator: tokens[at++] as Operator, left, right: factor() }
+    while (tokens[at] === '*' || tokens[at] === '/')
+      left = { is: 'pair', operator: tokens[at++] as Operator, left, right: factor() }
     return left
   }
   const factor = (): Node => {
-    if (tokens[at] === '-') { at++; return { is: 'negative', inner: factor() } }
+    if (tokens[at] === '-') {
+      at++
+      return { is: 'negative', inner: factor() }
+    }
     const base = primary()
     if (tokens[at] !== '^') return base
     at++
@@ -57,13 +94,26 @@ export function readLine(text: string): Line {
   const primary = (): Node => {
     const token = tokens[at++]
     if (token === undefined) return wrong('the line ends too early')
-    if (token === '(') { const inner = sum(); take(')'); return inner }
+    if (token === '(') {
+      const inner = sum()
+      take(')')
+      return inner
+    }
     if (/^\d/.test(token)) return { is: 'number', text: token }
-    if (!/^[A-Za-z]/.test(token)) { at--; return wrong('not arithmetic') }
-    if (tokens[at] !== '(') { if (token !== 'pi' && !names.includes(token)) names.push(token); return { is: 'name', name: token } }
+    if (!/^[A-Za-z]/.test(token)) {
+      at--
+      return wrong('not arithmetic')
+    }
+    if (tokens[at] !== '(') {
+      if (token !== 'pi' && !names.includes(token)) names.push(token)
+      return { is: 'name', name: token }
+    }
     at++
     const inputs = [sum()]
-    while (tokens[at] === ',') { at++; inputs.push(sum()) }
+    while (tokens[at] === ',') {
+      at++
+      inputs.push(sum())
+    }
     take(')')
     if (calls[token] === undefined) wrong(`“${token}” is not one of ${Object.keys(calls).join(', ')}`)
     if (calls[token] !== inputs.length) wrong(`“${token}” takes ${calls[token]} inputs`)
@@ -78,7 +128,11 @@ const parts = ['length', 'mass', 'heat', 'time', 'money'] as const
 const combine = (a: Dimension, b: Dimension, sign: 1 | -1): Dimension =>
   Object.fromEntries(parts.map((part) => [part, a[part] + sign * b[part]])) as unknown as Dimension
 export const sameDimension = (a: Dimension, b: Dimension): boolean => parts.every((part) => a[part] === b[part])
-const sayDimension = (d: Dimension): string => parts.filter((p) => d[p] !== 0).map((p) => `${p}^${d[p]}`).join(' ') || 'a plain number'
+const sayDimension = (d: Dimension): string =>
+  parts
+    .filter((p) => d[p] !== 0)
+    .map((p) => `${p}^${d[p]}`)
+    .join(' ') || 'a plain number'
 
 /** The dimension of what the line gives. Throws when a length is added to a count, and the like. */
 export function dimensionOfLine(line: Line, known: (name: string) => Dimension | undefined): Dimension {
@@ -89,14 +143,16 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
   }
   const visit = (node: Node): Dimension => {
     switch (node.is) {
-      case 'number': return plain
+      case 'number':
+        return plain
       case 'name': {
         if (node.name === 'pi') return plain
         const found = known(node.name)
         if (!found) throw new Error(`“${line.text}” uses “${node.name}”, which is not an input or an earlier line`)
         return found
       }
-      case 'negative': return visit(node.inner)
+      case 'negative':
+        return visit(node.inner)
       case 'power': {
         const base = visit(node.base)
         return Object.fromEntries(parts.map((part) => [part, base[part] * node.exponent])) as unknown as Dimension
@@ -111,15 +167,28 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
         const inputs = node.inputs.map(visit)
         const first = inputs[0] ?? plain
         switch (node.name) {
-          case 'min': case 'max': return same(first, inputs[1] ?? plain, 'compare')
-          case 'round': return same(first, inputs[1] ?? plain, 'round')
-          case 'ceil': case 'floor': case 'sin': case 'cos': case 'tan': return same(first, plain, 'take as a number')
-          case 'fahrenheit': same(first, dimensionOf.temperature, 'take as a temperature'); return plain
-          case 'sqrt': return Object.fromEntries(parts.map((part) => [part, first[part] / 2])) as unknown as Dimension
-          default: return first
+          case 'min':
+          case 'max':
+            return same(first, inputs[1] ?? plain, 'compare')
+          case 'round':
+            return same(first, inputs[1] ?? plain, 'round')
+          case 'ceil':
+          case 'floor':
+          case 'sin':
+          case 'cos':
+          case 'tan':
+            return same(first, plain, 'take as a number')
+          case 'fahrenheit':
+            same(first, dimensionOf.temperature, 'take as a temperature')
+            return plain
+          case 'sqrt':
+            return Object.fromEntries(parts.map((part) => [part, first[part] / 2])) as unknown as Dimension
+          default:
+            return first
         }
       }
-      default: return node satisfies never
+      default:
+        return node satisfies never
     }
   }
   return visit(line.node)
@@ -140,59 +209,94 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
   const degrees = Math.PI / 180
   const visit = (node: Node): Amounts => {
     switch (node.is) {
-      case 'number': return exact(node.text)
-      case 'name': return node.name === 'pi' ? about(Math.PI, 2 ** -52) : value(node.name)
-      case 'negative': return spread([visit(node.inner)], negative)
-      case 'power': return spread([visit(node.base)], (base) => power(base, node.exponent))
+      case 'number':
+        return exact(node.text)
+      case 'name':
+        return node.name === 'pi' ? about(Math.PI, 2 ** -52) : value(node.name)
+      case 'negative':
+        return spread([visit(node.inner)], negative)
+      case 'power':
+        return spread([visit(node.base)], (base) => power(base, node.exponent))
       case 'pair': {
         const work = { '+': add, '-': subtract, '*': times, '/': over }[node.operator]
         return spread([visit(node.left), visit(node.right)], work)
       }
       case 'call': {
         const inputs = node.inputs.map(visit)
-        const whole = (round: typeof ceiling) => spread(inputs, (a) => {
-          const { whole: result, edge } = round(a)
-          if (edge) onEdge(`${line.text}: ${toNumber(a)} is a whole number within its error`)
-          return result
-        })
+        const whole = (round: typeof ceiling) =>
+          spread(inputs, (a) => {
+            const { whole: result, edge } = round(a)
+            if (edge) onEdge(`${line.text}: ${toNumber(a)} is a whole number within its error`)
+            return result
+          })
         switch (node.name) {
-          case 'ceil': return whole(ceiling)
-          case 'floor': return whole(floor)
-          case 'round': return spread(inputs, (a, step) => { if (!('s' in step)) throw new Error(`“${line.text}”: a mark is exact`); return roundTo(a, step) })
-          case 'abs': return spread(inputs, absolute)
-          case 'min': return spread(inputs, (a, b) => (compare(a, b) === 1 ? b : a))
-          case 'max': return spread(inputs, (a, b) => (compare(a, b) === -1 ? b : a))
-          case 'sqrt': return spread(inputs, squareRoot)
-          case 'sum': { const all = inputs[0] as Amounts; return isMany(all) ? all.reduce(add, exact(0)) : all }
-          case 'sin': return spread(inputs, (a) => through(a, (x) => Math.sin(x * degrees), degrees))
-          case 'cos': return spread(inputs, (a) => through(a, (x) => Math.cos(x * degrees), degrees))
-          case 'tan': return spread(inputs, (a) => through(a, (x) => Math.tan(x * degrees), degrees / Math.cos(toNumber(a) * degrees) ** 2))
-          case 'fahrenheit': return spread(inputs, (a) => about(toNumber(a))) // kept in °F; used only in published fits, which are not exact
-          default: throw new Error(`“${node.name}” has no working`)
+          case 'ceil':
+            return whole(ceiling)
+          case 'floor':
+            return whole(floor)
+          case 'round':
+            return spread(inputs, (a, step) => {
+              if (!('s' in step)) throw new Error(`“${line.text}”: a mark is exact`)
+              return roundTo(a, step)
+            })
+          case 'abs':
+            return spread(inputs, absolute)
+          case 'min':
+            return spread(inputs, (a, b) => (compare(a, b) === 1 ? b : a))
+          case 'max':
+            return spread(inputs, (a, b) => (compare(a, b) === -1 ? b : a))
+          case 'sqrt':
+            return spread(inputs, squareRoot)
+          case 'sum': {
+            const all = inputs[0] as Amounts
+            return isMany(all) ? all.reduce(add, exact(0)) : all
+          }
+          case 'sin':
+            return spread(inputs, (a) => through(a, (x) => Math.sin(x * degrees), degrees))
+          case 'cos':
+            return spread(inputs, (a) => through(a, (x) => Math.cos(x * degrees), degrees))
+          case 'tan':
+            return spread(inputs, (a) =>
+              through(a, (x) => Math.tan(x * degrees), degrees / Math.cos(toNumber(a) * degrees) ** 2),
+            )
+          case 'fahrenheit':
+            return spread(inputs, (a) => about(toNumber(a))) // kept in °F; used only in published fits, which are not exact
+          default:
+            throw new Error(`“${node.name}” has no working`)
         }
       }
-      default: return node satisfies never
+      default:
+        return node satisfies never
     }
   }
   return visit(line.node)
 }
 
 const raised: Record<number, string> = { 2: '²', 3: '³' }
-const spoken: Record<string, string> = { ceil: 'round up', floor: 'round down', round: 'to the nearest mark', fahrenheit: '' }
-const strength = (node: Node): number => (node.is === 'pair' ? (node.operator === '+' || node.operator === '-' ? 1 : 2) : node.is === 'negative' ? 1 : 3)
+const spoken: Record<string, string> = {
+  ceil: 'round up',
+  floor: 'round down',
+  round: 'to the nearest mark',
+  fahrenheit: '',
+}
+const strength = (node: Node): number =>
+  node.is === 'pair' ? (node.operator === '+' || node.operator === '-' ? 1 : 2) : node.is === 'negative' ? 1 : 3
 
 /** The line with the quantities in place of their names. `rows` is how many places a list holds. */
 export function writeLine(line: Line, value: (name: string) => Quantity | readonly Quantity[], rows: number): string {
   const visit = (node: Node, row: number): string => {
-    const inBrackets = (inner: Node, least: number): string => (strength(inner) < least ? `(${visit(inner, row)})` : visit(inner, row))
+    const inBrackets = (inner: Node, least: number): string =>
+      strength(inner) < least ? `(${visit(inner, row)})` : visit(inner, row)
     switch (node.is) {
-      case 'number': return node.text
+      case 'number':
+        return node.text
       case 'name': {
         if (node.name === 'pi') return 'π'
         const found = value(node.name)
         return bare(Array.isArray(found) ? (found[row] as Quantity) : (found as Quantity))
       }
-      case 'negative': return `−${inBrackets(node.inner, 3)}`
+      case 'negative':
+        return `−${inBrackets(node.inner, 3)}`
       case 'power': {
         const base = visit(node.base, row)
         return `${/^[\d.,]+$/.test(base) || base.startsWith('(') ? base : `(${base})`}${raised[node.exponent] ?? `^${node.exponent}`}`
@@ -206,12 +310,15 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
       case 'call': {
         if (node.name === 'sum') {
           const inner = node.inputs[0] as Node
-          return Array.from({ length: rows }, (_, i) => (rows > 1 && strength(inner) < 2 ? `(${visit(inner, i)})` : visit(inner, i))).join(' + ')
+          return Array.from({ length: rows }, (_, i) =>
+            rows > 1 && strength(inner) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
+          ).join(' + ')
         }
         const inputs = node.inputs.map((input) => visit(input, row)).join('; ')
         return `${spoken[node.name] ?? node.name}${spoken[node.name] === '' ? '' : ' '}(${inputs})`
       }
-      default: return node satisfies never
+      default:
+        return node satisfies never
     }
   }
   const usesSum = /\bsum\(/.test(line.text)
@@ -221,5 +328,3 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
 
 // In the working a count stands without its noun: "12 × 3 1/2 in" reads better than "12 pickets × 3 1/2 in".
 const bare = (q: Quantity): string => (q.kind === 'count' ? show({ ...q, kind: 'number', unit: 'ratio' }) : show(q))
-
-export const dimensionOfKind = (kind: Kind): Dimension => dimensionOf[kind]

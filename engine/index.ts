@@ -1,17 +1,38 @@
 // The names of the engine that the assistant may use. Adding one is a promise.
-export { type Calculation, fitted, needsFor, parseValue, problemWith, run, usualFor } from './calculation.ts'
+export { fitted, needsFor, parseValue, run, usualFor } from './calculation.ts'
 export { calculationNamed, catalogue, vocabulary } from './catalogue.ts'
-export { type CautionCode } from './cautions/caution.ts'
+export type { CautionCode } from './cautions/caution.ts'
 export { cautionFor, standingCautions } from './cautions/cautions.ts'
 export { editions, version } from './editions.ts'
-export { type Decision, decide, decided, type Job, newJob, readJob, readValue, type Result, sameValue, systemOf, type Wanted, writeJob, writeValue, type WrittenJob } from './job/job.ts'
-export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './job/places.ts'
+export {
+  type Decision,
+  decide,
+  type Job,
+  newJob,
+  readJob,
+  type Result,
+  sameValue,
+  systemOf,
+  type Wanted,
+  writeJob,
+  type WrittenJob,
+} from './job/job.ts'
+export { isPlace, placeLabel, postKinds, together, yard } from './job/places.ts'
 export { type Worked, work } from './job/work.ts'
-export type { Given, Outcome, Problem, Role, Source, Step, Table } from './outcome.ts'
+export type { Given, Problem, Role } from './outcome.ts'
 export { isExact, toNumber } from './quantities/amount.ts'
-export { amountIn, inUnit, isList, isQuantity, numberIn, type Quantity, quantity, type System, type Value } from './quantities/quantity.ts'
-export { readOne, readQuantities } from './quantities/read.ts'
+export {
+  amountIn,
+  isList,
+  isQuantity,
+  numberIn,
+  type Quantity,
+  quantity,
+  type System,
+  type Value,
+} from './quantities/quantity.ts'
+export { readQuantities } from './quantities/read.ts'
 export type { Firmness, Reading } from './quantities/reading.ts'
 export { exactText, show } from './quantities/show.ts'
-export { type Kind, unitNamed } from './quantities/units.ts'
-export type { Usual, Word, WordKind } from './words/word.ts'
+export { unitNamed } from './quantities/units.ts'
+export type { Word } from './words/word.ts'

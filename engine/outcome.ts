@@ -20,7 +20,10 @@ export interface Problem {
   readonly ask?: string
 }
 
-export interface Source { readonly fact: string; readonly from: string }
+export interface Source {
+  readonly fact: string
+  readonly from: string
+}
 
 export interface Table {
   readonly title: string
@@ -31,10 +34,17 @@ export interface Table {
 /** Who a given value comes from. */
 export type Role = 'said' | 'known' | 'assumed' | 'result' | 'published'
 
-export interface Given { readonly value: Value; readonly role: Role }
+export interface Given {
+  readonly value: Value
+  readonly role: Role
+}
 
 /** A quantity shown in a remark: kept, so that no figure in an answer is without its record. */
-export interface Cited { readonly label: string; readonly value: Quantity; readonly role: 'result' | 'published' }
+export interface Cited {
+  readonly label: string
+  readonly value: Quantity
+  readonly role: 'result' | 'published'
+}
 
 export type Outcome =
   | {
@@ -50,4 +60,9 @@ export type Outcome =
       readonly cited: readonly Cited[]
       readonly drawing: string | null
     }
-  | { readonly ok: false; readonly given: ReadonlyMap<string, Given>; readonly problems: readonly Problem[]; readonly cited: readonly Cited[] }
+  | {
+      readonly ok: false
+      readonly given: ReadonlyMap<string, Given>
+      readonly problems: readonly Problem[]
+      readonly cited: readonly Cited[]
+    }

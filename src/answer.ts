@@ -3,8 +3,23 @@ import { z } from 'zod'
 import { requestSchema } from './request.ts'
 
 export const cautionCodes = [
-  'utilities', 'lot-line', 'local-code', 'pool', 'structure', 'dust', 'wet-cement', 'preserved-wood', 'lead', 'fire',
-  'lifting', 'heat', 'tools', 'open-hole', 'overhead-lines', 'automatic-gate', 'weather',
+  'utilities',
+  'lot-line',
+  'local-code',
+  'pool',
+  'structure',
+  'dust',
+  'wet-cement',
+  'preserved-wood',
+  'lead',
+  'fire',
+  'lifting',
+  'heat',
+  'tools',
+  'open-hole',
+  'overhead-lines',
+  'automatic-gate',
+  'weather',
 ] as const
 
 export const figureSchema = z.object({
@@ -39,13 +54,23 @@ export const callSchema = z.object({
   calculation: z.string(),
   title: z.string(),
   inputs: z.array(figureSchema),
-  steps: z.array(z.object({ name: z.string(), formula: z.string(), substituted: z.string(), result: z.string(), because: z.string() })),
+  steps: z.array(
+    z.object({
+      name: z.string(),
+      formula: z.string(),
+      substituted: z.string(),
+      result: z.string(),
+      because: z.string(),
+    }),
+  ),
   results: z.array(figureSchema),
-  tables: z.array(z.object({
-    title: z.string(),
-    columns: z.array(z.object({ label: z.string(), unit: z.string() })),
-    rows: z.array(z.array(z.union([z.number(), z.string()]))),
-  })),
+  tables: z.array(
+    z.object({
+      title: z.string(),
+      columns: z.array(z.object({ label: z.string(), unit: z.string() })),
+      rows: z.array(z.array(z.union([z.number(), z.string()]))),
+    }),
+  ),
   doubts: z.array(problemSchema),
   sources: z.array(z.object({ fact: z.string(), from: z.string() })),
   drawing: z.string().nullable(),

@@ -1,5 +1,14 @@
 // This file is about one turn, top to bottom. Read it first.
-import { type Job, newJob, readJob, readQuantities, unitNamed, work, type WrittenJob, writeJob } from '../engine/index.ts'
+import {
+  type Job,
+  newJob,
+  readJob,
+  readQuantities,
+  unitNamed,
+  work,
+  type WrittenJob,
+  writeJob,
+} from '../engine/index.ts'
 import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
 import { decideTurn, expand, remember } from './deciding.ts'
@@ -12,12 +21,24 @@ import type { Heard, Heed, Reader } from './readers/reader.ts'
 import type { TurnEvent } from './turn-event.ts'
 
 /** Writes a few sentences around the figures, guarded before they are shown. Empty when nothing of it stands. */
-export type Writer = (said: string, entry: Omit<Answer, 'reply' | 'prose'>, show: (piece: string) => void, signal?: AbortSignal) => Promise<string>
+export type Writer = (
+  said: string,
+  entry: Omit<Answer, 'reply' | 'prose'>,
+  show: (piece: string) => void,
+  signal?: AbortSignal,
+) => Promise<string>
 export type Watch = (event: TurnEvent) => void
-export interface Answered { readonly answer: Answer; readonly job: unknown }
+export interface Answered {
+  readonly answer: Answer
+  readonly job: unknown
+}
 
 export interface Assistant {
-  turn(asked: { readonly said: string; readonly before: readonly Turn[] }, watch?: Watch, signal?: AbortSignal): Promise<Answered>
+  turn(
+    asked: { readonly said: string; readonly before: readonly Turn[] },
+    watch?: Watch,
+    signal?: AbortSignal,
+  ): Promise<Answered>
 }
 
 export function createAssistant(reader: Reader, writer?: Writer): Assistant {
@@ -34,12 +55,20 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
 export function hear(said: string, job: Job): Heard {
   const readings = readQuantities(said, job.system ? { system: job.system } : {})
   // Bare numbers beside metric ones are metric: "300 mm holes 600 deep".
-  const system = readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ?? job.system
+  const system =
+    readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ?? job.system
   return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 
 /** From the typed request to the answer: bindings checked, the job changed, the engine's working, the program's words. */
-export async function answerTo({ request, by, notice }: Heed, heard: Heard, turn: number, writer?: Writer, watch: Watch = () => {}, signal?: AbortSignal): Promise<Answered> {
+export async function answerTo(
+  { request, by, notice }: Heed,
+  heard: Heard,
+  turn: number,
+  writer?: Writer,
+  watch: Watch = () => {},
+  signal?: AbortSignal,
+): Promise<Answered> {
   const bindings = checkBindings(request, heard, turn, by === 'model' ? readOffline(heard) : undefined)
   const job = decideTurn(heard.job, request, bindings)
   const readAs = readingsAs(bindings.held, heard.readings)
@@ -54,14 +83,36 @@ export async function answerTo({ request, by, notice }: Heed, heard: Heard, turn
 
   const { asks, notices } = questionsIn(calls, bindings, job, { request, readings: heard.readings })
   const declines = request.declines.map(whyDeclined)
-  const cautions = cautionsFor(worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])), heard.job.told)
+  const cautions = cautionsFor(
+    worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
+    heard.job.told,
+  )
   const entry = {
-    turn, calls, figures, asks, cautions, changed, front: by, readAs,
+    turn,
+    calls,
+    figures,
+    asks,
+    cautions,
+    changed,
+    front: by,
+    readAs,
     declined: declines.length > 0 ? { why: declines.join(' ') } : null,
     heard: { request, ...(notice ? { notice } : {}) },
   }
-  const prose = writer && figures.some((it) => it.headline) ? await writer(heard.said, entry, (markdown) => watch({ event: 'prose', data: { markdown } }), signal) : ''
-  const reply = compose({ worked, calls, asks, changed, readAs, cautions, prose, notices: [...(notice ? [notice] : []), ...declines, ...notices] })
+  const prose =
+    writer && figures.some((it) => it.headline)
+      ? await writer(heard.said, entry, (markdown) => watch({ event: 'prose', data: { markdown } }), signal)
+      : ''
+  const reply = compose({
+    worked,
+    calls,
+    asks,
+    changed,
+    readAs,
+    cautions,
+    prose,
+    notices: [...(notice ? [notice] : []), ...declines, ...notices],
+  })
   return { answer: { ...entry, prose, reply }, job: writeJob(remember(job, worked, asks, cautions)) }
 }
 

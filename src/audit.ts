@@ -17,10 +17,21 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
   const differences: Difference[] = []
   for (const turn of turns) {
     const { heard, prose, front } = turn.answer
-    const worked = await answerTo({ request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) }, hear(turn.said, jobAfter(again)), again.length, prose ? async () => prose : undefined)
+    const worked = await answerTo(
+      { request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) },
+      hear(turn.said, jobAfter(again)),
+      again.length,
+      prose ? async () => prose : undefined,
+    )
     differences.push(...compare(turn.n, turn.answer, worked.answer))
     // A job that differs only because an earlier turn does is not blamed again.
-    if (!sameJson(turn.job, worked.job) && differences.length === 0) differences.push({ turn: turn.n, what: 'the job after it', exported: JSON.stringify(turn.job), worked: JSON.stringify(worked.job) })
+    if (!sameJson(turn.job, worked.job) && differences.length === 0)
+      differences.push({
+        turn: turn.n,
+        what: 'the job after it',
+        exported: JSON.stringify(turn.job),
+        worked: JSON.stringify(worked.job),
+      })
     again.push({ n: again.length, said: turn.said, answer: worked.answer, job: JSON.parse(JSON.stringify(worked.job)) })
   }
   return differences
@@ -29,13 +40,25 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
 // Through JSON, as the export went: an absent field and an undefined one are the same.
 const sameJson = (a: unknown, b: unknown): boolean => JSON.stringify(sorted(a)) === JSON.stringify(sorted(b))
 const sorted = (value: unknown): unknown =>
-  Array.isArray(value) ? value.map(sorted)
-    : value && typeof value === 'object' ? Object.fromEntries(Object.entries(value).filter(([, it]) => it !== undefined).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, it]) => [key, sorted(it)]))
+  Array.isArray(value)
+    ? value.map(sorted)
+    : value && typeof value === 'object'
+      ? Object.fromEntries(
+          Object.entries(value)
+            .filter(([, it]) => it !== undefined)
+            .sort(([a], [b]) => (a < b ? -1 : 1))
+            .map(([key, it]) => [key, sorted(it)]),
+        )
       : value
 
 function compare(turn: number, exported: Answer, worked: Answer): Difference[] {
   const found: Difference[] = []
-  const differ = (what: string, a: unknown, b: unknown, say: (it: unknown) => string = (it) => (typeof it === 'string' ? it : JSON.stringify(it) ?? 'nothing')): void => {
+  const differ = (
+    what: string,
+    a: unknown,
+    b: unknown,
+    say: (it: unknown) => string = (it) => (typeof it === 'string' ? it : (JSON.stringify(it) ?? 'nothing')),
+  ): void => {
     if (!sameJson(a, b)) found.push({ turn, what, exported: say(a), worked: say(b) })
   }
   const figures = (where: string, a: readonly Figure[], b: readonly Figure[]): void => {
@@ -44,20 +67,34 @@ function compare(turn: number, exported: Answer, worked: Answer): Difference[] {
       differ(`${figure.ref} (${figure.label}, ${where})`, left, right, sayFigure(left, right))
     }
   }
-  figures('said', exported.readAs.map((it) => it.figure), worked.readAs.map((it) => it.figure))
-  differ('what was said', exported.readAs.map((it) => it.said), worked.readAs.map((it) => it.said))
+  figures(
+    'said',
+    exported.readAs.map((it) => it.figure),
+    worked.readAs.map((it) => it.figure),
+  )
+  differ(
+    'what was said',
+    exported.readAs.map((it) => it.said),
+    worked.readAs.map((it) => it.said),
+  )
   for (let i = 0; i < Math.max(exported.calls.length, worked.calls.length); i++) {
     const [a, b] = [exported.calls[i], worked.calls[i]]
-    if (!a || !b) { differ(`call ${i + 1}`, a?.calculation ?? 'none', b?.calculation ?? 'none'); continue }
+    if (!a || !b) {
+      differ(`call ${i + 1}`, a?.calculation ?? 'none', b?.calculation ?? 'none')
+      continue
+    }
     figures('given', a.inputs, b.inputs)
     figures('worked', a.results, b.results)
-    for (const part of ['calculation', 'title', 'steps', 'tables', 'doubts', 'sources', 'drawing', 'problems'] as const) listed(differ, `${a.id}, ${part}`, a[part], b[part])
+    for (const part of ['calculation', 'title', 'steps', 'tables', 'doubts', 'sources', 'drawing', 'problems'] as const)
+      listed(differ, `${a.id}, ${part}`, a[part], b[part])
   }
   figures('figures', exported.figures, worked.figures)
-  for (const part of ['changed', 'asks', 'cautions', 'declined', 'turn'] as const) listed(differ, part, exported[part], worked[part])
-  strayNumbers(exported).forEach((number) => found.push({ turn, what: 'prose', exported: number, worked: 'no figure of the answer shows it' }))
+  for (const part of ['changed', 'asks', 'cautions', 'declined', 'turn'] as const)
+    listed(differ, part, exported[part], worked[part])
+  for (const number of strayNumbers(exported))
+    found.push({ turn, what: 'prose', exported: number, worked: 'no figure of the answer shows it' })
   const [mine, theirs] = [exported.reply.split('\n'), worked.reply.split('\n')]
-  mine.forEach((line, i) => differ(`reply, line ${i + 1}`, line, theirs[i] ?? 'nothing'))
+  for (const [i, line] of mine.entries()) differ(`reply, line ${i + 1}`, line, theirs[i] ?? 'nothing')
   if (theirs.length > mine.length) differ('reply', 'it ends early', theirs.slice(mine.length).join(' / '))
   return found
 }
@@ -65,21 +102,33 @@ function compare(turn: number, exported: Answer, worked: Answer): Difference[] {
 type Differ = (what: string, a: unknown, b: unknown) => void
 
 /** A list is compared one by one, so that the difference names the step or row. */
-function listed(differ: Differ, what: string, a: Call[keyof Call] | Answer[keyof Answer] | undefined, b: typeof a): void {
-  if (!Array.isArray(a) || !Array.isArray(b)) { differ(what, a, b); return }
+function listed(
+  differ: Differ,
+  what: string,
+  a: Call[keyof Call] | Answer[keyof Answer] | undefined,
+  b: typeof a,
+): void {
+  if (!Array.isArray(a) || !Array.isArray(b)) {
+    differ(what, a, b)
+    return
+  }
   for (let i = 0; i < Math.max(a.length, b.length); i++) differ(`${what} ${i + 1}`, a[i], b[i])
 }
 
-const sayFigure = (left: Figure | undefined, right: Figure | undefined) => (it: unknown): string => {
-  const figure = it as Figure | undefined
-  if (!figure) return 'nothing'
-  // Where the texts agree, it is another field that was changed: name it.
-  if (left && right && left.text === right.text) {
-    const fields = (Object.keys({ ...left, ...right }) as (keyof Figure)[]).filter((field) => left[field] !== right[field])
-    return `${figure.text} [${fields.map((field) => `${field} ${JSON.stringify(figure[field])}`).join(', ')}]`
+const sayFigure =
+  (left: Figure | undefined, right: Figure | undefined) =>
+  (it: unknown): string => {
+    const figure = it as Figure | undefined
+    if (!figure) return 'nothing'
+    // Where the texts agree, it is another field that was changed: name it.
+    if (left && right && left.text === right.text) {
+      const fields = (Object.keys({ ...left, ...right }) as (keyof Figure)[]).filter(
+        (field) => left[field] !== right[field],
+      )
+      return `${figure.text} [${fields.map((field) => `${field} ${JSON.stringify(figure[field])}`).join(', ')}]`
+    }
+    return figure.text
   }
-  return figure.text
-}
 
 /** Numbers in a model's sentences that no figure of the answer shows. */
 function strayNumbers(answer: Answer): string[] {

@@ -7,18 +7,50 @@ import { figureOf, figuresOf } from './figures.ts'
 export function callOf(worked: Worked, id: string, headline: (word: string) => boolean): Call {
   const { calculation: calc, outcome, at, places } = worked
   const inputs: Figure[] = [...outcome.given].flatMap(([name, { value, role }]) =>
-    figuresOf({ ref: `${id}.${name}`, word: wordNamed(name), at, value, role }, places))
+    figuresOf({ ref: `${id}.${name}`, word: wordNamed(name), at, value, role }, places),
+  )
   const shared = { id, calculation: calc.name, title: calc.title, inputs }
   if (!outcome.ok) {
-    return { ...shared, steps: [], results: [], tables: [], doubts: [], sources: [...calc.sources], drawing: null, problems: outcome.problems.map((it) => problemAt(it, at)) }
+    return {
+      ...shared,
+      steps: [],
+      results: [],
+      tables: [],
+      doubts: [],
+      sources: [...calc.sources],
+      drawing: null,
+      problems: outcome.problems.map((it) => problemAt(it, at)),
+    }
   }
   const results = [...outcome.values].flatMap(([name, value]) =>
-    figuresOf({ ref: `${id}.${name}`, word: wordNamed(name), at, value, role: 'result', headline: headline(name), roundedUp: isRoundedUp(calc.lines.get(name)?.line.text) }, places))
+    figuresOf(
+      {
+        ref: `${id}.${name}`,
+        word: wordNamed(name),
+        at,
+        value,
+        role: 'result',
+        headline: headline(name),
+        roundedUp: isRoundedUp(calc.lines.get(name)?.line.text),
+      },
+      places,
+    ),
+  )
   return {
     ...shared,
-    steps: outcome.steps.map(({ name, formula, substituted, result, because }) => ({ name, formula, substituted, result, because })),
+    steps: outcome.steps.map(({ name, formula, substituted, result, because }) => ({
+      name,
+      formula,
+      substituted,
+      result,
+      because,
+    })),
     results,
-    tables: outcome.tables.map((table) => ({ title: table.title, columns: [...table.columns], rows: table.rows.map((row) => [...row]) })),
+    tables: outcome.tables.map((table) => ({
+      title: table.title,
+      columns: [...table.columns],
+      rows: table.rows.map((row) => [...row]),
+    })),
     doubts: outcome.doubts.map((it) => problemAt(it, at)),
     sources: [...outcome.sources],
     drawing: outcome.drawing,
@@ -28,7 +60,9 @@ export function callOf(worked: Worked, id: string, headline: (word: string) => b
 
 /** Figures that the remarks of a call cite, beyond its inputs and results. */
 export const citedIn = (worked: Worked, id: string): Figure[] =>
-  worked.outcome.cited.map(({ label, value, role }, i) => figureOf({ ref: `${id}.cited${i + 1}`, word: { name: 'cited', label }, at: worked.at, value, role }))
+  worked.outcome.cited.map(({ label, value, role }, i) =>
+    figureOf({ ref: `${id}.cited${i + 1}`, word: { name: 'cited', label }, at: worked.at, value, role }),
+  )
 
 export const problemAt = (problem: Problem, at: string): Call['problems'][number] => ({ ...problem, at })
 

@@ -19,18 +19,40 @@ export interface Parts {
 export function compose(parts: Parts): string {
   const sections = [
     answerText(parts),
-    section('I need to know', parts.asks.map((it) => `- ${it.question}`)),
-    section('How I read it', parts.readAs.map(({ said, figure }) => `- “${plain(said)}” → ${figure.label}${atPlace(figure.at)}: ${figure.text}`)),
-    section('Taken as usual', parts.worked.flatMap((worked) => usualLines(worked))),
+    section(
+      'I need to know',
+      parts.asks.map((it) => `- ${it.question}`),
+    ),
+    section(
+      'How I read it',
+      parts.readAs.map(
+        ({ said, figure }) => `- “${plain(said)}” → ${figure.label}${atPlace(figure.at)}: ${figure.text}`,
+      ),
+    ),
+    section(
+      'Taken as usual',
+      parts.worked.flatMap((worked) => usualLines(worked)),
+    ),
     section('Working', parts.calls.flatMap(workingLines)),
     ...parts.calls.flatMap((call) => call.tables.map((table) => section(table.title, tableLines(table)))),
-    section('Where it comes from', unique(parts.calls.filter((call) => call.results.length > 0).flatMap((call) => call.sources.map((it) => `- ${capital(it.fact)}: ${it.from}`)))),
-    section('Take care', parts.cautions.map((it) => `- ${it.text}`)),
+    section(
+      'Where it comes from',
+      unique(
+        parts.calls
+          .filter((call) => call.results.length > 0)
+          .flatMap((call) => call.sources.map((it) => `- ${capital(it.fact)}: ${it.from}`)),
+      ),
+    ),
+    section(
+      'Take care',
+      parts.cautions.map((it) => `- ${it.text}`),
+    ),
   ]
   return sections.filter((it) => it !== '').join('\n\n')
 }
 
-const section = (title: string, lines: readonly string[]): string => (lines.length === 0 ? '' : `### ${title}\n\n${lines.join('\n')}`)
+const section = (title: string, lines: readonly string[]): string =>
+  lines.length === 0 ? '' : `### ${title}\n\n${lines.join('\n')}`
 const unique = (lines: readonly string[]): string[] => [...new Set(lines)]
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 /** What a person typed, so that it cannot turn into markup. */
@@ -42,55 +64,80 @@ function answerText(parts: Parts): string {
   if (parts.prose) blocks.push(parts.prose)
   for (const [i, call] of parts.calls.entries()) {
     const worked = parts.worked[i] as Worked
-    if (call.problems.length > 0) blocks.push(...call.problems.filter((it) => it.code !== 'missing').map((it) => it.message))
+    if (call.problems.length > 0)
+      blocks.push(...call.problems.filter((it) => it.code !== 'missing').map((it) => it.message))
     else if (call.results.length > 0) blocks.push(headlineText(call), resultLines(call), remarkLines(worked, call))
   }
-  if (parts.changed.length > 0) blocks.push(`What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ~~${it.before.text}~~ → ${it.after.text}`).join('\n')}`)
+  if (parts.changed.length > 0)
+    blocks.push(
+      `What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ~~${it.before.text}~~ → ${it.after.text}`).join('\n')}`,
+    )
   return blocks.filter((it) => it !== '').join('\n\n')
 }
 
 /** The figures that answer, first and bold: `**23 bags** (bags, bought together), for the corner and gate posts.` */
 function headlineText(call: Call): string {
   const figures = call.results.filter((it) => it.headline)
-  return figures.map((figure) => {
-    const place = placeLabel(figure.at)
-    if (figure.unit === 'verdict') return `**${capital(figure.text)}.**`
-    // "12 pickets" says what it is; "23 bags" is bought together, or hole by hole.
-    const label = figure.text.endsWith(figure.label) ? '' : ` – ${figure.label}`
-    return `**${figure.text}**${label}${place ? `, for the ${place}` : ''}.`
-  }).join('\n\n')
+  return figures
+    .map((figure) => {
+      const place = placeLabel(figure.at)
+      if (figure.unit === 'verdict') return `**${capital(figure.text)}.**`
+      // "12 pickets" says what it is; "23 bags" is bought together, or hole by hole.
+      const label = figure.text.endsWith(figure.label) ? '' : ` – ${figure.label}`
+      return `**${figure.text}**${label}${place ? `, for the ${place}` : ''}.`
+    })
+    .join('\n\n')
 }
 
 const resultLines = (call: Call): string =>
-  call.results.filter((it) => !it.headline).map((it) => `- ${capital(it.label)}${call.results.some((other) => other.at !== it.at) ? atPlace(it.at) : ''}: ${it.text}`).join('\n')
+  call.results
+    .filter((it) => !it.headline)
+    .map(
+      (it) =>
+        `- ${capital(it.label)}${call.results.some((other) => other.at !== it.at) ? atPlace(it.at) : ''}: ${it.text}`,
+    )
+    .join('\n')
 
-const remarkLines = (worked: Worked, call: Call): string => [
-  ...(worked.outcome.ok ? worked.outcome.remarks : []),
-  ...call.doubts.filter((it) => !it.ask).map((it) => it.message),
-  ...call.doubts.filter((it) => it.ask && it.code !== 'missing').map((it) => it.message),
-].join('\n\n')
+const remarkLines = (worked: Worked, call: Call): string =>
+  [
+    ...(worked.outcome.ok ? worked.outcome.remarks : []),
+    ...call.doubts.filter((it) => !it.ask).map((it) => it.message),
+    ...call.doubts.filter((it) => it.ask && it.code !== 'missing').map((it) => it.message),
+  ].join('\n\n')
 
 function usualLines({ calculation, outcome }: Worked): string[] {
   if (!outcome.ok && outcome.problems.some((it) => it.code === 'missing')) return []
-  return [...outcome.given].filter(([, it]) => it.role === 'assumed').map(([name, { value }]) => {
-    const word = vocabulary.get(name)
-    const usual = word && usualFor(calculation, word)
-    if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
-    const text = isQuantity(value) ? show(value) : (word.options?.[String(value)]?.label ?? String(value))
-    return `- ${capital(word.label)}: ${text}, since ${usual.because} (${usual.from}).`
-  })
+  return [...outcome.given]
+    .filter(([, it]) => it.role === 'assumed')
+    .map(([name, { value }]) => {
+      const word = vocabulary.get(name)
+      const usual = word && usualFor(calculation, word)
+      if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
+      const text = isQuantity(value) ? show(value) : (word.options?.[String(value)]?.label ?? String(value))
+      return `- ${capital(word.label)}: ${text}, since ${usual.because} (${usual.from}).`
+    })
 }
 
 function workingLines(call: Call): string[] {
   if (call.steps.length === 0) return []
-  return [`**${call.title}**`, '', ...call.steps.map((step) => `- ${capital(step.because)}:\n  \`${step.formula}\`\n  = ${plain(step.substituted)}\n  = **${step.result}**`), '']
+  return [
+    `**${call.title}**`,
+    '',
+    ...call.steps.map(
+      (step) =>
+        `- ${capital(step.because)}:\n  \`${step.formula}\`\n  = ${plain(step.substituted)}\n  = **${step.result}**`,
+    ),
+    '',
+  ]
 }
 
 function tableLines(table: Call['tables'][number]): string[] {
   return [
     `| ${table.columns.map((it) => it.label).join(' | ')} |`,
     `|${table.columns.map(() => '---').join('|')}|`,
-    ...table.rows.map((row) => `| ${row.map((cell) => (typeof cell === 'number' ? Math.round(cell * 1000) / 1000 : cell)).join(' | ')} |`),
+    ...table.rows.map(
+      (row) =>
+        `| ${row.map((cell) => (typeof cell === 'number' ? Math.round(cell * 1000) / 1000 : cell)).join(' | ')} |`,
+    ),
   ]
 }
-

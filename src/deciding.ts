@@ -1,16 +1,32 @@
 // This file is about what a turn does to the job: what it decides, what it wants, and what is remembered for the next.
-import { type CautionCode, catalogue, decide, type Job, type Result, type Wanted, type Worked } from '../engine/index.ts'
+import {
+  type CautionCode,
+  catalogue,
+  decide,
+  type Job,
+  type Result,
+  type Wanted,
+  type Worked,
+} from '../engine/index.ts'
 import type { Answer } from './answer.ts'
 import type { Bindings } from './guard/bindings.ts'
 import type { Request } from './request.ts'
 
 /** The job with what was told decided, and what is wanted now. */
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
-  const decided = decide(job, held.map(({ word, at, value, turn }) => ({ word, at, value, turn })))
+  const decided = decide(
+    job,
+    held.map(({ word, at, value, turn }) => ({ word, at, value, turn })),
+  )
   const confirmed = [...new Set([...decided.confirmed, ...request.confirms])]
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0)
-  return { ...decided, confirmed, named: request.calculation, wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [] }
+  return {
+    ...decided,
+    confirmed,
+    named: request.calculation,
+    wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [],
+  }
 }
 
 /** What is wanted, with the results that are told together with it. */
@@ -25,7 +41,16 @@ export function expand(wanted: readonly Wanted[]): Wanted[] {
 /** What the next turn must know: the results, what was asked back, and which cautions were said in full. */
 export function remember(job: Job, worked: readonly Worked[], asks: Answer['asks'], cautions: Answer['cautions']): Job {
   const results: Result[] = worked.flatMap(({ outcome, at, calculation }, i) =>
-    outcome.ok ? [...outcome.values].map(([word, value]) => ({ word, at, value, calculation: calculation.name, ref: `r${i + 1}.${word}` })) : [])
+    outcome.ok
+      ? [...outcome.values].map(([word, value]) => ({
+          word,
+          at,
+          value,
+          calculation: calculation.name,
+          ref: `r${i + 1}.${word}`,
+        }))
+      : [],
+  )
   const kept = job.results.filter((old) => !results.some((it) => it.word === old.word && it.at === old.at))
   const told: CautionCode[] = cautions.filter((it) => !it.standing).map((it) => it.code)
   return {

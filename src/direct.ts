@@ -1,5 +1,18 @@
 // This file is about running one calculation directly, without a conversation, and about listing them.
-import { calculationNamed, catalogue, type Given, isQuantity, parseValue, type Problem, run, type System, unitNamed, usualFor, vocabulary, type Word } from '../engine/index.ts'
+import {
+  calculationNamed,
+  catalogue,
+  type Given,
+  isQuantity,
+  parseValue,
+  type Problem,
+  run,
+  type System,
+  unitNamed,
+  usualFor,
+  vocabulary,
+  type Word,
+} from '../engine/index.ts'
 import type { Call } from './answer.ts'
 import { callOf } from './calls.ts'
 
@@ -14,25 +27,30 @@ export interface Listed {
 }
 
 /** The catalogue, each calculation with the JSON Schema of its inputs. */
-export const listCalculations = (): Listed[] => catalogue.map((calc) => {
-  const words = Object.values(calc.needs)
-  return {
-    name: calc.name,
-    title: calc.title,
-    answers: calc.answers,
-    inputs: {
-      type: 'object',
-      additionalProperties: false,
-      properties: Object.fromEntries(words.map((word) => [word.name, schemaOf(word, usualFor(calc, word)?.value)])),
-      required: words.filter((word) => !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word)).map((word) => word.name),
-    },
-    results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
-  }
-})
+export const listCalculations = (): Listed[] =>
+  catalogue.map((calc) => {
+    const words = Object.values(calc.needs)
+    return {
+      name: calc.name,
+      title: calc.title,
+      answers: calc.answers,
+      inputs: {
+        type: 'object',
+        additionalProperties: false,
+        properties: Object.fromEntries(words.map((word) => [word.name, schemaOf(word, usualFor(calc, word)?.value)])),
+        required: words
+          .filter((word) => !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word))
+          .map((word) => word.name),
+      },
+      results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
+    }
+  })
 
 function schemaOf(word: Word, usual: string | undefined): JsonSchema {
   const description = `${word.label}. ${word.measure}${usual ? ` Usually ${usual}.` : ''}`
-  return word.kind === 'choice' ? { type: 'string', enum: Object.keys(word.options ?? {}), description } : { type: ['string', 'number'], description }
+  return word.kind === 'choice'
+    ? { type: 'string', enum: Object.keys(word.options ?? {}), description }
+    : { type: ['string', 'number'], description }
 }
 
 /** Runs one calculation on inputs as people write them ("93 in", "11", 11). Undefined when there is no such calculation. */
@@ -45,18 +63,32 @@ export function runCalculation(name: string, inputs: Readonly<Record<string, unk
   for (const [key, input] of Object.entries(inputs)) {
     const word = Object.hasOwn(calc.needs, key) ? calc.needs[key] : undefined
     if (!word) {
-      problems.push({ code: 'unreadable', word: key, message: `“${key}” is not an input of ${calc.name}. Its inputs are: ${Object.keys(calc.needs).join(', ')}.` })
+      problems.push({
+        code: 'unreadable',
+        word: key,
+        message: `“${key}” is not an input of ${calc.name}. Its inputs are: ${Object.keys(calc.needs).join(', ')}.`,
+      })
       continue
     }
     if (input === null || input === undefined) continue
-    const value = typeof input === 'string' || typeof input === 'number' ? parseValue(word, String(input), system) : undefined
-    if (value === undefined) problems.push({ code: 'unreadable', word: key, message: `I cannot read ${JSON.stringify(input)} as the ${word.label}. ${word.measure}`, ask: word.ask })
+    const value =
+      typeof input === 'string' || typeof input === 'number' ? parseValue(word, String(input), system) : undefined
+    if (value === undefined)
+      problems.push({
+        code: 'unreadable',
+        word: key,
+        message: `I cannot read ${JSON.stringify(input)} as the ${word.label}. ${word.measure}`,
+        ask: word.ask,
+      })
     else told.set(key, { value, role: 'said' })
   }
-  const outcome = problems.length > 0
-    ? { ok: false as const, given: told, problems, cited: [] }
-    : run(calc, told, { system, wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)) })
-  return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', (word) => calc.headlines.includes(word))
+  const outcome =
+    problems.length > 0
+      ? { ok: false as const, given: told, problems, cited: [] }
+      : run(calc, told, { system, wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)) })
+  return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', (word) =>
+    calc.headlines.includes(word),
+  )
 }
 
 /** Metric when any input is written in a metric unit. */
@@ -70,7 +102,11 @@ function systemIn(inputs: Readonly<Record<string, unknown>>): System {
 }
 
 /** What can be wanted of what was given: a result that hangs on an input left out is not asked for, unless nothing else is left. */
-function wantedWith(onlyFor: Readonly<Record<string, readonly string[] | undefined>>, told: ReadonlyMap<string, Given>, all: readonly string[]): string[] {
+function wantedWith(
+  onlyFor: Readonly<Record<string, readonly string[] | undefined>>,
+  told: ReadonlyMap<string, Given>,
+  all: readonly string[],
+): string[] {
   const out = new Set(Object.entries(onlyFor).flatMap(([need, results]) => (told.has(need) ? [] : (results ?? []))))
   const left = all.filter((it) => !out.has(it))
   return left.length > 0 ? left : [...all]

@@ -11,16 +11,29 @@ import type { Request } from './request.ts'
 /** The calls of a turn, r1, r2 …; what is wanted, and what is told together with it, is the headline. */
 export function callsOf(worked: readonly Worked[], wanted: readonly Wanted[]): Call[] {
   const asked = expand(wanted)
-  return worked.map((it, i) => callOf(it, `r${i + 1}`, (word) => asked.some((want) => want.word === word && want.at === it.at)))
+  return worked.map((it, i) =>
+    callOf(it, `r${i + 1}`, (word) => asked.some((want) => want.word === word && want.at === it.at)),
+  )
 }
 
 /** How each quantity of the message was understood. */
 export function readingsAs(held: readonly Held[], readings: readonly Tagged[]): Answer['readAs'] {
-  return held.filter((it) => it.tag !== null).map((it) => {
-    const reading = readings.find((r) => r.tag === it.tag)
-    const figure = figureOf({ ref: it.tag as string, word: wordNamed(it.word), at: it.at, value: it.value, role: 'said', firmness: it.firmness })
-    return { said: reading?.said ?? '', figure, start: reading?.start ?? 0 }
-  }).sort((a, b) => a.start - b.start).map(({ said, figure }) => ({ said, figure }))
+  return held
+    .filter((it) => it.tag !== null)
+    .map((it) => {
+      const reading = readings.find((r) => r.tag === it.tag)
+      const figure = figureOf({
+        ref: it.tag as string,
+        word: wordNamed(it.word),
+        at: it.at,
+        value: it.value,
+        role: 'said',
+        firmness: it.firmness,
+      })
+      return { said: reading?.said ?? '', figure, start: reading?.start ?? 0 }
+    })
+    .sort((a, b) => a.start - b.start)
+    .map(({ said, figure }) => ({ said, figure }))
 }
 
 /** Before → after: what was told anew, and every earlier result that comes out differently now. */
@@ -28,7 +41,8 @@ export function changesBetween(before: Job, after: Job, worked: readonly Worked[
   const changed: Answer['changed'] = []
   const note = (word: string, at: string, old: Value, now: Value, role: Figure['role']): void => {
     if (sameValue(old, now) || isList(old) !== isList(now)) return
-    const figure = (value: Value, when: string): Figure => figureOf({ ref: `${when}.${word}`, word: wordNamed(word), at, value, role })
+    const figure = (value: Value, when: string): Figure =>
+      figureOf({ ref: `${when}.${word}`, word: wordNamed(word), at, value, role })
     changed.push({ word, at, before: figure(old, 'before'), after: figure(now, 'after') })
   }
   for (const now of after.decisions.filter((it) => it.turn === turn)) {
@@ -37,9 +51,16 @@ export function changesBetween(before: Job, after: Job, worked: readonly Worked[
   }
   const told = after.decisions.some((it) => it.turn === turn)
   if (!told) return changed
-  const again = work(after, before.results.map(({ word, at }) => ({ word, at })), turn)
+  const again = work(
+    after,
+    before.results.map(({ word, at }) => ({ word, at })),
+    turn,
+  )
   for (const old of before.results) {
-    const now = [...worked, ...again].find((it) => it.at === old.at && it.calculation.name === old.calculation && it.outcome.ok && it.outcome.values.has(old.word))
+    const now = [...worked, ...again].find(
+      (it) =>
+        it.at === old.at && it.calculation.name === old.calculation && it.outcome.ok && it.outcome.values.has(old.word),
+    )
     const value = now?.outcome.ok ? now.outcome.values.get(old.word) : undefined
     if (value !== undefined) note(old.word, old.at, old.value, value, 'result')
   }
@@ -47,7 +68,12 @@ export function changesBetween(before: Job, after: Job, worked: readonly Worked[
 }
 
 /** Every figure of the answer: what answers first, then what was given, worked and cited, then changes. */
-export function figuresIn(worked: readonly Worked[], calls: readonly Call[], changed: Answer['changed'], readAs: Answer['readAs']): Figure[] {
+export function figuresIn(
+  worked: readonly Worked[],
+  calls: readonly Call[],
+  changed: Answer['changed'],
+  readAs: Answer['readAs'],
+): Figure[] {
   const results = calls.flatMap((call) => call.results)
   const all = [
     ...results.filter((it) => it.headline),
@@ -61,7 +87,12 @@ export function figuresIn(worked: readonly Worked[], calls: readonly Call[], cha
 }
 
 /** What has to be asked, and what has to be said about what was not taken. */
-export function questionsIn(calls: readonly Call[], { refused, torn, held }: Bindings, job: Job, { request, readings }: { request: Request; readings: readonly Tagged[] }): { asks: Answer['asks']; notices: string[] } {
+export function questionsIn(
+  calls: readonly Call[],
+  { refused, torn, held }: Bindings,
+  job: Job,
+  { request, readings }: { request: Request; readings: readonly Tagged[] },
+): { asks: Answer['asks']; notices: string[] } {
   const asks: Answer['asks'] = []
   const notices: string[] = []
   const ask = (word: string, at: string, question: string): void => {
@@ -71,17 +102,27 @@ export function questionsIn(calls: readonly Call[], { refused, torn, held }: Bin
     const [a, b] = it.words.map((word) => wordNamed(word).label)
     ask(it.words[0], it.at, `You said “${it.said}”. Is that the ${a}, or the ${b}?`)
   }
-  for (const call of calls) for (const problem of [...call.problems, ...call.doubts]) if (problem.ask) ask(problem.word, problem.at, problem.ask)
+  for (const call of calls)
+    for (const problem of [...call.problems, ...call.doubts])
+      if (problem.ask) ask(problem.word, problem.at, problem.ask)
   for (const it of refused) {
     const word = vocabulary.get(it.word)
     if (word && !held.some((h) => h.word === it.word)) notices.push(`I did not take the ${word.label}: ${it.why}.`)
   }
-  const loose = readings.filter((it) => !request.told.some((told) => told.from.tag === it.tag || (told.from.quote !== null && told.from.quote.includes(it.said))))
+  const loose = readings.filter(
+    (it) =>
+      !request.told.some(
+        (told) => told.from.tag === it.tag || (told.from.quote !== null && told.from.quote.includes(it.said)),
+      ),
+  )
   if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
-    notices.push(`I did not use ${loose.map((it) => `“${it.said}”`).join(', ')}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`)
+    notices.push(
+      `I did not use ${loose.map((it) => `“${it.said}”`).join(', ')}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`,
+    )
   if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
-    notices.push(`I have noted ${held.map((it) => `the ${wordNamed(it.word).label}`).join(', ')}. What would you like to know?`)
+    notices.push(
+      `I have noted ${held.map((it) => `the ${wordNamed(it.word).label}`).join(', ')}. What would you like to know?`,
+    )
   }
   return { asks, notices }
 }
-

@@ -1,5 +1,17 @@
 // This file is about figures: a value of the engine, as other programs and the page are told it.
-import { exactText, type Firmness, isExact, isList, isQuantity, numberIn, type Quantity, type Role, show, type Value, type Word } from '../engine/index.ts'
+import {
+  exactText,
+  type Firmness,
+  isExact,
+  isList,
+  isQuantity,
+  numberIn,
+  type Quantity,
+  type Role,
+  show,
+  type Value,
+  type Word,
+} from '../engine/index.ts'
 import type { Figure } from './answer.ts'
 
 export interface FigureOf {
@@ -20,9 +32,17 @@ export function figureOf(it: FigureOf): Figure {
   if (isList(value)) return figureOf({ ...it, value: value[0] as Quantity })
   if (isQuantity(value)) {
     const exact = exactText(value)
-    return { ...base, value: numberIn(value, value.unit), unit: value.unit, text: show(value), kind: kindOf(value, it), ...(exact?.includes('/') ? { exact } : {}) }
+    return {
+      ...base,
+      value: numberIn(value, value.unit),
+      unit: value.unit,
+      text: show(value),
+      kind: kindOf(value, it),
+      ...(exact?.includes('/') ? { exact } : {}),
+    }
   }
-  if (typeof value === 'string') return { ...base, value, unit: 'choice', text: word.options?.[value]?.label ?? value, kind: 'exact' }
+  if (typeof value === 'string')
+    return { ...base, value, unit: 'choice', text: word.options?.[value]?.label ?? value, kind: 'exact' }
   return { ...base, value, unit: 'verdict', text: verdictText(word, value), kind: 'exact' }
 }
 
@@ -32,7 +52,9 @@ export const verdictText = (word: Pick<Word, 'says'>, value: boolean | null): st
 /** A figure for each place of a list. */
 export function figuresOf(it: FigureOf, places: readonly string[]): Figure[] {
   if (!isList(it.value)) return [figureOf(it)]
-  return it.value.map((value, i) => figureOf({ ...it, value, at: places[i] ?? it.at, ref: `${it.ref}@${places[i] ?? i}` }))
+  return it.value.map((value, i) =>
+    figureOf({ ...it, value, at: places[i] ?? it.at, ref: `${it.ref}@${places[i] ?? i}` }),
+  )
 }
 
 function kindOf(q: Quantity, { firmness, roundedUp }: FigureOf): Figure['kind'] {

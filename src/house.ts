@@ -6,10 +6,15 @@ import { createWriter } from './readers/model/writing.ts'
 import { offlineReader } from './readers/offline/offline.ts'
 import type { Settings } from './settings.ts'
 
-export interface House { readonly assistant: Assistant; readonly front: 'offline' | 'model'; readonly reads: string }
+export interface House {
+  readonly assistant: Assistant
+  readonly front: 'offline' | 'model'
+  readonly reads: string
+}
 
 export function furnish(settings: Settings): House {
-  if (!settings.model) return { assistant: createAssistant(offlineReader), front: 'offline', reads: 'Questions are read on this machine.' }
+  if (!settings.model)
+    return { assistant: createAssistant(offlineReader), front: 'offline', reads: 'Questions are read on this machine.' }
   const endpoint = openEndpoint(settings.model)
   return {
     assistant: createAssistant(createModelReader(endpoint), createWriter(endpoint)),

@@ -13,7 +13,12 @@ async function main(settings: Settings): Promise<void> {
   const house = furnish(settings)
   const store = await openStore(settings.store)
   const app = createApp({
-    assistant: house.assistant, store, version, front: house.front, renderReply, host: settings.host,
+    assistant: house.assistant,
+    store,
+    version,
+    front: house.front,
+    renderReply,
+    host: settings.host,
     page: createPage(fileURLToPath(new URL('./web', import.meta.url))),
   })
   const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host }, (address) => {
@@ -21,9 +26,11 @@ async function main(settings: Settings): Promise<void> {
     process.stdout.write(`Plumbpost is at http://${host}:${address.port}/\n${house.reads}\n`)
   })
   server.on('error', (fault: NodeJS.ErrnoException) => {
-    process.stderr.write(fault.code === 'EADDRINUSE'
-      ? `Port ${settings.port} is taken. Is Plumbpost running already? Choose another: PORT=4681 npm start\n`
-      : `The server could not start: ${fault.message}\n`)
+    process.stderr.write(
+      fault.code === 'EADDRINUSE'
+        ? `Port ${settings.port} is taken. Is Plumbpost running already? Choose another: PORT=4681 npm start\n`
+        : `The server could not start: ${fault.message}\n`,
+    )
     process.exit(1)
   })
   const close = (): void => {

@@ -22,10 +22,12 @@ export const requestSchema = z.strictObject({
   wants: z.array(z.strictObject({ word: z.string(), at: z.string() })).describe('the words they want to know'),
   calculation: z.string().nullable().describe('a calculation by name, only when the wanted words leave it open'),
   confirms: z.array(z.string()).describe('words whose odd value the person has just confirmed'),
-  declines: z.array(z.strictObject({
-    why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet']),
-    quote: z.string().describe('exact words of the message that this is about'),
-  })),
+  declines: z.array(
+    z.strictObject({
+      why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet']),
+      quote: z.string().describe('exact words of the message that this is about'),
+    }),
+  ),
 })
 export type Request = z.infer<typeof requestSchema>
 export type Told = z.infer<typeof toldSchema>

@@ -28,12 +28,21 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
   const parsed = environment.safeParse(blankless)
   if (!parsed.success) throw new Error(`The environment has a value I cannot use.\n${z.prettifyError(parsed.error)}`)
   const it = parsed.data
-  if (it.PLUMBPOST_FRONT === 'model' && !it.PLUMBPOST_MODEL) throw new Error('PLUMBPOST_FRONT is “model”, but PLUMBPOST_MODEL names none. Set it, or take PLUMBPOST_FRONT away.')
+  if (it.PLUMBPOST_FRONT === 'model' && !it.PLUMBPOST_MODEL)
+    throw new Error('PLUMBPOST_FRONT is “model”, but PLUMBPOST_MODEL names none. Set it, or take PLUMBPOST_FRONT away.')
   const usesModel = it.PLUMBPOST_MODEL !== undefined && it.PLUMBPOST_FRONT !== 'offline'
   return {
     port: it.PORT,
     host: it.HOST,
     store: it.DATABASE_URL ? { databaseUrl: it.DATABASE_URL } : { dataFolder: it.PLUMBPOST_DATA },
-    ...(usesModel ? { model: { model: it.PLUMBPOST_MODEL as string, ...(it.OPENAI_API_KEY ? { key: it.OPENAI_API_KEY } : {}), ...(it.OPENAI_BASE_URL ? { baseUrl: it.OPENAI_BASE_URL } : {}) } } : {}),
+    ...(usesModel
+      ? {
+          model: {
+            model: it.PLUMBPOST_MODEL as string,
+            ...(it.OPENAI_API_KEY ? { key: it.OPENAI_API_KEY } : {}),
+            ...(it.OPENAI_BASE_URL ? { baseUrl: it.OPENAI_BASE_URL } : {}),
+          },
+        }
+      : {}),
   }
 }

@@ -15,7 +15,16 @@ export interface SheetLine {
   readonly from: 'said' | 'usual' | 'worked' | 'published'
 }
 
-const lineOf = (figure: Figure, from: SheetLine['from']): SheetLine => ({ word: figure.word, at: figure.at, label: figure.label, value: figure.value, unit: figure.unit, text: figure.text, figure, from })
+const lineOf = (figure: Figure, from: SheetLine['from']): SheetLine => ({
+  word: figure.word,
+  at: figure.at,
+  label: figure.label,
+  value: figure.value,
+  unit: figure.unit,
+  text: figure.text,
+  figure,
+  from,
+})
 
 /** What was said first, then what was taken as usual in the last answers, then what was worked. */
 export function jobSheet(turns: readonly Turn[]): SheetLine[] {

@@ -17,13 +17,21 @@ describe('recorded conversations', () => {
 
   it.each(files)('%s carries the three standing cautions in every answer', (name) => {
     for (const { answer } of read(name).turns) {
-      expect(answer.cautions.map((it) => it.code)).toEqual(expect.arrayContaining(['utilities', 'lot-line', 'local-code']))
+      expect(answer.cautions.map((it) => it.code)).toEqual(
+        expect.arrayContaining(['utilities', 'lot-line', 'local-code']),
+      )
       for (const { text } of answer.cautions) expect(answer.reply).toContain(text)
     }
   })
 
   it('cover bags for corner posts, dry enough to finish, and spacing on an odd bay', () => {
-    const answered = files.flatMap((name) => read(name).turns.flatMap((turn) => turn.answer.calls.flatMap((call) => call.results.filter((it) => it.headline).map((it) => `${it.word}@${it.at}`))))
+    const answered = files.flatMap((name) =>
+      read(name).turns.flatMap((turn) =>
+        turn.answer.calls.flatMap((call) =>
+          call.results.filter((it) => it.headline).map((it) => `${it.word}@${it.at}`),
+        ),
+      ),
+    )
     expect(answered.some((it) => it.startsWith('bags@corner-posts'))).toBe(true)
     expect(answered).toContain('dryEnough@yard')
     expect(answered).toContain('tapeGap@yard')

@@ -1,8 +1,23 @@
 // This file is about cautions: what the program says wherever the work can hurt someone, and which answers call it up.
 
 export type CautionCode =
-  | 'utilities' | 'lot-line' | 'local-code' | 'pool' | 'structure' | 'dust' | 'wet-cement' | 'preserved-wood' | 'lead' | 'fire'
-  | 'lifting' | 'heat' | 'tools' | 'open-hole' | 'overhead-lines' | 'automatic-gate' | 'weather'
+  | 'utilities'
+  | 'lot-line'
+  | 'local-code'
+  | 'pool'
+  | 'structure'
+  | 'dust'
+  | 'wet-cement'
+  | 'preserved-wood'
+  | 'lead'
+  | 'fire'
+  | 'lifting'
+  | 'heat'
+  | 'tools'
+  | 'open-hole'
+  | 'overhead-lines'
+  | 'automatic-gate'
+  | 'weather'
 
 export interface Caution {
   readonly code: CautionCode

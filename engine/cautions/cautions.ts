@@ -16,7 +16,20 @@ import { weather } from './weather.ts'
 import { wetCement } from './wet-cement.ts'
 
 const all: readonly Caution[] = [
-  utilities, lotLine, localCode, structure, dust, wetCement, preservedWood, lead, fire, lifting, tools, openHole, overheadLines, weather,
+  utilities,
+  lotLine,
+  localCode,
+  structure,
+  dust,
+  wetCement,
+  preservedWood,
+  lead,
+  fire,
+  lifting,
+  tools,
+  openHole,
+  overheadLines,
+  weather,
 ]
 
 /** The three that stand in every answer, whatever is said. */

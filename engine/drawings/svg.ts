@@ -5,14 +5,20 @@ export const ink = '#111'
 export const grey = '#6b6b6b'
 export const letter = 12
 
-const escape = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;')
+const escaped = (text: string): string =>
+  text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;')
 const at = (x: number): string => String(Math.round(x * 100) / 100)
 
-export interface Sheet { readonly width: number; readonly height: number; readonly title: string; readonly description: string }
+export interface Sheet {
+  readonly width: number
+  readonly height: number
+  readonly title: string
+  readonly description: string
+}
 
 /** A whole drawing. It scales to what holds it; the description is its text alternative. */
 export const sheet = ({ width, height, title, description }: Sheet, parts: readonly string[]): string =>
-  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${at(width)} ${at(height)}" role="img" font-family="sans-serif" font-size="${letter}"><title>${escape(title)}</title><desc>${escape(description)}</desc><rect width="${at(width)}" height="${at(height)}" fill="#fff"/>${parts.join('')}</svg>`
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${at(width)} ${at(height)}" role="img" font-family="sans-serif" font-size="${letter}"><title>${escaped(title)}</title><desc>${escaped(description)}</desc><rect width="${at(width)}" height="${at(height)}" fill="#fff"/>${parts.join('')}</svg>`
 
 export const line = (x1: number, y1: number, x2: number, y2: number, weight = 1, colour = ink, dash = ''): string =>
   `<line x1="${at(x1)}" y1="${at(y1)}" x2="${at(x2)}" y2="${at(y2)}" stroke="${colour}" stroke-width="${weight}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
@@ -23,10 +29,18 @@ export const box = (x: number, y: number, width: number, height: number, fill = 
 export const shape = (points: readonly (readonly [number, number])[], fill = 'none', weight = 1): string =>
   `<path d="M${points.map(([x, y]) => `${at(x)} ${at(y)}`).join('L')}Z" fill="${fill}" stroke="${ink}" stroke-width="${weight}" stroke-linejoin="round"/>`
 
-export const dot = (x: number, y: number, radius: number, fill = ink): string => `<circle cx="${at(x)}" cy="${at(y)}" r="${at(radius)}" fill="${fill}" stroke="${ink}" stroke-width="0.75"/>`
+export const dot = (x: number, y: number, radius: number, fill = ink): string =>
+  `<circle cx="${at(x)}" cy="${at(y)}" r="${at(radius)}" fill="${fill}" stroke="${ink}" stroke-width="0.75"/>`
 
-export const words = (x: number, y: number, text: string, anchor: 'start' | 'middle' | 'end' = 'middle', size = letter, bold = false): string =>
-  `<text x="${at(x)}" y="${at(y)}" text-anchor="${anchor}" font-size="${size}" fill="${ink}"${bold ? ' font-weight="700"' : ''}>${escape(text)}</text>`
+export const words = (
+  x: number,
+  y: number,
+  text: string,
+  anchor: 'start' | 'middle' | 'end' = 'middle',
+  size = letter,
+  bold = false,
+): string =>
+  `<text x="${at(x)}" y="${at(y)}" text-anchor="${anchor}" font-size="${size}" fill="${ink}"${bold ? ' font-weight="700"' : ''}>${escaped(text)}</text>`
 
 /** About how wide a text stands, for keeping labels apart: no font is measured here. */
 export const spread = (text: string, size = letter): number => text.length * size * 0.56
@@ -46,7 +60,12 @@ export function across(x1: number, x2: number, y: number, text: string, limit: n
 
 /** A dimension from top to bottom, its text to the right (or left). */
 export function down(x: number, y1: number, y2: number, text: string, side: 'left' | 'right' = 'right'): string {
-  return [line(x, y1, x, y2), tick(x, y1), tick(x, y2), words(side === 'right' ? x + 7 : x - 7, (y1 + y2) / 2 + 4, text, side === 'right' ? 'start' : 'end')].join('')
+  return [
+    line(x, y1, x, y2),
+    tick(x, y1),
+    tick(x, y2),
+    words(side === 'right' ? x + 7 : x - 7, (y1 + y2) / 2 + 4, text, side === 'right' ? 'start' : 'end'),
+  ].join('')
 }
 
 /** Places from a seed that is always the same: for stone and speckle, so that a drawing never differs from itself. */

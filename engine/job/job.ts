@@ -13,10 +13,17 @@ export interface Decision {
   readonly turn: number
 }
 
-export interface Wanted { readonly word: string; readonly at: string }
+export interface Wanted {
+  readonly word: string
+  readonly at: string
+}
 
 /** A result of the last working, kept so that a change can be shown as before → after. */
-export interface Result extends Wanted { readonly value: Value; readonly calculation: string; readonly ref: string }
+export interface Result extends Wanted {
+  readonly value: Value
+  readonly calculation: string
+  readonly ref: string
+}
 
 export interface Job {
   readonly decisions: readonly Decision[]
@@ -31,12 +38,25 @@ export interface Job {
   readonly told: readonly string[]
 }
 
-export const newJob: Job = { decisions: [], system: null, confirmed: [], wanted: [], named: null, asked: [], results: [], told: [] }
+export const newJob: Job = {
+  decisions: [],
+  system: null,
+  confirmed: [],
+  wanted: [],
+  named: null,
+  asked: [],
+  results: [],
+  told: [],
+}
 
 /** Decides a word at a place; an earlier decision there is replaced, and so is what an earlier turn said that it puts out of date. */
 export function decide(job: Job, decisions: readonly Decision[]): Job {
-  const replaced = (old: Decision): boolean => decisions.some((it) =>
-    it.at === old.at && (it.word === old.word || (old.turn < it.turn && vocabulary.get(it.word)?.replaces?.includes(old.word))))
+  const replaced = (old: Decision): boolean =>
+    decisions.some(
+      (it) =>
+        it.at === old.at &&
+        (it.word === old.word || (old.turn < it.turn && vocabulary.get(it.word)?.replaces?.includes(old.word))),
+    )
   const confirmed = job.confirmed.filter((word) => !decisions.some((it) => it.word === word))
   return { ...job, confirmed, decisions: [...job.decisions.filter((old) => !replaced(old)), ...decisions] }
 }
@@ -44,7 +64,13 @@ export function decide(job: Job, decisions: readonly Decision[]): Job {
 /** What was decided for a word, at the place or above it. A word that does not inherit holds at its own place only. */
 export function decided(job: Job, wordName: string, place: string): Decision | undefined {
   const known = job.decisions.filter((it) => it.word === wordName)
-  const places = vocabulary.get(wordName)?.inherits === false ? [place] : looksFrom(place, known.map((it) => it.at))
+  const places =
+    vocabulary.get(wordName)?.inherits === false
+      ? [place]
+      : looksFrom(
+          place,
+          known.map((it) => it.at),
+        )
   for (const at of places) {
     const found = known.find((it) => it.at === at)
     if (found) return found
@@ -53,7 +79,8 @@ export function decided(job: Job, wordName: string, place: string): Decision | u
 }
 
 // Two approximate amounts within their errors are the same: nothing that a person could notice has changed.
-const sameQuantity = (a: Quantity, b: Quantity): boolean => a.kind === b.kind && Math.abs(compare(a.amount, b.amount) ?? 0) === 0
+const sameQuantity = (a: Quantity, b: Quantity): boolean =>
+  a.kind === b.kind && Math.abs(compare(a.amount, b.amount) ?? 0) === 0
 
 export function sameValue(a: Value, b: Value): boolean {
   if (isQuantity(a) && isQuantity(b)) return sameQuantity(a, b)
@@ -71,15 +98,25 @@ export function systemOf(job: Job): System {
 
 type WrittenAmount = string | { value: number; error: number }
 type WrittenValue = string | boolean | null | WrittenQuantity | WrittenQuantity[]
-interface WrittenQuantity { kind: Quantity['kind']; amount: WrittenAmount; unit: string }
+interface WrittenQuantity {
+  kind: Quantity['kind']
+  amount: WrittenAmount
+  unit: string
+}
 
 const writeAmount = (a: Amount): WrittenAmount => (isExact(a) ? a.toFraction() : { value: a.value, error: a.error })
 const readAmount = (a: WrittenAmount): Amount => (typeof a === 'string' ? new Fraction(a) : a)
 const writeQuantity = (q: Quantity): WrittenQuantity => ({ kind: q.kind, amount: writeAmount(q.amount), unit: q.unit })
 const readQuantity = (q: WrittenQuantity): Quantity => ({ kind: q.kind, amount: readAmount(q.amount), unit: q.unit })
 
-export const writeValue = (value: Value): WrittenValue => (isList(value) ? value.map(writeQuantity) : isQuantity(value) ? writeQuantity(value) : value)
-export const readValue = (value: WrittenValue): Value => (Array.isArray(value) ? value.map(readQuantity) : typeof value === 'object' && value !== null ? readQuantity(value) : value)
+export const writeValue = (value: Value): WrittenValue =>
+  isList(value) ? value.map(writeQuantity) : isQuantity(value) ? writeQuantity(value) : value
+export const readValue = (value: WrittenValue): Value =>
+  Array.isArray(value)
+    ? value.map(readQuantity)
+    : typeof value === 'object' && value !== null
+      ? readQuantity(value)
+      : value
 
 export type WrittenJob = Omit<Job, 'decisions' | 'results'> & {
   readonly decisions: readonly (Omit<Decision, 'value'> & { readonly value: WrittenValue })[]
@@ -97,4 +134,3 @@ export const readJob = (written: WrittenJob): Job => ({
   decisions: written.decisions.map((it) => ({ ...it, value: readValue(it.value) })),
   results: written.results.map((it) => ({ ...it, value: readValue(it.value) })),
 })
-

@@ -12,11 +12,14 @@ export const postKinds: Readonly<Record<string, readonly string[]>> = {
 
 /** One place for several kinds together, always in the same order: `corner-posts+gate-posts`. */
 export const together = (kinds: readonly string[]): string =>
-  Object.keys(postKinds).filter((kind) => kinds.includes(kind)).join('+') || yard
+  Object.keys(postKinds)
+    .filter((kind) => kinds.includes(kind))
+    .join('+') || yard
 
 export const kindsIn = (place: string): string[] => (place === yard ? [] : place.split('+'))
 
-export const isPlace = (place: string): boolean => place === yard || (place !== '' && kindsIn(place).every((kind) => Object.hasOwn(postKinds, kind)))
+export const isPlace = (place: string): boolean =>
+  place === yard || (place !== '' && kindsIn(place).every((kind) => Object.hasOwn(postKinds, kind)))
 
 /** `corner and gate posts`, as said on the page; nothing for the yard. */
 export function placeLabel(place: string): string {
@@ -29,6 +32,9 @@ export function placeLabel(place: string): string {
 /** Where to look for a word, nearest first: the place itself, then wider groups that hold it, then the yard. */
 export function looksFrom(place: string, known: readonly string[]): string[] {
   const kinds = kindsIn(place)
-  const wider = known.filter((other) => other !== place && other !== yard && kinds.length > 0 && kinds.every((kind) => kindsIn(other).includes(kind)))
+  const wider = known.filter(
+    (other) =>
+      other !== place && other !== yard && kinds.length > 0 && kinds.every((kind) => kindsIn(other).includes(kind)),
+  )
   return [place, ...wider.sort((a, b) => kindsIn(a).length - kindsIn(b).length), ...(place === yard ? [] : [yard])]
 }

@@ -45,36 +45,56 @@ function choose(job: Job, wanted: readonly string[], at: string, named?: string 
       return { calc, here: here.length, missing, said, headline }
     })
     .filter((it) => it.here > 0)
-  return scored.sort((a, b) => b.here - a.here || a.missing - b.missing || b.said - a.said || b.headline - a.headline)[0]?.calc
+  return scored.sort(
+    (a, b) => b.here - a.here || a.missing - b.missing || b.said - a.said || b.headline - a.headline,
+  )[0]?.calc
 }
 
 const isKnown = (job: Job, calc: Calculation, word: string, at: string): boolean =>
-  decided(job, word, at) !== undefined
-  || (word === 'posts' && rowsOfPosts(job, at).length > 0)
-  || usualFor(calc, vocabulary.get(word) as NonNullable<ReturnType<typeof vocabulary.get>>) !== undefined
-  || feeder(job, word, at, [calc.name]) !== undefined
+  decided(job, word, at) !== undefined ||
+  (word === 'posts' && rowsOfPosts(job, at).length > 0) ||
+  usualFor(calc, vocabulary.get(word) as NonNullable<ReturnType<typeof vocabulary.get>>) !== undefined ||
+  feeder(job, word, at, [calc.name]) !== undefined
 
 /** A calculation that may stand in for a word nobody said: it joins, and what it needs itself was said. */
 function feeder(job: Job, word: string, at: string, above: readonly string[]): Calculation | undefined {
   // A run's posts are all of the yard's: they never stand in for the corner posts.
   if (vocabulary.get(word)?.inherits === false && at !== yard) return undefined
-  return catalogue.find((calc) => calc.joins && calc.gives[word] && !above.includes(calc.name)
-    && needsFor(calc, [word]).some((need) => decided(job, need.name, at))
-    && needsFor(calc, [word]).every((need) => decided(job, need.name, at) || usualFor(calc, need) || feeder(job, need.name, at, [...above, calc.name])))
+  return catalogue.find(
+    (calc) =>
+      calc.joins &&
+      calc.gives[word] &&
+      !above.includes(calc.name) &&
+      needsFor(calc, [word]).some((need) => decided(job, need.name, at)) &&
+      needsFor(calc, [word]).every(
+        (need) =>
+          decided(job, need.name, at) || usualFor(calc, need) || feeder(job, need.name, at, [...above, calc.name]),
+      ),
+  )
 }
 
 /** The kinds of post whose number was said apart, where the place itself has none: "4 corner posts and 3 gate posts". */
 function rowsOfPosts(job: Job, at: string): string[] {
   if (decided(job, 'posts', at)) return []
   const kinds = at === yard ? Object.keys(postKinds) : kindsIn(at)
-  const apart = job.decisions.filter((it) => it.word === 'posts' && it.at !== yard && kindsIn(it.at).every((kind) => kinds.includes(kind))).map((it) => it.at)
+  const apart = job.decisions
+    .filter((it) => it.word === 'posts' && it.at !== yard && kindsIn(it.at).every((kind) => kinds.includes(kind)))
+    .map((it) => it.at)
   const covered = apart.flatMap(kindsIn)
   if (new Set(covered).size !== covered.length) return []
   if (at !== yard && !kinds.every((kind) => covered.includes(kind))) return []
   return apart
 }
 
-function workOne(job: Job, calc: Calculation, wanted: readonly string[], at: string, turn: number, done: Worked[], above: readonly string[] = []): Outcome {
+function workOne(
+  job: Job,
+  calc: Calculation,
+  wanted: readonly string[],
+  at: string,
+  turn: number,
+  done: Worked[],
+  above: readonly string[] = [],
+): Outcome {
   const before = done.find((it) => it.calculation === calc && it.at === at)
   if (before) return before.outcome
   const rows = calc.needs.posts ? rowsOfPosts(job, at) : []
@@ -85,9 +105,10 @@ function workOne(job: Job, calc: Calculation, wanted: readonly string[], at: str
     const [first] = found
     if (first && found.every((it) => it !== undefined)) {
       const role = found.some((it) => it?.turn === turn) ? 'said' : 'known'
-      const value: Value = rows.length > 1 && found.some((it) => it?.at !== first.at) && found.every((it) => isQuantity(it?.value))
-        ? found.map((it) => it?.value as Quantity)
-        : first.value
+      const value: Value =
+        rows.length > 1 && found.some((it) => it?.at !== first.at) && found.every((it) => isQuantity(it?.value))
+          ? found.map((it) => it?.value as Quantity)
+          : first.value
       given.set(word.name, { value, role })
       continue
     }

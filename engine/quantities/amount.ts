@@ -2,7 +2,10 @@
 import Fraction from 'fraction.js'
 
 /** A number that could not be exact (pi, a root, a published table): the true value is within `error` of `value`. */
-export interface About { readonly value: number; readonly error: number }
+export interface About {
+  readonly value: number
+  readonly error: number
+}
 
 /** Any number the engine works with. A Fraction is exact. */
 export type Amount = Fraction | About

@@ -15,12 +15,62 @@ export interface NumberRead {
 }
 
 const small: Readonly<Record<string, number>> = {
-  zero: 0, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12, thirteen: 13, fourteen: 14,
-  fifteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19, twenty: 20, thirty: 30, forty: 40, fourty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90,
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
 }
 const parts: Readonly<Record<string, number>> = {
-  half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fourth: 4, fourths: 4, fifth: 5, fifths: 5, sixth: 6, sixths: 6, eighth: 8, eighths: 8, eigth: 8, eigths: 8, tenth: 10, tenths: 10,
-  sixteenth: 16, sixteenths: 16, twelfth: 12, twelfths: 12, thirtysecond: 32, hundredth: 100, hundredths: 100,
+  half: 2,
+  halves: 2,
+  third: 3,
+  thirds: 3,
+  quarter: 4,
+  quarters: 4,
+  fourth: 4,
+  fourths: 4,
+  fifth: 5,
+  fifths: 5,
+  sixth: 6,
+  sixths: 6,
+  eighth: 8,
+  eighths: 8,
+  eigth: 8,
+  eigths: 8,
+  tenth: 10,
+  tenths: 10,
+  sixteenth: 16,
+  sixteenths: 16,
+  twelfth: 12,
+  twelfths: 12,
+  thirtysecond: 32,
+  hundredth: 100,
+  hundredths: 100,
 }
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
@@ -29,7 +79,8 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 export function digits(text: string, decimalComma: boolean): Fraction | undefined {
   const exactly = (it: string): Fraction => new Fraction(it.startsWith('.') ? `0${it}` : it)
   if (/^\d*\.?\d+$/.test(text)) return exactly(text)
-  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text) && !(decimalComma && /^\d+,\d+$/.test(text))) return exactly(text.replace(/,/g, ''))
+  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text) && !(decimalComma && /^\d+,\d+$/.test(text)))
+    return exactly(text.replace(/,/g, ''))
   if (/^\d{1,2}(,\d{2})+,\d{3}(\.\d+)?$/.test(text)) return exactly(text.replace(/,/g, ''))
   if (/^\d+,\d+$/.test(text)) return exactly(text.replace(',', '.'))
   if (/^\d{1,3}(\.\d{3})+,\d+$/.test(text)) return exactly(text.replace(/\./g, '').replace(',', '.'))
@@ -56,9 +107,24 @@ function written(tokens: readonly Scanned[], at: number, decimalComma: boolean):
   if (rest) return { value: whole.add(rest.value), next: rest.next, spoken: false, hasFraction: true }
   // "7-10 3/8": feet, a hyphen, and inches with a fraction.
   const [hyphen, inches] = [tokens[at + 1], tokens[at + 2]]
-  if (hyphen?.text === '-' && hyphen.glued && inches?.sort === 'digits' && inches.glued && /^\d{1,2}$/.test(inches.text) && Number(inches.text) < 12) {
+  if (
+    hyphen?.text === '-' &&
+    hyphen.glued &&
+    inches?.sort === 'digits' &&
+    inches.glued &&
+    /^\d{1,2}$/.test(inches.text) &&
+    Number(inches.text) < 12
+  ) {
     const fraction = fractionAfter(tokens, at + 3)
-    if (fraction) return { value: new Fraction(inches.text).add(fraction.value), feet: whole, next: fraction.next, spoken: false, hasFraction: true, note: `${whole.toFraction()} ft and inches` }
+    if (fraction)
+      return {
+        value: new Fraction(inches.text).add(fraction.value),
+        feet: whole,
+        next: fraction.next,
+        spoken: false,
+        hasFraction: true,
+        note: `${whole.toFraction()} ft and inches`,
+      }
   }
   // "2 400 mm": groups of three, when a unit follows, which the caller sees to.
   return { value: whole, next: at + 1, spoken: false, hasFraction: false }
@@ -67,8 +133,15 @@ function written(tokens: readonly Scanned[], at: number, decimalComma: boolean):
 /** n/d, glued together. */
 function simpleFraction(tokens: readonly Scanned[], at: number): { value: Fraction; next: number } | null {
   const [top, slash, bottom] = [tokens[at], tokens[at + 1], tokens[at + 2]]
-  if (top?.sort !== 'digits' || slash?.text !== '/' || !slash.glued || bottom?.sort !== 'digits' || !bottom.glued) return null
-  if (!/^\d+$/.test(top.text) || !/^\d+$/.test(bottom.text) || Number(bottom.text) === 0 || tokens[at + 3]?.text === '/') return null
+  if (top?.sort !== 'digits' || slash?.text !== '/' || !slash.glued || bottom?.sort !== 'digits' || !bottom.glued)
+    return null
+  if (
+    !/^\d+$/.test(top.text) ||
+    !/^\d+$/.test(bottom.text) ||
+    Number(bottom.text) === 0 ||
+    tokens[at + 3]?.text === '/'
+  )
+    return null
   return { value: new Fraction(top.text).div(bottom.text), next: at + 3 }
 }
 
@@ -86,19 +159,38 @@ export function fractionAfter(tokens: readonly Scanned[], at: number): { value: 
 function spoken(tokens: readonly Scanned[], at: number): NumberRead | null {
   const word = lower(tokens[at])
   const next = lower(tokens[at + 1])
-  if (word === 'half' && (next === 'a' || next === 'an') && lower(tokens[at + 2]) === 'dozen') return { value: new Fraction(6), next: at + 3, spoken: true, hasFraction: false, note: 'half a dozen is 6' }
-  if (word === 'half' && (next === 'a' || next === 'an')) return { value: new Fraction(1, 2), next: at + 2, spoken: true, hasFraction: true }
-  if ((word === 'a' || word === 'an') && (parts[next] !== undefined) && next !== 'third') return { value: new Fraction(1, parts[next] as number), next: skipOf(tokens, at + 2), spoken: true, hasFraction: true }
-  if (word === 'a' && next === 'dozen') return { value: new Fraction(12), next: at + 2, spoken: true, hasFraction: false, note: 'a dozen is 12' }
-  if (word === 'dozen') return { value: new Fraction(12), next: at + 1, spoken: true, hasFraction: false, note: 'a dozen is 12' }
-  if (word === 'a' && (next === 'couple' || next === 'pair')) return { value: new Fraction(2), next: lower(tokens[at + 2]) === 'of' ? at + 3 : at + 2, spoken: true, hasFraction: false, note: `a ${next} is read as 2` }
+  if (word === 'half' && (next === 'a' || next === 'an') && lower(tokens[at + 2]) === 'dozen')
+    return { value: new Fraction(6), next: at + 3, spoken: true, hasFraction: false, note: 'half a dozen is 6' }
+  if (word === 'half' && (next === 'a' || next === 'an'))
+    return { value: new Fraction(1, 2), next: at + 2, spoken: true, hasFraction: true }
+  if ((word === 'a' || word === 'an') && parts[next] !== undefined && next !== 'third')
+    return {
+      value: new Fraction(1, parts[next] as number),
+      next: skipOf(tokens, at + 2),
+      spoken: true,
+      hasFraction: true,
+    }
+  if (word === 'a' && next === 'dozen')
+    return { value: new Fraction(12), next: at + 2, spoken: true, hasFraction: false, note: 'a dozen is 12' }
+  if (word === 'dozen')
+    return { value: new Fraction(12), next: at + 1, spoken: true, hasFraction: false, note: 'a dozen is 12' }
+  if (word === 'a' && (next === 'couple' || next === 'pair'))
+    return {
+      value: new Fraction(2),
+      next: lower(tokens[at + 2]) === 'of' ? at + 3 : at + 2,
+      spoken: true,
+      hasFraction: false,
+      note: `a ${next} is read as 2`,
+    }
   if (word === 'a' && (next === 'hundred' || next === 'thousand')) return cardinal(tokens, at + 1)
-  if (word === 'half' || word === 'quarter') return { value: new Fraction(1, parts[word] as number), next: at + 1, spoken: true, hasFraction: true }
+  if (word === 'half' || word === 'quarter')
+    return { value: new Fraction(1, parts[word] as number), next: at + 1, spoken: true, hasFraction: true }
   return cardinal(tokens, at)
 }
 
 /** "of an", "of a" between a spoken fraction and its unit: three quarters of an inch. */
-const skipOf = (tokens: readonly Scanned[], at: number): number => (lower(tokens[at]) === 'of' && /^an?$/.test(lower(tokens[at + 1])) ? at + 2 : at)
+const skipOf = (tokens: readonly Scanned[], at: number): number =>
+  lower(tokens[at]) === 'of' && /^an?$/.test(lower(tokens[at + 1])) ? at + 2 : at
 
 function cardinal(tokens: readonly Scanned[], at: number): NumberRead | null {
   let total = 0
@@ -115,18 +207,43 @@ function cardinal(tokens: readonly Scanned[], at: number): NumberRead | null {
       if (read && !takes) break
       group += value
       last = value
-    } else if (word === 'hundred' && read && last < 100 && group > 0) { group *= 100; last = 100 } else if (word === 'hundred' && !read) { group = 100; last = 100 } else if (word === 'thousand' && (read || !read)) { total += (group || 1) * 1000; group = 0; last = 1000 } else if (word === 'and' && read && last >= 100 && small[lower(tokens[next + 1])] !== undefined) { next++; continue } else if (tokens[next]?.text === '-' && tokens[next]?.glued && read && last >= 20 && last < 100 && (small[lower(tokens[next + 1])] ?? 10) < 10) { next++; continue } else break
+    } else if (word === 'hundred' && read && last < 100 && group > 0) {
+      group *= 100
+      last = 100
+    } else if (word === 'hundred' && !read) {
+      group = 100
+      last = 100
+    } else if (word === 'thousand' && (read || !read)) {
+      total += (group || 1) * 1000
+      group = 0
+      last = 1000
+    } else if (word === 'and' && read && last >= 100 && small[lower(tokens[next + 1])] !== undefined) {
+      next++
+      continue
+    } else if (
+      tokens[next]?.text === '-' &&
+      tokens[next]?.glued &&
+      read &&
+      last >= 20 &&
+      last < 100 &&
+      (small[lower(tokens[next + 1])] ?? 10) < 10
+    ) {
+      next++
+      continue
+    } else break
     read = true
     next++
   }
   if (!read) return null
   const whole = new Fraction(total + group)
   const word = lower(tokens[next])
-  if (word === 'dozen') return { value: whole.mul(12), next: next + 1, spoken: true, hasFraction: false, note: `a dozen is 12` }
+  if (word === 'dozen')
+    return { value: whole.mul(12), next: next + 1, spoken: true, hasFraction: false, note: `a dozen is 12` }
   // "three eighths of an inch"; "one third rule" and "two thirds" stay what they are when no measure follows, which the caller sees to.
   const joint = tokens[next]?.text === '-' && tokens[next]?.glued ? next + 1 : next
   const part = parts[lower(tokens[joint])]
-  if (part !== undefined && whole.compare(part) < 0) return { value: whole.div(part), next: skipOf(tokens, joint + 1), spoken: true, hasFraction: true }
+  if (part !== undefined && whole.compare(part) < 0)
+    return { value: whole.div(part), next: skipOf(tokens, joint + 1), spoken: true, hasFraction: true }
   const after = spokenFractionAfter(tokens, next) ?? fractionAfter(tokens, next)
   if (after) return { value: whole.add(after.value), next: after.next, spoken: true, hasFraction: true }
   return { value: whole, next, spoken: true, hasFraction: false }
@@ -141,7 +258,8 @@ export function spokenFractionAfter(tokens: readonly Scanned[], at: number): { v
   const top = small[first]
   const joint = tokens[at + 2]?.text === '-' ? at + 3 : at + 2
   const bottom = parts[lower(tokens[joint])]
-  if (top !== undefined && bottom !== undefined && top < bottom && top > 0) return { value: new Fraction(top, bottom), next: joint + 1 }
+  if (top !== undefined && bottom !== undefined && top < bottom && top > 0)
+    return { value: new Fraction(top, bottom), next: joint + 1 }
   if (first === 'half') return { value: new Fraction(1, 2), next: at + 2 }
   return null
 }

@@ -4,7 +4,11 @@ import { add, type Amount, compare, exact, over, times, toNumber } from './amoun
 import { type Kind, unitNamed } from './units.ts'
 
 /** `amount` is in the kind's base unit (inch, pound, °F, day, one); `unit` is the one it was said in or is best shown in. */
-export interface Quantity { readonly kind: Kind; readonly amount: Amount; readonly unit: string }
+export interface Quantity {
+  readonly kind: Kind
+  readonly amount: Amount
+  readonly unit: string
+}
 
 /** What a word can hold: a quantity, one for each place, an option of a choice, or a verdict (null: cannot say). */
 export type Value = Quantity | readonly Quantity[] | string | boolean | null
@@ -37,8 +41,5 @@ export const isList = (value: Value | undefined): value is readonly Quantity[] =
 /** Whether a is surely less than b. */
 export const less = (a: Quantity, b: Quantity): boolean => compare(a.amount, b.amount) === -1
 export const equal = (a: Quantity, b: Quantity): boolean => a.kind === b.kind && compare(a.amount, b.amount) === 0
-
-/** The same quantity, to be shown in another unit. */
-export const inUnit = (q: Quantity, unit: string): Quantity => (unitNamed(unit).kind === q.kind ? { ...q, unit } : q)
 
 export const zero = (kind: Kind, unit: string): Quantity => ({ kind, amount: new Fraction(0), unit })

@@ -1,25 +1,17 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
+import { isDateOrTime } from './dates.ts'
+import { firmnessOf } from './firmness.ts'
+import type { Found, Habits } from './found.ts'
+import { moneyAt } from './money.ts'
 import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
-import { type Quantity, quantity, type System } from './quantity.ts'
-import type { Firmness, Reading } from './reading.ts'
+import { quantity } from './quantity.ts'
+import type { Reading } from './reading.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
 import { isMeasure, unitNamed } from './units.ts'
+import { temperatureAt } from './temperatures.ts'
 import { unitAt, type UnitRead } from './unit-words.ts'
-
-export interface Habits { readonly system?: System; readonly decimalComma?: boolean }
-
-interface Found {
-  readonly next: number
-  readonly quantity: Quantity | null
-  readonly bare: Fraction | null
-  readonly high?: Quantity
-  readonly bareHigh?: Fraction
-  readonly section?: Reading['section']
-  readonly rivals?: readonly Quantity[]
-  readonly note?: string
-}
 
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
@@ -29,13 +21,24 @@ export function readQuantities(message: string, habits: Habits = {}): Reading[] 
   const readings: Reading[] = []
   for (let at = 0; at < tokens.length; ) {
     const found = isPartOfName(tokens, at) ? null : quantityAt(tokens, at, habits, metric)
-    if (!found || found.next <= at) { at = isPartOfName(tokens, at) ? skipName(tokens, at) : at + 1; continue }
+    if (!found || found.next <= at) {
+      at = isPartOfName(tokens, at) ? skipName(tokens, at) : at + 1
+      continue
+    }
     const [start, end] = [(tokens[at] as Scanned).start, (tokens[found.next - 1] as Scanned).end]
     const firmness = firmnessOf(tokens, at, found)
     readings.push({
-      start, end, said: message.slice(start, end), quantity: found.quantity, bare: found.bare, firmness, rivals: found.rivals ?? [],
-      ...(found.high ? { high: found.high } : {}), ...(found.bareHigh ? { bareHigh: found.bareHigh } : {}),
-      ...(found.section ? { section: found.section } : {}), ...(found.note ? { note: found.note } : {}),
+      start,
+      end,
+      said: message.slice(start, end),
+      quantity: found.quantity,
+      bare: found.bare,
+      firmness,
+      rivals: found.rivals ?? [],
+      ...(found.high ? { high: found.high } : {}),
+      ...(found.bareHigh ? { bareHigh: found.bareHigh } : {}),
+      ...(found.section ? { section: found.section } : {}),
+      ...(found.note ? { note: found.note } : {}),
     })
     at = found.next
   }
@@ -49,7 +52,15 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
   const money = /^([A-Z]{3}) ?(\d[\d,]*(?:\.\d+)?)$/.exec(trimmed)
   if (money && isMeasure(money[1] as string) && unitNamed(money[1] as string).kind === 'money') {
     const amount = quantity((money[2] as string).replace(/,/g, ''), money[1] as string)
-    return { start: 0, end: trimmed.length, said: trimmed, quantity: amount, bare: null, firmness: 'exactly', rivals: [] }
+    return {
+      start: 0,
+      end: trimmed.length,
+      said: trimmed,
+      quantity: amount,
+      bare: null,
+      firmness: 'exactly',
+      rivals: [],
+    }
   }
   const negative = /^[-−]\s?(?=[\d.])/.exec(trimmed)
   const [only, more] = readQuantities(trimmed.slice(negative?.[0].length ?? 0), habits)
@@ -58,7 +69,13 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
   // A count may bring its noun along ("23 bags"); a measure stands alone.
   if (!(rest === '' || (only.bare !== null && /^ [a-z]+$/.test(rest)))) return null
   if (!negative) return only
-  return { ...only, said: trimmed, end: trimmed.length, quantity: only.quantity && { ...only.quantity, amount: (only.quantity.amount as Fraction).neg() }, bare: only.bare && only.bare.neg() }
+  return {
+    ...only,
+    said: trimmed,
+    end: trimmed.length,
+    quantity: only.quantity && { ...only.quantity, amount: (only.quantity.amount as Fraction).neg() },
+    bare: only.bare && only.bare.neg(),
+  }
 }
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
@@ -66,10 +83,19 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 /** "R403", "A153", "#8": digits that belong to a name. */
 const isPartOfName = (tokens: readonly Scanned[], at: number): boolean => {
   const [token, before] = [tokens[at] as Scanned, tokens[at - 1]]
-  return token.sort === 'digits' && token.glued && before !== undefined && ((before.sort === 'word' && !/^x$/i.test(before.text) && unitAt(tokens, at - 1, false) === null) || before.text === '#' || before.text === ':' || before.text === '@')
+  return (
+    token.sort === 'digits' &&
+    token.glued &&
+    before !== undefined &&
+    ((before.sort === 'word' && !/^x$/i.test(before.text) && unitAt(tokens, at - 1, false) === null) ||
+      before.text === '#' ||
+      before.text === ':' ||
+      before.text === '@')
+  )
 }
 const skipName = (tokens: readonly Scanned[], at: number): number => {
-  while (at + 1 < tokens.length && (tokens[at + 1] as Scanned).glued && (tokens[at + 1] as Scanned).sort !== 'sign') at++
+  while (at + 1 < tokens.length && (tokens[at + 1] as Scanned).glued && (tokens[at + 1] as Scanned).sort !== 'sign')
+    at++
   return at + 1
 }
 
@@ -89,12 +115,24 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
 }
 
 /** A number and what follows it: its unit, feet with inches, metres with centimetres, or nothing. */
-function measured(tokens: readonly Scanned[], at: number, number: NumberRead, habits: Habits, metric: boolean): Found | null {
+function measured(
+  tokens: readonly Scanned[],
+  at: number,
+  number: NumberRead,
+  habits: Habits,
+  metric: boolean,
+): Found | null {
   const note = number.note ? { note: number.note } : {}
   if (number.feet) {
     const unit = unitAt(tokens, number.next, metric)
     const total = number.feet.mul(12).add(number.value).div(12)
-    return { next: unit?.unit === 'in' ? unit.next : number.next, quantity: quantity(total, 'ft'), bare: null, ...note, rivals: [] }
+    return {
+      next: unit?.unit === 'in' ? unit.next : number.next,
+      quantity: quantity(total, 'ft'),
+      bare: null,
+      ...note,
+      rivals: [],
+    }
   }
   const temperature = temperatureAt(tokens, number, habits)
   if (temperature) return temperature
@@ -132,13 +170,24 @@ function unitAfter(tokens: readonly Scanned[], at: number, metric: boolean, frac
     // Nobody puts 70 5/8 things in the opening.
     if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
   }
-  if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'" ) return null
+  if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'") return null
   if (lower(tokens[at]) === 'min') return null // a minimum far more often than minutes
   // "four by two foot": the foot is its unit; "2 foot of stone" too. "'": only glued, and not an apostrophe of a word.
-  if (tokens[at]?.text === "'" && tokens[at + 1]?.glued && tokens[at + 1]?.sort === 'word' && !/^[x]$/i.test(tokens[at + 1]?.text ?? '') && unitAt(tokens, at + 1, metric) === null) return null
+  if (
+    tokens[at]?.text === "'" &&
+    tokens[at + 1]?.glued &&
+    tokens[at + 1]?.sort === 'word' &&
+    !/^[x]$/i.test(tokens[at + 1]?.text ?? '') &&
+    unitAt(tokens, at + 1, metric) === null
+  )
+    return null
   return unit
 }
-const prepositionAfter = new Set('the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(' '))
+const prepositionAfter = new Set(
+  'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(
+    ' ',
+  ),
+)
 
 /** Feet with inches after them: 7' 10 3/8", 7 ft 10 in, 7ft10, seven foot ten and three eighths. */
 function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead, metric: boolean): Found | null {
@@ -151,19 +200,38 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
   }
   const whole = numberAt(tokens, at, false)
   // "two feet and a half" is half a foot.
-  if (!whole || whole.value.compare(12) >= 0 || whole.note || whole.feet || (whole.spoken && whole.value.compare(1) < 0 && lower(joint) === 'and' && !unitAt(tokens, whole.next, metric))) return null
+  if (
+    !whole ||
+    whole.value.compare(12) >= 0 ||
+    whole.note ||
+    whole.feet ||
+    (whole.spoken && whole.value.compare(1) < 0 && lower(joint) === 'and' && !unitAt(tokens, whole.next, metric))
+  )
+    return null
   const inch = unitAt(tokens, whole.next, metric)
   const total = feet.add(whole.value.div(12))
   if (inch?.unit === 'in' && unitAfter(tokens, whole.next, metric)) {
     const extra = whole.hasFraction ? null : spokenFractionAfter(tokens, inch.next)
-    return { next: extra ? extra.next : inch.next, quantity: quantity(extra ? total.add(extra.value.div(12)) : total, 'ft'), bare: null }
+    return {
+      next: extra ? extra.next : inch.next,
+      quantity: quantity(extra ? total.add(extra.value.div(12)) : total, 'ft'),
+      bare: null,
+    }
   }
   if (inch || joint?.text === ',') return null
   const follower = tokens[whole.next]
   const closes = follower === undefined || follower.sort === 'sign'
   const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
   // Without a unit of its own the inch is believed when it is glued on, ends the phrase, or carries a fraction.
-  if (tight || closes || whole.hasFraction || (whole.spoken && !follower)) return joint?.text === '-' && !tight && !whole.hasFraction ? null : { next: whole.next, quantity: quantity(total, 'ft'), bare: null, note: 'the number after the feet is read as inches' }
+  if (tight || closes || whole.hasFraction || (whole.spoken && !follower))
+    return joint?.text === '-' && !tight && !whole.hasFraction
+      ? null
+      : {
+          next: whole.next,
+          quantity: quantity(total, 'ft'),
+          bare: null,
+          note: 'the number after the feet is read as inches',
+        }
   return null
 }
 
@@ -171,9 +239,35 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
 function looseYard(tokens: readonly Scanned[], value: Fraction, unit: UnitRead): Found | null {
   if (unit.unit !== 'yd' || lower(tokens[unit.next]) !== 'of') return null
   const of = [tokens[unit.next + 1], tokens[unit.next + 2], tokens[unit.next + 3]].map(lower)
-  return of.some((word) => loose.has(word)) ? { next: unit.next, quantity: quantity(value, 'yd3'), bare: null, note: 'a yard of loose material is a cubic yard' } : null
+  return of.some((word) => loose.has(word))
+    ? {
+        next: unit.next,
+        quantity: quantity(value, 'yd3'),
+        bare: null,
+        note: 'a yard of loose material is a cubic yard',
+      }
+    : null
 }
-const loose = new Set(['stone', 'gravel', 'concrete', 'mulch', 'soil', 'topsoil', 'dirt', 'sand', 'rock', 'fill', 'ballast', 'compost', 'chips', 'readymix', 'mix', 'base', 'shingle', 'aggregate'])
+const loose = new Set([
+  'stone',
+  'gravel',
+  'concrete',
+  'mulch',
+  'soil',
+  'topsoil',
+  'dirt',
+  'sand',
+  'rock',
+  'fill',
+  'ballast',
+  'compost',
+  'chips',
+  'readymix',
+  'mix',
+  'base',
+  'shingle',
+  'aggregate',
+])
 
 /** "a foot and a half", "an inch", "half a yard of stone" begins with a number and comes elsewhere; here the article is the number. */
 function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Found | null {
@@ -187,17 +281,30 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
   const extra = spokenFractionAfter(tokens, unit.next)
   if (!isArticle) {
     // "foot and a half" without its article.
-    return extra && kind === 'length' && /^(foot|inch|yard|metre|meter)$/.test(lower(tokens[start])) ? { next: extra.next, quantity: quantity(extra.value.add(1), unit.unit), bare: null } : null
+    return extra && kind === 'length' && /^(foot|inch|yard|metre|meter)$/.test(lower(tokens[start]))
+      ? { next: extra.next, quantity: quantity(extra.value.add(1), unit.unit), bare: null }
+      : null
   }
-  if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute)s?$/.test(lower(tokens[start]))) return null
+  if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute)s?$/.test(lower(tokens[start])))
+    return null
   if (unit.unit === 'yd') return looseYard(tokens, new Fraction(1), unit)
   // "8 ft a bay", "300 ft² a gallon", "twice a day": what is reckoned by, not a quantity.
   if (kind === 'duration' && /^(times?|once|twice|holes|posts)$/.test(lower(tokens[at - 1]))) return null
-  return { next: extra ? extra.next : unit.next, quantity: quantity(extra ? extra.value.add(1) : new Fraction(1), unit.unit), bare: null }
+  return {
+    next: extra ? extra.next : unit.next,
+    quantity: quantity(extra ? extra.value.add(1) : new Fraction(1), unit.unit),
+    bare: null,
+  }
 }
 
 const between = /^(to|or|-)$/
-function range(tokens: readonly Scanned[], at: number, first: NumberRead, habits: Habits, metric: boolean): Found | null {
+function range(
+  tokens: readonly Scanned[],
+  at: number,
+  first: NumberRead,
+  habits: Habits,
+  metric: boolean,
+): Found | null {
   if (first.feet) return null
   const firstUnit = unitAfter(tokens, first.next, metric)
   const joint = firstUnit ? firstUnit.next : first.next
@@ -212,20 +319,36 @@ function range(tokens: readonly Scanned[], at: number, first: NumberRead, habits
   const low = first.value
   const high = second.value
   const note = word === 'or' ? 'read as a range' : undefined
-  if (!unit) return low.compare(high) < 0 && word !== 'or' ? { next: second.next, quantity: null, bare: low, bareHigh: high } : null
+  if (!unit)
+    return low.compare(high) < 0 && word !== 'or'
+      ? { next: second.next, quantity: null, bare: low, bareHigh: high }
+      : null
   const [a, b] = [quantity(low, (firstUnit ?? unit).unit), quantity(high, unit.unit)]
   if ((a.amount as Fraction).compare(b.amount as Fraction) >= 0) return null
   return { next: unit.next, quantity: a, bare: null, high: b, ...(note ? { note } : {}) }
 }
-const percentOf = (tokens: readonly Scanned[], at: number): UnitRead | null => (tokens[at]?.text === '%' ? { unit: 'percent', next: at + 1 } : null)
+const percentOf = (tokens: readonly Scanned[], at: number): UnitRead | null =>
+  tokens[at]?.text === '%' ? { unit: 'percent', next: at + 1 } : null
 
 /** 2 400 mm: groups of exactly three, with a unit behind them. */
-function groupedBySpaces(tokens: readonly Scanned[], at: number, number: NumberRead): { value: Fraction; next: number } | null {
+function groupedBySpaces(
+  tokens: readonly Scanned[],
+  at: number,
+  number: NumberRead,
+): { value: Fraction; next: number } | null {
   const first = tokens[at]
-  if (number.spoken || number.hasFraction || first?.sort !== 'digits' || !/^\d{1,3}$/.test(first.text) || number.next !== at + 1) return null
+  if (
+    number.spoken ||
+    number.hasFraction ||
+    first?.sort !== 'digits' ||
+    !/^\d{1,3}$/.test(first.text) ||
+    number.next !== at + 1
+  )
+    return null
   let next = at + 1
   let digits = first.text
-  while (next < at + 4 && tokens[next]?.sort === 'digits' && /^\d{3}$/.test(tokens[next]?.text ?? '')) digits += tokens[next++]?.text
+  while (next < at + 4 && tokens[next]?.sort === 'digits' && /^\d{3}$/.test(tokens[next]?.text ?? ''))
+    digits += tokens[next++]?.text
   return next > at + 1 && unitAt(tokens, next, true) ? { value: new Fraction(digits), next } : null
 }
 
@@ -235,7 +358,14 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
   const note = number.note ? { note: number.note } : {}
   if (number.spoken) {
     // "one of the posts", "which one", "that one", "one-third rule": no number is meant.
-    if (word === 'one' && number.next === at + 1 && (!tokens[number.next] || /^(of|another|way|thing|side|end|day|more|by|at|that|is|on|i|in|can|for|to|and|or|if|,|\.|\?|!)$/.test(after) || /^(which|this|that|the|no|each|any|every|other)$/.test(lower(tokens[at - 1])))) return null
+    if (
+      word === 'one' &&
+      number.next === at + 1 &&
+      (!tokens[number.next] ||
+        /^(of|another|way|thing|side|end|day|more|by|at|that|is|on|i|in|can|for|to|and|or|if|,|\.|\?|!)$/.test(after) ||
+        /^(which|this|that|the|no|each|any|every|other)$/.test(lower(tokens[at - 1])))
+    )
+      return null
     if (number.hasFraction) {
       const fraction = number.value.compare(1) < 0
       // Half of something, a third of the post: a share, not a measure, unless "of an inch" brought its unit.
@@ -256,88 +386,15 @@ function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found | null 
   const inches = numberAt(tokens, feet.next, false)
   if (!inches || inches.value.compare(12) >= 0 || inches.value.d === 1n || !inches.spoken) return null
   const total = feet.value.add(inches.value.div(12))
-  return { next: inches.next, quantity: quantity(total, 'ft'), bare: null, note: 'two numbers side by side are read as feet and inches', rivals: [] }
-}
-
-/** °F, °C, degrees; a difference when it is above, below, warmer or cooler. */
-function temperatureAt(tokens: readonly Scanned[], number: NumberRead, habits: Habits): Found | null {
-  let at = number.next
-  const word = lower(tokens[at])
-  const degree = tokens[at]?.text === '°' || /^(degree|degrees|deg|degs)$/.test(word)
-  if (degree) at++
-  const scale = tokens[at]?.text
-  const named = /^(fahrenheit|celsius|centigrade)$/i.test(scale ?? '') ? (/^f/i.test(scale ?? '') ? 'F' : 'C') : undefined
-  const letter = named ?? (scale === 'F' || scale === 'C' ? scale : (scale === 'f' || scale === 'c') && (degree || tokens[at]?.glued) ? scale.toUpperCase() : undefined)
-  const dotted = /^(dF|dC)$/.test(scale ?? '') && !degree
-  if (dotted) return { next: at + 1, quantity: quantity(number.value, scale as string), bare: null }
-  if (letter) {
-    const after = tokens[at + 1]
-    if (after?.text === '°') return { next: at + 2, quantity: quantity(number.value, `d${letter}`), bare: null }
-    const next = at + 1
-    const other = lower(after)
-    if (/^(warmer|cooler|colder|hotter|difference|higher|lower|drop|rise|swing)$/.test(other) || (/^(above|over|below|under|from)$/.test(other) && tokens.slice(next, next + 5).some((token) => /^(dew|dewpoint)$/i.test(token.text)))) return { next, quantity: quantity(number.value, `d${letter}`), bare: null }
-    return { next, quantity: quantity(number.value, letter), bare: null }
+  return {
+    next: inches.next,
+    quantity: quantity(total, 'ft'),
+    bare: null,
+    note: 'two numbers side by side are read as feet and inches',
+    rivals: [],
   }
-  if (!degree) return null
-  const turned = tokens.slice(at, at + 3).some((token) => /^(angle|slope|slopes|pitch|cut|bevel|miter|mitre|corner|turn)$/i.test(token.text))
-  if (turned || tokens[at - 1]?.text === '°') return { next: at, quantity: quantity(number.value, 'deg'), bare: null }
-  const unit = habits.system === 'metric' ? 'C' : 'F'
-  return { next: at, quantity: quantity(number.value, unit), bare: null, rivals: habits.system ? [] : [quantity(number.value, unit === 'F' ? 'C' : 'F')], note: `read as °${unit}` }
 }
 
-const currencies: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' }
-const countries: Readonly<Record<string, string>> = { a: 'AUD', au: 'AUD', aud: 'AUD', c: 'CAD', ca: 'CAD', cad: 'CAD', nz: 'NZD', nzd: 'NZD', us: 'USD', usd: 'USD' }
-function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits): Found | null {
-  let sign = at
-  const country = countries[lower(tokens[at])]
-  if (country && tokens[at + 1]?.text === '$' && tokens[at + 1]?.glued) sign = at + 1
-  const currency = currencies[tokens[sign]?.text ?? '']
-  if (!currency) return null
-  const number = numberAt(tokens, sign + 1, habits.decimalComma ?? false)
-  if (!number) return null
-  const unit = sign > at && country ? country : currency
-  return { next: number.next, quantity: quantity(number.value, unit), bare: null, ...(unit === 'USD' && sign === at ? { note: 'read as US dollars' } : {}) }
-}
-
-const months = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec|january|february|march|april|june|july|august|september|october|november|december)$/
-/** 2026-11-25, Nov 25, 3 pm, 10:30: not quantities. */
-function isDateOrTime(tokens: readonly Scanned[], at: number): boolean {
-  const token = tokens[at] as Scanned
-  if (token.sort !== 'digits') return false
-  const [before, after] = [lower(tokens[at - 1]), tokens[at + 1]]
-  if (/^(am|pm)$/.test(lower(after)) || (after?.text === ':' && after.glued && tokens[at + 2]?.glued)) return true
-  if (months.test(before) && /^\d{1,2}$/.test(token.text)) return true
-  if (months.test(lower(after)) && /^\d{1,2}$/.test(token.text) && lower(after) !== 'may') return true
-  if (/^(19|20)\d\d$/.test(token.text) && (months.test(before) || /^(in|since)$/.test(before) && !unitAt(tokens, at + 1, false) && !/\w/.test(after?.text ?? ''))) return true
-  const dashed = (i: number): boolean => tokens[i]?.text === '-' && tokens[i]?.glued === true && tokens[i + 1]?.glued === true && tokens[i + 1]?.sort === 'digits'
-  if (/^(19|20)\d\d$/.test(token.text) && dashed(at + 1) && dashed(at + 3)) return true
-  return tokens[at - 1]?.text === '-' && tokens[at - 1]?.glued === true && token.glued && [at - 2, at - 4].some((i) => /^(19|20)\d\d$/.test(tokens[i]?.text ?? ''))
-}
-
-const isOrdinal = (tokens: readonly Scanned[], next: number): boolean => /^(st|nd|rd|th)$/.test(lower(tokens[next])) && tokens[next]?.glued === true
+const isOrdinal = (tokens: readonly Scanned[], next: number): boolean =>
+  /^(st|nd|rd|th)$/.test(lower(tokens[next])) && tokens[next]?.glued === true
 const isOrdinalWord = (word: string): boolean => /^(hundredth|th)$/.test(word)
-
-/** How firmly it was said: the words just before, or just after. */
-function firmnessOf(tokens: readonly Scanned[], at: number, found: Found): Firmness {
-  if (found.high ?? found.bareHigh) return 'range'
-  const before = ` ${tokens.slice(Math.max(0, at - 5), at).map(lower).join(' ')} `
-  const after = ` ${tokens.slice(found.next, found.next + 4).map(lower).join(' ')} `
-  for (const [firmness, words] of leading) if (words.some((it) => before.endsWith(` ${it} `))) return firmness
-  for (const [firmness, words] of trailing) if (words.some((it) => after.startsWith(` ${it} `))) return firmness
-  return 'exactly'
-}
-const bigger = ['wider', 'bigger', 'larger', 'more', 'greater', 'longer', 'deeper', 'taller', 'higher', 'further', 'farther']
-const smaller = ['less', 'narrower', 'smaller', 'fewer', 'shorter', 'shallower', 'lower', 'closer']
-const leading: readonly (readonly [Firmness, readonly string[]])[] = [
-  ['at-most', ['at most', 'at the most', 'not over', 'no over', 'max', 'maximum', 'max of', 'maximum of', 'max is', 'maximum is', 'max :', 'limit of', 'up to', 'not exceeding', "can't exceed", 'not exceed', 'go over', 'not go over', 'not above', 'not more than', 'at max', 'within', ...bigger.flatMap((it) => [`no ${it} than`, `not ${it} than`, `nothing ${it} than`, `never ${it} than`, `isn't ${it} than`, `aren't ${it} than`, `be ${it} than`])]],
-  ['at-least', ['at least', 'not less than', 'min', 'minimum', 'min of', 'minimum of', 'not under', 'not below', ...smaller.flatMap((it) => [`no ${it} than`, `not ${it} than`])]],
-  ['about', ['about', 'around', 'roughly', 'approx', 'approx .', 'approximately', '~', 'nearly', 'almost', 'somewhere around', 'close to', 'circa', 'say', 'near', 'ish']],
-  ['less-than', ['under', 'below', 'less', ...smaller.map((it) => `${it} than`)]],
-  ['more-than', ['over', 'above', ...bigger.map((it) => `${it} than`)]],
-]
-const trailing: readonly (readonly [Firmness, readonly string[]])[] = [
-  ['at-most', ['max', 'maximum', 'at most', 'at the most', 'or less', 'or under', 'or below', 'tops', 'or fewer', 'or narrower', 'and under']],
-  ['at-least', ['min', 'minimum', 'at least', 'or more', 'or over', 'or better', 'and up']],
-  ['about', ['or so', 'ish', '- ish', 'give or take', 'or thereabouts', 'more or less', 'roughly', 'approx', 'approximately']],
-]
-

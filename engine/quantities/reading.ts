@@ -19,7 +19,12 @@ export interface Reading {
   readonly high?: Quantity
   readonly bareHigh?: Fraction
   /** A stick of named size: "2x4", "4 by 4", "1x6", "70x19": its name and actual cross-section. `nominal` says the name is not the size. */
-  readonly section?: { readonly name: string; readonly thickness: Quantity; readonly width: Quantity; readonly nominal: boolean }
+  readonly section?: {
+    readonly name: string
+    readonly thickness: Quantity
+    readonly width: Quantity
+    readonly nominal: boolean
+  }
   /** Other readings that would change the answer, e.g. "2,400 mm" or "2.4 mm"; empty when there is only one. */
   readonly rivals: readonly Quantity[]
   /** Said back to the person when something was decided in reading: "a couple is read as 2". */

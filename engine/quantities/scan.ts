@@ -11,21 +11,60 @@ export interface Scanned {
 }
 
 const vulgar: Readonly<Record<string, string>> = {
-  '½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3', '⅕': '1/5', '⅖': '2/5', '⅗': '3/5', '⅘': '4/5', '⅙': '1/6', '⅚': '5/6', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8',
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
 }
 
 /** The value of a one-character fraction. */
-export const vulgarFraction = (sign: string): Fraction | undefined => (vulgar[sign] ? new Fraction(vulgar[sign]) : undefined)
+export const vulgarFraction = (sign: string): Fraction | undefined =>
+  vulgar[sign] ? new Fraction(vulgar[sign]) : undefined
 
 const plain: Readonly<Record<string, string>> = {
-  '’': "'", '‘': "'", '′': "'", 'ʹ': "'", '`': "'", '´': "'", '”': '"', '“': '"', '″': '"', 'ʺ': '"', '–': '-', '—': '-', '−': '-', '‐': '-', '‑': '-', '×': 'x', '⁄': '/', '∕': '/', '٪': '%', '％': '%', '．': '.', '，': ',',
+  '’': "'",
+  '‘': "'",
+  '′': "'",
+  ʹ: "'",
+  '`': "'",
+  '´': "'",
+  '”': '"',
+  '“': '"',
+  '″': '"',
+  ʺ: '"',
+  '–': '-',
+  '—': '-',
+  '−': '-',
+  '‐': '-',
+  '‑': '-',
+  '×': 'x',
+  '⁄': '/',
+  '∕': '/',
+  '٪': '%',
+  '％': '%',
+  '．': '.',
+  '，': ',',
 }
 
 /** The same characters in their plainest form, one for one, so that offsets hold. */
 export function plainForm(message: string): string {
   let text = ''
   for (const char of message) {
-    if (char.length > 1) { text += '\u0000'.repeat(char.length); continue }
+    if (char.length > 1) {
+      text += '\u0000'.repeat(char.length)
+      continue
+    }
     const code = char.charCodeAt(0)
     if (code < 0x80) text += char
     else if (code >= 0xff10 && code <= 0xff19) text += String.fromCharCode(code - 0xff10 + 48)
@@ -48,7 +87,11 @@ export function scan(text: string): Scanned[] {
   while (at < text.length) {
     const char = text[at] as string
     const start = at
-    if (/\s/.test(char)) { at++; glued = false; continue }
+    if (/\s/.test(char)) {
+      at++
+      glued = false
+      continue
+    }
     let sort: Scanned['sort'] = 'sign'
     if (isDigit(char) || ((char === '.' || char === ',') && isDigit(text[at + 1]) && !isDigit(text[at - 1]))) {
       sort = 'digits'
@@ -60,7 +103,10 @@ export function scan(text: string): Scanned[] {
       at++
       while (at < text.length && /[\p{L}\p{M}]/u.test(text[at] as string)) at++
       // "isn't", "men's": an apostrophe inside a word belongs to it.
-      if (text[at] === "'" && /[a-z]/i.test(text[at + 1] ?? '') ) { at++; while (at < text.length && /[a-z]/i.test(text[at] as string)) at++ }
+      if (text[at] === "'" && /[a-z]/i.test(text[at + 1] ?? '')) {
+        at++
+        while (at < text.length && /[a-z]/i.test(text[at] as string)) at++
+      }
     } else at++
     tokens.push({ text: text.slice(start, at), start, end: at, sort, glued })
     glued = true

@@ -6,9 +6,21 @@ import type { Reading } from './reading.ts'
 import type { Scanned } from './scan.ts'
 import { unitAt } from './unit-words.ts'
 
-export interface SectionRead { readonly section: NonNullable<Reading['section']>; readonly next: number }
+export interface SectionRead {
+  readonly section: NonNullable<Reading['section']>
+  readonly next: number
+}
 
-const spoken: Readonly<Record<string, string>> = { one: '1', two: '2', three: '3', four: '4', six: '6', eight: '8', ten: '10', twelve: '12' }
+const spoken: Readonly<Record<string, string>> = {
+  one: '1',
+  two: '2',
+  three: '3',
+  four: '4',
+  six: '6',
+  eight: '8',
+  ten: '10',
+  twelve: '12',
+}
 
 /** The section that begins at a token. A nominal size is a name: its actual size comes from the dressed-lumber table. */
 export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead | null {
@@ -22,23 +34,37 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
   const [small, large] = [dressedLumber[a], dressedLumber[b]]
   // "10 x 12 ft", "12 by 36 inches": a size with a unit is two lengths, not a name; "2x4x8" carries its length on.
   const unit = unitAt(tokens, second.next, false)
-  if (small && large && Number(b) <= 12 && (!unit || unit.doubtful === true && unit.unit !== 'in') && isStick(a, b)) {
-    return { next: second.next, section: { name: `${a}x${b}`, thickness: quantity(small, 'in'), width: quantity(large, 'in'), nominal: true } }
+  if (small && large && Number(b) <= 12 && (!unit || (unit.doubtful === true && unit.unit !== 'in')) && isStick(a, b)) {
+    return {
+      next: second.next,
+      section: { name: `${a}x${b}`, thickness: quantity(small, 'in'), width: quantity(large, 'in'), nominal: true },
+    }
   }
   const sizes = [Number(a), Number(b)]
-  if (!/^\d+$/.test(a) || !/^\d+$/.test(b) || sizes.some((it) => it < 12 || it > 300) || Math.min(...sizes) > 150) return null
+  if (!/^\d+$/.test(a) || !/^\d+$/.test(b) || sizes.some((it) => it < 12 || it > 300) || Math.min(...sizes) > 150)
+    return null
   if (unit && unit.unit !== 'mm') return null
-  const [thin, wide] = sizes[0] as number < (sizes[1] as number) ? [a, b] : [b, a]
-  return { next: unit ? unit.next : second.next, section: { name: `${a}x${b}`, thickness: quantity(thin as string, 'mm'), width: quantity(wide as string, 'mm'), nominal: false } }
+  const [thin, wide] = (sizes[0] as number) < (sizes[1] as number) ? [a, b] : [b, a]
+  return {
+    next: unit ? unit.next : second.next,
+    section: {
+      name: `${a}x${b}`,
+      thickness: quantity(thin as string, 'mm'),
+      width: quantity(wide as string, 'mm'),
+      nominal: false,
+    },
+  }
 }
 
 /** Sizes that sticks are sold in: no wider than a 12, no thicker than it is wide. A 10x12 is a shed, an 8x10 a rug. */
-const isStick = (a: string, b: string): boolean => new Fraction(a).compare(new Fraction(b)) <= 0 && new Fraction(a).compare(8) < 0
+const isStick = (a: string, b: string): boolean =>
+  new Fraction(a).compare(new Fraction(b)) <= 0 && new Fraction(a).compare(8) < 0
 
 function sideAt(tokens: readonly Scanned[], at: number): { name: string; next: number } | null {
   const token = tokens[at]
   if (!token) return null
-  if (token.text === '5' && tokens[at + 1]?.text === '/' && tokens[at + 2]?.text === '4') return { name: '5/4', next: at + 3 }
+  if (token.text === '5' && tokens[at + 1]?.text === '/' && tokens[at + 2]?.text === '4')
+    return { name: '5/4', next: at + 3 }
   if (token.sort === 'digits' && /^\d+$/.test(token.text)) return { name: token.text, next: at + 1 }
   const word = spoken[token.text.toLowerCase()]
   return word ? { name: word, next: at + 1 } : null

@@ -45,7 +45,8 @@ function showNumber(amount: Amount, style: 'fraction' | 'decimal'): string {
 
 const irregular: Record<string, string> = { foot: 'feet', inch: 'inches' }
 const plural = (noun: string): string =>
-  irregular[noun] ?? (/(s|x|ch|sh)$/.test(noun) ? `${noun}es` : /[^aeiou]y$/.test(noun) ? `${noun.slice(0, -1)}ies` : `${noun}s`)
+  irregular[noun] ??
+  (/(s|x|ch|sh)$/.test(noun) ? `${noun}es` : /[^aeiou]y$/.test(noun) ? `${noun.slice(0, -1)}ies` : `${noun}s`)
 
 /** `1 bag`, `23 bags`, `0 bags`. */
 export const counted = (number: Amount, noun: string): string => {
@@ -64,7 +65,16 @@ function showFeet(amount: Fraction): string {
   return feet.equals(0) ? `${sign}${mixed(rest)} in` : `${sign}${mixed(feet)} ft ${mixed(rest)} in`
 }
 
-const wordUnits: Readonly<Record<string, string>> = { min: 'minute', h: 'hour', day: 'day', week: 'week', month: 'month', year: 'year', ton: 'ton', tonne: 'tonne' }
+const wordUnits: Readonly<Record<string, string>> = {
+  min: 'minute',
+  h: 'hour',
+  day: 'day',
+  week: 'week',
+  month: 'month',
+  year: 'year',
+  ton: 'ton',
+  tonne: 'tonne',
+}
 
 /** The quantity in its own unit. Exact fractions of an inch stay fractions; what is approximate is rounded to four figures. */
 export function show(q: Quantity): string {
@@ -75,12 +85,14 @@ export function show(q: Quantity): string {
   if (word) return counted(amount, word)
   if (q.unit === 'ft' && isExact(amount)) return showFeet(amount)
   if (q.kind === 'number') return showNumber(amount, 'decimal')
-  if (q.kind === 'money') return `${unit.sign} ${isExact(amount) ? decimal(amount.valueOf(), 2) : rounded(toNumber(amount))}`
+  if (q.kind === 'money')
+    return `${unit.sign} ${isExact(amount) ? decimal(amount.valueOf(), 2) : rounded(toNumber(amount))}`
   // A worked moisture or humidity is no finer than a tenth of a point.
   if (q.kind === 'percent' && !isExact(amount)) return `${decimal(toNumber(amount), 1)} %`
   if (q.unit === 'deg') return `${showNumber(amount, 'decimal')}°`
   // Metric sizes are written as decimals where they end, else as a fraction rather than a rounded figure (28 4/17 mm).
-  const style = q.unit === 'in' || (unit.kind === 'length' && isExact(amount) && !isDecimal(amount)) ? 'fraction' : 'decimal'
+  const style =
+    q.unit === 'in' || (unit.kind === 'length' && isExact(amount) && !isDecimal(amount)) ? 'fraction' : 'decimal'
   return `${showNumber(amount, style)} ${unit.sign}`
 }
 

@@ -1,26 +1,140 @@
 // This file is about what people call each unit.
 import type { Scanned } from './scan.ts'
 
-export interface UnitRead { readonly unit: string; readonly next: number; /** A bare `in`, `m`, `C` or `'`, which may be something else. */ readonly doubtful?: boolean }
+export interface UnitRead {
+  readonly unit: string
+  readonly next: number /** A bare `in`, `m`, `C` or `'`, which may be something else. */
+  readonly doubtful?: boolean
+}
 
 const lengths: Readonly<Record<string, string>> = {
-  in: 'in', inch: 'in', inches: 'in', inchs: 'in', ins: 'in', incher: 'in', '"': 'in', ft: 'ft', foot: 'ft', feet: 'ft', foots: 'ft', feets: 'ft', fts: 'ft', footer: 'ft', footers: 'ft', "'": 'ft',
-  yd: 'yd', yds: 'yd', yard: 'yd', yards: 'yd', mm: 'mm', mms: 'mm', millimeter: 'mm', millimetre: 'mm', millimeters: 'mm', millimetres: 'mm', mil: 'mm', mils: 'mm',
-  cm: 'cm', cms: 'cm', centimeter: 'cm', centimetre: 'cm', centimeters: 'cm', centimetres: 'cm', m: 'm', meter: 'm', metre: 'm', meters: 'm', metres: 'm', mtr: 'm', mtrs: 'm',
+  in: 'in',
+  inch: 'in',
+  inches: 'in',
+  inchs: 'in',
+  ins: 'in',
+  incher: 'in',
+  '"': 'in',
+  ft: 'ft',
+  foot: 'ft',
+  feet: 'ft',
+  foots: 'ft',
+  feets: 'ft',
+  fts: 'ft',
+  footer: 'ft',
+  footers: 'ft',
+  "'": 'ft',
+  yd: 'yd',
+  yds: 'yd',
+  yard: 'yd',
+  yards: 'yd',
+  mm: 'mm',
+  mms: 'mm',
+  millimeter: 'mm',
+  millimetre: 'mm',
+  millimeters: 'mm',
+  millimetres: 'mm',
+  mil: 'mm',
+  mils: 'mm',
+  cm: 'cm',
+  cms: 'cm',
+  centimeter: 'cm',
+  centimetre: 'cm',
+  centimeters: 'cm',
+  centimetres: 'cm',
+  m: 'm',
+  meter: 'm',
+  metre: 'm',
+  meters: 'm',
+  metres: 'm',
+  mtr: 'm',
+  mtrs: 'm',
 }
 const others: Readonly<Record<string, string>> = {
-  lb: 'lb', lbs: 'lb', pound: 'lb', pounds: 'lb', pounder: 'lb', pounders: 'lb', kg: 'kg', kgs: 'kg', kilo: 'kg', kilos: 'kg', kilogram: 'kg', kilograms: 'kg', kilogramme: 'kg', kilogrammes: 'kg',
-  ton: 'ton', tons: 'ton', tonne: 'tonne', tonnes: 'tonne', l: 'L', liter: 'L', litre: 'L', liters: 'L', litres: 'L', ltr: 'L', ltrs: 'L', gal: 'gal', gals: 'gal', gallon: 'gal', gallons: 'gal',
-  pcf: 'lb/ft3', '%': 'percent', percent: 'percent', pct: 'percent', percents: 'percent',
-  min: 'min', mins: 'min', minute: 'min', minutes: 'min', h: 'h', hr: 'h', hrs: 'h', hour: 'h', hours: 'h', day: 'day', days: 'day', week: 'week', weeks: 'week', wk: 'week', wks: 'week',
-  month: 'month', months: 'month', mo: 'month', mos: 'month', mth: 'month', mths: 'month', year: 'year', years: 'year', yr: 'year', yrs: 'year',
-  sqft: 'ft2', sf: 'ft2', sqm: 'm2', cuft: 'ft3', cf: 'ft3', cuyd: 'yd3', cy: 'yd3',
-  dollar: 'USD', dollars: 'USD', buck: 'USD', bucks: 'USD', euro: 'EUR', euros: 'EUR', quid: 'GBP',
+  lb: 'lb',
+  lbs: 'lb',
+  pound: 'lb',
+  pounds: 'lb',
+  pounder: 'lb',
+  pounders: 'lb',
+  kg: 'kg',
+  kgs: 'kg',
+  kilo: 'kg',
+  kilos: 'kg',
+  kilogram: 'kg',
+  kilograms: 'kg',
+  kilogramme: 'kg',
+  kilogrammes: 'kg',
+  ton: 'ton',
+  tons: 'ton',
+  tonne: 'tonne',
+  tonnes: 'tonne',
+  l: 'L',
+  liter: 'L',
+  litre: 'L',
+  liters: 'L',
+  litres: 'L',
+  ltr: 'L',
+  ltrs: 'L',
+  gal: 'gal',
+  gals: 'gal',
+  gallon: 'gal',
+  gallons: 'gal',
+  pcf: 'lb/ft3',
+  '%': 'percent',
+  percent: 'percent',
+  pct: 'percent',
+  percents: 'percent',
+  min: 'min',
+  mins: 'min',
+  minute: 'min',
+  minutes: 'min',
+  h: 'h',
+  hr: 'h',
+  hrs: 'h',
+  hour: 'h',
+  hours: 'h',
+  day: 'day',
+  days: 'day',
+  week: 'week',
+  weeks: 'week',
+  wk: 'week',
+  wks: 'week',
+  month: 'month',
+  months: 'month',
+  mo: 'month',
+  mos: 'month',
+  mth: 'month',
+  mths: 'month',
+  year: 'year',
+  years: 'year',
+  yr: 'year',
+  yrs: 'year',
+  sqft: 'ft2',
+  sf: 'ft2',
+  sqm: 'm2',
+  cuft: 'ft3',
+  cf: 'ft3',
+  cuyd: 'yd3',
+  cy: 'yd3',
+  dollar: 'USD',
+  dollars: 'USD',
+  buck: 'USD',
+  bucks: 'USD',
+  euro: 'EUR',
+  euros: 'EUR',
+  quid: 'GBP',
 }
 const powers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  square: { in: 'in2', ft: 'ft2', m: 'm2' }, cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', m: 'm3' },
+  square: { in: 'in2', ft: 'ft2', m: 'm2' },
+  cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', m: 'm3' },
 }
-const signOfPower: Readonly<Record<string, 'square' | 'cubic'>> = { '²': 'square', '2': 'square', '³': 'cubic', '3': 'cubic' }
+const signOfPower: Readonly<Record<string, 'square' | 'cubic'>> = {
+  '²': 'square',
+  '2': 'square',
+  '³': 'cubic',
+  '3': 'cubic',
+}
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
@@ -30,20 +144,78 @@ function slipped(word: string): string | undefined {
   if (word.length < 5 || meansItself.has(word)) return undefined
   return forgiving.find(([known]) => Math.abs(known.length - word.length) <= 1 && nearly(word, known))?.[1]
 }
-const meansItself = new Set(['found', 'round', 'sound', 'bound', 'mound', 'founds', 'rounds', 'sounds', 'bounds', 'mounds', 'hound', 'wound', 'matter', 'enter', 'after', 'pitches', 'finches', 'winches', 'cinches', 'pinches', 'later', 'letter', 'footed', 'weeds', 'weeks', 'yarn', 'hours', 'ours', 'tours', 'fours', 'quart', 'tonnes', 'minutes', 'wards', 'cards', 'hards', 'guards', 'boards', 'lards', 'meets', 'filters', 'mouth', 'mouths', 'north', 'fence', 'bench', 'clinch', 'bucket', 'ducks', 'bunches', 'trenches', 'liner', 'liners', 'litter', 'jitters'])
+const meansItself = new Set([
+  'found',
+  'round',
+  'sound',
+  'bound',
+  'mound',
+  'founds',
+  'rounds',
+  'sounds',
+  'bounds',
+  'mounds',
+  'hound',
+  'wound',
+  'matter',
+  'enter',
+  'after',
+  'pitches',
+  'finches',
+  'winches',
+  'cinches',
+  'pinches',
+  'later',
+  'letter',
+  'footed',
+  'weeds',
+  'weeks',
+  'yarn',
+  'hours',
+  'ours',
+  'tours',
+  'fours',
+  'quart',
+  'tonnes',
+  'minutes',
+  'wards',
+  'cards',
+  'hards',
+  'guards',
+  'boards',
+  'lards',
+  'meets',
+  'filters',
+  'mouth',
+  'mouths',
+  'north',
+  'fence',
+  'bench',
+  'clinch',
+  'bucket',
+  'ducks',
+  'bunches',
+  'trenches',
+  'liner',
+  'liners',
+  'litter',
+  'jitters',
+])
 
 function nearly(a: string, b: string): boolean {
   let i = 0
   while (i < a.length && i < b.length && a[i] === b[i]) i++
   const [x, y] = [a.slice(i), b.slice(i)]
-  if (a.length === b.length) return x.slice(1) === y.slice(1) || (x[0] === y[1] && x[1] === y[0] && x.slice(2) === y.slice(2))
+  if (a.length === b.length)
+    return x.slice(1) === y.slice(1) || (x[0] === y[1] && x[1] === y[0] && x.slice(2) === y.slice(2))
   return a.length > b.length ? x.slice(1) === y : x === y.slice(1)
 }
 
 /** The unit that stands at a token, "8-foot" and "60 lb" alike. Longer ones first: "square feet a gallon" before "square feet". */
 export function unitAt(tokens: readonly Scanned[], at: number, metric: boolean): UnitRead | null {
   let from = at
-  if (tokens[from]?.text === '-' && tokens[from]?.glued && tokens[from + 1]?.glued && tokens[from + 1]?.sort === 'word') from++
+  if (tokens[from]?.text === '-' && tokens[from]?.glued && tokens[from + 1]?.glued && tokens[from + 1]?.sort === 'word')
+    from++
   const single = oneUnit(tokens, from, metric)
   if (!single) return null
   const per = perUnit(tokens, single, metric)
@@ -61,7 +233,11 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
     const unit = base && powers[power]?.[base]
     return unit ? { unit, next: dotAfter(tokens, from + 1, lower(tokens[from])) } : null
   }
-  if ((word === 'fl' || word === 'fluid') && /^(oz|ounce|ounces)$/.test(lower(tokens[tokens[at + 1]?.text === '.' ? at + 2 : at + 1]))) return { unit: 'floz', next: (tokens[at + 1]?.text === '.' ? at + 2 : at + 1) + 1 }
+  if (
+    (word === 'fl' || word === 'fluid') &&
+    /^(oz|ounce|ounces)$/.test(lower(tokens[tokens[at + 1]?.text === '.' ? at + 2 : at + 1]))
+  )
+    return { unit: 'floz', next: (tokens[at + 1]?.text === '.' ? at + 2 : at + 1) + 1 }
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
   if (word === 'imperial' && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
   if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }
@@ -76,15 +252,32 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   const power = raised?.glued ? signOfPower[raised.text] : undefined
   const unit = power && powers[power]?.[found]
   if (unit) return { unit, next: at + (tokens[at + 1]?.text === '^' ? 3 : 2) }
-  return { unit: found, next: dotAfter(tokens, at + 1, word), ...(/^(in|m|l|h|min|mo|t|')$/.test(word) ? { doubtful: true } : {}) }
+  return {
+    unit: found,
+    next: dotAfter(tokens, at + 1, word),
+    ...(/^(in|m|l|h|min|mo|t|')$/.test(word) ? { doubtful: true } : {}),
+  }
 }
 
-/** "in." and "ft." end in a point of their own when a small letter or a digit goes on. */
+/** "6 in. of gravel": the point is the unit's own where the phrase goes on; before anything else it ends a sentence. */
 const dotAfter = (tokens: readonly Scanned[], at: number, word: string): number =>
-  tokens[at]?.text === '.' && tokens[at]?.glued && /^(in|ft|yd|lb|lbs|gal|sq|cu|hr|yr|wk|mo)$/.test(word) && /^[a-z0-9x,;]/.test(tokens[at + 1]?.text ?? '') ? at + 1 : at
+  tokens[at]?.text === '.' &&
+  tokens[at]?.glued &&
+  /^(in|ft|yd|lb|lbs|gal|sq|cu|hr|yr|wk|mo)$/.test(word) &&
+  (/^[\dx,;]/.test(tokens[at + 1]?.text ?? '') || goesOn.has(lower(tokens[at + 1])))
+    ? at + 1
+    : at
+const goesOn = new Set(
+  'of x by wide deep long tall high thick across apart square hole holes post posts picket pickets gap gaps board boards gravel stone rock concrete bag bags on between and or to from in at max maximum the diameter dia bay bays gate'.split(
+    ' ',
+  ),
+)
 
 const perVolume: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  ft2: { gal: 'ft2/gal' }, m2: { L: 'm2/L' }, lb: { ft3: 'lb/ft3' }, kg: { m3: 'kg/m3' },
+  ft2: { gal: 'ft2/gal' },
+  m2: { L: 'm2/L' },
+  lb: { ft3: 'lb/ft3' },
+  kg: { m3: 'kg/m3' },
 }
 
 /** "square feet a gallon", "m² per litre", "lb/ft3". */
@@ -92,7 +285,12 @@ function perUnit(tokens: readonly Scanned[], read: UnitRead, metric: boolean): U
   const below = perVolume[read.unit]
   if (!below) return null
   const joint = lower(tokens[read.next])
-  const from = joint === '/' || joint === 'per' || joint === 'a' || joint === 'each' ? read.next + 1 : joint === 'to' && /^(a|the)$/.test(lower(tokens[read.next + 1])) ? read.next + 2 : -1
+  const from =
+    joint === '/' || joint === 'per' || joint === 'a' || joint === 'each'
+      ? read.next + 1
+      : joint === 'to' && /^(a|the)$/.test(lower(tokens[read.next + 1]))
+        ? read.next + 2
+        : -1
   if (from < 0) return null
   const under = oneUnit(tokens, from, metric)
   const unit = under && below[under.unit]

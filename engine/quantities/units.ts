@@ -3,13 +3,38 @@ import Fraction from 'fraction.js'
 
 /** What sort of thing a quantity measures. `number` is a bare ratio; `count` counts things that have a name. */
 export type Kind =
-  | 'length' | 'area' | 'volume' | 'mass' | 'density' | 'coverage' | 'temperature' | 'temperatureDifference'
-  | 'duration' | 'percent' | 'angle' | 'count' | 'number' | 'money'
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'density'
+  | 'coverage'
+  | 'temperature'
+  | 'temperatureDifference'
+  | 'duration'
+  | 'percent'
+  | 'angle'
+  | 'count'
+  | 'number'
+  | 'money'
 
 /** Powers of the things that are measured for themselves. Lines of arithmetic are checked with these. */
-export interface Dimension { readonly length: number; readonly mass: number; readonly heat: number; readonly time: number; readonly money: number }
+export interface Dimension {
+  readonly length: number
+  readonly mass: number
+  readonly heat: number
+  readonly time: number
+  readonly money: number
+}
 
-const dimension = (part: Partial<Dimension> = {}): Dimension => ({ length: 0, mass: 0, heat: 0, time: 0, money: 0, ...part })
+const dimension = (part: Partial<Dimension> = {}): Dimension => ({
+  length: 0,
+  mass: 0,
+  heat: 0,
+  time: 0,
+  money: 0,
+  ...part,
+})
 
 export const dimensionOf: Record<Kind, Dimension> = {
   length: dimension({ length: 1 }),

@@ -6,7 +6,8 @@ import { furnish } from '../house.ts'
 import { readSettings } from '../settings.ts'
 import { inTerminal } from './terminal.ts'
 
-const usage = 'npm run --silent ask -- "question" ["next turn" …]\n  --json prints one Answer a line; --export FILE.json keeps the conversation for an audit'
+const usage =
+  'npm run --silent ask -- "question" ["next turn" …]\n  --json prints one Answer a line; --export FILE.json keeps the conversation for an audit'
 
 async function main(args: readonly string[]): Promise<number> {
   const json = args.includes('--json')
@@ -24,17 +25,26 @@ async function main(args: readonly string[]): Promise<number> {
     const { answer, job } = await house.assistant.turn({ said, before: turns })
     turns.push({ n: turns.length, said, answer, job })
     if (json) process.stdout.write(`${JSON.stringify(answer)}\n`)
-    else process.stdout.write(`${inTerminal(said, answer, { colour: process.stdout.isTTY === true && !process.env.NO_COLOR, width: Math.min(process.stdout.columns || 80, 100) })}\n`)
+    else
+      process.stdout.write(
+        `${inTerminal(said, answer, { colour: process.stdout.isTTY === true && !process.env.NO_COLOR, width: Math.min(process.stdout.columns || 80, 100) })}\n`,
+      )
   }
   if (file) {
-    const conversation = { id: 'terminal', title: (questions[0] as string).slice(0, 80), created: new Date().toISOString() }
+    const conversation = {
+      id: 'terminal',
+      title: (questions[0] as string).slice(0, 80),
+      created: new Date().toISOString(),
+    }
     writeFileSync(file, `${JSON.stringify(exportConversation(turns, conversation), null, 1)}\n`)
   }
   return 0
 }
 
 main(process.argv.slice(2)).then(
-  (code) => { process.exitCode = code },
+  (code) => {
+    process.exitCode = code
+  },
   (fault: unknown) => {
     process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
     process.exitCode = 1

@@ -31,22 +31,29 @@ async function main(args: readonly string[]): Promise<number> {
     return 2
   }
   const exported = parsed.data
-  if (exported.plumbpost.version !== version) process.stdout.write(`Exported by version ${exported.plumbpost.version}; worked again by ${version}.\n`)
+  if (exported.plumbpost.version !== version)
+    process.stdout.write(`Exported by version ${exported.plumbpost.version}; worked again by ${version}.\n`)
   for (const [table, edition] of Object.entries(editions)) {
     const theirs = exported.plumbpost.editions[table]
-    if (theirs !== edition) process.stdout.write(`Table “${table}”: the export used ${theirs ?? 'none'}; here it is ${edition}.\n`)
+    if (theirs !== edition)
+      process.stdout.write(`Table “${table}”: the export used ${theirs ?? 'none'}; here it is ${edition}.\n`)
   }
   const differences = await audit(exported)
-  for (const it of differences) process.stdout.write(`turn ${it.turn}: ${it.what}\n  exported: ${it.exported}\n  worked:   ${it.worked}\n`)
+  for (const it of differences)
+    process.stdout.write(`turn ${it.turn}: ${it.what}\n  exported: ${it.exported}\n  worked:   ${it.worked}\n`)
   const figures = exported.turns.reduce((sum, turn) => sum + turn.answer.figures.length, 0)
-  process.stdout.write(differences.length === 0
-    ? `${exported.turns.length} turns, ${figures} figures worked again: no difference.\n`
-    : `${differences.length} differences.\n`)
+  process.stdout.write(
+    differences.length === 0
+      ? `${exported.turns.length} turns, ${figures} figures worked again: no difference.\n`
+      : `${differences.length} differences.\n`,
+  )
   return differences.length === 0 ? 0 : 1
 }
 
 main(process.argv.slice(2)).then(
-  (code) => { process.exitCode = code },
+  (code) => {
+    process.exitCode = code
+  },
   (fault: unknown) => {
     process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
     process.exitCode = 1

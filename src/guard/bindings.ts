@@ -1,7 +1,22 @@
 // This file is about bindings: the request of a reader, held against the message, the vocabulary and the job.
 // Whatever cannot be traced to what the person said, to an earlier result or to a declared usual value counts as not told.
 import {
-  amountIn, type Decision, fitted, isPlace, isQuantity, type Job, parseValue, type Quantity, quantity, readQuantities, systemOf, type Value, vocabulary, type Wanted, type Word, yard,
+  amountIn,
+  type Decision,
+  fitted,
+  isPlace,
+  isQuantity,
+  type Job,
+  parseValue,
+  type Quantity,
+  quantity,
+  readQuantities,
+  systemOf,
+  type Value,
+  vocabulary,
+  type Wanted,
+  type Word,
+  yard,
 } from '../../engine/index.ts'
 import type { Heard, Tagged } from '../readers/reader.ts'
 import type { Request, Told } from '../request.ts'
@@ -13,10 +28,18 @@ export interface Held extends Decision {
   readonly accepted: 'said' | 'usual'
 }
 
-export interface Refused { readonly word: string; readonly why: string }
+export interface Refused {
+  readonly word: string
+  readonly why: string
+}
 
 /** A quantity that two readers take for different words: the person is asked. */
-export interface Torn { readonly tag: string; readonly said: string; readonly words: readonly [string, string]; readonly at: string }
+export interface Torn {
+  readonly tag: string
+  readonly said: string
+  readonly words: readonly [string, string]
+  readonly at: string
+}
 
 export interface Bindings {
   readonly held: readonly Held[]
@@ -32,8 +55,14 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
   const refused: Refused[] = []
   for (const told of request.told) {
     const word = vocabulary.get(told.word)
-    if (!word) { refused.push({ word: told.word, why: `“${told.word}” is no word of the vocabulary` }); continue }
-    if (!isPlace(told.at)) { refused.push({ word: word.name, why: `“${told.at}” is no place` }); continue }
+    if (!word) {
+      refused.push({ word: told.word, why: `“${told.word}” is no word of the vocabulary` })
+      continue
+    }
+    if (!isPlace(told.at)) {
+      refused.push({ word: word.name, why: `“${told.at}” is no place` })
+      continue
+    }
     if (torn.some((it) => it.tag === told.from.tag || it.words.includes(word.name))) continue
     const ownOption = own?.told.find((it) => it.word === word.name)?.from.option
     if (told.from.option && ownOption && ownOption !== told.from.option) {
@@ -41,9 +70,18 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
       continue
     }
     const result = hold(told, word, said, readings, job)
-    if ('why' in result) { refused.push({ word: word.name, why: result.why }); continue }
-    if (held.some((it) => it.word === word.name && it.at === told.at)) { refused.push({ word: word.name, why: 'it is told twice' }); continue }
-    if (result.tag && held.some((it) => it.tag === result.tag)) { refused.push({ word: word.name, why: `“${result.tag}” is already taken for another word` }); continue }
+    if ('why' in result) {
+      refused.push({ word: word.name, why: result.why })
+      continue
+    }
+    if (held.some((it) => it.word === word.name && it.at === told.at)) {
+      refused.push({ word: word.name, why: 'it is told twice' })
+      continue
+    }
+    if (result.tag && held.some((it) => it.tag === result.tag)) {
+      refused.push({ word: word.name, why: `“${result.tag}” is already taken for another word` })
+      continue
+    }
     held.push({ ...result, word: word.name, at: told.at, turn })
   }
   const wants = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
@@ -66,7 +104,12 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
     const earlier = job.results.find((it) => it.ref === tag)
     if (!earlier) return { why: `there is no “${tag}”` }
     if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind) return { why: `“${tag}” is no ${word.label}` }
-    return { value: { ...earlier.value, unit: word.noun ?? earlier.value.unit }, tag: null, firmness: 'exactly', accepted: 'said' }
+    return {
+      value: { ...earlier.value, unit: word.noun ?? earlier.value.unit },
+      tag: null,
+      firmness: 'exactly',
+      accepted: 'said',
+    }
   }
   if (quote !== null) {
     if (!occursIn(said, quote)) return { why: `“${quote}” is not in the message` }
@@ -74,7 +117,9 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
     if (/^\s*(no|none|without|zero|nil|any)\b/i.test(quote)) {
       const least = word.possible?.least
       const nought = least === undefined ? undefined : noughtOf(word, least, system)
-      return nought === undefined ? { why: `${word.label} cannot be none` } : { value: nought, tag: null, firmness: 'exactly', accepted: 'said' }
+      return nought === undefined
+        ? { why: `${word.label} cannot be none` }
+        : { value: nought, tag: null, firmness: 'exactly', accepted: 'said' }
     }
     const found = readQuantities(quote, { system })
     const [only] = found
@@ -84,7 +129,9 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
   if (usual) {
     const text = word.usual && (system === 'metric' ? (word.usual.metric ?? word.usual.value) : word.usual.value)
     const value = text === undefined ? undefined : parseValue(word, text, system)
-    return value === undefined ? { why: `${word.label} has no usual value` } : { value, tag: null, firmness: 'exactly', accepted: 'usual' }
+    return value === undefined
+      ? { why: `${word.label} has no usual value` }
+      : { value, tag: null, firmness: 'exactly', accepted: 'usual' }
   }
   return { why: 'nothing says where it comes from' }
 }
@@ -99,7 +146,9 @@ function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: strin
   const tag = reading.tag || null
   if (reading.firmness === 'range') return { why: `“${reading.said}” is a range; one figure is needed` }
   const value: Quantity | undefined = reading.section
-    ? (word.kind === 'length' ? reading.section.width : undefined)
+    ? word.kind === 'length'
+      ? reading.section.width
+      : undefined
     : fitted(word, reading.quantity, reading.bare, system)
   if (!value) return { why: `“${reading.said}” is no ${word.label}` }
   const counted = word.kind === 'count' ? quantity(value.amount, word.noun ?? 'ratio') : value
@@ -117,7 +166,12 @@ function tornBetween(request: Request, own: Request, readings: readonly Tagged[]
     const reading = readings.find((it) => it.tag === mine.from.tag)
     const word = theirs && vocabulary.get(theirs.word)
     if (!theirs || !reading || !word || theirs.word === mine.word || 'why' in ofReading(reading, word, job)) continue
-    torn.push({ tag: reading.tag, said: reading.said, words: [theirs.word, mine.word], at: theirs.at === mine.at ? mine.at : yard })
+    torn.push({
+      tag: reading.tag,
+      said: reading.said,
+      words: [theirs.word, mine.word],
+      at: theirs.at === mine.at ? mine.at : yard,
+    })
   }
   return torn
 }

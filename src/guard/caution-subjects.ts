@@ -41,6 +41,9 @@ const alone: readonly RegExp[] = [
 
 /** Whether the piece speaks of a caution's subject. */
 export function isCautionSubject(piece: string): boolean {
-  const text = folded(piece).replace(/[*_"“”]/g, '').replace(/\s+/g, ' ').slice(0, 4000)
+  const text = folded(piece)
+    .replace(/[*_"“”]/g, '')
+    .replace(/\s+/g, ' ')
+    .slice(0, 4000)
   return alone.some((topic) => topic.test(text))
 }

@@ -9,6 +9,8 @@ export function cautionsFor(calledUp: readonly CautionCode[], alreadyTold: reado
     const whole = calledUp.includes(code) || !alreadyTold.includes(code)
     return { code, text: whole ? full : (line ?? full), standing: !whole }
   })
-  const others = [...new Set(calledUp)].filter((code) => !standingCautions.includes(code)).map((code) => ({ code, text: cautionFor(code).full, standing: false }))
+  const others = [...new Set(calledUp)]
+    .filter((code) => !standingCautions.includes(code))
+    .map((code) => ({ code, text: cautionFor(code).full, standing: false }))
   return [...standing, ...others]
 }

@@ -38,8 +38,20 @@ function withSlots(piece: string, refs: Refs, userText: string): string {
 }
 
 const names: Readonly<Record<string, readonly string[]>> = {
-  in: ['in', 'inch', 'inches'], ft: ['ft', 'foot', 'feet'], mm: ['mm', 'millimeters', 'millimetres'], m: ['m', 'meters', 'metres'], lb: ['lb', 'lbs', 'pound', 'pounds'], kg: ['kg', 'kilos', 'kilograms'],
-  percent: ['%', 'percent'], ft3: ['ft³', 'ft3'], L: ['l', 'liters', 'litres'], month: ['month', 'months'], week: ['week', 'weeks'], weeks: ['weeks'], day: ['day', 'days'], gal: ['gal', 'gallons'],
+  in: ['in', 'inch', 'inches'],
+  ft: ['ft', 'foot', 'feet'],
+  mm: ['mm', 'millimeters', 'millimetres'],
+  m: ['m', 'meters', 'metres'],
+  lb: ['lb', 'lbs', 'pound', 'pounds'],
+  kg: ['kg', 'kilos', 'kilograms'],
+  percent: ['%', 'percent'],
+  ft3: ['ft³', 'ft3'],
+  L: ['l', 'liters', 'litres'],
+  month: ['month', 'months'],
+  week: ['week', 'weeks'],
+  weeks: ['weeks'],
+  day: ['day', 'days'],
+  gal: ['gal', 'gallons'],
 }
 const namesOf = (unit: string): readonly string[] => names[unit] ?? [unit.toLowerCase()]
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')

@@ -11,7 +11,10 @@ export interface Piece {
   readonly group: number
 }
 
-export interface Cut { readonly pieces: readonly Piece[]; readonly faults: readonly { readonly rule: string; readonly place: string }[] }
+export interface Cut {
+  readonly pieces: readonly Piece[]
+  readonly faults: readonly { readonly rule: string; readonly place: string }[]
+}
 
 /** Cuts a text in its normal form. What is neither a paragraph, a list, a table nor a heading is a fault. */
 export function cut(text: string): Cut {
@@ -35,9 +38,22 @@ export function cut(text: string): Cut {
   lines.forEach((line, i) => {
     const heading = /^ {0,3}(#{1,6})\s+(.*?)\s*#*$/.exec(line)
     const item = /^(\s*)(?:([-*+•])|(\d{1,4})([.)]))\s+(.*)$/.exec(line)
-    if (line.trim() === '') { endParagraph(); return }
-    if (heading) { endParagraph(); group++; expected = 0; add('heading', heading[2] as string); return }
-    if (/^ {0,3}(?:[-*_]\s*){3,}$/.test(line) || /^ {0,3}[=~-]{3,}\s*$/.test(line)) { endParagraph(); faults.push({ rule: 'R3-markup', place: `line ${i + 1}` }); return }
+    if (line.trim() === '') {
+      endParagraph()
+      return
+    }
+    if (heading) {
+      endParagraph()
+      group++
+      expected = 0
+      add('heading', heading[2] as string)
+      return
+    }
+    if (/^ {0,3}(?:[-*_]\s*){3,}$/.test(line) || /^ {0,3}[=~-]{3,}\s*$/.test(line)) {
+      endParagraph()
+      faults.push({ rule: 'R3-markup', place: `line ${i + 1}` })
+      return
+    }
     if (/^\s*\|.*\|\s*$/.test(line)) {
       endParagraph()
       if (!/^\s*\|/.test(lines[i - 1] ?? '')) group++
@@ -74,7 +90,11 @@ function sentences(text: string): string[] {
     if (!/[.!?…]/.test(text[i] as string)) continue
     let end = i + 1
     while (end < text.length && /[.!?…"'”’)*_\]]/.test(text[end] as string)) end++
-    if (end >= text.length || text[end] === ' ') { found.push(text.slice(start, end).trim()); start = end; i = end }
+    if (end >= text.length || text[end] === ' ') {
+      found.push(text.slice(start, end).trim())
+      start = end
+      i = end
+    }
   }
   if (text.slice(start).trim() !== '') found.push(text.slice(start).trim())
   return found.filter((it) => it !== '')
@@ -82,4 +102,6 @@ function sentences(text: string): string[] {
 
 /** Rule 3: what markdown may not hold. Bold, italic and plain tables are left. */
 export const hasMarkup = (piece: string): boolean =>
-  /[<>`\\]|~~|!\[|\]\s*\(|\]\s*\[|\[[^\]]*\]:|https?:|www\.|:\/\/|\$\$|\$[^$]*\$|&[a-z#]\w*;|^\s*>|\bjavascript:|^\s{4,}\S/i.test(piece) || /(?:^|\s)\[[^\]]{0,80}\]/.test(piece)
+  /[<>`\\]|~~|!\[|\]\s*\(|\]\s*\[|\[[^\]]*\]:|https?:|www\.|:\/\/|\$\$|\$[^$]*\$|&[a-z#]\w*;|^\s*>|\bjavascript:|^\s{4,}\S/i.test(
+    piece,
+  ) || /(?:^|\s)\[[^\]]{0,80}\]/.test(piece)

@@ -10,8 +10,14 @@ import { figuresInWords, ownTerms, romanNumeral } from './words.ts'
 
 export type { Ref } from './refs.ts'
 
-export interface Reason { readonly rule: string; /** Which piece, never its words. */ readonly place: string }
-export interface Verdict { readonly pass: boolean; readonly reasons: readonly Reason[] }
+export interface Reason {
+  readonly rule: string /** Which piece, never its words. */
+  readonly place: string
+}
+export interface Verdict {
+  readonly pass: boolean
+  readonly reasons: readonly Reason[]
+}
 export interface Passed {
   /** Markdown with the slots filled; empty when nothing stood. */
   readonly shown: string
@@ -34,7 +40,8 @@ export function guardProse(text: string, refs: Refs, userText: string): Verdict 
 
 /** What may be shown: pieces that pass, mended where they can be, redrawn with their slots filled. */
 export function passProse(text: string, refs: Refs, userText: string): Passed {
-  if (text.length > longest) return { shown: '', dropped: 1, reasons: [{ rule: 'R0-length', place: 'text' }], whole: false }
+  if (text.length > longest)
+    return { shown: '', dropped: 1, reasons: [{ rule: 'R0-length', place: 'text' }], whole: false }
   const { pieces, faults } = cut(normalForm(text))
   const own = termsOf(refs, userText)
   // A fault of structure, or a number broken over pieces, cannot be laid at one piece: then nothing stands.
@@ -48,14 +55,25 @@ export function passProse(text: string, refs: Refs, userText: string): Passed {
     if (troubles.length === 0) kept.push(better)
     else reasons.push(...troubles)
   }
-  return { shown: redraw(kept, refs), dropped: pieces.length - kept.length, reasons, whole: kept.length === pieces.length }
+  return {
+    shown: redraw(kept, refs),
+    dropped: pieces.length - kept.length,
+    reasons,
+    whole: kept.length === pieces.length,
+  }
 }
 
 const termsOf = (refs: Refs, userText: string): string =>
-  ownTerms([normalForm(userText), ...Object.values(refs).filter((ref) => ref.kind === 'term').map((ref) => `${ref.label} | ${printed(ref)}`)])
+  ownTerms([
+    normalForm(userText),
+    ...Object.values(refs)
+      .filter((ref) => ref.kind === 'term')
+      .map((ref) => `${ref.label} | ${printed(ref)}`),
+  ])
 
 // Numerals of every script, and signs that stand for them.
-const figureSigns = /[\p{N}%‰‱⅓\u2680-\u2685\u2800-\u28ff\u{1F030}-\u{1F0FF}\u{1F51F}〇零一二三四五六七八九十百千万億壹贰叁肆伍陆柒捌玖拾]/u
+const figureSigns =
+  /[\p{N}%‰‱⅓\u2680-\u2685\u2800-\u28ff\u{1F030}-\u{1F0FF}\u{1F51F}〇零一二三四五六七八九十百千万億壹贰叁肆伍陆柒捌玖拾]/u
 
 function troublesIn(piece: Piece, refs: Refs, own: string): Reason[] {
   const rules = new Set<string>()
@@ -64,12 +82,13 @@ function troublesIn(piece: Piece, refs: Refs, own: string): Reason[] {
   if (hasMarkup(piece.text.replace(/\|/g, ' '))) rules.add('R3-markup')
   if (/[^\P{L}\p{Script=Latin}]/u.test(bare)) rules.add('R4-script')
   if (figureSigns.test(bare)) rules.add('R6-character')
-  if (/([^\p{L}\p{N}\s.|*_-])\1{2,}/u.test(bare) || /([-_*])\1{3,}/.test(bare) || /\.{4,}/.test(bare)) rules.add('R6-signs')
+  if (/([^\p{L}\p{N}\s.|*_-])\1{2,}/u.test(bare) || /([-_*])\1{3,}/.test(bare) || /\.{4,}/.test(bare))
+    rules.add('R6-signs')
   for (const form of new Set([bare, unspaced(bare)])) {
     for (const { rule } of figuresInWords(form, own)) rules.add(rule)
     if (romanNumeral(form)) rules.add('R9-roman')
-    if (isCautionSubject(form.replace(/\u0001/g, ' '))) rules.add('R11-caution')
-    if (statesVerdict(form.replace(/\u0001/g, ' '))) rules.add('R12-verdict')
+    if (isCautionSubject(form.replace(/\ufffc/g, ' '))) rules.add('R11-caution')
+    if (statesVerdict(form.replace(/\ufffc/g, ' '))) rules.add('R12-verdict')
   }
   return [...rules].map((rule) => ({ rule, place: piece.place }))
 }
@@ -78,9 +97,13 @@ function troublesIn(piece: Piece, refs: Refs, own: string): Reason[] {
 function acrossPieces(pieces: readonly Piece[], own: string): Reason[] {
   const reasons: Reason[] = []
   for (let i = 1; i < pieces.length; i++) {
-    const [last, first] = [/[\p{L}]+[^\p{L}]*$/u.exec(pieces[i - 1]?.text ?? '')?.[0] ?? '', /^[^\p{L}]*[\p{L}]+/u.exec(pieces[i]?.text ?? '')?.[0] ?? '']
+    const [last, first] = [
+      /[\p{L}]+[^\p{L}]*$/u.exec(pieces[i - 1]?.text ?? '')?.[0] ?? '',
+      /^[^\p{L}]*[\p{L}]+/u.exec(pieces[i]?.text ?? '')?.[0] ?? '',
+    ]
     const joined = `${last.replace(/[^\p{L}]/gu, '')} ${first.replace(/[^\p{L}]/gu, '')}`
-    if (figuresInWords(joined, own).some((it) => it.rule === 'R7-number')) reasons.push({ rule: 'R7-number', place: pieces[i]?.place ?? '' })
+    if (figuresInWords(joined, own).some((it) => it.rule === 'R7-number'))
+      reasons.push({ rule: 'R7-number', place: pieces[i]?.place ?? '' })
   }
   return reasons
 }
@@ -94,10 +117,18 @@ function redraw(pieces: readonly Piece[], refs: Refs): string {
     const text = fill(piece.text, refs)
     const goesOn = before !== undefined && before.group === piece.group && before.sort === piece.sort
     if (!goesOn) number = 0
-    const line = piece.sort === 'heading' ? `**${text.replace(/[*_]/g, '')}**`
-      : piece.sort === 'item' ? `${piece.depth > 0 ? '  ' : ''}${piece.number === null ? '-' : `${++number}.`} ${text}`
-        : piece.sort === 'row' && !goesOn ? `${text}\n${text.replace(/^\||\|$/g, '').split('|').map(() => '|---').join('')}|`
-          : text
+    const line =
+      piece.sort === 'heading'
+        ? `**${text.replace(/[*_]/g, '')}**`
+        : piece.sort === 'item'
+          ? `${piece.depth > 0 ? '  ' : ''}${piece.number === null ? '-' : `${++number}.`} ${text}`
+          : piece.sort === 'row' && !goesOn
+            ? `${text}\n${text
+                .replace(/^\||\|$/g, '')
+                .split('|')
+                .map(() => '|---')
+                .join('')}|`
+            : text
     if (goesOn) blocks[blocks.length - 1] += `${piece.sort === 'sentence' ? ' ' : '\n'}${line}`
     else blocks.push(line)
   })

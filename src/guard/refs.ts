@@ -16,7 +16,9 @@ export interface Ref {
 }
 export type Refs = Readonly<Record<string, Ref>>
 
-export const printed = (ref: Ref): string => ref.text ?? (ref.unit === null ? String(ref.value) : `${ref.value} ${ref.unit}`)
+export const printed = (ref: Ref): string =>
+  ref.text ?? (ref.unit === null ? String(ref.value) : `${ref.value} ${ref.unit}`)
 export const isExactKind = (ref: Ref): boolean => /^(exact|term|user|said|ceil|rounded-up)$/.test(ref.kind)
 /** Counted things: the number goes with a noun. */
-export const isCount = (ref: Ref): boolean => ref.noun !== undefined || (ref.unit === null && typeof ref.value === 'number')
+export const isCount = (ref: Ref): boolean =>
+  ref.noun !== undefined || (ref.unit === null && typeof ref.value === 'number')

@@ -12,6 +12,9 @@ const verdicts: readonly RegExp[] = [
 ]
 
 export const statesVerdict = (piece: string): boolean => {
-  const text = folded(piece).replace(/[*_"“”]/g, '').replace(/\s+/g, ' ').slice(0, 4000)
+  const text = folded(piece)
+    .replace(/[*_"“”]/g, '')
+    .replace(/\s+/g, ' ')
+    .slice(0, 4000)
   return verdicts.some((it) => it.test(text))
 }

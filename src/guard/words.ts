@@ -3,43 +3,77 @@ import { folded } from './form.ts'
 
 const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(Boolean))
 
-const cardinals = set(`zero nil nought naught two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen
+const cardinals =
+  set(`zero nil nought naught two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen
   twenty thirty forty fourty fifty sixty seventy eighty ninety hundred hundreds thousand thousands million millions billion billions trillion umpteen dozen dozens score scores gross trio duo quartet
   twos threes fours fives sixes sevens eights nines tens twenties thirties forties fifties sixties zeros zeroes twosome threesome couple couples pair pairs brace-of`)
-const multiples = set('double doubles doubled doubling twice thrice triple tripled triples treble trebled quadruple quadrupled quintuple twofold threefold fourfold fivefold tenfold manifold half halves halved halving halfway twin twins')
-const ordinals = set(`second seconds third thirds fourth fourths fifth fifths sixth sixths seventh sevenths eighth eighths ninth ninths tenth tenths eleventh twelfth twelfths thirteenth fourteenth fifteenth sixteenth sixteenths seventeenth
+const multiples = set(
+  'double doubles doubled doubling twice thrice triple tripled triples treble trebled quadruple quadrupled quintuple twofold threefold fourfold fivefold tenfold manifold half halves halved halving halfway twin twins',
+)
+const ordinals =
+  set(`second seconds third thirds fourth fourths fifth fifths sixth sixths seventh sevenths eighth eighths ninth ninths tenth tenths eleventh twelfth twelfths thirteenth fourteenth fifteenth sixteenth sixteenths seventeenth
   eighteenth nineteenth twentieth thirtieth fortieth fiftieth sixtieth seventieth eightieth ninetieth hundredth hundredths thousandth thousandths quarter quarters thirtysecond thirtyseconds umpteenth nth penultimate`)
-const foreign = set(`deux trois quatre cinq sept huit neuf dix onze douze treize quatorze quinze vingt trente quarante cinquante soixante mille
+const foreign =
+  set(`deux trois quatre cinq sept huit neuf dix onze douze treize quatorze quinze vingt trente quarante cinquante soixante mille
   dos tres cuatro cinco seis siete ocho nueve diez doce trece catorce quince dieciseis veinte treinta cuarenta cincuenta sesenta cien ciento
   eins zwei zwo drei vier funf fuenf sechs sieben acht neun zehn zwolf zwoelf elf dreizehn vierzehn funfzehn zwanzig dreissig vierzig funfzig hundert tausend
   tre quattro cinque sei sette otto nove dieci undici dodici tredici quindici venti trenta quaranta cinquanta cento
   dois duas quatro sete oito dez doze treze catorze vinte trinta quarenta cinquenta
   twee drie vijf zes zeven negen tien twaalf dertien veertien vijftien twintig dertig veertig vijftig honderd
   dwa dwie trzy cztery piec szesc siedem osiem dziewiec dziesiec jedenascie dwanascie trzynascie pietnascie dwadziescia trzydziesci piecdziesiat`)
-const times = set('overnight fortnight fortnightly daily weekly hourly monthly yearly annually annual biweekly noon midday midnight tomorrow decade decades century centuries semester weekend')
+const times = set(
+  'overnight fortnight fortnightly daily weekly hourly monthly yearly annually annual biweekly noon midday midnight tomorrow decade decades century centuries semester weekend',
+)
 
 /** Measure units in words: an article or a vague word before one is an amount. */
-export const measures = set(`inch inches foot feet yard yards mile miles millimeter millimeters millimetre millimetres centimeter centimeters centimetre centimetres meter meters metre metres mm cm km in ft yd
+export const measures =
+  set(`inch inches foot feet yard yards mile miles millimeter millimeters millimetre millimetres centimeter centimeters centimetre centimetres meter meters metre metres mm cm km in ft yd
   gallon gallons quart quarts pint pints cup cups ounce ounces oz pound pounds lb lbs kilo kilos kilogram kilograms gram grams ton tons tonne tonnes liter liters litre litres
   hour hours minute minutes day days week weeks month months year years hr hrs degree degrees percent percentage dollar dollars cent cents buck bucks euro euros psi psf pcf mph kg kn acre acres sq`)
-const adjectives = set('good full bare scant whole solid short long further extra additional mere rough generous big small little cubic square linear running')
+const adjectives = set(
+  'good full bare scant whole solid short long further extra additional mere rough generous big small little cubic square linear running',
+)
 
 /** Things that are counted on site: "one bag", "single post". */
-export const countables = set(`post posts picket pickets bag bags gate gates rail rails hole holes bay bays board boards bucket buckets trip trips screw screws nail nails bracket brackets brick bricks roll rolls can cans coat coats cap caps
+export const countables =
+  set(`post posts picket pickets bag bags gate gates rail rails hole holes bay bays board boards bucket buckets trip trips screw screws nail nails bracket brackets brick bricks roll rolls can cans coat coats cap caps
   gap gaps step steps stake stakes hinge hinges latch latches panel panels section sections brace braces load loads sack sacks slat slats paling palings batch batches bolt bolts corner corners reading readings mark marks layer layers helper helpers joint joints string strings footing footings stick sticks piece pieces length lengths person people more extra less`)
 
-
-export interface Word { readonly text: string; readonly start: number; readonly end: number }
+export interface Word {
+  readonly text: string
+  readonly start: number
+  readonly end: number
+}
 
 /** Lower-case words with where they stand; hyphenated words come apart, and the hyphen is remembered by the gap. */
-export const wordsOf = (text: string): Word[] => [...text.matchAll(/[\p{L}\p{M}]+(?:['’][\p{L}]+)?/gu)].map((it) => ({ text: folded(it[0]), start: it.index, end: it.index + it[0].length }))
+export const wordsOf = (text: string): Word[] =>
+  [...text.matchAll(/[\p{L}\p{M}]+(?:['’][\p{L}]+)?/gu)].map((it) => ({
+    text: folded(it[0]),
+    start: it.index,
+    end: it.index + it[0].length,
+  }))
 
 const passes: readonly RegExp[] = [
-  /\bdouble-check(?:s|ed|ing)?\b/g, /\bhalf-lap(?:s|ped)?\b/g, /\bquarter-sawn\b/g, /\bquarter-round\b/g, /\bone of (?:the|these|those|them|your|my|our|its)\b/g, /\bat once\b/g,
-  /\bone (?:way|thing|side|another|after the other)\b/g, /\b(?:at|from|to) one end\b/g, /\b(?:on|in) one hand\b/g, /\bone by one\b/g, /\bone at a time\b/g, /\bsecond[- ]hand\b/g, /\bsecond nature\b/g, /\bsecond thoughts?\b/g, /\bon second\b/g,
+  /\bdouble-check(?:s|ed|ing)?\b/g,
+  /\bhalf-lap(?:s|ped)?\b/g,
+  /\bquarter-sawn\b/g,
+  /\bquarter-round\b/g,
+  /\bone of (?:the|these|those|them|your|my|our|its)\b/g,
+  /\bat once\b/g,
+  /\bone (?:way|thing|side|another|after the other)\b/g,
+  /\b(?:at|from|to) one end\b/g,
+  /\b(?:on|in) one hand\b/g,
+  /\bone by one\b/g,
+  /\bone at a time\b/g,
+  /\bsecond[- ]hand\b/g,
+  /\bsecond nature\b/g,
+  /\bsecond thoughts?\b/g,
+  /\bon second\b/g,
 ]
 
-export interface Trouble { readonly rule: string }
+export interface Trouble {
+  readonly rule: string
+}
 
 /** Rules 7 and 8 over one piece. `own` holds the person's and the program's own terms, folded. */
 export function figuresInWords(piece: string, own: string): Trouble[] {
@@ -50,7 +84,8 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
   const troubles: Trouble[] = []
   const say = (rule: string): void => void troubles.push({ rule })
   const near = (i: number): string => words[i]?.text ?? ''
-  const gapAfter = (i: number): string => (words[i] && words[i + 1] ? text.slice((words[i] as Word).end, (words[i + 1] as Word).start) : '')
+  const gapAfter = (i: number): string =>
+    words[i] && words[i + 1] ? text.slice((words[i] as Word).end, (words[i + 1] as Word).start) : ''
 
   words.forEach(({ text: word, start }, i) => {
     const next = near(i + 1)
@@ -59,33 +94,62 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
     else if (isBroken(word, next) && gapAfter(i).trim() === '') say('R7-number')
     if (/(?:teen|ty)(?:two|three|four|five|six|seven|eight|nine)$/.test(word) && word.length > 7) say('R7-number')
     if (multiples.has(word) && !term()) say('R7-multiple')
-    if (/fold$/.test(word) && word.length > 5 && !/^(?:scaffold|unfold|blindfold|refold|enfold)$/.test(word) && cardinals.has(word.slice(0, -4))) say('R7-multiple')
-    if (/-fold\b/.test(text.slice(start, start + 30)) && text[start + word.length] === '-' && next === 'fold') say('R7-multiple')
+    if (
+      /fold$/.test(word) &&
+      word.length > 5 &&
+      !/^(?:scaffold|unfold|blindfold|refold|enfold)$/.test(word) &&
+      cardinals.has(word.slice(0, -4))
+    )
+      say('R7-multiple')
+    if (/-fold\b/.test(text.slice(start, start + 30)) && text[start + word.length] === '-' && next === 'fold')
+      say('R7-multiple')
     if (ordinals.has(word) && !opensWithComma(text, start, word) && !term()) say('R7-ordinal')
     if (foreign.has(word)) say('R7-foreign')
     if (times.has(word)) say('R7-time')
     if (word === 'once' && /^(?:a|an|per|every|each)$/.test(next)) say('R7-multiple')
-    if (word === 'grand' && near(i - 1) === 'a' && !countables.has(next) && !/^(?:gate|entrance|look|plan)$/.test(next)) say('R7-number')
+    if (word === 'grand' && near(i - 1) === 'a' && !countables.has(next) && !/^(?:gate|entrance|look|plan)$/.test(next))
+      say('R7-number')
     if (word === 'one' && isCounting(words, i, text) && !term()) say('R7-one')
-    if ((word === 'single' || word === 'alternate' || (word === 'every' && next === 'other')) && (countables.has(next) || countables.has(near(i + 2))) && !term()) say('R7-multiple')
+    if (
+      (word === 'single' || word === 'alternate' || (word === 'every' && next === 'other')) &&
+      (countables.has(next) || countables.has(near(i + 2))) &&
+      !term()
+    )
+      say('R7-multiple')
     // "four" folded into a compound: two-by-four, five-eighths.
-    if (/^(?:an?|another|few|several|some|many|one|half|couple|every|each|per)$/.test(word)) vagueMeasure(words, i, text, say)
-    if (/'s$/.test(word) && /^(?:width|breadth|thickness|length|depth|height|worth|span)$/.test(next) && /^(?:a|an|one|your|the)$/.test(near(i - 1)) && !/^(?:fence|gate|yard|run)'s$/.test(word)) say('R8-object')
-    if (/^(?:palm|finger|thumb|pencil|knuckle|fist|handspan)$/.test(word) && /^(?:width|wide|breadth|deep|thick)$/.test(next)) say('R8-object')
+    if (/^(?:an?|another|few|several|some|many|one|half|couple|every|each|per)$/.test(word))
+      vagueMeasure(words, i, text, say)
+    if (
+      /'s$/.test(word) &&
+      /^(?:width|breadth|thickness|length|depth|height|worth|span)$/.test(next) &&
+      /^(?:a|an|one|your|the)$/.test(near(i - 1)) &&
+      !/^(?:fence|gate|yard|run)'s$/.test(word)
+    )
+      say('R8-object')
+    if (
+      /^(?:palm|finger|thumb|pencil|knuckle|fist|handspan)$/.test(word) &&
+      /^(?:width|wide|breadth|deep|thick)$/.test(next)
+    )
+      say('R8-object')
   })
   return troubles
 }
 
 /** "two-by-four", "four by four". */
-const isNominal = (words: readonly Word[], i: number): boolean => words[i + 1]?.text === 'by' || words[i - 1]?.text === 'by' || words[i + 1]?.text === 'piece'
+const isNominal = (words: readonly Word[], i: number): boolean =>
+  words[i + 1]?.text === 'by' || words[i - 1]?.text === 'by' || words[i + 1]?.text === 'piece'
 
 /** A number word in two halves: "seven teen", "thir ty", "for ty". */
 function isBroken(word: string, next: string): boolean {
-  return /^(?:teen|ty|enty|irty|een|lve|ght|ven|ree|ive|ine|leven|welve|teenth|tieth)$/.test(next) && (cardinals.has(word + next) || ordinals.has(word + next))
+  return (
+    /^(?:teen|ty|enty|irty|een|lve|ght|ven|ree|ive|ine|leven|welve|teenth|tieth)$/.test(next) &&
+    (cardinals.has(word + next) || ordinals.has(word + next))
+  )
 }
 
 /** "Second, check the string": an ordinal that opens a sentence before a comma only tells the order of telling. */
-const opensWithComma = (text: string, start: number, word: string): boolean => /^[\s*_"'(]*$/.test(text.slice(0, start)) && /^ly?\s*,|^\s*,/.test(text.slice(start + word.length))
+const opensWithComma = (text: string, start: number, word: string): boolean =>
+  /^[\s*_"'(]*$/.test(text.slice(0, start)) && /^ly?\s*,|^\s*,/.test(text.slice(start + word.length))
 
 /** "one" before something counted or measured, within two words; "one" alone stands for a thing. */
 function isCounting(words: readonly Word[], i: number, text: string): boolean {
@@ -93,7 +157,8 @@ function isCounting(words: readonly Word[], i: number, text: string): boolean {
     const word = words[i + step]
     if (!word || /[,.;:!?]/.test(text.slice((words[i] as Word).end, word.start))) return false
     if (countables.has(word.text) || measures.has(word.text)) return true
-    if (/^(?:of|is|at|in|on|that|which|who|and|or|to|for|with|carries|sits|stands|has|goes|you|the|a)$/.test(word.text)) return false
+    if (/^(?:of|is|at|in|on|that|which|who|and|or|to|for|with|carries|sits|stands|has|goes|you|the|a)$/.test(word.text))
+      return false
   }
   return false
 }
@@ -105,24 +170,54 @@ function vagueMeasure(words: readonly Word[], i: number, text: string, say: (rul
   while (at <= i + 3 && adjectives.has(words[at]?.text ?? '')) at++
   const unit = words[at]
   if (!unit || !measures.has(unit.text) || /[,.;:!?|]/.test(text.slice(start.end, unit.start))) return
-  if (start.text === 'per' || ((start.text === 'each' || start.text === 'every') && !/^(?:day|week|hour|month|year|minute|inch|foot)s?$/.test(unit.text))) return
+  if (
+    start.text === 'per' ||
+    ((start.text === 'each' || start.text === 'every') &&
+      !/^(?:day|week|hour|month|year|minute|inch|foot)s?$/.test(unit.text))
+  )
+    return
   if (unit.text === 'in') return // "a in" is no measure; "some in" neither
   const after = words[at + 1]?.text ?? ''
-  if (/^yards?$/.test(unit.text)) { if (after === 'of' || (start.text !== 'a' && start.text !== 'an' && start.text !== 'one' && start.text !== 'another' && start.text !== 'every' && start.text !== 'each')) say('R8-measure'); return }
+  if (/^yards?$/.test(unit.text)) {
+    if (
+      after === 'of' ||
+      (start.text !== 'a' &&
+        start.text !== 'an' &&
+        start.text !== 'one' &&
+        start.text !== 'another' &&
+        start.text !== 'every' &&
+        start.text !== 'each')
+    )
+      say('R8-measure')
+    return
+  }
   if (start.text === 'half') return // counted as a share already
   say('R8-measure')
 }
 
 /** A term with a number word in it that the person or the program used: "double gate", "two-by-four". Joiners and plural do not matter. */
 function isOwnTerm(words: readonly Word[], i: number, own: string): boolean {
-  const plainTerm = (list: readonly (Word | undefined)[]): string => ` ${list.map((it) => (it?.text ?? '').replace(/s$/, '')).join(' ')} `
-  const spans: (readonly (Word | undefined)[])[] = [[words[i], words[i + 1], words[i + 2]], [words[i - 1], words[i], words[i + 1]], [words[i - 2], words[i - 1], words[i]], [words[i], words[i + 1]], [words[i - 1], words[i]]]
+  const plainTerm = (list: readonly (Word | undefined)[]): string =>
+    ` ${list.map((it) => (it?.text ?? '').replace(/s$/, '')).join(' ')} `
+  const spans: (readonly (Word | undefined)[])[] = [
+    [words[i], words[i + 1], words[i + 2]],
+    [words[i - 1], words[i], words[i + 1]],
+    [words[i - 2], words[i - 1], words[i]],
+    [words[i], words[i + 1]],
+    [words[i - 1], words[i]],
+  ]
   const isBy = words[i + 1]?.text === 'by' || words[i - 1]?.text === 'by'
   return spans.some((span) => span.every(Boolean) && (!isBy || span.length === 3) && own.includes(plainTerm(span)))
 }
 
 /** The person's words and the program's terms, as `isOwnTerm` compares them. */
-export const ownTerms = (texts: readonly string[]): string => ` ${texts.flatMap((text) => [...wordsOf(folded(text)).map((it) => it.text.replace(/s$/, '')), '|']).join(' ')} `
+export const ownTerms = (texts: readonly string[]): string =>
+  ` ${texts.flatMap((text) => [...wordsOf(folded(text)).map((it) => it.text.replace(/s$/, '')), '|']).join(' ')} `
 
 /** Rule 9: Roman numerals of two capitals or more, but for the trade's abbreviations. */
-export const romanNumeral = (piece: string): boolean => [...piece.matchAll(/(?<![\p{L}\p{N}])[IVXLCDM]{2,}(?![\p{L}\p{N}])/gu)].some(([it]) => !/^(?:MC|CD|CM|MDF|DC|MM|CC)$/.test(it) && /^M{0,4}(?:CM|CD|D?C{0,4})(?:XC|XL|L?X{0,4})(?:IX|IV|V?I{0,4})$/.test(it))
+export const romanNumeral = (piece: string): boolean =>
+  [...piece.matchAll(/(?<![\p{L}\p{N}])[IVXLCDM]{2,}(?![\p{L}\p{N}])/gu)].some(
+    ([it]) =>
+      !/^(?:MC|CD|CM|MDF|DC|MM|CC)$/.test(it) &&
+      /^M{0,4}(?:CM|CD|D?C{0,4})(?:XC|XL|L?X{0,4})(?:IX|IV|V?I{0,4})$/.test(it),
+  )

@@ -34,13 +34,37 @@ export function createApp({ assistant, store, version, front, renderReply, host,
   const withHtml = (answer: Answer): unknown => ({ ...answer, html: renderReply(answer.reply) })
   const turns = new Turns(store, withHtml)
 
-  app.use(secureHeaders({
-    contentSecurityPolicy: { defaultSrc: ["'none'"], scriptSrc: ["'self'"], styleSrc: ["'self'"], imgSrc: ["'self'", 'data:'], connectSrc: ["'self'"], formAction: ["'self'"], baseUri: ["'none'"], frameAncestors: ["'none'"] },
-    referrerPolicy: 'no-referrer',
-  }))
-  app.use(async (c, next) => (isOwnName(host, c.req.header('host')) ? next() : failed(c, 403, 'wrong-host', 'This server answers to localhost only.')))
-  app.use(async (c, next) => (isOwnPage(c.req.header('origin'), c.req.header('host'), c.req.header('sec-fetch-site')) ? next() : failed(c, 403, 'other-site', 'A request from another site is refused.')))
-  app.use(bodyLimit({ maxSize: mostBytes, onError: (c) => failed(c, 413, 'too-large', `The request is larger than ${mostBytes / 1_000_000} MB.`) }))
+  app.use(
+    secureHeaders({
+      contentSecurityPolicy: {
+        defaultSrc: ["'none'"],
+        scriptSrc: ["'self'"],
+        styleSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:'],
+        connectSrc: ["'self'"],
+        formAction: ["'self'"],
+        baseUri: ["'none'"],
+        frameAncestors: ["'none'"],
+      },
+      referrerPolicy: 'no-referrer',
+    }),
+  )
+  app.use(async (c, next) =>
+    isOwnName(host, c.req.header('host'))
+      ? next()
+      : failed(c, 403, 'wrong-host', 'This server answers to localhost only.'),
+  )
+  app.use(async (c, next) =>
+    isOwnPage(c.req.header('origin'), c.req.header('host'), c.req.header('sec-fetch-site'))
+      ? next()
+      : failed(c, 403, 'other-site', 'A request from another site is refused.'),
+  )
+  app.use(
+    bodyLimit({
+      maxSize: mostBytes,
+      onError: (c) => failed(c, 413, 'too-large', `The request is larger than ${mostBytes / 1_000_000} MB.`),
+    }),
+  )
 
   app.get('/healthz', (c) => c.json({ ok: true, version, front }))
 
@@ -53,9 +77,16 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     const found = await store.read(c.req.param('id'))
     if (!found) return noConversation(c, c.req.param('id'))
     const { id, title, created } = found.conversation
-    return c.json({ id, title, created, turns: found.turns.map(({ n, said, answer, job, at }) => ({ n, said, at, answer: withHtml(answer), job })) })
+    return c.json({
+      id,
+      title,
+      created,
+      turns: found.turns.map(({ n, said, answer, job, at }) => ({ n, said, at, answer: withHtml(answer), job })),
+    })
   })
-  app.delete('/api/conversations/:id', async (c) => ((await store.remove(c.req.param('id'))) ? c.body(null, 204) : noConversation(c, c.req.param('id'))))
+  app.delete('/api/conversations/:id', async (c) =>
+    (await store.remove(c.req.param('id'))) ? c.body(null, 204) : noConversation(c, c.req.param('id')),
+  )
 
   app.post('/api/conversations/:id/turns', async (c) => {
     const id = c.req.param('id')
@@ -66,7 +97,13 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     const key = c.req.header('idempotency-key')?.slice(0, 200) || null
     if (!(await store.read(id))) return noConversation(c, id)
     const running = turns.begin(id, said, key, (before, watch) => assistant.turn({ said, before }, watch))
-    if (running.said !== said) return failed(c, 422, 'key-reused', 'This Idempotency-Key came before with another text. Use a new key for a new question.')
+    if (running.said !== said)
+      return failed(
+        c,
+        422,
+        'key-reused',
+        'This Idempotency-Key came before with another text. Use a new key for a new question.',
+      )
     return c.req.header('accept')?.includes('text/event-stream') ? inPieces(c, running) : whole(c, running)
   })
 
@@ -98,7 +135,8 @@ export function createApp({ assistant, store, version, front, renderReply, host,
   })
   app.get('/api/conversations/:id/:export{export\\.[a-z]+}', async (c) => {
     const format = c.req.param('export').slice('export.'.length)
-    if (format !== 'json') return failed(c, 404, 'no-such-export', `There is no export as “${format}” yet. There is export.json.`)
+    if (format !== 'json')
+      return failed(c, 404, 'no-such-export', `There is no export as “${format}” yet. There is export.json.`)
     const found = await store.read(c.req.param('id'))
     if (!found) return noConversation(c, c.req.param('id'))
     const { id, title, created } = found.conversation
@@ -111,17 +149,29 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     const body = await objectIn(c)
     if (body instanceof Response) return body
     const inputs = body.inputs ?? {}
-    if (typeof inputs !== 'object' || inputs === null || Array.isArray(inputs)) return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
+    if (typeof inputs !== 'object' || inputs === null || Array.isArray(inputs))
+      return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
     const call = runCalculation(c.req.param('name'), inputs as Record<string, unknown>)
-    if (!call) return failed(c, 404, 'no-calculation', `There is no calculation “${c.req.param('name').slice(0, 60)}”. GET /api/calculations lists them.`)
+    if (!call)
+      return failed(
+        c,
+        404,
+        'no-calculation',
+        `There is no calculation “${c.req.param('name').slice(0, 60)}”. GET /api/calculations lists them.`,
+      )
     return c.json(call, call.problems.length > 0 ? 422 : 200)
   })
 
   if (page) app.route('/', page)
 
   const known: readonly (readonly [RegExp, string])[] = [
-    [/^\/healthz$/, 'GET'], [/^\/api\/conversations$/, 'GET, POST'], [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'], [/^\/api\/conversations\/[^/]+\/(turns|job\/change)$/, 'POST'],
-    [/^\/api\/conversations\/[^/]+\/(job|export\.json)$/, 'GET'], [/^\/api\/calculations$/, 'GET'], [/^\/api\/calculations\/[^/]+$/, 'POST'],
+    [/^\/healthz$/, 'GET'],
+    [/^\/api\/conversations$/, 'GET, POST'],
+    [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'],
+    [/^\/api\/conversations\/[^/]+\/(turns|job\/change)$/, 'POST'],
+    [/^\/api\/conversations\/[^/]+\/(job|export\.json)$/, 'GET'],
+    [/^\/api\/calculations$/, 'GET'],
+    [/^\/api\/calculations\/[^/]+$/, 'POST'],
   ]
   app.notFound((c) => {
     const allowed = known.find(([path]) => path.test(c.req.path))?.[1]
@@ -132,13 +182,20 @@ export function createApp({ assistant, store, version, front, renderReply, host,
   app.onError((fault, c) => {
     if (fault instanceof HTTPException) return failed(c, fault.status as 400, 'refused', 'The request cannot be taken.')
     process.stderr.write(`${fault.stack ?? fault.message}\n`)
-    return failed(c, 500, 'fault', 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.')
+    return failed(
+      c,
+      500,
+      'fault',
+      'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.',
+    )
   })
   return app
 
   async function whole(c: Context, running: Running): Promise<Response> {
     const turn = await running.done
-    return isFault(turn) ? failed(c, turn.status, turn.code, turn.message) : c.json(withHtml(turn.answer) as Record<string, unknown>)
+    return isFault(turn)
+      ? failed(c, turn.status, turn.code, turn.message)
+      : c.json(withHtml(turn.answer) as Record<string, unknown>)
   }
 
   function inPieces(c: Context, running: Running): Response {
@@ -152,7 +209,9 @@ export function createApp({ assistant, store, version, front, renderReply, host,
         await stream.writeSSE({ id: String(index), event: event.event, data: JSON.stringify(event.data) })
       }
       let queue: Promise<void> = Promise.resolve()
-      const push = (event: TurnEvent, index: number): void => void (queue = queue.then(() => write(event, index)))
+      const push = (event: TurnEvent, index: number): void => {
+        queue = queue.then(() => write(event, index))
+      }
       const quiet = setInterval(() => void stream.write(': still here\n\n'), 15_000)
       const stop = running.listen(push)
       running.events.forEach(push)
@@ -160,14 +219,25 @@ export function createApp({ assistant, store, version, front, renderReply, host,
         const turn = await running.done
         if (isFault(turn)) {
           await queue
-          await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: { code: turn.code, message: turn.message } }) })
+          await stream.writeSSE({
+            event: 'error',
+            data: JSON.stringify({ error: { code: turn.code, message: turn.message } }),
+          })
         } else {
           turn.events.forEach(push)
           await queue
         }
       } catch (fault) {
         process.stderr.write(`${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`)
-        await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: { code: 'fault', message: 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.' } }) })
+        await stream.writeSSE({
+          event: 'error',
+          data: JSON.stringify({
+            error: {
+              code: 'fault',
+              message: 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.',
+            },
+          }),
+        })
       } finally {
         stop()
         clearInterval(quiet)

@@ -8,23 +8,37 @@ export const longestText = 20_000
 export async function objectIn(c: Context): Promise<Record<string, unknown> | Response> {
   const text = await c.req.text()
   if (text.trim() === '') return {}
-  if (!/^application\/(?:[\w.+-]+\+)?json\b/i.test(c.req.header('content-type') ?? '')) return failed(c, 415, 'not-json', 'Send JSON, with Content-Type: application/json.')
+  if (!/^application\/(?:[\w.+-]+\+)?json\b/i.test(c.req.header('content-type') ?? ''))
+    return failed(c, 415, 'not-json', 'Send JSON, with Content-Type: application/json.')
   let data: unknown
   try {
     data = JSON.parse(text)
   } catch {
     return failed(c, 400, 'bad-json', 'The body is not whole JSON.')
   }
-  if (typeof data !== 'object' || data === null || Array.isArray(data)) return failed(c, 400, 'not-an-object', 'The body must be a JSON object, such as {"text":"…"}.')
+  if (typeof data !== 'object' || data === null || Array.isArray(data))
+    return failed(c, 400, 'not-an-object', 'The body must be a JSON object, such as {"text":"…"}.')
   return data as Record<string, unknown>
 }
 
 /** A field that must be text with something in it. */
-export function textIn(c: Context, body: Record<string, unknown>, field: string, most = longestText): string | Response {
+export function textIn(
+  c: Context,
+  body: Record<string, unknown>,
+  field: string,
+  most = longestText,
+): string | Response {
   const value = Object.hasOwn(body, field) ? body[field] : undefined
   if (value === undefined) return failed(c, 400, 'missing', `“${field}” is missing.`, field)
   if (typeof value !== 'string') return failed(c, 422, 'not-text', `“${field}” must be text.`, field)
   if (value.trim() === '') return failed(c, 422, 'empty', `“${field}” is empty.`, field)
-  if (value.length > most) return failed(c, 422, 'too-long', `“${field}” is ${value.length} characters long; ${most} is the most I read at once. Ask in parts.`, field)
+  if (value.length > most)
+    return failed(
+      c,
+      422,
+      'too-long',
+      `“${field}” is ${value.length} characters long; ${most} is the most I read at once. Ask in parts.`,
+      field,
+    )
   return value
 }

@@ -2,8 +2,18 @@
 import type { Context } from 'hono'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
 
-export const failed = (c: Context, status: ContentfulStatusCode, code: string, message: string, field?: string): Response =>
-  c.json({ error: { code, message, ...(field ? { field } : {}) } }, status)
+export const failed = (
+  c: Context,
+  status: ContentfulStatusCode,
+  code: string,
+  message: string,
+  field?: string,
+): Response => c.json({ error: { code, message, ...(field ? { field } : {}) } }, status)
 
 export const noConversation = (c: Context, id: string): Response =>
-  failed(c, 404, 'no-conversation', `There is no conversation “${id.slice(0, 60)}”. It may have been deleted. Start a new one.`)
+  failed(
+    c,
+    404,
+    'no-conversation',
+    `There is no conversation “${id.slice(0, 60)}”. It may have been deleted. Start a new one.`,
+  )

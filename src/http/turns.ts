@@ -4,7 +4,11 @@ import type { Answered } from '../assistant.ts'
 import { Conflict, type KeptTurn, type Store } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 
-export interface Fault { readonly code: string; readonly status: 422 | 404 | 500; readonly message: string }
+export interface Fault {
+  readonly code: string
+  readonly status: 422 | 404 | 500
+  readonly message: string
+}
 type Making = (before: readonly Turn[], watch: (event: TurnEvent) => void) => Promise<Answered>
 
 /** A turn as it is being made: its pieces so far, and whoever listens. */
@@ -19,7 +23,10 @@ export class Turns {
   private readonly queues = new Map<string, Promise<unknown>>()
   private readonly running = new Map<string, Running>()
 
-  constructor(private readonly store: Store, private readonly withHtml: (answer: Answer) => unknown) {}
+  constructor(
+    private readonly store: Store,
+    private readonly withHtml: (answer: Answer) => unknown,
+  ) {}
 
   /** Begins a turn, or finds the one that the key began. Turns of one conversation are made one after the other. */
   begin(id: string, said: string, key: string | null, make: Making): Running {
@@ -35,7 +42,15 @@ export class Turns {
     const done = before.then(() => this.make(id, said, key, make, tell))
     const quiet = done.catch(() => undefined)
     this.queues.set(id, quiet)
-    const running: Running = { said, events, done, listen: (hear) => { listeners.add(hear); return () => void listeners.delete(hear) } }
+    const running: Running = {
+      said,
+      events,
+      done,
+      listen: (hear) => {
+        listeners.add(hear)
+        return () => void listeners.delete(hear)
+      },
+    }
     if (key !== null) this.running.set(`${id}\n${key}`, running)
     void quiet.then(() => {
       if (key !== null) this.running.delete(`${id}\n${key}`)
@@ -44,10 +59,21 @@ export class Turns {
     return running
   }
 
-  private async make(id: string, said: string, key: string | null, make: Making, tell: (event: TurnEvent) => void): Promise<KeptTurn | Fault> {
+  private async make(
+    id: string,
+    said: string,
+    key: string | null,
+    make: Making,
+    tell: (event: TurnEvent) => void,
+  ): Promise<KeptTurn | Fault> {
     const earlier = key === null ? null : await this.store.turnByKey(id, key)
     if (earlier) {
-      if (earlier.said !== said) return { code: 'key-reused', status: 422, message: 'This Idempotency-Key came before with another text. Use a new key for a new question.' }
+      if (earlier.said !== said)
+        return {
+          code: 'key-reused',
+          status: 422,
+          message: 'This Idempotency-Key came before with another text. Use a new key for a new question.',
+        }
       for (const event of earlier.events) tell(event)
       return earlier
     }
@@ -56,7 +82,10 @@ export class Turns {
       const found = await this.store.read(id)
       if (!found) return { code: 'no-conversation', status: 404, message: 'This conversation was deleted meanwhile.' }
       const pieces: TurnEvent[] = []
-      const { answer, job } = await make(found.turns, (event) => { pieces.push(event); tell(event) })
+      const { answer, job } = await make(found.turns, (event) => {
+        pieces.push(event)
+        tell(event)
+      })
       const events = [...pieces, { event: 'answer' as const, data: this.withHtml(answer) }]
       const turn = { n: found.turns.length, said, answer, job, key, events }
       let kept: KeptTurn

@@ -3,7 +3,9 @@ import type { Job, Reading } from '../../engine/index.ts'
 import type { Request } from '../request.ts'
 
 /** A quantity found in the message, with the tag it is known by. */
-export interface Tagged extends Reading { readonly tag: string }
+export interface Tagged extends Reading {
+  readonly tag: string
+}
 
 /** What a reader is handed: the message, the quantities the program found in it, and the job so far. */
 export interface Heard {

@@ -14,7 +14,13 @@ export type Where = { readonly dataFolder: string } | { readonly databaseUrl: st
 const made: Made = { clock: () => new Date(), newId: randomUUID }
 
 export async function openStore(where: Where, make: Made = made): Promise<Store> {
-  if ('databaseUrl' in where) return openSqlStore(new Kysely<Tables>({ dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: where.databaseUrl, max: 8 }) }) }), make)
+  if ('databaseUrl' in where)
+    return openSqlStore(
+      new Kysely<Tables>({
+        dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: where.databaseUrl, max: 8 }) }),
+      }),
+      make,
+    )
   if ('memory' in where) return openSqlStore(sqlite(':memory:'), make)
   mkdirSync(where.dataFolder, { recursive: true })
   return openSqlStore(sqlite(join(where.dataFolder, 'conversations.sqlite')), make)
@@ -23,6 +29,7 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
 function sqlite(file: string): Kysely<Tables> {
   const database = new Database(file)
   // Written to the disk before it is acknowledged; a second process waits its turn.
-  for (const pragma of ['journal_mode = WAL', 'synchronous = FULL', 'busy_timeout = 10000', 'foreign_keys = ON']) database.pragma(pragma)
+  for (const pragma of ['journal_mode = WAL', 'synchronous = FULL', 'busy_timeout = 10000', 'foreign_keys = ON'])
+    database.pragma(pragma)
   return new Kysely<Tables>({ dialect: new SqliteDialect({ database }) })
 }

@@ -23,7 +23,8 @@ export function createPage(assets: string): Hono {
   return app
 }
 
-const tagOf = (body: string | Buffer): string => `"${createHash('sha256').update(body).digest('base64url').slice(0, 16)}"`
+const tagOf = (body: string | Buffer): string =>
+  `"${createHash('sha256').update(body).digest('base64url').slice(0, 16)}"`
 
 /** Asked for anew each time, and sent only when it changed. */
 function cached(c: Context, body: Buffer, type: string, tag: string): Response {

@@ -19,12 +19,18 @@ export const Page = () => (
       <script type="module" src="/web/page.js"></script>
     </head>
     <body>
-      <a class="skip" href="#ask">Go to the question</a>
+      <a class="skip" href="#text">
+        Go to the question
+      </a>
       <header class="cover">
         <h1>Plumbpost</h1>
-        <p class="by" id="front" aria-live="polite">&nbsp;</p>
+        <p class="by" id="front" aria-live="polite">
+          &nbsp;
+        </p>
         <nav aria-label="Pages of the book">
-          <button type="button" id="fresh">Turn to a fresh page</button>
+          <button type="button" id="fresh">
+            Turn to a fresh page
+          </button>
           <details id="earlier">
             <summary>Earlier pages</summary>
             <ul id="pages" />
@@ -38,7 +44,9 @@ export const Page = () => (
             <ul class="examples">
               {examples.map((text) => (
                 <li>
-                  <button type="button" class="example">{text}</button>
+                  <button type="button" class="example">
+                    {text}
+                  </button>
                 </li>
               ))}
             </ul>
@@ -46,13 +54,13 @@ export const Page = () => (
           <div id="entries" />
           <p id="progress" role="status" aria-live="polite" />
         </main>
-        <aside class="sheet" aria-labelledby="sheet-title">
+        <aside class="sheet" aria-labelledby="sheet-title" tabindex={0}>
           <h2 id="sheet-title">Job sheet</h2>
           <p id="sheet-empty">It fills as you decide things.</p>
           <dl id="sheet" />
         </aside>
       </div>
-      <form id="ask" class="ask" autocomplete="off">
+      <form id="ask" class="ask" autocomplete="off" aria-label="Your question">
         <label for="text">Ask about your fence</label>
         <div class="line">
           <textarea id="text" name="text" rows={2} maxlength={20000} required />

@@ -9,7 +9,8 @@ import { show } from '../../engine/quantities/show.ts'
 
 type Example = Calculation['examples'][number]
 
-const systemOf = (example: Example): System => (/\b(mm|cm|m|L|kg|C)\b/.test(Object.values(example.given).flat().join(' ')) ? 'metric' : 'imperial')
+const systemOf = (example: Example): System =>
+  /\b(mm|cm|m|L|kg|C)\b/.test(Object.values(example.given).flat().join(' ')) ? 'metric' : 'imperial'
 
 function runExample(calc: Calculation, example: Example) {
   const system = systemOf(example)
@@ -28,17 +29,23 @@ function text(name: string, value: Value | undefined): string {
   if (isQuantity(value)) return show(value)
   if (isList(value)) return value.map(show).join('; ')
   const says = vocabulary.get(name)?.says
-  if (typeof value === 'boolean' || value === null) return says ? (value === null ? says.unknown : value ? says.yes : says.no) : String(value)
+  if (typeof value === 'boolean' || value === null)
+    return says ? (value === null ? says.unknown : value ? says.yes : says.no) : String(value)
   return String(value)
 }
 
 describe.each(catalogue.map((calc) => [calc.name, calc] as const))('%s', (_, calc) => {
-  it.each(calc.examples.map((example) => [example.ask, example] as const))('comes out as written: %s', (_ask, example) => {
-    const outcome = runExample(calc, example)
-    if (!outcome.ok) throw new Error(outcome.problems.map((it) => it.message).join(' '))
-    const got = Object.fromEntries(Object.keys(example.expect).map((name) => [name, text(name, outcome.values.get(name))]))
-    expect(got).toEqual(example.expect)
-  })
+  it.each(calc.examples.map((example) => [example.ask, example] as const))(
+    'comes out as written: %s',
+    (_ask, example) => {
+      const outcome = runExample(calc, example)
+      if (!outcome.ok) throw new Error(outcome.problems.map((it) => it.message).join(' '))
+      const got = Object.fromEntries(
+        Object.keys(example.expect).map((name) => [name, text(name, outcome.values.get(name))]),
+      )
+      expect(got).toEqual(example.expect)
+    },
+  )
 
   it('has at least two examples, and a source for what it claims', () => {
     expect(calc.examples.length).toBeGreaterThanOrEqual(2)
@@ -99,14 +106,15 @@ describe('the vocabulary', () => {
   })
 
   it('gives the source of every usual value', () => {
-    for (const calc of catalogue) for (const word of Object.values(calc.needs)) {
-      const usual = usualFor(calc, word)
-      if (!usual) continue
-      expect(usual.from.trim(), word.name).not.toBe('')
-      for (const system of ['imperial', 'metric'] as const) {
-        const text = system === 'metric' ? (usual.metric ?? usual.value) : usual.value
-        expect(parseValue(word, text, system), `${word.name}: ${text}`).toBeDefined()
+    for (const calc of catalogue)
+      for (const word of Object.values(calc.needs)) {
+        const usual = usualFor(calc, word)
+        if (!usual) continue
+        expect(usual.from.trim(), word.name).not.toBe('')
+        for (const system of ['imperial', 'metric'] as const) {
+          const text = system === 'metric' ? (usual.metric ?? usual.value) : usual.value
+          expect(parseValue(word, text, system), `${word.name}: ${text}`).toBeDefined()
+        }
       }
-    }
   })
 })

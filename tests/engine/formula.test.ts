@@ -5,14 +5,40 @@ import { quantity } from '../../engine/quantities/quantity.ts'
 import { dimensionOf, type Kind } from '../../engine/quantities/units.ts'
 
 const values: Record<string, Amount> = { a: exact('7/2'), b: exact(3), half: exact('1/2') }
-const work = (text: string): Amount => workLine(readLine(text), (name) => values[name] as Amount, () => {}) as Amount
-const kinds: Record<string, Kind> = { width: 'length', gap: 'length', pickets: 'count', weight: 'mass', room: 'volume', heat: 'temperature' }
-const dimensionFor = (text: string) => dimensionOfLine(readLine(text), (name) => (kinds[name] ? dimensionOf[kinds[name] as Kind] : undefined))
+const work = (text: string): Amount =>
+  workLine(
+    readLine(text),
+    (name) => values[name] as Amount,
+    () => {},
+  ) as Amount
+const kinds: Record<string, Kind> = {
+  width: 'length',
+  gap: 'length',
+  pickets: 'count',
+  weight: 'mass',
+  room: 'volume',
+  heat: 'temperature',
+}
+const dimensionFor = (text: string) =>
+  dimensionOfLine(readLine(text), (name) => (kinds[name] ? dimensionOf[kinds[name] as Kind] : undefined))
 
 describe('a line of arithmetic', () => {
   it.each([
-    ['1 + 2 * 3', 7], ['(1 + 2) * 3', 9], ['2 ^ 3 * 2', 16], ['-2 ^ 2', -4], ['8 / 2 / 2', 2], ['7 - 2 - 1', 4],
-    ['a * b', 10.5], ['ceil(a)', 4], ['floor(-a)', -4], ['round(a, b)', 3], ['min(a, b)', 3], ['max(a, b)', 3.5], ['abs(b - a)', 0.5], ['sqrt(b * 3)', 3], ['0.25 * 4', 1],
+    ['1 + 2 * 3', 7],
+    ['(1 + 2) * 3', 9],
+    ['2 ^ 3 * 2', 16],
+    ['-2 ^ 2', -4],
+    ['8 / 2 / 2', 2],
+    ['7 - 2 - 1', 4],
+    ['a * b', 10.5],
+    ['ceil(a)', 4],
+    ['floor(-a)', -4],
+    ['round(a, b)', 3],
+    ['min(a, b)', 3],
+    ['max(a, b)', 3.5],
+    ['abs(b - a)', 0.5],
+    ['sqrt(b * 3)', 3],
+    ['0.25 * 4', 1],
   ] as const)('%s is %d', (text, result) => expect(toNumber(work(text))).toBe(result))
 
   it('an exact division stays exact: 8.4 / 1.2 is 7, where floating point says 7.000000000000001', () => {
@@ -29,20 +55,38 @@ describe('a line of arithmetic', () => {
 
   it('a rounding that could go either way says so', () => {
     const edges: string[] = []
-    const result = workLine(readLine('ceil(x)'), () => about(3.0000000000000004, 1e-12), (edge) => edges.push(edge)) as Amount
+    const result = workLine(
+      readLine('ceil(x)'),
+      () => about(3.0000000000000004, 1e-12),
+      (edge) => edges.push(edge),
+    ) as Amount
     expect(toNumber(result)).toBe(4)
     expect(edges).toHaveLength(1)
   })
 
   it.each([
-    ['width + pickets', 'add'], ['weight - width', 'subtract'], ['min(width, weight)', 'compare'], ['ceil(width)', 'number'], ['sqrt(width) + width', 'add'], ['width + nothing', 'not an input'], ['fahrenheit(width)', 'temperature'],
+    ['width + pickets', 'add'],
+    ['weight - width', 'subtract'],
+    ['min(width, weight)', 'compare'],
+    ['ceil(width)', 'number'],
+    ['sqrt(width) + width', 'add'],
+    ['width + nothing', 'not an input'],
+    ['fahrenheit(width)', 'temperature'],
   ])('%s is refused when it is read', (text, why) => expect(() => dimensionFor(text)).toThrow(why))
 
-  it.each([['width * 3 + gap', 'length'], ['width ^ 3', 'volume'], ['room / width / gap', 'length'], ['pickets + 1', 'number'], ['fahrenheit(heat) * 2', 'number']] as const)('%s is a %s', (text, kind) => {
+  it.each([
+    ['width * 3 + gap', 'length'],
+    ['width ^ 3', 'volume'],
+    ['room / width / gap', 'length'],
+    ['pickets + 1', 'number'],
+    ['fahrenheit(heat) * 2', 'number'],
+  ] as const)('%s is a %s', (text, kind) => {
     expect(dimensionFor(text)).toEqual(dimensionOf[kind])
   })
 
-  it.each(['1 +', '(1', 'a b', 'f(1)', 'max(1)', '1 ? 2', '2 ^ width', ''])('“%s” is not arithmetic', (text) => expect(() => readLine(text)).toThrow())
+  it.each(['1 +', '(1', 'a b', 'f(1)', 'max(1)', '1 ? 2', '2 ^ width', ''])('“%s” is not arithmetic', (text) =>
+    expect(() => readLine(text)).toThrow(),
+  )
 
   it('is written with the numbers in, brackets where they are needed', () => {
     const said = { width: quantity('3 1/2', 'in'), gap: quantity('1/2', 'in'), pickets: quantity(12, 'picket') }
@@ -55,7 +99,15 @@ describe('a line of arithmetic', () => {
   it('lists are worked place by place, and summed with every place in view', () => {
     const list = [exact(4), exact(7)]
     const line = readLine('sum(a * b)')
-    expect(toNumber(workLine(line, (name) => (name === 'a' ? list : exact(2)), () => {}) as Amount)).toBe(22)
+    expect(
+      toNumber(
+        workLine(
+          line,
+          (name) => (name === 'a' ? list : exact(2)),
+          () => {},
+        ) as Amount,
+      ),
+    ).toBe(22)
     const shown = { a: [quantity(4, 'post'), quantity(7, 'post')], b: quantity('1.5', 'ft3') }
     expect(writeLine(line, (name) => shown[name as 'a' | 'b'], 2)).toBe('4 × 1.5 ft³ + 7 × 1.5 ft³')
   })

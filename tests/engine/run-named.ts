@@ -6,10 +6,23 @@ import type { Given, Outcome } from '../../engine/outcome.ts'
 import { isList, isQuantity, type System } from '../../engine/quantities/quantity.ts'
 import { show } from '../../engine/quantities/show.ts'
 
-export interface Ran { readonly outcome: Outcome; readonly shown: Record<string, string>; readonly said: string }
+export interface Ran {
+  readonly outcome: Outcome
+  readonly shown: Record<string, string>
+  readonly said: string
+}
 
 /** Runs a calculation; lists are one text a place. `shown` is every result as `show` writes it; `said` joins problems or remarks and doubts. */
-export function runNamed(name: string, given: Readonly<Record<string, string | readonly string[]>>, options: { system?: System; wanted?: readonly string[]; confirmed?: readonly string[]; places?: readonly string[] } = {}): Ran {
+export function runNamed(
+  name: string,
+  given: Readonly<Record<string, string | readonly string[]>>,
+  options: {
+    system?: System
+    wanted?: readonly string[]
+    confirmed?: readonly string[]
+    places?: readonly string[]
+  } = {},
+): Ran {
   const calc = calculationNamed(name)
   if (!calc) throw new Error(`no calculation ${name}`)
   const system = options.system ?? 'imperial'
@@ -22,12 +35,28 @@ export function runNamed(name: string, given: Readonly<Record<string, string | r
       if (value === undefined) throw new Error(`“${it}” does not read as ${key}`)
       return value
     }
-    const value = typeof text === 'string' ? read(text) : text.map((it) => { const q = read(it); if (!isQuantity(q)) throw new Error('a list holds quantities'); return q })
+    const value =
+      typeof text === 'string'
+        ? read(text)
+        : text.map((it) => {
+            const q = read(it)
+            if (!isQuantity(q)) throw new Error('a list holds quantities')
+            return q
+          })
     told.set(key, { value, role: 'said' })
   }
-  const outcome = run(calc, told, { system, wanted: options.wanted, confirmed: new Set(options.confirmed), places: options.places })
+  const outcome = run(calc, told, {
+    system,
+    wanted: options.wanted,
+    confirmed: new Set(options.confirmed),
+    places: options.places,
+  })
   const shown: Record<string, string> = {}
-  if (outcome.ok) for (const [key, value] of outcome.values) shown[key] = isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
-  const said = outcome.ok ? [...outcome.remarks, ...outcome.doubts.map((it) => it.message)].join(' ') : outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message}`).join(' ')
+  if (outcome.ok)
+    for (const [key, value] of outcome.values)
+      shown[key] = isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
+  const said = outcome.ok
+    ? [...outcome.remarks, ...outcome.doubts.map((it) => it.message)].join(' ')
+    : outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message}`).join(' ')
   return { outcome, shown, said }
 }

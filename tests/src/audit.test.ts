@@ -11,14 +11,23 @@ const copy = (): Exported => structuredClone(exported)
 beforeAll(async () => {
   const assistant = createAssistant(offlineReader)
   const turns: Turn[] = []
-  for (const said of ['How many 60 lb bags, 0.45 ft3 each, for eleven corner and gate posts, 10 in holes 30 in deep, 6 in of gravel in the bottom?', 'and if the holes are 12 inches?', 'What spacing for a 70 5/8 in bay with 3 1/2 in pickets and gaps at most 2 1/2 in?']) {
+  for (const said of [
+    'How many 60 lb bags, 0.45 ft3 each, for eleven corner and gate posts, 10 in holes 30 in deep, 6 in of gravel in the bottom?',
+    'and if the holes are 12 inches?',
+    'What spacing for a 70 5/8 in bay with 3 1/2 in pickets and gaps at most 2 1/2 in?',
+  ]) {
     const { answer, job } = await assistant.turn({ said, before: turns })
     turns.push({ n: turns.length, said, answer, job })
   }
-  exported = exportSchema.parse(JSON.parse(JSON.stringify(exportConversation(turns, { id: 'one', title: 'bags', created: '2026-01-01T00:00:00.000Z' }))))
+  exported = exportSchema.parse(
+    JSON.parse(
+      JSON.stringify(exportConversation(turns, { id: 'one', title: 'bags', created: '2026-01-01T00:00:00.000Z' })),
+    ),
+  )
 })
 
-const named = async (tampered: Exported): Promise<string[]> => (await audit(tampered)).map((it) => `turn ${it.turn}: ${it.what}: ${it.exported} → ${it.worked}`)
+const named = async (tampered: Exported): Promise<string[]> =>
+  (await audit(tampered)).map((it) => `turn ${it.turn}: ${it.what}: ${it.exported} → ${it.worked}`)
 
 describe('the audit', () => {
   it('finds no difference in an export as it came', async () => {
@@ -66,12 +75,54 @@ describe('the audit', () => {
   })
 
   it.each([
-    ['a step', (it: Exported) => { const step = it.turns[0]?.answer.calls[0]?.steps[0]; if (step) step.result = '25 in' }, 'steps'],
-    ['a running mark', (it: Exported) => { const row = it.turns[2]?.answer.calls[0]?.tables[0]?.rows[3]; if (row) row[1] = '20' }, 'tables'],
-    ['a line of the reply', (it: Exported) => { const answer = it.turns[1]?.answer; if (answer) answer.reply = answer.reply.replace('35 bags', '34 bags') }, 'reply, line'],
-    ['a caution', (it: Exported) => { const answer = it.turns[0]?.answer; if (answer) answer.cautions = answer.cautions.filter((c) => c.code !== 'utilities') }, 'cautions'],
-    ['the drawing', (it: Exported) => { const call = it.turns[2]?.answer.calls[0]; if (call) call.drawing = '<svg></svg>' }, 'drawing'],
-    ['a number in a model’s sentence', (it: Exported) => { const answer = it.turns[0]?.answer; if (answer) answer.prose = 'You need 99 bags.' }, 'prose'],
+    [
+      'a step',
+      (it: Exported) => {
+        const step = it.turns[0]?.answer.calls[0]?.steps[0]
+        if (step) step.result = '25 in'
+      },
+      'steps',
+    ],
+    [
+      'a running mark',
+      (it: Exported) => {
+        const row = it.turns[2]?.answer.calls[0]?.tables[0]?.rows[3]
+        if (row) row[1] = '20'
+      },
+      'tables',
+    ],
+    [
+      'a line of the reply',
+      (it: Exported) => {
+        const answer = it.turns[1]?.answer
+        if (answer) answer.reply = answer.reply.replace('35 bags', '34 bags')
+      },
+      'reply, line',
+    ],
+    [
+      'a caution',
+      (it: Exported) => {
+        const answer = it.turns[0]?.answer
+        if (answer) answer.cautions = answer.cautions.filter((c) => c.code !== 'utilities')
+      },
+      'cautions',
+    ],
+    [
+      'the drawing',
+      (it: Exported) => {
+        const call = it.turns[2]?.answer.calls[0]
+        if (call) call.drawing = '<svg></svg>'
+      },
+      'drawing',
+    ],
+    [
+      'a number in a model’s sentence',
+      (it: Exported) => {
+        const answer = it.turns[0]?.answer
+        if (answer) answer.prose = 'You need 99 bags.'
+      },
+      'prose',
+    ],
   ])('names %s that was changed', async (_, change, where) => {
     const tampered = copy()
     change(tampered)

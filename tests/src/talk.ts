@@ -5,7 +5,11 @@ import { offlineReader } from '../../src/readers/offline/offline.ts'
 import type { Reader } from '../../src/readers/reader.ts'
 
 /** Holds a conversation, each turn standing on the ones before as they would come back from the store. */
-export async function talk(messages: readonly string[], reader: Reader = offlineReader, writer?: Writer): Promise<Answer[]> {
+export async function talk(
+  messages: readonly string[],
+  reader: Reader = offlineReader,
+  writer?: Writer,
+): Promise<Answer[]> {
   const assistant = createAssistant(reader, writer)
   const turns: Turn[] = []
   for (const said of messages) {
@@ -17,13 +21,15 @@ export async function talk(messages: readonly string[], reader: Reader = offline
 
 /** The figures that answer, as `word: text`. */
 export const headlines = (answer: Answer | undefined): Record<string, string> =>
-  Object.fromEntries((answer?.calls ?? []).flatMap((call) => call.results).filter((it) => it.headline).map((it) => [it.word, it.text]))
+  Object.fromEntries(
+    (answer?.calls ?? [])
+      .flatMap((call) => call.results)
+      .filter((it) => it.headline)
+      .map((it) => [it.word, it.text]),
+  )
 
 /** Every result of the answer, as `word: text`. */
 export const results = (answer: Answer | undefined): Record<string, string> =>
   Object.fromEntries((answer?.calls ?? []).flatMap((call) => call.results).map((it) => [it.word, it.text]))
-
-/** What each quantity was taken for, as `said → word`. */
-export const taken = (answer: Answer | undefined): string[] => (answer?.readAs ?? []).map((it) => `${it.said} → ${it.figure.word}${it.figure.at === 'yard' ? '' : `@${it.figure.at}`}`).sort()
 
 export const asked = (answer: Answer | undefined): string[] => (answer?.asks ?? []).map((it) => it.word)

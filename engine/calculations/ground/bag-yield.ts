@@ -13,9 +13,13 @@ export const bagYieldByWeight = calculation({
   lines: { bagYield: ['bagWeight / dryMixDensity', 'the trade’s rule; the yield printed on your bag comes first'] },
   work(_given, { line, remark }) {
     line('bagYield')
-    remark('I took what a bag makes from its weight, by the trade’s rule. Read the yield printed on your bag: it comes first.')
+    remark(
+      'I took what a bag makes from its weight, by the trade’s rule. Read the yield printed on your bag: it comes first.',
+    )
   },
-  sources: [{ fact: '20 lb of dry mix makes about 0.15 ft³ (60 lb: 0.45 ft³, 80 lb: 0.60 ft³)', from: 'trade rule, no source' }],
+  sources: [
+    { fact: '20 lb of dry mix makes about 0.15 ft³ (60 lb: 0.45 ft³, 80 lb: 0.60 ft³)', from: 'trade rule, no source' },
+  ],
   cautions: ['wet-cement', 'dust', 'lifting'],
   examples: [
     // 60 ÷ 133 1/3 = 0.45

@@ -9,20 +9,39 @@ import { calculation } from '../../calculation.ts'
 import { holeDrawing } from '../../drawings/hole.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { embedment, frostDepth, holeDepth, postAbove, postLength, stoneDepth, thirdOfAbove, thirdOfWhole } from '../../words/posts.ts'
+import {
+  embedment,
+  frostDepth,
+  holeDepth,
+  postAbove,
+  postLength,
+  stoneDepth,
+  thirdOfAbove,
+  thirdOfWhole,
+} from '../../words/posts.ts'
 
 export const postDepth = calculation({
   name: 'post-depth',
   title: 'Post depth and post length, by the one-third rule',
-  answers: 'How deep a post goes for its height above ground, how deep to dig with stone under it, and how long the post must be.',
+  answers:
+    'How deep a post goes for its height above ground, how deep to dig with stone under it, and how long the post must be.',
   needs: { postAbove, stoneDepth, frostDepth },
   may: ['frostDepth'],
   usually: {
-    stoneDepth: { value: '6 in', metric: '150 mm', because: '4 to 6 in of stone under a post is common', from: 'trade rule, no source' },
+    stoneDepth: {
+      value: '6 in',
+      metric: '150 mm',
+      because: '4 to 6 in of stone under a post is common',
+      from: 'trade rule, no source',
+    },
   },
   gives: { thirdOfWhole, thirdOfAbove, embedment, holeDepth, postLength },
   headlines: ['embedment', 'holeDepth', 'postLength'],
-  together: { embedment: ['embedment', 'holeDepth', 'postLength'], holeDepth: ['holeDepth', 'embedment'], postLength: ['postLength', 'embedment'] },
+  together: {
+    embedment: ['embedment', 'holeDepth', 'postLength'],
+    holeDepth: ['holeDepth', 'embedment'],
+    postLength: ['postLength', 'embedment'],
+  },
   lines: {
     thirdOfWhole: ['postAbove / 2', 'a third of the whole post in the ground is half of what shows'],
     thirdOfAbove: ['postAbove / 3', 'the other way people read the rule: a third of what shows, which is shallower'],
@@ -40,16 +59,25 @@ export const postDepth = calculation({
       remark(`The frost depth governs: ${show(frostDepth)} is deeper than the ${show(rule)} of the one-third rule.`)
     } else {
       line('embedment')
-      remark(has('frostDepth')
-        ? `The one-third rule governs: ${show(rule)} is as deep as the frost depth of ${show(frostDepth)}, or deeper.`
-        : 'This is the trade’s rule, not a code. Your building office may set a frost depth or a post depth; give it to me and I will use the deeper.')
+      remark(
+        has('frostDepth')
+          ? `The one-third rule governs: ${show(rule)} is as deep as the frost depth of ${show(frostDepth)}, or deeper.`
+          : 'This is the trade’s rule, not a code. Your building office may set a frost depth or a post depth; give it to me and I will use the deeper.',
+      )
     }
     line('holeDepth')
     line('postLength')
-    remark(`People read “a third” in two ways. A third of the whole post is ${show(rule)}; a third of what shows is only ${show(other)}. I took the first.`)
+    remark(
+      `People read “a third” in two ways. A third of the whole post is ${show(rule)}; a third of what shows is only ${show(other)}. I took the first.`,
+    )
     remark(`The ${show(stoneDepth)} of stone is dug for, and does not count as depth.`)
   },
-  sources: [{ fact: 'a third of the whole post in the ground, which is half of the height above it', from: 'trade rule, no source' }],
+  sources: [
+    {
+      fact: 'a third of the whole post in the ground, which is half of the height above it',
+      from: 'trade rule, no source',
+    },
+  ],
   cautions: ['utilities', 'lot-line', 'local-code', 'structure', 'open-hole'],
   drawing: holeDrawing,
   examples: [
@@ -57,7 +85,13 @@ export const postDepth = calculation({
       // 48/2 = 24; 48/3 = 16; 24 + 6 = 30; 48 + 24 = 72
       ask: 'How deep do I set posts for a 4 ft fence with 6 in of stone?',
       given: { postAbove: '4 ft', stoneDepth: '6 in' },
-      expect: { thirdOfWhole: '24 in', thirdOfAbove: '16 in', embedment: '24 in', holeDepth: '30 in', postLength: '6 ft' },
+      expect: {
+        thirdOfWhole: '24 in',
+        thirdOfAbove: '16 in',
+        embedment: '24 in',
+        holeDepth: '30 in',
+        postLength: '6 ft',
+      },
     },
     {
       // 1200/2 = 600 < 900 frost; 900 + 150 = 1050; 1200 + 900 = 2100

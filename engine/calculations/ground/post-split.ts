@@ -14,7 +14,12 @@ export const postSplit = calculation({
   answers: 'How much of a post of given length goes in the ground by the one-third rule, and how much is left above.',
   needs: { postLength, stoneDepth },
   usually: {
-    stoneDepth: { value: '6 in', metric: '150 mm', because: '4 to 6 in of stone under a post is common', from: 'trade rule, no source' },
+    stoneDepth: {
+      value: '6 in',
+      metric: '150 mm',
+      because: '4 to 6 in of stone under a post is common',
+      from: 'trade rule, no source',
+    },
   },
   gives: { thirdOfWhole, aboveByRule, holeDepth },
   headlines: ['aboveByRule', 'thirdOfWhole', 'holeDepth'],
@@ -36,8 +41,16 @@ export const postSplit = calculation({
   drawing: holeDrawing,
   examples: [
     // 96/3 = 32; 96 − 32 = 64 in = 5 ft 4 in; 32 + 6 = 38
-    { ask: 'How tall will an 8 ft post stand by the one-third rule?', given: { postLength: '8 ft', stoneDepth: '6 in' }, expect: { thirdOfWhole: '32 in', aboveByRule: '5 ft 4 in', holeDepth: '38 in' } },
+    {
+      ask: 'How tall will an 8 ft post stand by the one-third rule?',
+      given: { postLength: '8 ft', stoneDepth: '6 in' },
+      expect: { thirdOfWhole: '32 in', aboveByRule: '5 ft 4 in', holeDepth: '38 in' },
+    },
     // 2400/3 = 800; 1600; 800 + 150 = 950
-    { ask: 'What does a 2.4 m post leave above ground?', given: { postLength: '2.4 m', stoneDepth: '150 mm' }, expect: { thirdOfWhole: '800 mm', aboveByRule: '1,600 mm', holeDepth: '950 mm' } },
+    {
+      ask: 'What does a 2.4 m post leave above ground?',
+      given: { postLength: '2.4 m', stoneDepth: '150 mm' },
+      expect: { thirdOfWhole: '800 mm', aboveByRule: '1,600 mm', holeDepth: '950 mm' },
+    },
   ],
 })

@@ -6,22 +6,48 @@
 // A gate takes its opening and one post width between post centres. Unless its place is given, it goes where two bays meet.
 import { calculation } from '../../calculation.ts'
 import { runDrawing } from '../../drawings/run.ts'
-import { add, compare, isExact, over, roundTo, subtract, times, exact, toNumber, type Amount } from '../../quantities/amount.ts'
+import {
+  add,
+  compare,
+  isExact,
+  over,
+  roundTo,
+  subtract,
+  times,
+  exact,
+  toNumber,
+  type Amount,
+} from '../../quantities/amount.ts'
 import { less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { bayCentres, bayOpening, bays, gateOpening, gates, gateStart, runEnds, runLength, widestBay } from '../../words/bays.ts'
+import {
+  bayCentres,
+  bayOpening,
+  bays,
+  gateOpening,
+  gates,
+  gateStart,
+  runEnds,
+  runLength,
+  widestBay,
+} from '../../words/bays.ts'
 import { tapeMark } from '../../words/pickets.ts'
 import { posts, postWidth } from '../../words/posts.ts'
 
 export const baysInRun = calculation({
   name: 'bays-in-run',
   title: 'Equal bays in one run',
-  answers: 'How many equal bays a run divides into, how far apart the posts stand, how many posts, and where each post goes.',
+  answers:
+    'How many equal bays a run divides into, how far apart the posts stand, how many posts, and where each post goes.',
   needs: { runLength, widestBay, runEnds, gates, gateOpening, gateStart, postWidth, tapeMark },
   may: ['gates', 'gateStart', 'gateOpening'],
   gives: { bays, bayCentres, bayOpening, posts },
   headlines: ['bays', 'bayCentres', 'posts'],
-  together: { bayCentres: ['bays', 'bayCentres', 'posts'], bays: ['bays', 'bayCentres', 'posts'], posts: ['posts', 'bays'] },
+  together: {
+    bayCentres: ['bays', 'bayCentres', 'posts'],
+    bays: ['bays', 'bayCentres', 'posts'],
+    posts: ['posts', 'bays'],
+  },
   joins: true,
   locals: { centresRun: 'length' },
   lines: {
@@ -46,24 +72,48 @@ export const baysInRun = calculation({
   work({ runEnds, gateStart, runLength, widestBay, postWidth }, tools) {
     const { line, has, rows, tell, need, refuse, remark, doubt } = tools
     const none = zero('length', 'in')
-    const gates = has('gates') ? (rows('gates')[0] as Quantity) : tools.put('gates', quantity(has('gateOpening') ? 1 : 0, 'gate'))
-    if (!has('gates')) remark(has('gateOpening') ? 'You gave one gate opening, so I took one gate.' : 'You did not mention a gate in this run, so I took none.')
+    const gates = has('gates')
+      ? (rows('gates')[0] as Quantity)
+      : tools.put('gates', quantity(has('gateOpening') ? 1 : 0, 'gate'))
+    if (!has('gates'))
+      remark(
+        has('gateOpening')
+          ? 'You gave one gate opening, so I took one gate.'
+          : 'You did not mention a gate in this run, so I took none.',
+      )
     const gateCount = Math.round(toNumber(gates.amount))
     if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
     if (has('gateOpening') && gateCount === 0) need('gates')
-    if (!less(postWidth, widestBay)) refuse('widestBay', `Posts ${show(postWidth)} wide leave nothing between them at ${show(widestBay)} centres. Check both measurements.`)
+    if (!less(postWidth, widestBay))
+      refuse(
+        'widestBay',
+        `Posts ${show(postWidth)} wide leave nothing between them at ${show(widestBay)} centres. Check both measurements.`,
+      )
 
     const clear = runEnds === 'walls' || runEnds === 'outside'
     const between = tools.put('centresRun', line(clear ? 'centresClear' : 'centresOpen'))
-    if (!less(none, between)) refuse('runLength', `A run of ${show(runLength)} is no longer than a post is wide. Check the length.`)
+    if (!less(none, between))
+      refuse('runLength', `A run of ${show(runLength)} is no longer than a post is wide. Check the length.`)
     const gateTakes = gateCount > 0 ? line('gateCentres') : tools.put('gateCentres', none)
 
     if (has('gateStart')) {
-      if (gateCount !== 1) refuse('gateStart', `A place for the gate goes with one gate, and you have ${gateCount}. Give each part of the run on its own.`)
-      if (runEnds === 'loop') refuse('gateStart', 'In a closed loop, start at a gate post and leave the place of the gate out.')
+      if (gateCount !== 1)
+        refuse(
+          'gateStart',
+          `A place for the gate goes with one gate, and you have ${gateCount}. Give each part of the run on its own.`,
+        )
+      if (runEnds === 'loop')
+        refuse('gateStart', 'In a closed loop, start at a gate post and leave the place of the gate out.')
       const far = subtract(between.amount, add(gateStart.amount, gateTakes.amount))
-      if (compare(far, exact(0)) === -1) refuse('gateStart', `A gate that starts at ${show(gateStart)} and takes ${show(gateTakes)} runs past the end of the ${show(between)} between end posts. Check the three measurements.`)
-      const sides = [['before', 'baysBefore', 'bayBefore'], ['after', 'baysAfter', 'bayAfter']] as const
+      if (compare(far, exact(0)) === -1)
+        refuse(
+          'gateStart',
+          `A gate that starts at ${show(gateStart)} and takes ${show(gateTakes)} runs past the end of the ${show(between)} between end posts. Check the three measurements.`,
+        )
+      const sides = [
+        ['before', 'baysBefore', 'bayBefore'],
+        ['after', 'baysAfter', 'bayAfter'],
+      ] as const
       for (const [part, count, each] of sides) {
         const length = line(part)
         line(count)
@@ -75,34 +125,67 @@ export const baysInRun = calculation({
       if (!wider) refuse('runLength', 'The gate fills the whole run, so there is no bay. Check the measurements.')
       tell('bayCentres', { ...(wider as Quantity), unit: tools.system === 'metric' ? 'mm' : 'ft' })
       line('bayOpening')
-      if (near && other) remark(`On the near side the bays are ${tools.cite({ ...near, unit: bayUnit(tools.system) }, 'bay before the gate')}, on the far side ${tools.cite({ ...other, unit: bayUnit(tools.system) }, 'bay after the gate')}, centre to centre. The wider is shown as the bay.`)
+      if (near && other)
+        remark(
+          `On the near side the bays are ${tools.cite({ ...near, unit: bayUnit(tools.system) }, 'bay before the gate')}, on the far side ${tools.cite({ ...other, unit: bayUnit(tools.system) }, 'bay after the gate')}, centre to centre. The wider is shown as the bay.`,
+        )
       tell('posts', { ...line('postsSplit'), kind: 'count', unit: 'post' })
-      stations(tools, [
-        ...repeat(rows('baysBefore')[0], near, 'bay'), { length: gateTakes, what: 'gate' as const }, ...repeat(rows('baysAfter')[0], other, 'bay'),
-      ], runEnds)
+      stations(
+        tools,
+        [
+          ...repeat(rows('baysBefore')[0], near, 'bay'),
+          { length: gateTakes, what: 'gate' as const },
+          ...repeat(rows('baysAfter')[0], other, 'bay'),
+        ],
+        runEnds,
+      )
       return
     }
 
     const fenced = line('fenced')
-    if (!less(none, fenced)) refuse('runLength', `The gates take ${show({ ...gateTakes, amount: times(gateTakes.amount, gates.amount) })} between post centres, which is all of the ${show(between)} there is. Check the measurements.`)
+    if (!less(none, fenced))
+      refuse(
+        'runLength',
+        `The gates take ${show({ ...gateTakes, amount: times(gateTakes.amount, gates.amount) })} between post centres, which is all of the ${show(between)} there is. Check the measurements.`,
+      )
     const count = line('bays')
     const each = line('bayCentres')
-    if (!less(postWidth, each)) refuse('widestBay', `Bays of ${show(each)} leave nothing between ${show(postWidth)} posts. Check the measurements.`)
+    if (!less(postWidth, each))
+      refuse(
+        'widestBay',
+        `Bays of ${show(each)} leave nothing between ${show(postWidth)} posts. Check the measurements.`,
+      )
     line('bayOpening')
     tell('posts', { ...line(runEnds === 'loop' ? 'postsLoop' : 'postsOpen'), kind: 'count', unit: 'post' })
     const spaces: Space[] = repeat(count, each, 'bay')
     // Gates are put where bays meet, spread as evenly as may be: it keeps every bay equal. Any other joint does as well.
-    for (let g = gateCount; g >= 1; g--) spaces.splice(Math.round((g * spaces.length) / (gateCount + 1)), 0, { length: gateTakes, what: 'gate' })
+    for (let g = gateCount; g >= 1; g--)
+      spaces.splice(Math.round((g * spaces.length) / (gateCount + 1)), 0, { length: gateTakes, what: 'gate' })
     stations(tools, spaces, runEnds)
-    if (gateCount > 0) remark('The place of the gate was not given, so it stands where two bays meet; any such place keeps the bays equal. Tell me where it starts if it must be elsewhere.')
-    if (runEnds === 'loop') doubt('contradictory', 'runLength', 'Equal bays around a loop seldom put a post on every corner. Ask for each side on its own if the yard has corners; a corner post then counts for both sides.')
+    if (gateCount > 0)
+      remark(
+        'The place of the gate was not given, so it stands where two bays meet; any such place keeps the bays equal. Tell me where it starts if it must be elsewhere.',
+      )
+    if (runEnds === 'loop')
+      doubt(
+        'contradictory',
+        'runLength',
+        'Equal bays around a loop seldom put a post on every corner. Ask for each side on its own if the yard has corners; a corner post then counts for both sides.',
+      )
     if (isExact(fenced.amount) && isExact(widestBay.amount) && fenced.amount.div(widestBay.amount).d === 1n)
       remark('The run divides exactly by your limit, so no bay is to spare.')
     const fewer = subtract(count.amount, exact(1))
     if (compare(fewer, exact(0)) === 1)
-      remark(`One bay fewer would make them ${tools.cite({ ...each, amount: over(fenced.amount, fewer) }, 'bay, with one bay fewer')}, which is over your limit of ${show(widestBay)}.`)
+      remark(
+        `One bay fewer would make them ${tools.cite({ ...each, amount: over(fenced.amount, fewer) }, 'bay, with one bay fewer')}, which is over your limit of ${show(widestBay)}.`,
+      )
   },
-  sources: [{ fact: 'an open run has one post more than it has spaces; a closed loop has as many', from: 'Derived here from the sketch; needs no table.' }],
+  sources: [
+    {
+      fact: 'an open run has one post more than it has spaces; a closed loop has as many',
+      from: 'Derived here from the sketch; needs no table.',
+    },
+  ],
   cautions: ['utilities', 'lot-line', 'local-code', 'overhead-lines'],
   drawing: runDrawing,
   examples: [
@@ -138,7 +221,10 @@ function exactMark(mark: Quantity) {
   return mark.amount
 }
 
-interface Space { readonly length: Quantity; readonly what: 'bay' | 'gate' }
+interface Space {
+  readonly length: Quantity
+  readonly what: 'bay' | 'gate'
+}
 type Tools = Parameters<typeof baysInRun.work>[1]
 
 const bayUnit = (system: 'imperial' | 'metric'): string => (system === 'metric' ? 'mm' : 'ft')
@@ -152,17 +238,43 @@ function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
   const unit = tools.system === 'metric' ? 'mm' : 'ft'
   const mark = tools.rows('tapeMark')[0] as Quantity
   let at: Amount = ends === 'walls' || ends === 'outside' ? over(post.amount, exact(2)) : exact(0)
-  const centres = [at, ...spaces.map((space) => { at = add(at, space.length.amount); return at })]
+  const centres = [
+    at,
+    ...spaces.map((space) => {
+      at = add(at, space.length.amount)
+      return at
+    }),
+  ]
   if (ends === 'loop') centres.pop()
   tools.table({
     title: 'Post centres',
-    columns: [{ label: 'post', unit: '' }, { label: 'kind', unit: '' }, { label: 'from the start, by the tape', unit: '' }, { label: 'exactly, in inches', unit: 'in' }],
+    columns: [
+      { label: 'post', unit: '' },
+      { label: 'kind', unit: '' },
+      { label: 'from the start, by the tape', unit: '' },
+      { label: 'exactly, in inches', unit: 'in' },
+    ],
     rows: centres.map((centre, i) => {
-      const besideGate = spaces[i]?.what === 'gate' || spaces[i - 1]?.what === 'gate' || (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
+      const besideGate =
+        spaces[i]?.what === 'gate' ||
+        spaces[i - 1]?.what === 'gate' ||
+        (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
       const q: Quantity = { kind: 'length', amount: centre, unit }
-      return [i + 1, besideGate ? 'gate post' : 'post', show({ ...q, amount: roundTo(centre, exactMark(mark)) }), numberIn(q, 'in')]
+      return [
+        i + 1,
+        besideGate ? 'gate post' : 'post',
+        show({ ...q, amount: roundTo(centre, exactMark(mark)) }),
+        numberIn(q, 'in'),
+      ]
     }),
   })
-  const from = ends === 'walls' ? 'the wall' : ends === 'outside' ? 'the outside face of the first post' : 'the centre of the first post'
-  tools.remark(`Measure every post centre from ${from}, with the tape held at zero. Stepping from post to post adds every small error up.`)
+  const from =
+    ends === 'walls'
+      ? 'the wall'
+      : ends === 'outside'
+        ? 'the outside face of the first post'
+        : 'the centre of the first post'
+  tools.remark(
+    `Measure every post centre from ${from}, with the tape held at zero. Stepping from post to post adds every small error up.`,
+  )
 }

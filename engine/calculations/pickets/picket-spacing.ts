@@ -10,7 +10,18 @@ import { exact, isExact } from '../../quantities/amount.ts'
 import { equal, less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { atMark, rounded, show } from '../../quantities/show.ts'
 import {
-  gap, gapOneFewer, gapOneMore, lastGap, opening, pickets, picketWidth, sphere, tapeGap, tapeMark, wantedGap, widestGap,
+  gap,
+  gapOneFewer,
+  gapOneMore,
+  lastGap,
+  opening,
+  pickets,
+  picketWidth,
+  sphere,
+  tapeGap,
+  tapeMark,
+  wantedGap,
+  widestGap,
 } from '../../words/pickets.ts'
 
 export const picketSpacing = calculation({
@@ -24,18 +35,30 @@ export const picketSpacing = calculation({
   headlines: ['pickets', 'tapeGap'],
   together: { tapeGap: ['pickets', 'tapeGap'], gap: ['gap', 'tapeGap'] },
   lines: {
-    pickets: ['ceil((opening - widestGap) / (picketWidth + widestGap))', 'the fewest that keep every gap within your limit'],
+    pickets: [
+      'ceil((opening - widestGap) / (picketWidth + widestGap))',
+      'the fewest that keep every gap within your limit',
+    ],
     nearest: ['(opening - wantedGap) / (picketWidth + wantedGap)', 'how many would give just the gap you would like'],
-    gap: ['(opening - pickets * picketWidth) / (pickets + 1)', 'the wood is taken out, and what is left is shared equally'],
+    gap: [
+      '(opening - pickets * picketWidth) / (pickets + 1)',
+      'the wood is taken out, and what is left is shared equally',
+    ],
     tapeGap: ['round(gap, tapeMark)', 'the nearest mark on a tape'],
-    lastGap: ['opening - pickets * picketWidth - pickets * tapeGap', 'what would be left at the far post if you stepped the tape gap along'],
+    lastGap: [
+      'opening - pickets * picketWidth - pickets * tapeGap',
+      'what would be left at the far post if you stepped the tape gap along',
+    ],
     gapOneFewer: ['(opening - (pickets - 1) * picketWidth) / pickets', 'the next count down, for comparison'],
     gapOneMore: ['(opening - (pickets + 1) * picketWidth) / (pickets + 2)', 'the next count up, for comparison'],
   },
   work(given, { line, tell, refuse, remark, table, has, doubt, cite }) {
     const { opening, picketWidth, tapeMark } = given
     if (less(opening, picketWidth))
-      refuse('opening', `A ${show(picketWidth)} picket does not fit a ${show(opening)} opening. Check both measurements.`)
+      refuse(
+        'opening',
+        `A ${show(picketWidth)} picket does not fit a ${show(opening)} opening. Check both measurements.`,
+      )
     const width = exactLength(picketWidth)
     const space = exactLength(opening)
     const mark = exactLength(tapeMark)
@@ -48,19 +71,32 @@ export const picketSpacing = calculation({
       if (count.compare(most) > 0)
         refuse('sphere', neighbours(given.sphere, most, gapOf, picketWidth, opening, 'stops', cite))
       if (has('widestGap') && !less(given.widestGap, given.sphere))
-        doubt('contradictory', 'widestGap', `A gap of ${show(given.widestGap)} would let a ${show(given.sphere)} ball touch through. I kept every gap under the ball.`)
+        doubt(
+          'contradictory',
+          'widestGap',
+          `A gap of ${show(given.widestGap)} would let a ${show(given.sphere)} ball touch through. I kept every gap under the ball.`,
+        )
       tell('pickets', quantity(count, 'picket'))
-      remark(`Every gap, as marked on the tape, is less than ${show(given.sphere)}: a gap of exactly that size would let the ball through.`)
+      remark(
+        `Every gap, as marked on the tape, is less than ${show(given.sphere)}: a gap of exactly that size would let the ball through.`,
+      )
     } else if (has('widestGap')) {
       count = exactLength(line('pickets'))
       if (count.compare(0) < 0) count = exact(0)
-      if (count.compare(most) > 0) refuse('widestGap', neighbours(given.widestGap, most, gapOf, picketWidth, opening, 'keeps', cite))
-      if (count.equals(0)) refuse('widestGap', `The ${show(opening)} opening is no wider than the ${show(given.widestGap)} gap you allow, so it takes no picket. Check both measurements.`)
+      if (count.compare(most) > 0)
+        refuse('widestGap', neighbours(given.widestGap, most, gapOf, picketWidth, opening, 'keeps', cite))
+      if (count.equals(0))
+        refuse(
+          'widestGap',
+          `The ${show(opening)} opening is no wider than the ${show(given.widestGap)} gap you allow, so it takes no picket. Check both measurements.`,
+        )
     } else {
       const just = exactLength(line('nearest'))
       count = nearestCount(just, most, exactLength(given.wantedGap), (n) => exactLength(gapOf(n)))
       tell('pickets', quantity(count, 'picket'))
-      remark(`I took ${show(given.wantedGap)} as the gap you would like, and chose the count whose gap comes nearest to it, wider or narrower. If no gap may be wider than that, say “at most”.`)
+      remark(
+        `I took ${show(given.wantedGap)} as the gap you would like, and chose the count whose gap comes nearest to it, wider or narrower. If no gap may be wider than that, say “at most”.`,
+      )
     }
     line('gap')
     line('tapeGap')
@@ -71,16 +107,30 @@ export const picketSpacing = calculation({
     const marks = runningMarks(space, width, count, mark)
     table({
       title: 'Running marks: left edge of each picket, from the face of the left post',
-      columns: [{ label: 'picket', unit: '' }, { label: `mark (${opening.unit === 'ft' ? 'in' : opening.unit})`, unit: opening.unit === 'ft' ? 'in' : opening.unit }, { label: `off by (${opening.unit === 'ft' ? 'in' : opening.unit})`, unit: opening.unit === 'ft' ? 'in' : opening.unit }],
+      columns: [
+        { label: 'picket', unit: '' },
+        {
+          label: `mark (${opening.unit === 'ft' ? 'in' : opening.unit})`,
+          unit: opening.unit === 'ft' ? 'in' : opening.unit,
+        },
+        {
+          label: `off by (${opening.unit === 'ft' ? 'in' : opening.unit})`,
+          unit: opening.unit === 'ft' ? 'in' : opening.unit,
+        },
+      ],
       rows: marks.map(({ at, off }, i) => {
         const unit = opening.unit === 'ft' ? 'in' : opening.unit
         const shown = show({ kind: 'length', amount: at, unit }).replace(` ${unit}`, '')
         return [i + 1, shown, rounded(numberIn({ kind: 'length', amount: off, unit }, unit))]
       }),
     })
-    remark('Mark every picket from one end. Stepping a spacer along adds its error up; these marks are never off by more than half a mark.')
+    remark(
+      'Mark every picket from one end. Stepping a spacer along adds its error up; these marks are never off by more than half a mark.',
+    )
   },
-  sources: [{ fact: 'opening = pickets × width + (pickets + 1) × gap', from: 'Derived here from the sketch; needs no table.' }],
+  sources: [
+    { fact: 'opening = pickets × width + (pickets + 1) × gap', from: 'Derived here from the sketch; needs no table.' },
+  ],
   cautions: ['tools'],
   drawing: bayDrawing,
   examples: [
@@ -106,7 +156,12 @@ export const picketSpacing = calculation({
 })
 
 /** Where the left edge of each picket falls, at the nearest mark, and how far that is from its exact place. */
-function runningMarks(space: Fraction, width: Fraction, count: Fraction, mark: Fraction): { at: Fraction; off: Fraction }[] {
+function runningMarks(
+  space: Fraction,
+  width: Fraction,
+  count: Fraction,
+  mark: Fraction,
+): { at: Fraction; off: Fraction }[] {
   const gap = space.sub(count.mul(width)).div(count.add(1))
   return Array.from({ length: Number(count.n) }, (_, i) => {
     const place = gap.add(gap.add(width).mul(i))
@@ -127,30 +182,51 @@ function fewestThatStop(space: Fraction, width: Fraction, ball: Fraction, mark: 
   // gap < ball needs pickets > (space − ball) / (width + ball); rounding to marks may need one more.
   let count = space.sub(ball).div(width.add(ball)).floor().add(1)
   if (count.compare(1) < 0) count = exact(1)
-  while (count.compare(most) <= 0 && markedGaps(space, width, count, mark).some((g) => g.compare(ball) >= 0)) count = count.add(1)
+  while (count.compare(most) <= 0 && markedGaps(space, width, count, mark).some((g) => g.compare(ball) >= 0))
+    count = count.add(1)
   return count
 }
 
 /** The whole count, of the two beside `just`, whose gap is nearest to the one wanted. */
-function nearestCount(just: Fraction, most: Fraction, wanted: Fraction, gapOf: (count: Fraction) => Fraction): Fraction {
-  const candidates = [just.floor(), just.ceil()].map((n) => (n.compare(1) < 0 ? exact(1) : n)).filter((n) => n.compare(most) <= 0)
+function nearestCount(
+  just: Fraction,
+  most: Fraction,
+  wanted: Fraction,
+  gapOf: (count: Fraction) => Fraction,
+): Fraction {
+  const candidates = [just.floor(), just.ceil()]
+    .map((n) => (n.compare(1) < 0 ? exact(1) : n))
+    .filter((n) => n.compare(most) <= 0)
   const distance = (n: Fraction): Fraction => gapOf(n).sub(wanted).abs()
   return candidates.reduce((best, n) => (distance(n).compare(distance(best)) < 0 ? n : best), candidates[0] ?? most)
 }
 
 /** What to say when no count keeps the limit: both neighbours, with what each would leave. */
-function neighbours(limit: Quantity, most: Fraction, gapOf: (count: Fraction) => Quantity, width: Quantity, opening: Quantity, verb: 'keeps' | 'stops', cite: (q: Quantity, label: string) => string): string {
+function neighbours(
+  limit: Quantity,
+  most: Fraction,
+  gapOf: (count: Fraction) => Quantity,
+  width: Quantity,
+  opening: Quantity,
+  verb: 'keeps' | 'stops',
+  cite: (q: Quantity, label: string) => string,
+): string {
   const widest = gapOf(most)
   const wood: Quantity = { ...width, amount: exactLength(width).mul(most.add(1)) }
   const over: Quantity = { ...opening, amount: exactLength(wood).sub(exactLength(opening)) }
-  const [count, next] = [cite(quantity(most, 'picket'), 'the most that fit'), cite(quantity(most.add(1), 'picket'), 'one more')]
-  return `No number of ${show(width)} pickets ${verb === 'keeps' ? `keeps every gap within ${show(limit)}` : `stops a ${show(limit)} ball`} in a ${show(opening)} opening. `
-    + `${count} leave gaps of ${cite(widest, 'gap with the most that fit')}, which is too wide${equal(widest, limit) ? ' by a hair' : ''}. ${next} do not fit: they are ${cite(wood, 'wood of one more')} of wood, ${cite(over, 'what it overshoots')} more than the opening. `
-    + 'Allow a wider gap, or use narrower pickets, or trim the two at the posts.'
+  const [count, next] = [
+    cite(quantity(most, 'picket'), 'the most that fit'),
+    cite(quantity(most.add(1), 'picket'), 'one more'),
+  ]
+  return (
+    `No number of ${show(width)} pickets ${verb === 'keeps' ? `keeps every gap within ${show(limit)}` : `stops a ${show(limit)} ball`} in a ${show(opening)} opening. ` +
+    `${count} leave gaps of ${cite(widest, 'gap with the most that fit')}, which is too wide${equal(widest, limit) ? ' by a hair' : ''}. ${next} do not fit: they are ${cite(wood, 'wood of one more')} of wood, ${cite(over, 'what it overshoots')} more than the opening. ` +
+    'Allow a wider gap, or use narrower pickets, or trim the two at the posts.'
+  )
 }
 
 function exactLength(q: Quantity): Fraction {
-  if (!isExact(q.amount)) throw new Error(`a picket bay is worked exactly, and ${numberIn(q, q.unit)} ${q.unit} is not exact`)
+  if (!isExact(q.amount))
+    throw new Error(`a picket bay is worked exactly, and ${numberIn(q, q.unit)} ${q.unit} is not exact`)
   return q.amount
 }
-

@@ -11,32 +11,79 @@ import { readOne } from '../../quantities/read.ts'
 import { show } from '../../quantities/show.ts'
 import { finishLimits } from '../../tables/finish-limits.ts'
 import {
-  depthReading, dryEnough, equilibriumMoisture, finishKind, moistureLimit, moistureReading, surfaceReading, surfaceReady, waterTest, woodAge,
+  depthReading,
+  dryEnough,
+  equilibriumMoisture,
+  finishKind,
+  moistureLimit,
+  moistureReading,
+  surfaceReading,
+  surfaceReady,
+  waterTest,
+  woodAge,
 } from '../../words/wood.ts'
 
 export const readyToFinish = calculation({
   name: 'ready-to-finish',
   title: 'Is the wood ready to finish?',
-  answers: 'Whether the wood is dry enough, and whether its surface is ready, from meter readings, water on the face, its time in the weather and the limit on the can.',
-  needs: { depthReading, surfaceReading, moistureReading, moistureLimit, waterTest, woodAge, equilibriumMoisture, finishKind },
-  may: ['depthReading', 'surfaceReading', 'moistureReading', 'waterTest', 'woodAge', 'equilibriumMoisture', 'finishKind'],
+  answers:
+    'Whether the wood is dry enough, and whether its surface is ready, from meter readings, water on the face, its time in the weather and the limit on the can.',
+  needs: {
+    depthReading,
+    surfaceReading,
+    moistureReading,
+    moistureLimit,
+    waterTest,
+    woodAge,
+    equilibriumMoisture,
+    finishKind,
+  },
+  may: [
+    'depthReading',
+    'surfaceReading',
+    'moistureReading',
+    'waterTest',
+    'woodAge',
+    'equilibriumMoisture',
+    'finishKind',
+  ],
   gives: { dryEnough, surfaceReady },
   headlines: ['dryEnough', 'surfaceReady'],
   together: { dryEnough: ['dryEnough', 'surfaceReady'] },
   lines: {},
   work(given, tools) {
     const { has, need, doubt } = tools
-    if (!has('depthReading') && !has('surfaceReading') && !has('moistureReading') && !has('waterTest') && !has('woodAge')) need('moistureReading')
-    const readings = (['depthReading', 'surfaceReading', 'moistureReading'] as const).filter(has).map((name) => ({ name, value: given[name] }))
+    if (
+      !has('depthReading') &&
+      !has('surfaceReading') &&
+      !has('moistureReading') &&
+      !has('waterTest') &&
+      !has('woodAge')
+    )
+      need('moistureReading')
+    const readings = (['depthReading', 'surfaceReading', 'moistureReading'] as const)
+      .filter(has)
+      .map((name) => ({ name, value: given[name] }))
     for (const { name, value } of readings)
       if (less(value, read(finishLimits.meter.least)) || less(read(finishLimits.meter.most), value))
-        doubt('implausible', name, `A pin meter can be relied on from about ${finishLimits.meter.least} to ${finishLimits.meter.most}. ${show(value)} is outside that, so take it as “${less(value, read(finishLimits.meter.least)) ? 'very dry' : 'very wet'}” and no more.`)
+        doubt(
+          'implausible',
+          name,
+          `A pin meter can be relied on from about ${finishLimits.meter.least} to ${finishLimits.meter.most}. ${show(value)} is outside that, so take it as “${less(value, read(finishLimits.meter.least)) ? 'very dry' : 'very wet'}” and no more.`,
+        )
     judgeDryness(given.moistureLimit, readings, given.equilibriumMoisture, tools)
     judgeSurface(given.waterTest, given.woodAge, given.finishKind, tools)
   },
   sources: [
     { fact: 'the limit on your own can or its data sheet comes first', from: 'common practice, no source' },
-    ...[finishLimits.service, finishLimits.wanted, finishLimits.upper, finishLimits.fresh, finishLimits.water, finishLimits.meter].map(({ fact, from }) => ({ fact, from })),
+    ...[
+      finishLimits.service,
+      finishLimits.wanted,
+      finishLimits.upper,
+      finishLimits.fresh,
+      finishLimits.water,
+      finishLimits.meter,
+    ].map(({ fact, from }) => ({ fact, from })),
   ],
   cautions: ['weather', 'lead', 'dust'],
   drawing: moistureDrawing,
@@ -71,12 +118,29 @@ function read(text: string): Quantity {
 }
 
 /** The wettest reading decides. A surface reading alone can condemn the wood, never clear it: faces dry first. */
-function judgeDryness(limit: Quantity, readings: readonly { name: string; value: Quantity }[], settles: Quantity | undefined, { tell, remark, doubt, cite }: Tools): void {
-  const where: Record<string, string> = { depthReading: 'at depth', surfaceReading: 'at the surface', moistureReading: 'on the meter, depth not said' }
-  const wettest = readings.reduce<{ name: string; value: Quantity } | undefined>((most, it) => (!most || less(most.value, it.value) ? it : most), undefined)
+function judgeDryness(
+  limit: Quantity,
+  readings: readonly { name: string; value: Quantity }[],
+  settles: Quantity | undefined,
+  { tell, remark, doubt, cite }: Tools,
+): void {
+  const where: Record<string, string> = {
+    depthReading: 'at depth',
+    surfaceReading: 'at the surface',
+    moistureReading: 'on the meter, depth not said',
+  }
+  const wettest = readings.reduce<{ name: string; value: Quantity } | undefined>(
+    (most, it) => (!most || less(most.value, it.value) ? it : most),
+    undefined,
+  )
   if (!wettest) {
     tell('dryEnough', null)
-    doubt('missing', 'moistureReading', 'Without a meter reading I cannot say whether the wood is dry.', moistureReading.ask)
+    doubt(
+      'missing',
+      'moistureReading',
+      'Without a meter reading I cannot say whether the wood is dry.',
+      moistureReading.ask,
+    )
     return
   }
   const reading = `${show(wettest.value)} ${where[wettest.name]}`
@@ -84,43 +148,78 @@ function judgeDryness(limit: Quantity, readings: readonly { name: string; value:
     tell('dryEnough', false)
     remark(`Dryness is decided by the reading of ${reading}: over the limit of ${show(limit)}.`)
     if (less(read(finishLimits.upper.value), wettest.value) || !less(wettest.value, read(finishLimits.upper.value)))
-      remark(`At ${cite(read(finishLimits.upper.value), 'moisture where blisters become likely', 'published')} and over, a finish is likely to blister or peel.`)
+      remark(
+        `At ${cite(read(finishLimits.upper.value), 'moisture where blisters become likely', 'published')} and over, a finish is likely to blister or peel.`,
+      )
   } else if (readings.every(({ name }) => name === 'surfaceReading')) {
     tell('dryEnough', null)
-    doubt('missing', 'depthReading', `The surface reads ${show(wettest.value)}, within the limit of ${show(limit)}, but faces dry first. A reading at depth decides.`, depthReading.ask)
+    doubt(
+      'missing',
+      'depthReading',
+      `The surface reads ${show(wettest.value)}, within the limit of ${show(limit)}, but faces dry first. A reading at depth decides.`,
+      depthReading.ask,
+    )
   } else {
     tell('dryEnough', true)
     remark(`Dryness is decided by the reading of ${reading}: within the limit of ${show(limit)}.`)
-    if (wettest.name === 'moistureReading') remark('You did not say how deep the pins were. Check a few boards at a fifth to a quarter of their thickness; faces dry first.')
+    if (wettest.name === 'moistureReading')
+      remark(
+        'You did not say how deep the pins were. Check a few boards at a fifth to a quarter of their thickness; faces dry first.',
+      )
   }
   if (!settles) return
-  remark(less(limit, settles)
-    ? `In this air the wood settles at ${show(settles)}, over the limit of ${show(limit)}: it will not get there by waiting in this weather.`
-    : `In this air the wood settles at ${show(settles)}, so ${show(limit)} can be reached by waiting.`)
+  remark(
+    less(limit, settles)
+      ? `In this air the wood settles at ${show(settles)}, over the limit of ${show(limit)}: it will not get there by waiting in this weather.`
+      : `In this air the wood settles at ${show(settles)}, so ${show(limit)} can be reached by waiting.`,
+  )
 }
 
-function judgeSurface(water: string | undefined, age: Quantity | undefined, finish: string | undefined, { tell, remark, doubt, cite }: Tools): void {
+function judgeSurface(
+  water: string | undefined,
+  age: Quantity | undefined,
+  finish: string | undefined,
+  { tell, remark, doubt, cite }: Tools,
+): void {
   const weathered = age !== undefined && less(read(finishLimits.fresh.value), age)
   const soaksIn = finish === 'penetrating'
   if (water === 'beads') {
     tell('surfaceReady', false)
-    remark('The surface is decided by the water: it still beads. That may be wet wood, mill glaze or a factory repellent. Wait if the wood is wet; if it is dry, wet a planed face, let it dry a few days and sand it lightly, then try the water again.')
+    remark(
+      'The surface is decided by the water: it still beads. That may be wet wood, mill glaze or a factory repellent. Wait if the wood is wet; if it is dry, wet a planed face, let it dry a few days and sand it lightly, then try the water again.',
+    )
   } else if (weathered && !soaksIn) {
     tell('surfaceReady', false)
-    remark(`The surface is decided by its time in the weather: ${show(age)}, against ${cite(read(finishLimits.fresh.value), 'time before the first film coat', 'published')} for a film finish on planed wood. The face is weathered. Wash or sand it and let it dry before ${finish === 'film' ? 'the film goes on' : 'a film finish (paint or solid stain)'}.`)
-    if (!finish) remark('A finish that soaks in takes weathered wood better; clean it all the same. Tell me which finish it is.')
+    remark(
+      `The surface is decided by its time in the weather: ${show(age)}, against ${cite(read(finishLimits.fresh.value), 'time before the first film coat', 'published')} for a film finish on planed wood. The face is weathered. Wash or sand it and let it dry before ${finish === 'film' ? 'the film goes on' : 'a film finish (paint or solid stain)'}.`,
+    )
+    if (!finish)
+      remark('A finish that soaks in takes weathered wood better; clean it all the same. Tell me which finish it is.')
   } else if (water === undefined) {
     tell('surfaceReady', null)
-    doubt('missing', 'waterTest', 'Whether the surface is ready I cannot say before a few drops of water have been tried on it.', waterTest.ask)
+    doubt(
+      'missing',
+      'waterTest',
+      'Whether the surface is ready I cannot say before a few drops of water have been tried on it.',
+      waterTest.ask,
+    )
   } else if (weathered) {
     tell('surfaceReady', true)
-    remark(`Water soaks in, and a finish that soaks in takes weathered wood. Wash off the grey and the dirt first, and let it dry.`)
+    remark(
+      `Water soaks in, and a finish that soaks in takes weathered wood. Wash off the grey and the dirt first, and let it dry.`,
+    )
   } else if (age === undefined) {
     tell('surfaceReady', null)
-    doubt('missing', 'woodAge', 'Water soaks in. Whether the face is fresh or weathered depends on how long it has been out.', woodAge.ask)
+    doubt(
+      'missing',
+      'woodAge',
+      'Water soaks in. Whether the face is fresh or weathered depends on how long it has been out.',
+      woodAge.ask,
+    )
   } else {
     tell('surfaceReady', true)
-    remark(`The surface is decided by two facts: water soaks in, and it has been out ${show(age)}, within ${cite(read(finishLimits.fresh.value), 'time before the first film coat', 'published')}.`)
+    remark(
+      `The surface is decided by two facts: water soaks in, and it has been out ${show(age)}, within ${cite(read(finishLimits.fresh.value), 'time before the first film coat', 'published')}.`,
+    )
   }
 }
-

@@ -14,7 +14,11 @@ const repairs = 1
 
 export function createModelReader(endpoint: Endpoint): Reader {
   const system = `${readingPrompt()}\n\n${vocabularyText()}`
-  const tool: Tool = { name: 'request', description: 'Hands over what the message tells and wants.', parameters: portableSchema(requestSchema) }
+  const tool: Tool = {
+    name: 'request',
+    description: 'Hands over what the message tells and wants.',
+    parameters: portableSchema(requestSchema),
+  }
 
   async function read(heard: Heard, signal?: AbortSignal): Promise<Heed> {
     const messages: Message[] = [
@@ -23,7 +27,11 @@ export function createModelReader(endpoint: Endpoint): Reader {
     ]
     for (let attempt = 0; attempt <= repairs; attempt++) {
       const spoken = await endpoint.say({ messages, tools: [tool], choice: 'required' }, signal ? { signal } : {})
-      if (spoken.error) return fallBack(heard, `I could not reach the model at ${endpoint.address} (${spoken.message ?? spoken.error}). I read this myself.`)
+      if (spoken.error)
+        return fallBack(
+          heard,
+          `I could not reach the model at ${endpoint.address} (${spoken.message ?? spoken.error}). I read this myself.`,
+        )
       const understood = requestIn(spoken)
       if (understood.ok) return { request: understood.request, by: 'model' }
       messages.push(...said(spoken), ...complaint(spoken, understood.why))
@@ -41,10 +49,21 @@ function requestIn(spoken: Spoken): { ok: true; request: Request } | { ok: false
   if (call.name !== 'request') return { ok: false, why: `There is no tool “${call.name}”. The tools are: request.` }
   if (call.state !== 'ok') return { ok: false, why: 'The arguments are not whole JSON. Send them again.' }
   const parsed = requestSchema.safeParse(call.args)
-  return parsed.success ? { ok: true, request: parsed.data } : { ok: false, why: `The request does not fit: ${z.prettifyError(parsed.error)}` }
+  return parsed.success
+    ? { ok: true, request: parsed.data }
+    : { ok: false, why: `The request does not fit: ${z.prettifyError(parsed.error)}` }
 }
 
-const said = (spoken: Spoken): Message[] => [{ role: 'assistant', content: spoken.text, ...(spoken.calls.length > 0 ? { calls: spoken.calls } : {}), ...(spoken.kept ? { kept: spoken.kept } : {}) }]
+const said = (spoken: Spoken): Message[] => [
+  {
+    role: 'assistant',
+    content: spoken.text,
+    ...(spoken.calls.length > 0 ? { calls: spoken.calls } : {}),
+    ...(spoken.kept ? { kept: spoken.kept } : {}),
+  },
+]
 
 const complaint = (spoken: Spoken, why: string): Message[] =>
-  spoken.calls.length > 0 ? spoken.calls.map((call) => ({ role: 'tool' as const, content: why, callId: call.id })) : [{ role: 'user', content: why }]
+  spoken.calls.length > 0
+    ? spoken.calls.map((call) => ({ role: 'tool' as const, content: why, callId: call.id }))
+    : [{ role: 'user', content: why }]

@@ -25,7 +25,10 @@ export function createWriter(endpoint: Endpoint): Writer {
         return passed.shown
       }
       const rules = [...new Set(passed.reasons.map((it) => it.rule))].join(', ')
-      messages.push({ role: 'assistant', content: spoken.text }, { role: 'user', content: `Every sentence broke a rule (${rules}). Write it again within the rules.` })
+      messages.push(
+        { role: 'assistant', content: spoken.text },
+        { role: 'user', content: `Every sentence broke a rule (${rules}). Write it again within the rules.` },
+      )
     }
     return ''
   }
@@ -39,12 +42,27 @@ const slotsOf = (entry: Entry): Figure[] => [
   ...entry.readAs.map((it) => it.figure),
 ]
 
-const slotList = (entry: Entry): string => `Slots:\n${slotsOf(entry).map((it) => `{{${it.ref}}} ${it.label}: ${it.text}${it.headline ? ' (this answers the question)' : ''}`).join('\n')}`
+const slotList = (entry: Entry): string =>
+  `Slots:\n${slotsOf(entry)
+    .map((it) => `{{${it.ref}}} ${it.label}: ${it.text}${it.headline ? ' (this answers the question)' : ''}`)
+    .join('\n')}`
 
 function refsOf(entry: Entry): Record<string, Ref> {
-  return Object.fromEntries(slotsOf(entry).map((it) => [it.ref, {
-    value: it.value, unit: it.unit, kind: it.role === 'said' ? 'said' : it.kind, label: it.label, text: it.text, state: 'good' as const,
-    ...(/^[a-z]+$/.test(it.unit) && it.text.endsWith(it.unit) || it.text.endsWith(`${it.unit}s`) ? { noun: [it.unit, `${it.unit}s`] } : {}),
-    ...(it.role === 'said' ? { said: it.text } : {}),
-  }]))
+  return Object.fromEntries(
+    slotsOf(entry).map((it) => [
+      it.ref,
+      {
+        value: it.value,
+        unit: it.unit,
+        kind: it.role === 'said' ? 'said' : it.kind,
+        label: it.label,
+        text: it.text,
+        state: 'good' as const,
+        ...((/^[a-z]+$/.test(it.unit) && it.text.endsWith(it.unit)) || it.text.endsWith(`${it.unit}s`)
+          ? { noun: [it.unit, `${it.unit}s`] }
+          : {}),
+        ...(it.role === 'said' ? { said: it.text } : {}),
+      },
+    ]),
+  )
 }

@@ -1,12 +1,29 @@
 // This file is about binding: which word each quantity of a message belongs to, by kind, cue and nearness.
 // Every weight is here, in one table, so that it can be read and argued with.
-import { catalogue, fitted, isQuantity, needsFor, parseValue, systemOf, toNumber, usualFor, vocabulary, type Word, yard } from '../../../engine/index.ts'
+import {
+  catalogue,
+  fitted,
+  isQuantity,
+  needsFor,
+  parseValue,
+  systemOf,
+  toNumber,
+  usualFor,
+  vocabulary,
+  type Word,
+  yard,
+} from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import type { Token } from './stems.ts'
 
-export interface Bound { readonly reading: Tagged; readonly word: string; readonly at: string; readonly score: number }
+export interface Bound {
+  readonly reading: Tagged
+  readonly word: string
+  readonly at: string
+  readonly score: number
+}
 
 const weight = {
   name: 3.2,
@@ -47,13 +64,29 @@ const weight = {
 const limits = new Set(['widestGap', 'widestBay', 'moistureLimit'])
 
 /** Binds the quantities of a message, the surest first; each word at a place takes one, and each quantity one word. */
-export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit[], places: readonly PlaceSaid[], wanted: readonly string[], asksNow: boolean): { bound: Bound[]; loose: Tagged[] } {
+export function bind(
+  heard: Heard,
+  message: readonly Token[],
+  hits: readonly Hit[],
+  places: readonly PlaceSaid[],
+  wanted: readonly string[],
+  asksNow: boolean,
+): { bound: Bound[]; loose: Tagged[] } {
   const spots = heard.readings.map((reading) => spotOf(reading, message))
-  const needed = new Set(catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).flatMap((calc) => Object.keys(calc.needs)))
+  const needed = new Set(
+    catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).flatMap((calc) => Object.keys(calc.needs)),
+  )
   const askable = new Set(heard.job.asked.map((it) => it.word))
-  const told = [...vocabulary.values()].filter((word) => word.kind !== 'choice' && word.kind !== 'verdict' && isInput(word))
-  const insidePlace = (hit: Hit): boolean => places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
-  const usable = owners(hits.filter((hit) => !insidePlace(hit) && !insideLonger(hit, hits, message)), message, places)
+  const told = [...vocabulary.values()].filter(
+    (word) => word.kind !== 'choice' && word.kind !== 'verdict' && isInput(word),
+  )
+  const insidePlace = (hit: Hit): boolean =>
+    places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
+  const usable = owners(
+    hits.filter((hit) => !insidePlace(hit) && !insideLonger(hit, hits, message)),
+    message,
+    places,
+  )
 
   const pairs: Bound[] = []
   heard.readings.forEach((reading, i) => {
@@ -66,22 +99,31 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
       let score = cueScore(word, reading, spot, usable, message, plainlyMeant(word, needed))
       if (score > 0) score += likelihood(word, reading, heard)
       if (score > 0 && needed.has(word.name)) score += weight.needed
-      if (askable.has(word.name)) score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
+      if (askable.has(word.name))
+        score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
       const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
       if (firm && limits.has(word.name) && score > 0 && (!asksNow || needed.has(word.name))) score += weight.limit
       // "…at most 2 in" in a question about pickets limits the gap, whether or not the gap is named beside it.
-      if (score === 0 && asksNow && needed.has(word.name) && ((firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap'))) score = weight.least + 0.1
+      if (
+        score === 0 &&
+        asksNow &&
+        needed.has(word.name) &&
+        ((firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap'))
+      )
+        score = weight.least + 0.1
       if (score > 0 && asksNow && !needed.has(word.name)) score += weight.unneeded
       if (firm && word.name === 'wantedGap') score -= weight.limit
       if (!firm && word.name === 'widestGap') score -= 1
       if (reading.section && isSectionOf(word)(reading.section)) score += weight.needed
-      if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, places, message), score })
+      if (score >= weight.least)
+        pairs.push({ reading, word: word.name, at: placeFor(word, spot, places, message), score })
     }
   })
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
   const bound: Bound[] = []
   for (const pair of pairs) {
-    if (bound.some((it) => it.reading.tag === pair.reading.tag || (it.word === pair.word && it.at === pair.at))) continue
+    if (bound.some((it) => it.reading.tag === pair.reading.tag || (it.word === pair.word && it.at === pair.at)))
+      continue
     bound.push(pair)
   }
   const loose = (): Tagged[] => heard.readings.filter((reading) => !bound.some((it) => it.reading.tag === reading.tag))
@@ -89,7 +131,8 @@ export function bind(heard: Heard, message: readonly Token[], hits: readonly Hit
     // What went to a word that the question does not need counts as left over too: the question's own words come first.
     const stray = bound.filter((it) => !needed.has(it.word))
     const last = onlyWordLeft(heard, bound, [...loose(), ...stray.map((it) => it.reading)], needed, wanted)
-    for (const it of last) bound.splice(0, bound.length, ...bound.filter((other) => other.reading.tag !== it.reading.tag), it)
+    for (const it of last)
+      bound.splice(0, bound.length, ...bound.filter((other) => other.reading.tag !== it.reading.tag), it)
   }
   return { bound, loose: loose() }
 }
@@ -99,45 +142,84 @@ const isInput = (word: Word): boolean => inputs.has(word.name)
 
 /** "deep reading" names one thing: the "reading" in it names nothing else. */
 const insideLonger = (hit: Hit, hits: readonly Hit[], message: readonly Token[]): boolean =>
-  hit.sort !== 'ask' && !message[hit.from - 1]?.tag && hits.some((other) => other.sort === 'name' && other.length > hit.length && other.from <= hit.from && other.to >= hit.to && other.word !== hit.word)
+  hit.sort !== 'ask' &&
+  !message[hit.from - 1]?.tag &&
+  hits.some(
+    (other) =>
+      other.sort === 'name' &&
+      other.length > hit.length &&
+      other.from <= hit.from &&
+      other.to >= hit.to &&
+      other.word !== hit.word,
+  )
 
 /** The token a quantity is. */
-const spotOf = (reading: Tagged, message: readonly Token[]): number => message.findIndex((token) => token.tag === reading.tag)
+const spotOf = (reading: Tagged, message: readonly Token[]): number =>
+  message.findIndex((token) => token.tag === reading.tag)
 
-const isSectionOf = (word: Word) => (section: NonNullable<Tagged['section']>): boolean => {
-  const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
-  if (word.name === 'postWidth') return square
-  if (word.name === 'picketWidth') return !square && section.thickness.amount.valueOf() as number <= 1.05
-  return false
-}
+const isSectionOf =
+  (word: Word) =>
+  (section: NonNullable<Tagged['section']>): boolean => {
+    const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
+    if (word.name === 'postWidth') return square
+    if (word.name === 'picketWidth') return !square && (section.thickness.amount.valueOf() as number) <= 1.05
+    return false
+  }
 
 function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
   if (reading.section) return isSectionOf(word)(reading.section)
   if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
   // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
-  if (reading.bare !== null && word.kind !== 'length' && !(word.kind === 'percent' && needed.has(word.name)) && !heard.job.asked.some((it) => it.word === word.name)) return false
+  if (
+    reading.bare !== null &&
+    word.kind !== 'length' &&
+    !(word.kind === 'percent' && needed.has(word.name)) &&
+    !heard.job.asked.some((it) => it.word === word.name)
+  )
+    return false
   return fitted(word, reading.quantity, reading.bare, systemOf(heard.job)) !== undefined
 }
 
 /** How strongly the words around speak for it: the best name, the best thing and the best side, each by how near it stands. */
-function cueScore(word: Word, reading: Tagged, spot: number, hits: readonly Owned[], message: readonly Token[], plainly: boolean): number {
+function cueScore(
+  word: Word,
+  reading: Tagged,
+  spot: number,
+  hits: readonly Owned[],
+  message: readonly Token[],
+  plainly: boolean,
+): number {
   const best = { name: 0, thing: 0, side: 0 }
   for (const hit of hits) {
     if (hit.word !== word.name || hit.sort === 'ask' || hit.sort === 'option') continue
-    const value = (weight[hit.sort] + bonus(word, hit, spot, plainly)) * nearness(hit, spot, message) * (1 + 0.08 * (hit.length - 1))
+    const value =
+      (weight[hit.sort] + bonus(word, hit, spot, plainly)) *
+      nearness(hit, spot, message) *
+      (1 + 0.08 * (hit.length - 1))
     if (value > best[hit.sort]) best[hit.sort] = value
   }
   // A count belongs to what is counted, and nothing else makes it one.
-  if (reading.bare !== null && word.kind === 'count') return Math.max(best.thing, best.name) > weight.thing + 1 ? Math.max(best.thing, best.name * 0.8) : 0
+  if (reading.bare !== null && word.kind === 'count')
+    return Math.max(best.thing, best.name) > weight.thing + 1 ? Math.max(best.thing, best.name * 0.8) : 0
   // A bare number measures only where its side touches it ("holes 10 wide"), or, for a percentage, where the meter is named.
-  if (reading.bare !== null && !(word.kind === 'percent' ? best.name > 2 : word.kind === 'length' && (best.side > weight.side || best.name > weight.name || (best.thing > weight.thing && reading.bare.d !== 1n)))) return 0
+  if (
+    reading.bare !== null &&
+    !(word.kind === 'percent'
+      ? best.name > 2
+      : word.kind === 'length' &&
+        (best.side > weight.side || best.name > weight.name || (best.thing > weight.thing && reading.bare.d !== 1n)))
+  )
+    return 0
   if (best.name < 1 && best.side < 1 && !plainly) return 0
-  const spoken = best.name === 0 && best.thing === 0
-    ? best.side * 0.55
-    : Math.max(best.name, best.thing) + 0.5 * Math.min(best.name, best.thing) + best.side
+  const spoken =
+    best.name === 0 && best.thing === 0
+      ? best.side * 0.55
+      : Math.max(best.name, best.thing) + 0.5 * Math.min(best.name, best.thing) + best.side
   // "30 in deep" is a depth: a word that has no such side is hardly meant, however near its thing stands.
   const sideSaid = hits.some((hit) => hit.sort === 'side' && hit.owner === spot && hit.behind)
-  const sideMine = hits.some((hit) => hit.word === word.name && hit.sort !== 'thing' && hit.owner === spot && hit.behind)
+  const sideMine = hits.some(
+    (hit) => hit.word === word.name && hit.sort !== 'thing' && hit.owner === spot && hit.behind,
+  )
   if (sideSaid && !sideMine) return spoken * weight.otherSide
   const nameSaid = hits.some((hit) => hit.sort === 'name' && hit.owner === spot && hit.behind)
   return nameSaid && !sideMine && !(word.kind === 'count') ? spoken * weight.otherName : spoken
@@ -150,17 +232,110 @@ function plainlyMeant(word: Word, needed: ReadonlySet<string>): boolean {
   const things = word.called.things ?? []
   return ![...needed].some((name) => {
     const other = vocabulary.get(name)
-    return other !== word && other?.kind === word.kind && other.called.plainly && other.called.things?.some((thing) => things.includes(thing))
+    return (
+      other !== word &&
+      other?.kind === word.kind &&
+      other.called.plainly &&
+      other.called.things?.some((thing) => things.includes(thing))
+    )
   })
 }
 
 /** A cue, and the quantity that it touches, if it touches one. */
-interface Owned extends Hit { readonly owner: number | null; readonly behind: boolean }
+interface Owned extends Hit {
+  readonly owner: number | null
+  readonly behind: boolean
+}
 
-const between = new Set(['is', 'are', 'of', 'at', 'most', 'about', 'around', 'no', 'more', 'than', 'wide', 'wider', 'exactly', 'only', 'a', 'the', '=', ':', 'max', 'maximum', 'measure', 'be', 'was', 'were', 'to', 'within', 'under', 'over', 'not', 'roughly', 'came', 'out', 'read', 'say', 'said', 'bigger', 'larger', 'less', 'up', 'should', 'can', 'may', 'must', 'will', 'would', 'could', 'have', 'has', 'it', 'i', 'want', 'like', 'allow', 'keep'])
+const between = new Set([
+  'is',
+  'are',
+  'of',
+  'at',
+  'most',
+  'about',
+  'around',
+  'no',
+  'more',
+  'than',
+  'wide',
+  'wider',
+  'exactly',
+  'only',
+  'a',
+  'the',
+  '=',
+  ':',
+  'max',
+  'maximum',
+  'measure',
+  'be',
+  'was',
+  'were',
+  'to',
+  'within',
+  'under',
+  'over',
+  'not',
+  'roughly',
+  'came',
+  'out',
+  'read',
+  'say',
+  'said',
+  'bigger',
+  'larger',
+  'less',
+  'up',
+  'should',
+  'can',
+  'may',
+  'must',
+  'will',
+  'would',
+  'could',
+  'have',
+  'has',
+  'it',
+  'i',
+  'want',
+  'like',
+  'allow',
+  'keep',
+])
 
 // Words that end a phrase: what stands behind them does not touch the quantity before them.
-const phraseEnds = new Set(['of', 'in', 'with', 'on', 'and', 'at', 'for', 'is', 'are', 'between', 'to', 'from', 'by', 'or', 'per', 'each', 'than', 'the', 'a', 'an', 'if', 'but', 'so', 'that', 'my', 'our', 'then', 'into', 'under'])
+const phraseEnds = new Set([
+  'of',
+  'in',
+  'with',
+  'on',
+  'and',
+  'at',
+  'for',
+  'is',
+  'are',
+  'between',
+  'to',
+  'from',
+  'by',
+  'or',
+  'per',
+  'each',
+  'than',
+  'the',
+  'a',
+  'an',
+  'if',
+  'but',
+  'so',
+  'that',
+  'my',
+  'our',
+  'then',
+  'into',
+  'under',
+])
 
 /** Which quantity each cue touches: the one right before it, "10 in holes", "11 cedar posts"; else the one it leads up to, "gaps of at most 2 in". */
 function owners(hits: readonly Hit[], message: readonly Token[], places: readonly PlaceSaid[]): Owned[] {
@@ -168,8 +343,12 @@ function owners(hits: readonly Hit[], message: readonly Token[], places: readonl
     const kinds = places.find((it) => it.to === hit.to && it.from < hit.from)
     const start = kinds ? kinds.from : hit.from
     const [one, two] = [message[start - 1], message[start - 2]]
+    // "picket width: 3 1/2 in": a colon gives what follows, whatever stood before.
+    if (message[hit.to]?.text === ':' && message[hit.to + 1]?.tag)
+      return { ...hit, from: start, owner: hit.to + 1, behind: false }
     if (one?.tag) return { ...hit, from: start, owner: start - 1, behind: true }
-    if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side') return { ...hit, from: start, owner: start - 2, behind: true }
+    if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')
+      return { ...hit, from: start, owner: start - 2, behind: true }
     let at = hit.to
     while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
     return { ...hit, from: start, owner: message[at]?.tag ? at : null, behind: false }
@@ -199,7 +378,9 @@ function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
 
 /** Whether the size is one the word can well have. */
 function likelihood(word: Word, reading: Tagged, heard: Heard): number {
-  const value = reading.section ? reading.section.width : fitted(word, reading.quantity, reading.bare, systemOf(heard.job))
+  const value = reading.section
+    ? reading.section.width
+    : fitted(word, reading.quantity, reading.bare, systemOf(heard.job))
   if (!value || !word.plausible) return 0
   const [from, to] = [word.plausible.from, word.plausible.to].map((text) => parseValue(word, text, systemOf(heard.job)))
   if (!isQuantity(from) || !isQuantity(to)) return 0
@@ -210,24 +391,50 @@ function likelihood(word: Word, reading: Tagged, heard: Heard): number {
 }
 
 /** Nothing was said of a quantity, and the question lacks just one word of its kind: that is what it is. */
-function onlyWordLeft(heard: Heard, bound: readonly Bound[], loose: readonly Tagged[], needed: ReadonlySet<string>, wanted: readonly string[]): Bound[] {
+function onlyWordLeft(
+  heard: Heard,
+  bound: readonly Bound[],
+  loose: readonly Tagged[],
+  needed: ReadonlySet<string>,
+  wanted: readonly string[],
+): Bound[] {
   const [only] = loose
   if (!only || loose.length !== 1 || only.bare !== null) return []
-  const open = (names: Iterable<string>): Word[] => [...names].map((name) => vocabulary.get(name) as Word)
-    .filter((word) => fits(word, only, heard, needed) && !bound.some((it) => it.word === word.name) && !heard.job.decisions.some((it) => it.word === word.name))
-  const required = catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).slice(0, 1)
-    .flatMap((calc) => needsFor(calc, wanted).filter((word) => !usualFor(calc, word)).map((word) => word.name))
+  const open = (names: Iterable<string>): Word[] =>
+    [...names]
+      .map((name) => vocabulary.get(name) as Word)
+      .filter(
+        (word) =>
+          fits(word, only, heard, needed) &&
+          !bound.some((it) => it.word === word.name) &&
+          !heard.job.decisions.some((it) => it.word === word.name),
+      )
+  const required = catalogue
+    .filter((calc) => wanted.some((word) => calc.gives[word]))
+    .slice(0, 1)
+    .flatMap((calc) =>
+      needsFor(calc, wanted)
+        .filter((word) => !usualFor(calc, word))
+        .map((word) => word.name),
+    )
   const candidates = [open(required), open(needed).filter((word) => !word.usual)].find((it) => it.length === 1) ?? []
   const [word] = candidates
-  return word && likelihood(word, only, heard) > 0 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
+  return word && likelihood(word, only, heard) > 0
+    ? [{ reading: only, word: word.name, at: yard, score: weight.least }]
+    : []
 }
 
 /** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */
 function placeFor(word: Word, spot: number, places: readonly PlaceSaid[], message: readonly Token[]): string {
   const distance = (it: PlaceSaid): number => (it.from > spot ? it.from - spot - 1 : spot - it.to)
-  const apart = (it: PlaceSaid): boolean => message.slice(...(it.from > spot ? [spot + 1, it.from] : [it.to, spot])).some((token) => token.tag !== undefined || /^[,.;?!\n]$/.test(token.text))
+  const apart = (it: PlaceSaid): boolean =>
+    message
+      .slice(...(it.from > spot ? [spot + 1, it.from] : [it.to, spot]))
+      .some((token) => token.tag !== undefined || /^[,.;?!\n]$/.test(token.text))
   const nearest = places.filter((it) => distance(it) <= 3 && !apart(it)).sort((a, b) => distance(a) - distance(b))[0]
   if (!nearest) return yard
   if (word.name === 'posts') return nearest.place
-  return nearest.of === 'hole' && ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name) ? nearest.place : yard
+  return nearest.of === 'hole' && ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name)
+    ? nearest.place
+    : yard
 }

@@ -4,19 +4,89 @@ import { stem, type Token } from './stems.ts'
 
 type Why = Request['declines'][number]['why']
 
-interface Danger { readonly all: readonly (readonly string[])[]; readonly within: number }
+interface Danger {
+  readonly all: readonly (readonly string[])[]
+  readonly within: number
+}
 
 // Each danger is a set of groups; one word of every group within that many tokens calls it up.
 // These are topics, not phrases: the wording of the refusal is the program's, in ../../declined.ts.
-const skipping = ['skip', 'without', 'ignore', 'avoid', 'bother', "don't", 'not', 'never', 'no', 'bypass', 'instead', 'forget', 'around']
+const skipping = [
+  'skip',
+  'without',
+  'ignore',
+  'avoid',
+  'bother',
+  "don't",
+  'not',
+  'never',
+  'no',
+  'bypass',
+  'instead',
+  'forget',
+  'around',
+]
 const dangers: readonly Danger[] = [
-  { all: [skipping, ['locate', '811', 'utility', 'one-call', 'marking', 'locator', 'mark-out', 'marked'], ['dig', 'call', 'hole', 'need', 'bother', 'wait', 'auger', 'do', 'use', 'without']], within: 14 },
-  { all: [['burn', 'burning', 'bonfire', 'campfire', 'firewood', 'fireplace', 'fire', 'stove', 'firepit'], ['treated', 'offcut', 'scrap', 'preserved', 'preservative', 'tanalised', 'creosote', 'pt', 'picket', 'post', 'lumber', 'wood']], within: 10 },
-  { all: [['disable', 'defeat', 'prop', 'wedge', 'remove', 'tie', 'bypass', 'block', 'unlatched', 'skip', 'leave'], ['latch', 'self-closing', 'self-latching', 'closer'], ['pool', 'gate', 'latch', 'closer']], within: 12 },
+  {
+    all: [
+      skipping,
+      ['locate', '811', 'utility', 'one-call', 'marking', 'locator', 'mark-out', 'marked'],
+      ['dig', 'call', 'hole', 'need', 'bother', 'wait', 'auger', 'do', 'use', 'without'],
+    ],
+    within: 14,
+  },
+  {
+    all: [
+      ['burn', 'burning', 'bonfire', 'campfire', 'firewood', 'fireplace', 'fire', 'stove', 'firepit'],
+      [
+        'treated',
+        'offcut',
+        'scrap',
+        'preserved',
+        'preservative',
+        'tanalised',
+        'creosote',
+        'pt',
+        'picket',
+        'post',
+        'lumber',
+        'wood',
+      ],
+    ],
+    within: 10,
+  },
+  {
+    all: [
+      ['disable', 'defeat', 'prop', 'wedge', 'remove', 'tie', 'bypass', 'block', 'unlatched', 'skip', 'leave'],
+      ['latch', 'self-closing', 'self-latching', 'closer'],
+      ['pool', 'gate', 'latch', 'closer'],
+    ],
+    within: 12,
+  },
   { all: [['retaining'], ['wall']], within: 3 },
-  { all: [['guardrail', 'guard', 'railing', 'handrail', 'balustrade'], ['drop', 'deck', 'balcony', 'cliff', 'ledge', 'edge', 'stair']], within: 10 },
-  { all: [['auger', 'backhoe', 'excavator', 'digger', 'power', 'machine'], ['gas', 'electric', 'tolerance', 'marked', 'cable', 'flag', 'paint'], ['zone', 'line', 'main', 'mark', 'close', 'over', 'next', 'near', 'pipe']], within: 12 },
-  { all: [['electrify', 'electrified', 'mains', 'outlet', 'socket'], ['fence', 'wire'], ['electrify', 'electrified', 'mains', 'outlet', 'socket', 'shock']], within: 10 },
+  {
+    all: [
+      ['guardrail', 'guard', 'railing', 'handrail', 'balustrade'],
+      ['drop', 'deck', 'balcony', 'cliff', 'ledge', 'edge', 'stair'],
+    ],
+    within: 10,
+  },
+  {
+    all: [
+      ['auger', 'backhoe', 'excavator', 'digger', 'power', 'machine'],
+      ['gas', 'electric', 'tolerance', 'marked', 'cable', 'flag', 'paint'],
+      ['zone', 'line', 'main', 'mark', 'close', 'over', 'next', 'near', 'pipe'],
+    ],
+    within: 12,
+  },
+  {
+    all: [
+      ['electrify', 'electrified', 'mains', 'outlet', 'socket'],
+      ['fence', 'wire'],
+      ['electrify', 'electrified', 'mains', 'outlet', 'socket', 'shock'],
+    ],
+    within: 10,
+  },
 ]
 
 /** What must be refused, with the words of the message that called it up. */

@@ -11,10 +11,17 @@ export interface Cue {
   readonly option?: string
 }
 
-interface Phrase { readonly stems: readonly string[]; readonly cues: Cue[] }
+interface Phrase {
+  readonly stems: readonly string[]
+  readonly cues: Cue[]
+}
 
 /** A cue found in a message: the tokens it covers. */
-export interface Hit extends Cue { readonly from: number; readonly to: number; readonly length: number }
+export interface Hit extends Cue {
+  readonly from: number
+  readonly to: number
+  readonly length: number
+}
 
 const byFirst = new Map<string, Phrase[]>()
 const stemsOf = (text: string): string[] => tokens(text).map((token) => token.stem)
@@ -30,35 +37,48 @@ function learn(text: string, cue: Cue): void {
   const list = byFirst.get(first) ?? []
   byFirst.set(first, list)
   const same = list.find((phrase) => phrase.stems.join(' ') === stems.join(' '))
-  if (same) { if (!same.cues.some((it) => it.word === cue.word && it.sort === cue.sort)) same.cues.push(cue) } else list.push({ stems, cues: [cue] })
+  if (same) {
+    if (!same.cues.some((it) => it.word === cue.word && it.sort === cue.sort)) same.cues.push(cue)
+  } else list.push({ stems, cues: [cue] })
 }
 
 const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))
 
 for (const word of vocabulary.values()) {
   const { names = [], things = [], sides = [], asks = [] } = word.called
-  for (const text of [word.label, word.name.replace(/([a-z])([A-Z])/g, '$1 $2'), ...names]) learn(text, { word: word.name, sort: 'name' })
+  for (const text of [word.label, word.name.replace(/([a-z])([A-Z])/g, '$1 $2'), ...names])
+    learn(text, { word: word.name, sort: 'name' })
   for (const text of things) learn(text, { word: word.name, sort: 'thing' })
   for (const text of sides) learn(text, { word: word.name, sort: 'side' })
   for (const text of asks) learn(text, { word: word.name, sort: 'ask' })
   // "how many bags", "number of pickets" need not be written out: they follow from what is counted.
-  if (word.kind === 'count' && results.has(word.name)) for (const thing of things) for (const start of ['how many', 'number of', 'what number of', 'count of']) learn(`${start} ${thing}`, { word: word.name, sort: 'ask' })
-  for (const [option, { called }] of Object.entries(word.options ?? {})) for (const text of called) learn(text, { word: word.name, sort: 'option', option })
+  if (word.kind === 'count' && results.has(word.name))
+    for (const thing of things)
+      for (const start of ['how many', 'number of', 'what number of', 'count of'])
+        learn(`${start} ${thing}`, { word: word.name, sort: 'ask' })
+  for (const [option, { called }] of Object.entries(word.options ?? {}))
+    for (const text of called) learn(text, { word: word.name, sort: 'option', option })
 }
 
 const known = new Set([...byFirst.values()].flat().flatMap((phrase) => phrase.stems))
 for (const kind of Object.values(postKinds)) for (const it of kind) known.add(it)
-for (const it of ['corner', 'wide', 'deep', 'long', 'tall', 'gate', 'post', 'hole', 'fence', 'inch', 'foot']) known.add(it)
+for (const it of ['corner', 'wide', 'deep', 'long', 'tall', 'gate', 'post', 'hole', 'fence', 'inch', 'foot'])
+  known.add(it)
 
 /** The word as the lexicon has it, forgiving one slip in words of five letters and more. */
 export function forgiven(token: Token): Token {
   if (token.tag || known.has(token.stem) || token.stem.length < 5 || ordinary.has(token.stem)) return token
-  for (const candidate of known) if (candidate.length >= 5 && oneSlip(token.stem, candidate)) return { ...token, stem: candidate }
+  for (const candidate of known)
+    if (candidate.length >= 5 && oneSlip(token.stem, candidate)) return { ...token, stem: candidate }
   return token
 }
 
 // Everyday words that stand one letter from a word of the trade, and mean themselves.
-const ordinary = new Set('there these those where whose while which white write story stone store stand start state place plane close clean clear great green board bored beard paint point print plant quiet quick three throw think thing thick thank house horse hours other under sound round pound found hound mound boats coats posts costs lasts lists rains rails gates dates rates plain table cable stain train brain wider water later after never above about again being bring doing going count could would should pickle packet bucket socket pocket weight height eight right light night might sight'.split(' ').map(stem))
+const ordinary = new Set(
+  'there these those where whose while which white write story stone store stand start state place plane close clean clear great green board bored beard paint point print plant quiet quick three throw think thing thick thank house horse hours other under sound round pound found hound mound boats coats posts costs lasts lists rains rails gates dates rates plain table cable stain train brain wider water later after never above about again being bring doing going count could would should pickle packet bucket socket pocket weight height eight right light night might sight'
+    .split(' ')
+    .map(stem),
+)
 
 /** Every cue in the message. Longer phrases are found beside the shorter ones they hold; who reads decides. */
 export function cuesIn(message: readonly Token[]): Hit[] {
@@ -78,16 +98,26 @@ export function cuesIn(message: readonly Token[]): Hit[] {
 function matchFrom(message: readonly Token[], from: number, stems: readonly string[], loose: boolean): number | null {
   let at = from
   for (const [i, wanted] of stems.entries()) {
-    if (i > 0 && loose) while (message[at] && (message[at]?.tag || filler.has((message[at] as Token).stem)) && (message[at] as Token).stem !== wanted) at++
+    if (i > 0 && loose)
+      while (
+        message[at] &&
+        (message[at]?.tag || filler.has((message[at] as Token).stem)) &&
+        (message[at] as Token).stem !== wanted
+      )
+        at++
     if (message[at]?.stem !== wanted) return null
     at++
   }
   return at
 }
 
-const tradeWords = new Set(`fence fencing gate hinge latch post picket rail board plank hole dig digging auger concrete cement gravel stone wood lumber timber cedar pine oak
+const tradeWords = new Set(
+  `fence fencing gate hinge latch post picket rail board plank hole dig digging auger concrete cement gravel stone wood lumber timber cedar pine oak
   stain paint primer sand sanding saw screw nail bracket brace cap yard lot line property utility neighbor setback permit arch top bay string stake level plumb deck moisture meter dry wet weathered
-  treated frost clay soil slope bag bucket trip spacing gap knot paling slat height inspector surveyor survey post-hole posthole border edging mow brick paver moulding trim roller brush finish coat fastener bolt`.split(/\s+/).map(stem))
+  treated frost clay soil slope bag bucket trip spacing gap knot paling slat height inspector surveyor survey post-hole posthole border edging mow brick paver moulding trim roller brush finish coat fastener bolt`
+    .split(/\s+/)
+    .map(stem),
+)
 
 /** Whether anything in the message belongs to the trade at all. */
 export const isOfTheTrade = (message: readonly Token[]): boolean => message.some((token) => tradeWords.has(token.stem))

@@ -22,10 +22,24 @@ export function readOffline(heard: Heard): Request {
   const danger = dangerIn(message, heard.said)
   const { wants: asks, spent } = wantsIn(message, hits, places, heard.job)
   const context = asks.length > 0 ? asks : heard.job.wanted
-  const { bound, loose } = bind(heard, message, hits.filter((hit) => !isSpent(hit, spent)), places, context.map((it) => it.word), asks.length > 0)
-  const told = [...bound.map(fromTag), ...choicesIn(heard, message, hits, bound, context), ...noneIn(message, hits, heard, bound)]
+  const { bound, loose } = bind(
+    heard,
+    message,
+    hits.filter((hit) => !isSpent(hit, spent)),
+    places,
+    context.map((it) => it.word),
+    asks.length > 0,
+  )
+  const told = [
+    ...bound.map(fromTag),
+    ...choicesIn(heard, message, hits, bound, context),
+    ...noneIn(message, hits, heard, bound),
+  ]
   // "And for the line posts?": the same question at another place.
-  const elsewhere = asks.length === 0 && told.length === 0 ? places.flatMap((it) => heard.job.wanted.map(({ word }) => ({ word, at: it.place }))) : []
+  const elsewhere =
+    asks.length === 0 && told.length === 0
+      ? places.flatMap((it) => heard.job.wanted.map(({ word }) => ({ word, at: it.place })))
+      : []
   const wants = [...asks, ...elsewhere].filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
   const confirms = confirmsIn(message, heard)
 
@@ -43,27 +57,53 @@ export function readOffline(heard: Heard): Request {
 /** The message as tokens: its words, and one token for each quantity, in order. */
 function tokensWithQuantities({ said, readings }: Heard): Token[] {
   const words = tokens(said).filter((token) => !readings.some((it) => token.start < it.end && it.start < token.end))
-  const quantities = readings.map((it) => ({ text: it.said, stem: it.said.toLowerCase(), start: it.start, end: it.end, tag: it.tag }))
+  const quantities = readings.map((it) => ({
+    text: it.said,
+    stem: it.said.toLowerCase(),
+    start: it.start,
+    end: it.end,
+    tag: it.tag,
+  }))
   return [...words, ...quantities].sort((a, b) => a.start - b.start)
 }
 
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
-const isSpent = (hit: Hit, spent: readonly Hit[]): boolean => hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
+const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
+  hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
-const fromTag = (it: Bound): Told => ({ word: it.word, at: it.at, from: { tag: it.reading.tag, quote: null, option: null, usual: null } })
+const fromTag = (it: Bound): Told => ({
+  word: it.word,
+  at: it.at,
+  from: { tag: it.reading.tag, quote: null, option: null, usual: null },
+})
 
 /** Options that were said: only where the talk is about a calculation that needs the choice. */
-function choicesIn(heard: Heard, message: readonly Token[], hits: readonly Hit[], bound: readonly Bound[], context: readonly Wanted[]): Told[] {
-  const about = new Set([...context.map((it) => it.word), ...bound.map((it) => it.word), ...heard.job.asked.map((it) => it.word)])
-  const concerned = (word: string): boolean => catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
+function choicesIn(
+  heard: Heard,
+  message: readonly Token[],
+  hits: readonly Hit[],
+  bound: readonly Bound[],
+  context: readonly Wanted[],
+): Told[] {
+  const about = new Set([
+    ...context.map((it) => it.word),
+    ...bound.map((it) => it.word),
+    ...heard.job.asked.map((it) => it.word),
+  ])
+  const concerned = (word: string): boolean =>
+    catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
   const options = hits.filter((hit) => hit.sort === 'option' && concerned(hit.word))
   const told: Told[] = []
   for (const word of new Set(options.map((hit) => hit.word))) {
     const mine = options.filter((hit) => hit.word === word)
     // "does not soak in" holds "soak in": the longer phrase is the one that was said. Of equals, the later.
-    const longest = mine.filter((hit) => !mine.some((other) => other.length > hit.length && other.from <= hit.from && other.to >= hit.to))
+    const longest = mine.filter(
+      (hit) => !mine.some((other) => other.length > hit.length && other.from <= hit.from && other.to >= hit.to),
+    )
     const said = longest.sort((a, b) => b.length - a.length || b.from - a.from)[0] as Hit
-    const negated = [1, 2, 3].some((back) => /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(message[said.from - back]?.stem ?? ''))
+    const negated = [1, 2, 3].some((back) =>
+      /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(message[said.from - back]?.stem ?? ''),
+    )
     const both = Object.keys(vocabulary.get(word)?.options ?? {})
     const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
     const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
@@ -78,15 +118,25 @@ function noneIn(message: readonly Token[], hits: readonly Hit[], heard: Heard, b
   for (const hit of hits) {
     const before = message[hit.from - 1]
     if (hit.sort !== 'thing' && hit.sort !== 'name') continue
-    if (!['stoneDepth', 'gates', 'spare'].includes(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem)) continue
+    if (!['stoneDepth', 'gates', 'spare'].includes(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem))
+      continue
     if (before.stem === 'any' && !/^(without|not|n't|don't|isn't)$/.test(message[hit.from - 2]?.stem ?? '')) continue
     if (told.some((it) => it.word === hit.word) || bound.some((it) => it.word === hit.word)) continue
     const last = message[hit.to - 1] as Token
-    told.push({ word: hit.word, at: yard, from: { tag: null, quote: heard.said.slice(before.start, last.end), option: null, usual: null } })
+    told.push({
+      word: hit.word,
+      at: yard,
+      from: { tag: null, quote: heard.said.slice(before.start, last.end), option: null, usual: null },
+    })
   }
   // "none" in answer to a question about something that may be nought.
   const asked = heard.job.asked.find((it) => it.word === 'stoneDepth')
-  if (asked && told.length === 0 && bound.length === 0 && message.some((token) => token.stem === 'none' || token.stem === 'no')) {
+  if (
+    asked &&
+    told.length === 0 &&
+    bound.length === 0 &&
+    message.some((token) => token.stem === 'none' || token.stem === 'no')
+  ) {
     const none = message.find((token) => token.stem === 'none' || token.stem === 'no') as Token
     told.push({ word: asked.word, at: asked.at, from: { tag: null, quote: none.text, option: null, usual: null } })
   }
@@ -97,18 +147,26 @@ function noneIn(message: readonly Token[], hits: readonly Hit[], heard: Heard, b
 function confirmsIn(message: readonly Token[], heard: Heard): string[] {
   if (heard.readings.length > 0) return []
   const first = message[0]?.stem ?? ''
-  return /^(yes|yep|yeah|yup|right|correct|really|sure|confirmed|indeed|aye|true)$/.test(first) ? heard.job.asked.map((it) => it.word) : []
+  return /^(yes|yep|yeah|yup|right|correct|really|sure|confirmed|indeed|aye|true)$/.test(first)
+    ? heard.job.asked.map((it) => it.word)
+    : []
 }
 
 /** Nothing was asked in so many words: the subject is the calculation that most of what was said belongs to, if one stands out. */
 function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
   const words = new Set(told.map((it) => it.word))
   const named = new Set(hits.filter((hit) => isResult(hit.word) && hit.sort !== 'side').map((hit) => hit.word))
-  const scored = catalogue.map((calc) => ({
-    calc,
-    score: Object.keys(calc.needs).filter((need) => words.has(need)).length + 0.5 * Object.keys(calc.gives).filter((it) => named.has(it)).length,
-  })).sort((a, b) => b.score - a.score)
+  const scored = catalogue
+    .map((calc) => ({
+      calc,
+      score:
+        Object.keys(calc.needs).filter((need) => words.has(need)).length +
+        0.5 * Object.keys(calc.gives).filter((it) => named.has(it)).length,
+    }))
+    .sort((a, b) => b.score - a.score)
   const [first, second] = scored
   if (!first || first.score < 2 || (second && second.score === first.score)) return []
-  return first.calc.headlines.slice(0, 1).map((word) => ({ word, at: told.find((it) => it.word === 'posts')?.at ?? yard }))
+  return first.calc.headlines
+    .slice(0, 1)
+    .map((word) => ({ word, at: told.find((it) => it.word === 'posts')?.at ?? yard }))
 }

@@ -2,11 +2,23 @@
 import { postKinds, together } from '../../../engine/index.ts'
 import { stem, type Token } from './stems.ts'
 
-export interface PlaceSaid { readonly place: string; readonly from: number; readonly to: number; readonly of: 'post' | 'hole' }
+export interface PlaceSaid {
+  readonly place: string
+  readonly from: number
+  readonly to: number
+  readonly of: 'post' | 'hole'
+}
 
-const kindOf = new Map(Object.entries(postKinds).flatMap(([kind, called]) => called.map((it) => [stem(it), kind] as const)))
+const kindOf = new Map(
+  Object.entries(postKinds).flatMap(([kind, called]) => called.map((it) => [stem(it), kind] as const)),
+)
 const joints = new Set(['and', ',', '&', 'or', 'plus'])
-const standing = new Map<string, 'post' | 'hole'>([['post', 'post'], ['hole', 'hole'], ['posthole', 'hole'], ['footing', 'hole']])
+const standing = new Map<string, 'post' | 'hole'>([
+  ['post', 'post'],
+  ['hole', 'hole'],
+  ['posthole', 'hole'],
+  ['footing', 'hole'],
+])
 
 /** Runs of kinds followed by what they are kinds of. "gate" alone is a gate, not a gate post. */
 export function placesIn(message: readonly Token[]): PlaceSaid[] {
@@ -16,8 +28,15 @@ export function placesIn(message: readonly Token[]): PlaceSaid[] {
     let at = from
     while (at < message.length) {
       const kind = kindOf.get((message[at] as Token).stem)
-      if (kind) { kinds.push(kind); at++; continue }
-      if (kinds.length > 0 && joints.has((message[at] as Token).stem) && continues(message, at)) { at++; continue }
+      if (kind) {
+        kinds.push(kind)
+        at++
+        continue
+      }
+      if (kinds.length > 0 && joints.has((message[at] as Token).stem) && continues(message, at)) {
+        at++
+        continue
+      }
       break
     }
     // A post of each kind may be named again: "corner posts and gate posts" is two places, each with its own number.
@@ -30,4 +49,6 @@ export function placesIn(message: readonly Token[]): PlaceSaid[] {
   return found
 }
 
-const continues = (message: readonly Token[], joint: number): boolean => kindOf.has(message[joint + 1]?.stem ?? '') || (joints.has(message[joint + 1]?.stem ?? '') && kindOf.has(message[joint + 2]?.stem ?? ''))
+const continues = (message: readonly Token[], joint: number): boolean =>
+  kindOf.has(message[joint + 1]?.stem ?? '') ||
+  (joints.has(message[joint + 1]?.stem ?? '') && kindOf.has(message[joint + 2]?.stem ?? ''))

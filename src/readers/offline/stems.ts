@@ -10,9 +10,30 @@ export interface Token {
 }
 
 const spellings: Readonly<Record<string, string>> = {
-  centre: 'center', metre: 'meter', litre: 'liter', colour: 'color', grey: 'gray', mould: 'mold', tyre: 'tire', aluminium: 'aluminum',
-  ctr: 'center', ctrs: 'center', dia: 'diameter', diam: 'diameter', oc: 'o.c', postholes: 'posthole', feets: 'foot', feet: 'foot',
-  wider: 'wide', widest: 'widest', cant: "can't", dont: "don't", doesnt: "doesn't", isnt: "isn't", wont: "won't", im: "i'm",
+  centre: 'center',
+  metre: 'meter',
+  litre: 'liter',
+  colour: 'color',
+  grey: 'gray',
+  mould: 'mold',
+  tyre: 'tire',
+  aluminium: 'aluminum',
+  ctr: 'center',
+  ctrs: 'center',
+  dia: 'diameter',
+  diam: 'diameter',
+  oc: 'o.c',
+  postholes: 'posthole',
+  feets: 'foot',
+  feet: 'foot',
+  wider: 'wide',
+  widest: 'widest',
+  cant: "can't",
+  dont: "don't",
+  doesnt: "doesn't",
+  isnt: "isn't",
+  wont: "won't",
+  im: "i'm",
 }
 
 /** One form for singular and plural, British and American. */
@@ -20,22 +41,32 @@ export function stem(word: string): string {
   const lower = word.toLowerCase().replace(/[’`]/g, "'")
   const known = spellings[lower]
   if (known) return known
-  const single = lower.length > 4 && lower.endsWith('ies') ? `${lower.slice(0, -3)}y`
-    : /(ch|sh|ss|x|z)es$/.test(lower) ? lower.slice(0, -2)
-      : lower.length > 3 && lower.endsWith('s') && !/(ss|us|is)$/.test(lower) ? lower.slice(0, -1) : lower
+  const single =
+    lower.length > 4 && lower.endsWith('ies')
+      ? `${lower.slice(0, -3)}y`
+      : /(ch|sh|ss|x|z)es$/.test(lower)
+        ? lower.slice(0, -2)
+        : lower.length > 3 && lower.endsWith('s') && !/(ss|us|is)$/.test(lower)
+          ? lower.slice(0, -1)
+          : lower
   return spellings[single] ?? single
 }
 
 /** Words, with where they stand. A sentence end or a comma is a token of its own. */
 export function tokens(text: string): Token[] {
   return [...text.matchAll(/[\p{L}][\p{L}\p{M}'’.]*[\p{L}]|[\p{L}]|[,;:?!.\n]/gu)].map((match) => ({
-    text: match[0], stem: stem(match[0]), start: match.index, end: match.index + match[0].length,
+    text: match[0],
+    stem: stem(match[0]),
+    start: match.index,
+    end: match.index + match[0].length,
   }))
 }
 
 /** Small words that carry no meaning of their own in a question. */
 export const filler = new Set(
-  'the a an my our i we you your do does should would will can could to me be is are am it this these those that of need must have got please just s there really actually about'.split(' '),
+  'the a an my our i we you your do does should would will can could to me be is are am it this these those that of need must have got please just s there really actually about'.split(
+    ' ',
+  ),
 )
 
 /** Whether two words differ by one slip: a letter changed, dropped, added, or two swapped. */
@@ -44,6 +75,7 @@ export function oneSlip(a: string, b: string): boolean {
   let i = 0
   while (i < a.length && i < b.length && a[i] === b[i]) i++
   const [x, y] = [a.slice(i), b.slice(i)]
-  if (a.length === b.length) return x.slice(1) === y.slice(1) || (x[0] === y[1] && x[1] === y[0] && x.slice(2) === y.slice(2))
+  if (a.length === b.length)
+    return x.slice(1) === y.slice(1) || (x[0] === y[1] && x[1] === y[0] && x.slice(2) === y.slice(2))
   return a.length > b.length ? x.slice(1) === y : x === y.slice(1)
 }

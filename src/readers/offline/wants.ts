@@ -4,15 +4,38 @@ import { type Hit, isResult } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { filler, type Token } from './stems.ts'
 
-const asking = new Set(['what', "what's", 'whats', 'which', 'find', 'calculate', 'out', 'tell', 'give', 'know', 'compute', 'determine'])
+const asking = new Set([
+  'what',
+  "what's",
+  'whats',
+  'which',
+  'find',
+  'calculate',
+  'out',
+  'tell',
+  'give',
+  'know',
+  'compute',
+  'determine',
+])
 
 const rank: Record<Hit['sort'], number> = { ask: 0, name: 1, thing: 2, side: 3, option: 4 }
 
-export interface Asked { readonly wants: Wanted[]; /** The phrases that ask; their words are spent. */ readonly spent: readonly Hit[] }
+export interface Asked {
+  readonly wants: Wanted[] /** The phrases that ask; their words are spent. */
+  readonly spent: readonly Hit[]
+}
 
 /** The words asked for, each with its place, in the order they were asked. */
-export function wantsIn(message: readonly Token[], hits: readonly Hit[], places: readonly PlaceSaid[], job: Job): Asked {
-  const candidates = hits.filter((hit) => isResult(hit.word) && (hit.sort === 'ask' ? asks(hit, message) : asksByName(hit, message, places)))
+export function wantsIn(
+  message: readonly Token[],
+  hits: readonly Hit[],
+  places: readonly PlaceSaid[],
+  job: Job,
+): Asked {
+  const candidates = hits.filter(
+    (hit) => isResult(hit.word) && (hit.sort === 'ask' ? asks(hit, message) : asksByName(hit, message, places)),
+  )
   const things = new Set(hits.filter((hit) => hit.sort === 'thing' || hit.sort === 'name').map((hit) => hit.word))
   // The longest phrase wins where two overlap; then the one whose calculation the rest of the message speaks of.
   const spoken = (word: string): number => {
@@ -20,11 +43,29 @@ export function wantsIn(message: readonly Token[], hits: readonly Hit[], places:
     return Math.max(0, ...giving.map((calc) => Object.keys(calc.needs).filter((need) => things.has(need)).length))
   }
   const settled: Hit[] = []
-  const ranked = [...candidates].sort((a, b) => b.length - a.length || rank[a.sort] - rank[b.sort] || spoken(b.word) - spoken(a.word) || known(b.word, job) - known(a.word, job))
+  const ranked = [...candidates].sort(
+    (a, b) =>
+      b.length - a.length ||
+      rank[a.sort] - rank[b.sort] ||
+      spoken(b.word) - spoken(a.word) ||
+      known(b.word, job) - known(a.word, job),
+  )
   for (const hit of ranked) if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
   settled.sort((a, b) => a.from - b.from)
   // "…3 ft deep, 60 lb bags?": where nothing else asks, the last thing before the question mark does, though a size stands before it.
-  if (settled.length === 0) settled.push(...hits.filter((hit) => hit.sort === 'thing' && message[hit.to]?.text === '?' && isResult(hit.word) && vocabulary.get(hit.word)?.kind === 'count' && !places.some((it) => hit.from >= it.from && hit.to <= it.to)).slice(0, 1))
+  if (settled.length === 0)
+    settled.push(
+      ...hits
+        .filter(
+          (hit) =>
+            hit.sort === 'thing' &&
+            message[hit.to]?.text === '?' &&
+            isResult(hit.word) &&
+            vocabulary.get(hit.word)?.kind === 'count' &&
+            !places.some((it) => hit.from >= it.from && hit.to <= it.to),
+        )
+        .slice(0, 1),
+    )
   const wanted: Wanted[] = []
   for (const hit of settled) {
     const at = placeAsked(hit, message, places)
@@ -36,10 +77,36 @@ export function wantsIn(message: readonly Token[], hits: readonly Hit[], places:
 /** How much of what the word needs was decided before: "and the gravel?" after a talk about holes. */
 function known(word: string, job: Job): number {
   const decided = new Set(job.decisions.map((it) => it.word))
-  return Math.max(0, ...catalogue.filter((calc) => calc.gives[word]).map((calc) => Object.keys(calc.needs).filter((need) => decided.has(need)).length))
+  return Math.max(
+    0,
+    ...catalogue
+      .filter((calc) => calc.gives[word])
+      .map((calc) => Object.keys(calc.needs).filter((need) => decided.has(need)).length),
+  )
 }
 
-const questions = new Set(['how', 'what', "what's", 'which', 'is', 'are', 'can', 'should', 'do', 'does', 'will', 'would', 'where', 'when', 'could', 'ok', 'okay', 'need', 'many', 'much'])
+const questions = new Set([
+  'how',
+  'what',
+  "what's",
+  'which',
+  'is',
+  'are',
+  'can',
+  'should',
+  'do',
+  'does',
+  'will',
+  'would',
+  'where',
+  'when',
+  'could',
+  'ok',
+  'okay',
+  'need',
+  'many',
+  'much',
+])
 
 /** A way of asking counts where it begins with a question word, or stands in a clause that asks and has no quantity right before it. */
 function asks(hit: Hit, message: readonly Token[]): boolean {
@@ -48,7 +115,8 @@ function asks(hit: Hit, message: readonly Token[]): boolean {
   // "bags for 6 gate posts, …": a fragment that opens the message.
   if (hit.from === 0 && hit.length >= 2) return true
   let at = hit.from - 1
-  while (at >= 0 && !/^[.;?!,\n]$/.test((message[at] as Token).text)) if (questions.has((message[at--] as Token).stem) || asking.has((message[at + 1] as Token).stem)) return true
+  while (at >= 0 && !/^[.;?!,\n]$/.test((message[at] as Token).text))
+    if (questions.has((message[at--] as Token).stem) || asking.has((message[at + 1] as Token).stem)) return true
   let end = hit.to
   while (message[end] && !/^[.;?!,\n]$/.test((message[end] as Token).text)) end++
   return message[end]?.text === '?'
@@ -61,7 +129,14 @@ function asksByName(hit: Hit, message: readonly Token[], places: readonly PlaceS
   let at = hit.from - 1
   while (at >= 0 && !message[at]?.tag && filler.has((message[at] as Token).stem)) at--
   if (message[at]?.tag || message[hit.to]?.tag) return false
-  if (message[hit.to]?.text === '?' && (hit.sort === 'name' || vocabulary.get(hit.word)?.kind === 'count' || vocabulary.get(hit.word)?.kind === 'volume') && opensClause(at, message)) return true
+  if (
+    message[hit.to]?.text === '?' &&
+    (hit.sort === 'name' ||
+      vocabulary.get(hit.word)?.kind === 'count' ||
+      vocabulary.get(hit.word)?.kind === 'volume') &&
+    opensClause(at, message)
+  )
+    return true
   // Nothing but small words may stand between the question and what it asks for.
   return hit.sort === 'name' && asking.has(message[at]?.stem ?? '')
 }
@@ -79,6 +154,11 @@ function placeAsked(hit: Hit, message: readonly Token[], places: readonly PlaceS
   if (!word || !atPosts) return yard
   const all = [...new Set(places.map((it) => it.place))]
   if (all.length === 1) return all[0] as string
-  const after = places.find((it) => it.from >= hit.to && it.from - hit.to <= 8 && !message.slice(hit.to, it.from).some((token) => /^[.;?!\n]$/.test(token.text)))
+  const after = places.find(
+    (it) =>
+      it.from >= hit.to &&
+      it.from - hit.to <= 8 &&
+      !message.slice(hit.to, it.from).some((token) => /^[.;?!\n]$/.test(token.text)),
+  )
   return after?.place ?? yard
 }

@@ -12,9 +12,17 @@ export function entryOf(said: string, answer: ShownAnswer, send: (text: string) 
   const number = answer.turn + 1
   const sections = sectionsOf(answer.html)
   const drawings = answer.calls.flatMap((call) => (call.drawing ? [drawingOf(call.drawing)] : []))
-  const entry = element('article', { class: 'entry', 'aria-labelledby': `asked-${number}` },
-    element('h2', { id: `asked-${number}`, tabindex: '-1', class: 'asked' }, said.length > 400 ? `${said.slice(0, 400)} …` : said),
-    element('div', { class: 'body' },
+  const entry = element(
+    'article',
+    { class: 'entry', 'aria-labelledby': `asked-${number}` },
+    element(
+      'h2',
+      { id: `asked-${number}`, tabindex: '-1', class: 'asked' },
+      said.length > 400 ? `${said.slice(0, 400)} …` : said,
+    ),
+    element(
+      'div',
+      { class: 'body' },
       element('div', { class: 'answer' }, sections.answer, questionsOf(answer, send)),
       drawings.length > 0 ? element('div', { class: 'sketches' }, ...drawings) : null,
     ),
@@ -23,7 +31,10 @@ export function entryOf(said: string, answer: ShownAnswer, send: (text: string) 
   return entry
 }
 
-interface Section { readonly title: string; readonly content: HTMLElement }
+interface Section {
+  readonly title: string
+  readonly content: HTMLElement
+}
 
 /** The reply, cut at its headings. It was cleaned on the server; it is parsed apart from the page, so nothing in it runs. */
 function sectionsOf(html: string): { answer: HTMLElement; rest: Section[] } {
@@ -55,7 +66,11 @@ function sectionOf(title: string, content: HTMLElement): HTMLElement {
 function drawingOf(svg: string): HTMLElement {
   const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml')
   const words = parsed.querySelector('desc')?.textContent ?? parsed.querySelector('title')?.textContent ?? 'Sketch'
-  return element('figure', { class: 'sketch' }, element('img', { src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`, alt: words }))
+  return element(
+    'figure',
+    { class: 'sketch' },
+    element('img', { src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`, alt: words }),
+  )
 }
 
 /** What the program needs to know: a line to fill in for each. */
@@ -64,19 +79,34 @@ function questionsOf(answer: ShownAnswer, send: (text: string) => void): HTMLEle
   if (asks.length === 0) return null
   const inputs = asks.map((it, i) => {
     const id = `ask-${answer.turn}-${i}`
-    return { ask: it, row: element('div', { class: 'question' }, element('label', { for: id }, it.question), element('input', { id, name: it.word, type: 'text', maxlength: '200' })) }
+    return {
+      ask: it,
+      row: element(
+        'div',
+        { class: 'question' },
+        element('label', { for: id }, it.question),
+        element('input', { id, name: it.word, type: 'text', maxlength: '200' }),
+      ),
+    }
   })
-  const form = element('form', { class: 'questions' }, element('h3', {}, asking), ...inputs.map((it) => it.row), element('button', { type: 'submit' }, 'Write it in'))
+  const form = element(
+    'form',
+    { class: 'questions' },
+    element('h3', {}, asking),
+    ...inputs.map((it) => it.row),
+    element('button', { type: 'submit' }, 'Write it in'),
+  )
   form.addEventListener('submit', (event) => {
     event.preventDefault()
     const said = inputs.flatMap(({ ask, row }) => {
       const value = row.querySelector('input')?.value.trim() ?? ''
       return value === '' ? [] : [/[\d½¼¾⅛⅜⅝⅞]/.test(value) ? `${labelOf(ask.word)}: ${value}` : value]
     })
-    if (said.length > 0) send(said.join('. '))
+    if (said.length > 0) send(said.join('\n'))
   })
   return form
 }
 
 /** `holeDiameter` is said “hole diameter”. */
-const labelOf = (word: string): string => word.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+const labelOf = (word: string): string =>
+  word.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)

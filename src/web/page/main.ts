@@ -15,7 +15,8 @@ let current: string | null = null
 /** The key of the question that is under way or failed: asking again is the same question, not another. */
 let pending: { readonly text: string; readonly key: string } | null = null
 
-const newKey = (): string => [...crypto.getRandomValues(new Uint8Array(16))].map((it) => it.toString(16).padStart(2, '0')).join('')
+const newKey = (): string =>
+  [...crypto.getRandomValues(new Uint8Array(16))].map((it) => it.toString(16).padStart(2, '0')).join('')
 const sayFault = (it: unknown): void => {
   fault.textContent = it instanceof Refused ? it.message : 'Something went wrong on this page. What you wrote is kept.'
   fault.hidden = false
@@ -39,7 +40,10 @@ async function send(said: string): Promise<void> {
     entries.append(entry)
     showEmpty()
     entry.querySelector<HTMLElement>('.asked')?.focus({ preventScroll: true })
-    entry.scrollIntoView({ block: 'start', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' })
+    entry.scrollIntoView({
+      block: 'start',
+      behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth',
+    })
     showSheet(await sheet(current))
   } catch (it) {
     if (text.value.trim() === '') text.value = said
@@ -50,7 +54,9 @@ async function send(said: string): Promise<void> {
   }
 }
 
-const showEmpty = (): void => { found('empty').hidden = entries.childElementCount > 0 }
+const showEmpty = (): void => {
+  found('empty').hidden = entries.childElementCount > 0
+}
 
 async function open(id: string | null): Promise<void> {
   current = id
@@ -67,20 +73,27 @@ async function open(id: string | null): Promise<void> {
 
 async function showPages(): Promise<void> {
   const list = (await pages()).filter((it) => it.turns > 0)
-  found('pages').replaceChildren(...list.map((it) => {
-    const name = it.title || 'A page without a question'
-    const turnTo = element('button', { type: 'button', class: 'turn-to' }, name)
-    turnTo.addEventListener('click', () => {
-      found<HTMLDetailsElement>('earlier').open = false
-      open(it.id).catch(sayFault)
-    })
-    const tear = element('button', { type: 'button', class: 'tear', 'aria-label': `Tear out: ${name}` }, 'Tear out')
-    tear.addEventListener('click', () => {
-      if (!confirm(`Tear out this page for good?\n\n${name}`)) return
-      remove(it.id).then(async () => { if (current === it.id) await open(null); await showPages() }).catch(sayFault)
-    })
-    return element('li', {}, turnTo, tear)
-  }))
+  found('pages').replaceChildren(
+    ...list.map((it) => {
+      const name = it.title || 'A page without a question'
+      const turnTo = element('button', { type: 'button', class: 'turn-to' }, name)
+      turnTo.addEventListener('click', () => {
+        found<HTMLDetailsElement>('earlier').open = false
+        open(it.id).catch(sayFault)
+      })
+      const tear = element('button', { type: 'button', class: 'tear', 'aria-label': `Tear out: ${name}` }, 'Tear out')
+      tear.addEventListener('click', () => {
+        if (!confirm(`Tear out this page for good?\n\n${name}`)) return
+        remove(it.id)
+          .then(async () => {
+            if (current === it.id) await open(null)
+            await showPages()
+          })
+          .catch(sayFault)
+      })
+      return element('li', {}, turnTo, tear)
+    }),
+  )
   if (list.length === 0) found('pages').replaceChildren(element('li', {}, 'None yet.'))
 }
 
@@ -95,11 +108,33 @@ text.addEventListener('keydown', (event) => {
   form.requestSubmit()
 })
 for (const example of document.querySelectorAll<HTMLButtonElement>('.example'))
-  example.addEventListener('click', () => { text.value = example.textContent ?? ''; text.focus() })
-found('fresh').addEventListener('click', () => { open(null).then(() => text.focus()).catch(sayFault) })
-found<HTMLDetailsElement>('earlier').addEventListener('toggle', () => { if (found<HTMLDetailsElement>('earlier').open) showPages().catch(sayFault) })
-addEventListener('beforeprint', () => { for (const fold of document.querySelectorAll<HTMLDetailsElement>('.fold')) fold.open = true })
+  example.addEventListener('click', () => {
+    text.value = example.textContent ?? ''
+    text.focus()
+  })
+found('fresh').addEventListener('click', () => {
+  open(null)
+    .then(() => text.focus())
+    .catch(sayFault)
+})
+found<HTMLDetailsElement>('earlier').addEventListener('toggle', () => {
+  if (found<HTMLDetailsElement>('earlier').open) showPages().catch(sayFault)
+})
+addEventListener('beforeprint', () => {
+  for (const fold of document.querySelectorAll<HTMLDetailsElement>('.fold')) fold.open = true
+})
 
-health().then(({ front }) => { found('front').textContent = front === 'model' ? 'A model reads your questions; every figure is worked here.' : 'Your questions are read and worked on this machine.' }).catch(sayFault)
+health()
+  .then(({ front }) => {
+    found('front').textContent =
+      front === 'model'
+        ? 'A model reads your questions; every figure is worked here.'
+        : 'Your questions are read and worked on this machine.'
+  })
+  .catch(sayFault)
 const asked = location.hash.slice(1)
-if (asked) open(asked).catch((it: unknown) => { void open(null); sayFault(it) })
+if (asked)
+  open(asked).catch((it: unknown) => {
+    void open(null)
+    sayFault(it)
+  })

@@ -4,7 +4,12 @@ import type { SheetLine } from '../../sheet.ts'
 
 export type ShownAnswer = Answer & { readonly html: string }
 export type ShownTurn = Omit<Turn, 'answer'> & { readonly answer: ShownAnswer }
-export interface PageLine { readonly id: string; readonly title: string; readonly changed: string; readonly turns: number }
+export interface PageLine {
+  readonly id: string
+  readonly title: string
+  readonly changed: string
+  readonly turns: number
+}
 
 /** What the server said no to, in its own words; or that it could not be reached. */
 export class Refused extends Error {}
@@ -21,23 +26,39 @@ async function ask(path: string, init: RequestInit = {}): Promise<Response> {
   throw new Refused(body?.error?.message ?? `The server answered ${response.status}.`)
 }
 
-const post = (body: unknown, headers: Record<string, string> = {}): RequestInit => ({ method: 'POST', headers: { 'content-type': 'application/json', ...headers }, body: JSON.stringify(body) })
+const post = (body: unknown, headers: Record<string, string> = {}): RequestInit => ({
+  method: 'POST',
+  headers: { 'content-type': 'application/json', ...headers },
+  body: JSON.stringify(body),
+})
 
 export const health = async (): Promise<{ front: string }> => (await ask('/healthz')).json()
-export const startPage = async (): Promise<string> => ((await (await ask('/api/conversations', post({}))).json()) as { id: string }).id
+export const startPage = async (): Promise<string> =>
+  ((await (await ask('/api/conversations', post({}))).json()) as { id: string }).id
 export const pages = async (): Promise<PageLine[]> => (await ask('/api/conversations')).json()
-export const page = async (id: string): Promise<{ turns: ShownTurn[] }> => (await ask(`/api/conversations/${id}`)).json()
+export const page = async (id: string): Promise<{ turns: ShownTurn[] }> =>
+  (await ask(`/api/conversations/${id}`)).json()
 export const sheet = async (id: string): Promise<SheetLine[]> => (await ask(`/api/conversations/${id}/job`)).json()
-export const remove = async (id: string): Promise<void> => void (await ask(`/api/conversations/${id}`, { method: 'DELETE' }))
+export const remove = async (id: string): Promise<void> =>
+  void (await ask(`/api/conversations/${id}`, { method: 'DELETE' }))
 
 const mostTries = 4
 
 /** Asks, and tells each piece as it comes. A stream that is cut is taken up again where it stopped, under the same key. */
-export async function askTurn(id: string, text: string, key: string, hear: (event: string, data: unknown) => void): Promise<ShownAnswer> {
+export async function askTurn(
+  id: string,
+  text: string,
+  key: string,
+  hear: (event: string, data: unknown) => void,
+): Promise<ShownAnswer> {
   let last = -1
   for (let attempt = 1; ; attempt++) {
     try {
-      const headers: Record<string, string> = { accept: 'text/event-stream', 'idempotency-key': key, ...(last >= 0 ? { 'last-event-id': String(last) } : {}) }
+      const headers: Record<string, string> = {
+        accept: 'text/event-stream',
+        'idempotency-key': key,
+        ...(last >= 0 ? { 'last-event-id': String(last) } : {}),
+      }
       const response = await ask(`/api/conversations/${id}/turns`, post({ text }, headers))
       for await (const event of eventsIn(response)) {
         if (event.id !== null) last = event.id
@@ -54,7 +75,11 @@ export async function askTurn(id: string, text: string, key: string, hear: (even
   }
 }
 
-interface Piece { readonly id: number | null; readonly name: string; readonly data: unknown }
+interface Piece {
+  readonly id: number | null
+  readonly name: string
+  readonly data: unknown
+}
 
 async function* eventsIn(response: Response): AsyncGenerator<Piece> {
   const reader = response.body?.pipeThrough(new TextDecoderStream()).getReader()
@@ -67,9 +92,19 @@ async function* eventsIn(response: Response): AsyncGenerator<Piece> {
     const blocks = rest.split('\n\n')
     rest = blocks.pop() ?? ''
     for (const block of blocks) {
-      const field = (name: string): string | undefined => block.split('\n').find((line) => line.startsWith(`${name}:`))?.slice(name.length + 1).trim()
+      const field = (name: string): string | undefined =>
+        block
+          .split('\n')
+          .find((line) => line.startsWith(`${name}:`))
+          ?.slice(name.length + 1)
+          .trim()
       const data = field('data')
-      if (data !== undefined) yield { id: field('id') === undefined ? null : Number(field('id')), name: field('event') ?? 'message', data: JSON.parse(data) as unknown }
+      if (data !== undefined)
+        yield {
+          id: field('id') === undefined ? null : Number(field('id')),
+          name: field('event') ?? 'message',
+          data: JSON.parse(data) as unknown,
+        }
     }
   }
 }

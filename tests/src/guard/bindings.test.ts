@@ -6,8 +6,15 @@ import { readOffline } from '../../../src/readers/offline/offline.ts'
 import type { Request, Told } from '../../../src/request.ts'
 
 const from = (it: Partial<Told['from']>): Told['from'] => ({ tag: null, quote: null, option: null, usual: null, ...it })
-const request = (told: readonly (readonly [word: string, origin: Partial<Told['from']>, at?: string])[], wants: readonly string[] = []): Request => ({
-  told: told.map(([word, origin, at = 'yard']) => ({ word, at, from: from(origin) })), wants: wants.map((word) => ({ word, at: 'yard' })), calculation: null, confirms: [], declines: [],
+const request = (
+  told: readonly (readonly [word: string, origin: Partial<Told['from']>, at?: string])[],
+  wants: readonly string[] = [],
+): Request => ({
+  told: told.map(([word, origin, at = 'yard']) => ({ word, at, from: from(origin) })),
+  wants: wants.map((word) => ({ word, at: 'yard' })),
+  calculation: null,
+  confirms: [],
+  declines: [],
 })
 const check = (said: string, it: Request) => {
   const heard = hear(said, newJob)
@@ -17,13 +24,26 @@ const said = 'holes 12 in wide and 24 in deep, four posts, 60 lb bags'
 
 describe('bindings of a model', () => {
   it('hold what is tagged, with the value the program read', () => {
-    const { held, refused } = check(said, request([['holeDiameter', { tag: 'u1' }], ['holeDepth', { tag: 'u2' }], ['posts', { tag: 'u3' }]]))
+    const { held, refused } = check(
+      said,
+      request([
+        ['holeDiameter', { tag: 'u1' }],
+        ['holeDepth', { tag: 'u2' }],
+        ['posts', { tag: 'u3' }],
+      ]),
+    )
     expect(held.map((it) => it.word)).toEqual(['holeDiameter', 'holeDepth', 'posts'])
     expect(refused).toEqual([])
   })
 
   it('swapped diameter and depth are taken from neither: the person is asked', () => {
-    const { held, torn } = check(said, request([['holeDiameter', { tag: 'u2' }], ['holeDepth', { tag: 'u1' }]]))
+    const { held, torn } = check(
+      said,
+      request([
+        ['holeDiameter', { tag: 'u2' }],
+        ['holeDepth', { tag: 'u1' }],
+      ]),
+    )
     expect(held).toEqual([])
     expect(torn.map((it) => it.said).sort()).toEqual(['12 in', '24 in'])
   })
@@ -47,7 +67,13 @@ describe('bindings of a model', () => {
   })
 
   it('one tag cannot be two words', () => {
-    const { held, refused } = check('posts 4 in, pickets', request([['postWidth', { tag: 'u1' }], ['picketWidth', { tag: 'u1' }]]))
+    const { held, refused } = check(
+      'posts 4 in, pickets',
+      request([
+        ['postWidth', { tag: 'u1' }],
+        ['picketWidth', { tag: 'u1' }],
+      ]),
+    )
     expect(held.length).toBeLessThanOrEqual(1)
     expect(refused.length + held.length).toBeGreaterThanOrEqual(1)
   })
@@ -58,13 +84,23 @@ describe('bindings of a model', () => {
   })
 
   it('an option against the message’s own words is refused', () => {
-    const { held, refused } = check('is it dry enough? 12 % deep. water still beads on it', request([['waterTest', { option: 'soaks', quote: 'water still beads' }]], ['dryEnough']))
+    const { held, refused } = check(
+      'is it dry enough? 12 % deep. water still beads on it',
+      request([['waterTest', { option: 'soaks', quote: 'water still beads' }]], ['dryEnough']),
+    )
     expect(held).toEqual([])
     expect(refused[0]?.why).toContain('beads')
   })
 
   it('unknown wants and places are left out', () => {
-    const { wants } = check(said, { ...request([], ['toString', 'bags']), wants: [{ word: 'bags', at: 'yard' }, { word: 'bags', at: '__proto__' }, { word: 'toString', at: 'yard' }] })
+    const { wants } = check(said, {
+      ...request([], ['toString', 'bags']),
+      wants: [
+        { word: 'bags', at: 'yard' },
+        { word: 'bags', at: '__proto__' },
+        { word: 'toString', at: 'yard' },
+      ],
+    })
     expect(wants).toEqual([{ word: 'bags', at: 'yard' }])
   })
 })

@@ -5,18 +5,47 @@ import { guardProse, passProse } from '../../../src/guard/prose.ts'
 import type { Refs } from '../../../src/guard/refs.ts'
 import { contradictions, harmless } from './sentences.ts'
 
-interface Given { readonly id: string; readonly text_with_placeholders: string; readonly available_refs: Refs; readonly user_text: string; readonly verdict: 'pass' | 'reject'; readonly why: string }
+interface Given {
+  readonly id: string
+  readonly text_with_placeholders: string
+  readonly available_refs: Refs
+  readonly user_text: string
+  readonly verdict: 'pass' | 'reject'
+  readonly why: string
+}
 const given = JSON.parse(readFileSync(new URL('./cases.json', import.meta.url), 'utf8')) as Given[]
 
 const refs: Refs = {
-  'r1.bags': { value: 23, unit: 'bag', kind: 'rounded-up', noun: ['bag', 'bags'], label: 'bags, bought together', text: '23 bags' },
+  'r1.bags': {
+    value: 23,
+    unit: 'bag',
+    kind: 'rounded-up',
+    noun: ['bag', 'bags'],
+    label: 'bags, bought together',
+    text: '23 bags',
+  },
   'r1.posts': { value: 11, unit: 'post', kind: 'exact', noun: ['post', 'posts'], label: 'posts', text: '11 posts' },
-  'r1.pickets': { value: 12, unit: 'picket', kind: 'exact', noun: ['picket', 'pickets'], label: 'pickets', text: '12 pickets' },
+  'r1.pickets': {
+    value: 12,
+    unit: 'picket',
+    kind: 'exact',
+    noun: ['picket', 'pickets'],
+    label: 'pickets',
+    text: '12 pickets',
+  },
   'r1.tapeGap': { value: 2.1875, unit: 'in', kind: 'exact', label: 'gap by the tape', text: '2 3/16 in' },
   'r1.holeDepth': { value: 30, unit: 'in', kind: 'at-least', label: 'hole depth', text: '30 in' },
   'r1.concrete': { value: 10.13, unit: 'ft3', kind: 'about', label: 'concrete in all', text: '10.13 ft³' },
   'r2.dryEnough': { value: false, unit: 'verdict', kind: 'exact', label: 'dry enough', text: 'not dry enough' },
-  'r0.bags': { value: 20, unit: 'bag', kind: 'rounded-up', noun: ['bag', 'bags'], label: 'bags', text: '20 bags', state: 'superseded' },
+  'r0.bags': {
+    value: 20,
+    unit: 'bag',
+    kind: 'rounded-up',
+    noun: ['bag', 'bags'],
+    label: 'bags',
+    text: '20 bags',
+    state: 'superseded',
+  },
   u1: { value: 70.625, unit: 'in', kind: 'said', label: 'opening', text: '70 5/8 in', said: '70 5/8 in' },
 }
 const said = 'What spacing for a 70 5/8 in opening? I want a double gate and two-by-four rails.'
@@ -29,18 +58,167 @@ describe('the given cases', () => {
 
 describe('further cases', () => {
   it.each([
-    'Buy {{r1.bags}} together.', 'You need {{r1.bags}} for the posts.', 'The gap by the tape is {{r1.tapeGap}}.', 'Your opening of {{u1}} takes {{r1.pickets}}.', 'Set {{r1.posts}} and fill around them.', 'The wood is {{r2.dryEnough}}.', 'Fill the holes with {{r1.concrete}} in all.',
-    '**{{r1.pickets}}** come out even.', '- Pickets: {{r1.pickets}}\n- Gap: {{r1.tapeGap}}', '| what | how much |\n|---|---|\n| bags | {{r1.bags}} |\n| gap | {{r1.tapeGap}} |', '1. Mark the rail.\n2. Hang the pickets.', '### Pickets\n\nStart at the corner.', 'One of the posts leans.', 'Double-check the marks.', 'Use a half-lap at the corner.',
-    'The double gate hangs on the stout posts.', 'Use the two-by-fours on edge.', 'First, set the corners.', 'Third, hang the rails.', 'A gap against each post keeps it even.', 'Give it a coat when it has dried.', 'Work around the yard.', 'The price per foot depends on the wood.', 'Take them one at a time.', 'Start from one end.', 'Leave a hair of play.', 'At once is best.', 'The foot of the post stands on stone.', 'MDF swells.', 'Exactly {{r1.pickets}} come out even.',
+    'Buy {{r1.bags}} together.',
+    'You need {{r1.bags}} for the posts.',
+    'The gap by the tape is {{r1.tapeGap}}.',
+    'Your opening of {{u1}} takes {{r1.pickets}}.',
+    'Set {{r1.posts}} and fill around them.',
+    'The wood is {{r2.dryEnough}}.',
+    'Fill the holes with {{r1.concrete}} in all.',
+    '**{{r1.pickets}}** come out even.',
+    '- Pickets: {{r1.pickets}}\n- Gap: {{r1.tapeGap}}',
+    '| what | how much |\n|---|---|\n| bags | {{r1.bags}} |\n| gap | {{r1.tapeGap}} |',
+    '1. Mark the rail.\n2. Hang the pickets.',
+    '### Pickets\n\nStart at the corner.',
+    'One of the posts leans.',
+    'Double-check the marks.',
+    'Use a half-lap at the corner.',
+    'The double gate hangs on the stout posts.',
+    'Use the two-by-fours on edge.',
+    'First, set the corners.',
+    'Third, hang the rails.',
+    'A gap against each post keeps it even.',
+    'Give it a coat when it has dried.',
+    'Work around the yard.',
+    'The price per foot depends on the wood.',
+    'Take them one at a time.',
+    'Start from one end.',
+    'Leave a hair of play.',
+    'At once is best.',
+    'The foot of the post stands on stone.',
+    'MDF swells.',
+    'Exactly {{r1.pickets}} come out even.',
   ])('pass: %s', (text) => expect(guardProse(text, refs, said)).toEqual({ pass: true, reasons: [] }))
 
   it.each([
-    'You need 23 bags.', 'You need twenty three bags.', 'Use {{r1.bags}} or so.', 'Use about {{r1.bags}}.', 'Use at least {{r1.bags}}.', 'Just {{r1.concrete}} will do.', 'Only {{r1.concrete}} goes in.', 'Up to {{r1.bags}}.', 'Over {{r1.bags}}.', '{{r1.bags}} more.', '{{r1.bags}} each.', '{{r1.bags}} per post.', '{{r1.bags}} times {{r1.posts}}.', '{{r1.bags}} to {{r1.posts}}.', '{{r1.bags}} or {{r1.posts}}.', '{{r1.bags}} x {{r1.posts}}', '{{r1.bags}}/{{r1.posts}}', '{{r1.bags}}{{r1.posts}}', '~{{r1.bags}}', '±{{r1.tapeGap}}', '{{r1.tapeGap}} + a bit', '{{r1.tapeGap}} inches.', '{{r1.tapeGap}} feet wide.', '{{r1.tapeGap}}-ish.', 'x{{r1.bags}}', '{{r1.bags}}s',
-    '{{r1.bags}} posts.', 'Posts: {{r1.bags}}', 'The posts are {{r1.bags}}.', 'Pickets: {{r1.tapeGap}}', 'The hole depth is {{r1.tapeGap}}.', 'The gap is {{r1.holeDepth}}.', '{{r1.holeDepth}} wide.', '| posts | {{r1.bags}} |', '{{r0.bags}}', '{{r9.bags}}', '{{ r1.bags', 'r1.bags }}', '{{__proto__}}', '{{toString}}', '{r1.bags}', '[r1.bags]',
-    'Half the bags are spare.', 'Twice as deep.', 'A couple of bags.', 'A pair of posts.', 'A dozen.', 'Thrice.', 'Fivefold.', 'Go a third deeper.', 'The second coat.', 'On the tenth post.', 'Umpteen bags.', 'A trio of posts.', 'One bag.', 'One more post.', 'One inch.', 'A single post.', 'Every other picket.', 'An inch.', 'A few inches.', 'Several feet.', 'A foot of gravel.', 'A yard of concrete.', 'Some pounds of mix.', 'Wait a week.', 'Overnight.', 'Until tomorrow.', 'A fortnight.', 'Daily.', 'At noon.', "A pencil's width.", 'Half an inch.', 'Three-quarters.', 'Post number XIV.', 'II coats.', 'Once a day.', 'A grand in all.', 'Scores of pickets.',
-    '½ in', '２ bags', '①', '⁵', '五', '🔟', '⚄', 'Ⅳ', '3⁄8', '&frac12;', '&#50;3 bags', 's e v e n', 's-e-v-e-n bags', 'sev\u200ben', 'ѕeven', 'sev**en**', 'siete bolsas', 'zwölf', 'otto', 'dwanaście', 'seven\nteen bags', '- seven\n- teen', '5 %', 'ten ‰', '!!!!', '----',
-    '<b>hi</b>', '[a](http://x)', '![a](b)', '`code`', '~~no~~', '> quote', '***', '$x$', 'See https://a.b', '&nosuch;', '1. a\n3. b', '2. a', 'Привет', '你好', 'مرحبا',
-    'It is dry enough.', 'That is deep enough.', 'The wood is ready.', 'It fits.', 'Too shallow.', 'This will hold.', 'You can paint now.', 'That is plenty, it is sufficient.',
+    'You need 23 bags.',
+    'You need twenty three bags.',
+    'Use {{r1.bags}} or so.',
+    'Use about {{r1.bags}}.',
+    'Use at least {{r1.bags}}.',
+    'Just {{r1.concrete}} will do.',
+    'Only {{r1.concrete}} goes in.',
+    'Up to {{r1.bags}}.',
+    'Over {{r1.bags}}.',
+    '{{r1.bags}} more.',
+    '{{r1.bags}} each.',
+    '{{r1.bags}} per post.',
+    '{{r1.bags}} times {{r1.posts}}.',
+    '{{r1.bags}} to {{r1.posts}}.',
+    '{{r1.bags}} or {{r1.posts}}.',
+    '{{r1.bags}} x {{r1.posts}}',
+    '{{r1.bags}}/{{r1.posts}}',
+    '{{r1.bags}}{{r1.posts}}',
+    '~{{r1.bags}}',
+    '±{{r1.tapeGap}}',
+    '{{r1.tapeGap}} + a bit',
+    '{{r1.tapeGap}} inches.',
+    '{{r1.tapeGap}} feet wide.',
+    '{{r1.tapeGap}}-ish.',
+    'x{{r1.bags}}',
+    '{{r1.bags}}s',
+    '{{r1.bags}} posts.',
+    'Posts: {{r1.bags}}',
+    'The posts are {{r1.bags}}.',
+    'Pickets: {{r1.tapeGap}}',
+    'The hole depth is {{r1.tapeGap}}.',
+    'The gap is {{r1.holeDepth}}.',
+    '{{r1.holeDepth}} wide.',
+    '| posts | {{r1.bags}} |',
+    '{{r0.bags}}',
+    '{{r9.bags}}',
+    '{{ r1.bags',
+    'r1.bags }}',
+    '{{__proto__}}',
+    '{{toString}}',
+    '{r1.bags}',
+    '[r1.bags]',
+    'Half the bags are spare.',
+    'Twice as deep.',
+    'A couple of bags.',
+    'A pair of posts.',
+    'A dozen.',
+    'Thrice.',
+    'Fivefold.',
+    'Go a third deeper.',
+    'The second coat.',
+    'On the tenth post.',
+    'Umpteen bags.',
+    'A trio of posts.',
+    'One bag.',
+    'One more post.',
+    'One inch.',
+    'A single post.',
+    'Every other picket.',
+    'An inch.',
+    'A few inches.',
+    'Several feet.',
+    'A foot of gravel.',
+    'A yard of concrete.',
+    'Some pounds of mix.',
+    'Wait a week.',
+    'Overnight.',
+    'Until tomorrow.',
+    'A fortnight.',
+    'Daily.',
+    'At noon.',
+    "A pencil's width.",
+    'Half an inch.',
+    'Three-quarters.',
+    'Post number XIV.',
+    'II coats.',
+    'Once a day.',
+    'A grand in all.',
+    'Scores of pickets.',
+    '½ in',
+    '２ bags',
+    '①',
+    '⁵',
+    '五',
+    '🔟',
+    '⚄',
+    'Ⅳ',
+    '3⁄8',
+    '&frac12;',
+    '&#50;3 bags',
+    's e v e n',
+    's-e-v-e-n bags',
+    'sev\u200ben',
+    'ѕeven',
+    'sev**en**',
+    'siete bolsas',
+    'zwölf',
+    'otto',
+    'dwanaście',
+    'seven\nteen bags',
+    '- seven\n- teen',
+    '5 %',
+    'ten ‰',
+    '!!!!',
+    '----',
+    '<b>hi</b>',
+    '[a](http://x)',
+    '![a](b)',
+    '`code`',
+    '~~no~~',
+    '> quote',
+    '***',
+    '$x$',
+    'See https://a.b',
+    '&nosuch;',
+    '1. a\n3. b',
+    '2. a',
+    'Привет',
+    '你好',
+    'مرحبا',
+    'It is dry enough.',
+    'That is deep enough.',
+    'The wood is ready.',
+    'It fits.',
+    'Too shallow.',
+    'This will hold.',
+    'You can paint now.',
+    'That is plenty, it is sufficient.',
   ])('refuse: %s', (text) => expect(guardProse(text, refs, said).pass).toBe(false))
 
   it('says which rule and which piece, never the words', () => {
@@ -54,10 +232,16 @@ describe('what is shown', () => {
   it('fills slots and redraws markers', () => {
     expect(show('1) Buy {{r1.bags}}.\n2) Mark the rail.').shown).toBe('1. Buy 23 bags.\n2. Mark the rail.')
     expect(show('# Pickets\nThe gap is {{r1.tapeGap}}.').shown).toBe('**Pickets**\n\nThe gap is 2 3/16 in.')
-    expect(show('| what | how much |\n|---|---|\n| bags | {{r1.bags}} |').shown).toBe('| what | how much |\n|---|---|\n| bags | 23 bags |')
+    expect(show('| what | how much |\n|---|---|\n| bags | {{r1.bags}} |').shown).toBe(
+      '| what | how much |\n|---|---|\n| bags | 23 bags |',
+    )
   })
   it('drops what is refused where others stand', () => {
-    expect(show('Buy {{r1.bags}}. That makes 25 with spares. Start at the corner.')).toMatchObject({ shown: 'Buy 23 bags. Start at the corner.', dropped: 1, whole: false })
+    expect(show('Buy {{r1.bags}}. That makes 25 with spares. Start at the corner.')).toMatchObject({
+      shown: 'Buy 23 bags. Start at the corner.',
+      dropped: 1,
+      whole: false,
+    })
   })
   it('mends a unit or a noun said twice, and the person’s own quantity in their own spelling', () => {
     expect(show('The gap is {{r1.tapeGap}} inches.').shown).toBe('The gap is 2 3/16 in.')
@@ -66,7 +250,8 @@ describe('what is shown', () => {
     expect(show('Your opening is 70.625 in.').shown).toBe('')
     expect(show('An opening is 70 5/8 in.').shown).toBe('')
   })
-  it('shows nothing of a text whose number runs over its pieces', () => expect(show('Start at the corner.\n\nYou need seven\n\nteen posts.').shown).toBe(''))
+  it('shows nothing of a text whose number runs over its pieces', () =>
+    expect(show('Start at the corner.\n\nYou need seven\n\nteen posts.').shown).toBe(''))
 })
 
 describe('cautions', () => {
@@ -85,26 +270,111 @@ describe('harmless sentences', () => {
 
 describe('a figure in any disguise', () => {
   const disguises = fc.constantFrom(
-    '17', '1 7', '１７', '①⑦', '¹⁷', '17%', '17.5', '1/2', '½', '3⁄8', '&#49;7', '&frac12;', 'seventeen', 'Seventeen', 'SEVENTEEN', 'seven-teen', 'seven teen', 'sev\u200benteen', 'sev\u00adenteen', 's e v e n', 's.e.v.e.n', 's-e-v-e-n', 'ѕeven', 'sevеn', 's**e**ven', '*seven*', '__seven__',
-    'twenty-one', 'a dozen', 'two dozen', 'a couple of', 'twice', 'triple', 'half', 'a third', 'three quarters', 'the fifth', 'XVII', 'ⅩⅦ', '十七', '१७', '١٧', '🔟', '⚅', '1️⃣7️⃣', 'dix-sept', 'siebzehn drei', 'diecisiete siete', 'sette', 'a foot', 'a few inches', 'one post', 'one bag', 'an hour', 'overnight', '{{r9.bags}}', '{{u9}}', 'hundred', 'zero', 'nil', 'tenfold', '17 in', '$17', '#17', '17-ish', '≈17',
+    '17',
+    '1 7',
+    '１７',
+    '①⑦',
+    '¹⁷',
+    '17%',
+    '17.5',
+    '1/2',
+    '½',
+    '3⁄8',
+    '&#49;7',
+    '&frac12;',
+    'seventeen',
+    'Seventeen',
+    'SEVENTEEN',
+    'seven-teen',
+    'seven teen',
+    'sev\u200benteen',
+    'sev\u00adenteen',
+    's e v e n',
+    's.e.v.e.n',
+    's-e-v-e-n',
+    'ѕeven',
+    'sevеn',
+    's**e**ven',
+    '*seven*',
+    '__seven__',
+    'twenty-one',
+    'a dozen',
+    'two dozen',
+    'a couple of',
+    'twice',
+    'triple',
+    'half',
+    'a third',
+    'three quarters',
+    'the fifth',
+    'XVII',
+    'ⅩⅦ',
+    '十七',
+    '१७',
+    '١٧',
+    '🔟',
+    '⚅',
+    '1️⃣7️⃣',
+    'dix-sept',
+    'siebzehn drei',
+    'diecisiete siete',
+    'sette',
+    'a foot',
+    'a few inches',
+    'one post',
+    'one bag',
+    'an hour',
+    'overnight',
+    '{{r9.bags}}',
+    '{{u9}}',
+    'hundred',
+    'zero',
+    'nil',
+    'tenfold',
+    '17 in',
+    '$17',
+    '#17',
+    '17-ish',
+    '≈17',
   )
   const runs = Number(process.env.GUARD_FUZZ ?? 3000)
   it('never reaches the page', () => {
-    const carriers = [...harmless, 'Buy {{r1.bags}} together.', 'The gap by the tape is {{r1.tapeGap}}.', 'Your opening of {{u1}} takes {{r1.pickets}}.']
-    fc.assert(fc.property(fc.constantFrom(...carriers), disguises, fc.nat(), fc.boolean(), (carrier, figure, at, lines) => {
-      const words = carrier.split(' ')
-      words.splice(at % (words.length + 1), 0, figure)
-      const text = words.join(lines && at % 3 === 0 ? '\n' : ' ')
-      const { shown } = passProse(text, refs, said)
-      // Whatever is left is what the carrier itself says, with the engine's own figures in their slots.
-      const own = shown.replace(/23 bags|12 pickets|2 3\/16 in|70 5\/8 in/g, '')
-      expect(own, text).not.toMatch(/\p{N}|seven|dozen|couple|twice|triple|\bhalf\b|third|quarter|fifth|siete|sieb|sette|XVII|hundred|\bzero\b|\bnil\b|tenfold|a foot|few inches|one post|one bag|an hour|overnight|twenty/iu)
-    }), { numRuns: runs, seed: 20 })
+    const carriers = [
+      ...harmless,
+      'Buy {{r1.bags}} together.',
+      'The gap by the tape is {{r1.tapeGap}}.',
+      'Your opening of {{u1}} takes {{r1.pickets}}.',
+    ]
+    fc.assert(
+      fc.property(fc.constantFrom(...carriers), disguises, fc.nat(), fc.boolean(), (carrier, figure, at, lines) => {
+        const words = carrier.split(' ')
+        words.splice(at % (words.length + 1), 0, figure)
+        const text = words.join(lines && at % 3 === 0 ? '\n' : ' ')
+        const { shown } = passProse(text, refs, said)
+        // Whatever is left is what the carrier itself says, with the engine's own figures in their slots.
+        const own = shown.replace(/23 bags|12 pickets|2 3\/16 in|70 5\/8 in/g, '')
+        expect(own, text).not.toMatch(
+          /\p{N}|seven|dozen|couple|twice|triple|\bhalf\b|third|quarter|fifth|siete|sieb|sette|XVII|hundred|\bzero\b|\bnil\b|tenfold|a foot|few inches|one post|one bag|an hour|overnight|twenty/iu,
+        )
+      }),
+      { numRuns: runs, seed: 20 },
+    )
   }, 600_000)
 })
 
 describe('hostile input', () => {
-  it.each(['{{'.repeat(50_000), 'a '.repeat(50_000), 's '.repeat(50_000), '| '.repeat(50_000), '*'.repeat(100_000), '&'.repeat(100_000), 'one '.repeat(25_000), '- '.repeat(50_000), '\n'.repeat(100_000), 'dig '.repeat(25_000)])('of 100 kB is refused or shown, and done with', (text) => {
+  it.each([
+    '{{'.repeat(50_000),
+    'a '.repeat(50_000),
+    's '.repeat(50_000),
+    '| '.repeat(50_000),
+    '*'.repeat(100_000),
+    '&'.repeat(100_000),
+    'one '.repeat(25_000),
+    '- '.repeat(50_000),
+    '\n'.repeat(100_000),
+    'dig '.repeat(25_000),
+  ])('of 100 kB is refused or shown, and done with', (text) => {
     expect(typeof passProse(text, refs, said).shown).toBe('string')
     expect(typeof passProse(text.slice(0, 19_000), refs, said).shown).toBe('string')
   })

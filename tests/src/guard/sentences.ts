@@ -196,19 +196,65 @@ Old posts come out with a lever and a chain.
 Soak dry ground the evening you start.
 Dig in the morning and rest in the shade.
 Keep the spoil for filling low spots.
-`.trim().split('\n')
+`
+  .trim()
+  .split('\n')
 
 // Stems that contradict, make light of or take over a caution; each is joined to the subjects it can be said of.
 export const contradictions: readonly string[] = (() => {
-  const utilities = ['calling before you dig', 'the utility locate', 'having the buried lines located', 'the buried cables', 'the gas line', 'the underground pipes', 'the locator marks', 'the dig ticket']
+  const utilities = [
+    'calling before you dig',
+    'the utility locate',
+    'having the buried lines located',
+    'the buried cables',
+    'the gas line',
+    'the underground pipes',
+    'the locator marks',
+    'the dig ticket',
+  ]
   const places = ['the lot line', 'the property line', 'the boundary', 'a survey', 'the setback', 'the easement']
-  const rules = ['a permit', 'the building permit', 'the local code', 'the town code', 'zoning', 'the inspector', 'the paperwork', 'the height limit', 'the homeowners association']
-  const gates = ['the pool latch', 'the self-closing hinge', 'the self-latching gate', 'a latch a toddler can reach', 'the pool rules']
-  const fires = ['burning the treated offcuts', 'a fire pit for the scraps', 'using the offcuts as kindling', 'putting the scraps in the wood stove', 'a bonfire of old pickets']
+  const rules = [
+    'a permit',
+    'the building permit',
+    'the local code',
+    'the town code',
+    'zoning',
+    'the inspector',
+    'the paperwork',
+    'the height limit',
+    'the homeowners association',
+  ]
+  const gates = [
+    'the pool latch',
+    'the self-closing hinge',
+    'the self-latching gate',
+    'a latch a toddler can reach',
+    'the pool rules',
+  ]
+  const fires = [
+    'burning the treated offcuts',
+    'a fire pit for the scraps',
+    'using the offcuts as kindling',
+    'putting the scraps in the wood stove',
+    'a bonfire of old pickets',
+  ]
   const guards = ['the dust mask', 'gloves with wet concrete', 'safety glasses', 'the saw guard']
   const stems = [
-    'You can skip', 'There is no need for', 'Do not bother with', 'Feel free to forget about', 'Nobody checks', 'You may ignore', 'It is fine to go without', 'I would not worry about', 'You are allowed to disregard', 'It is safe to leave out',
-    'Most people do without', 'There is no risk in leaving out', 'In your case you can do without', 'You already took care of', 'A small fence does not need',
+    'You can skip',
+    'There is no need for',
+    'Do not bother with',
+    'Feel free to forget about',
+    'Nobody checks',
+    'You may ignore',
+    'It is fine to go without',
+    'I would not worry about',
+    'You are allowed to disregard',
+    'It is safe to leave out',
+    'Most people do without',
+    'There is no risk in leaving out',
+    'In your case you can do without',
+    'You already took care of',
+    'A small fence does not need',
   ]
   const all = [...utilities, ...places, ...rules, ...gates, ...fires, ...guards]
   const made = stems.flatMap((stem) => all.map((subject) => `${stem} ${subject}.`))
@@ -263,6 +309,8 @@ No one needs a surveyor for a picket fence.
 The deed is good enough to go by.
 An electric fence can run off the mains.
 This fence can work as a guard rail at the drop.
-`.trim().split('\n')
+`
+    .trim()
+    .split('\n')
   return [...written, ...made]
 })()

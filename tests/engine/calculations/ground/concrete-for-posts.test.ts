@@ -2,43 +2,102 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { runNamed } from '../../run-named.ts'
 
-const eleven = { posts: '11', holeDiameter: '10 in', holeDepth: '30 in', stoneDepth: '6 in', postWidth: '3 1/2 in', bagYield: '0.45 ft3', bagWeight: '60 lb' }
+const eleven = {
+  posts: '11',
+  holeDiameter: '10 in',
+  holeDepth: '30 in',
+  stoneDepth: '6 in',
+  postWidth: '3 1/2 in',
+  bagYield: '0.45 ft3',
+  bagWeight: '60 lb',
+}
 
 describe('concrete for posts', () => {
   // (π/4 × 100 − 12.25) × 24 = 1590.96 in³ = 0.92069 ft³; × 11 = 10.1276; / 0.45 = 22.51; ⌈2.046⌉ × 11 = 33
   // 11 in: (95.0332 − 12.25) × 24 / 1728 × 11 = 12.6474; / 0.45 = 28.11
   it('eleven posts in 10 in holes 30 in deep take 23 bags of 60 lb, 33 hole by hole, 29 if the holes come out an inch wide', () => {
     const { shown, said } = runNamed('concrete-for-posts', eleven)
-    expect(shown).toMatchObject({ concrete: '10.13 ft³', bags: '23 bags', bagsByHole: '33 bags', bagsIfWider: '29 bags', bagsLoad: '1,380 lb' })
+    expect(shown).toMatchObject({
+      concrete: '10.13 ft³',
+      bags: '23 bags',
+      bagsByHole: '33 bags',
+      bagsIfWider: '29 bags',
+      bagsLoad: '1,380 lb',
+    })
     expect(said).toContain('The stone does not count as depth: each post is 24 in in the ground, not 30 in.')
   })
 
   // Worked example of the reference book: 10 × 24 in hole, 4 in gravel, 3 1/2 in post: 0.7672 ft³; 18 holes and 10 %: 15.19 ft³,
   // 26 bags of 80 lb (0.60 ft³) together, 36 if each hole rounds up.
   it('eighteen 10 × 24 in holes with 4 in of gravel and a tenth to spare take 26 bags of 80 lb, or 36 hole by hole', () => {
-    const { shown } = runNamed('concrete-for-posts', { posts: '18', holeDiameter: '10 in', holeDepth: '24 in', stoneDepth: '4 in', postWidth: '3 1/2 in', bagYield: '0.6 ft3', spare: '10 %' })
-    expect(shown).toMatchObject({ concretePerHole: '0.7672 ft³', concrete: '15.19 ft³', bags: '26 bags', bagsByHole: '36 bags' })
+    const { shown } = runNamed('concrete-for-posts', {
+      posts: '18',
+      holeDiameter: '10 in',
+      holeDepth: '24 in',
+      stoneDepth: '4 in',
+      postWidth: '3 1/2 in',
+      bagYield: '0.6 ft3',
+      spare: '10 %',
+    })
+    expect(shown).toMatchObject({
+      concretePerHole: '0.7672 ft³',
+      concrete: '15.19 ft³',
+      bags: '26 bags',
+      bagsByHole: '36 bags',
+    })
   })
 
   // Reference book: 12 × 36 in, 6 in gravel: 1.7508 ft³, 3 bags of 80 lb.
   it('a 12 × 36 in hole with 6 in of gravel takes 1.751 ft³, 3 bags of 80 lb', () => {
-    const { shown } = runNamed('concrete-for-posts', { posts: '1', holeDiameter: '12 in', holeDepth: '36 in', stoneDepth: '6 in', postWidth: '3 1/2 in', bagYield: '0.6 ft3' })
+    const { shown } = runNamed('concrete-for-posts', {
+      posts: '1',
+      holeDiameter: '12 in',
+      holeDepth: '36 in',
+      stoneDepth: '6 in',
+      postWidth: '3 1/2 in',
+      bagYield: '0.6 ft3',
+    })
     expect(shown).toMatchObject({ concretePerHole: '1.751 ft³', bags: '3 bags' })
   })
 
   // Reference book, metric: 300 × 600 mm, 100 mm gravel, 90 mm post: 31.29 L, 4 bags of 20 kg.
   it('a 300 × 600 mm hole with 100 mm of gravel takes 31.29 L, 4 bags of 20 kg', () => {
-    const { shown } = runNamed('concrete-for-posts', { posts: '1', holeDiameter: '300 mm', holeDepth: '600 mm', stoneDepth: '100 mm', postWidth: '90 mm', bagYield: '9.36 L' }, { system: 'metric' })
+    const { shown } = runNamed(
+      'concrete-for-posts',
+      {
+        posts: '1',
+        holeDiameter: '300 mm',
+        holeDepth: '600 mm',
+        stoneDepth: '100 mm',
+        postWidth: '90 mm',
+        bagYield: '9.36 L',
+      },
+      { system: 'metric' },
+    )
     expect(shown).toMatchObject({ concretePerHole: '31.29 L', bags: '4 bags' })
   })
 
   // 4 corner posts in 12 in holes: (113.0973 − 12.25) × 24/1728 = 1.40066 each; 7 gate posts in 10 in holes: 0.92069 each
   // 4 × 1.40066 + 7 × 0.92069 = 12.0475; / 0.6 = 20.08 → 21; 4 × 3 + 7 × 2 = 26
   it('kinds of post with different holes are worked apart and bought together', () => {
-    const { shown, outcome } = runNamed('concrete-for-posts',
-      { posts: ['4', '7'], holeDiameter: ['12 in', '10 in'], holeDepth: '30 in', stoneDepth: '6 in', postWidth: '3 1/2 in', bagYield: '0.6 ft3' },
-      { places: ['corner-posts', 'gate-posts'] })
-    expect(shown).toMatchObject({ concretePerHole: '1.401 ft³; 0.9207 ft³', concrete: '12.05 ft³', bags: '21 bags', bagsByHole: '26 bags' })
+    const { shown, outcome } = runNamed(
+      'concrete-for-posts',
+      {
+        posts: ['4', '7'],
+        holeDiameter: ['12 in', '10 in'],
+        holeDepth: '30 in',
+        stoneDepth: '6 in',
+        postWidth: '3 1/2 in',
+        bagYield: '0.6 ft3',
+      },
+      { places: ['corner-posts', 'gate-posts'] },
+    )
+    expect(shown).toMatchObject({
+      concretePerHole: '1.401 ft³; 0.9207 ft³',
+      concrete: '12.05 ft³',
+      bags: '21 bags',
+      bagsByHole: '26 bags',
+    })
     if (!outcome.ok) throw new Error('must be ok')
     expect(outcome.steps.find((it) => it.gives === 'concrete')?.substituted).toContain('4 × 1.401 ft³ + 7 × 0.9207 ft³')
   })
@@ -47,20 +106,30 @@ describe('concrete for posts', () => {
     const { bagYield: _, bagWeight: __, ...rest } = eleven
     const { outcome, shown } = runNamed('concrete-for-posts', rest, { wanted: ['bags'] })
     if (!outcome.ok) throw new Error('the volume can be had')
-    expect(outcome.doubts).toEqual([expect.objectContaining({ code: 'missing', word: 'bagYield', ask: expect.stringContaining('Which bags') })])
+    expect(outcome.doubts).toEqual([
+      expect.objectContaining({ code: 'missing', word: 'bagYield', ask: expect.stringContaining('Which bags') }),
+    ])
     expect(shown.bags).toBeUndefined()
     expect(runNamed('concrete-for-posts', rest, { wanted: ['concrete'] }).shown.concrete).toBe('10.13 ft³')
   })
 
   it('refuses a hole that the stone fills, a post that does not fit, and concrete that stops below the stone', () => {
-    expect(runNamed('concrete-for-posts', { ...eleven, holeDepth: '12 in', stoneDepth: '12 in' }).said).toContain('12 in of stone fills a 12 in hole')
-    expect(runNamed('concrete-for-posts', { ...eleven, holeDiameter: '4 in' }).said).toContain('A 3 1/2 in post does not fit in a 4 in hole, corner to corner')
-    expect(runNamed('concrete-for-posts', { ...eleven, holeDepth: '16 in', concreteBelowGrade: '11 in' }).said).toContain('there is none')
+    expect(runNamed('concrete-for-posts', { ...eleven, holeDepth: '12 in', stoneDepth: '12 in' }).said).toContain(
+      '12 in of stone fills a 12 in hole',
+    )
+    expect(runNamed('concrete-for-posts', { ...eleven, holeDiameter: '4 in' }).said).toContain(
+      'A 3 1/2 in post does not fit in a 4 in hole, corner to corner',
+    )
+    expect(
+      runNamed('concrete-for-posts', { ...eleven, holeDepth: '16 in', concreteBelowGrade: '11 in' }).said,
+    ).toContain('there is none')
   })
 
   it('asks about an 11 ft wide hole before it works it, and works it once it is confirmed', () => {
     const wide = { ...eleven, holeDiameter: '11 ft' }
-    expect(runNamed('concrete-for-posts', wide).said).toContain('implausible holeDiameter: I read the hole width as 11 ft')
+    expect(runNamed('concrete-for-posts', wide).said).toContain(
+      'implausible holeDiameter: I read the hole width as 11 ft',
+    )
     expect(runNamed('concrete-for-posts', wide, { confirmed: ['holeDiameter'] }).outcome.ok).toBe(true)
   })
 
@@ -70,9 +139,12 @@ describe('concrete for posts', () => {
     return (outcome.values.get('bags') as { amount: { valueOf(): number } }).amount.valueOf()
   }
   it('a wider hole never needs fewer bags, and bags together never exceed bags hole by hole', () => {
-    fc.assert(fc.property(fc.integer({ min: 48, max: 200 }), (eighths) => {
-      expect(bagsFor(eighths + 1)).toBeGreaterThanOrEqual(bagsFor(eighths))
-    }), { numRuns: 120, seed: 3 })
+    fc.assert(
+      fc.property(fc.integer({ min: 48, max: 200 }), (eighths) => {
+        expect(bagsFor(eighths + 1)).toBeGreaterThanOrEqual(bagsFor(eighths))
+      }),
+      { numRuns: 120, seed: 3 },
+    )
   })
 
   // A second derivation: the hole cut into thin slices, each a polygon of many sides, less the post.

@@ -5,19 +5,26 @@ describe('gravel in the holes', () => {
   // Reference book: 6 in gravel in 18 holes of 12 in: 7.069 ft³ compacted. Its 15 % is taken as loss (÷ 0.85 = 8.316 ft³);
   // here it is added (× 1.15 = 8.129 ft³), as the vocabulary says: how much more loose than tamped is bought.
   it('eighteen 12 in holes with 6 in of stone hold 7.069 ft³, bought as 8.129 ft³ loose', () => {
-    expect(runNamed('gravel-for-holes', { posts: '18', holeDiameter: '12 in', stoneDepth: '6 in' }).shown).toMatchObject({ gravelInPlace: '7.069 ft³', gravel: '8.129 ft³', gravelLoad: '812.9 lb' })
+    expect(
+      runNamed('gravel-for-holes', { posts: '18', holeDiameter: '12 in', stoneDepth: '6 in' }).shown,
+    ).toMatchObject({ gravelInPlace: '7.069 ft³', gravel: '8.129 ft³', gravelLoad: '812.9 lb' })
   })
 
   // Reference book: a 5 gal pail brim full is 0.6684 ft³, 66.8 lb at 100 lb/ft³; two thirds of it 44.6 lb, under the 51 lb of the lifting equation.
   it('a bucket is carried two thirds full, so that it stays under what the lifting equation allows', () => {
     const { shown } = runNamed('gravel-for-holes', { posts: '11', holeDiameter: '10 in', stoneDepth: '6 in' })
     expect(shown.bucketLoad).toBe('44.56 lb')
-    expect(runNamed('gravel-for-holes', { posts: '11', holeDiameter: '10 in', stoneDepth: '6 in', bucketFill: '100 %' }).shown.bucketLoad).toBe('66.84 lb')
+    expect(
+      runNamed('gravel-for-holes', { posts: '11', holeDiameter: '10 in', stoneDepth: '6 in', bucketFill: '100 %' })
+        .shown.bucketLoad,
+    ).toBe('66.84 lb')
   })
 
   // π/4 × 100 × 6 × 11 / 1728 = 2.9998 ft³; × 1.15 = 3.4497; / 0.44557 = 7.74 → 8 buckets, 4 trips
   it('eleven 10 in holes take 8 buckets in 4 trips', () => {
-    expect(runNamed('gravel-for-holes', { posts: '11', holeDiameter: '10 in', stoneDepth: '6 in' }).shown).toMatchObject({ buckets: '8 buckets', trips: '4 trips' })
+    expect(
+      runNamed('gravel-for-holes', { posts: '11', holeDiameter: '10 in', stoneDepth: '6 in' }).shown,
+    ).toMatchObject({ buckets: '8 buckets', trips: '4 trips' })
   })
 })
 
@@ -25,7 +32,13 @@ describe('post depth and post length', () => {
   // Printed rule (trade texts): a third of the whole buried is half of what is exposed. 6 ft: 36 in; whole 9 ft.
   it('a 6 ft fence buries 36 in by the rule, read the other way only 24 in', () => {
     const { shown, said } = runNamed('post-depth', { postAbove: '6 ft' })
-    expect(shown).toMatchObject({ thirdOfWhole: '36 in', thirdOfAbove: '24 in', embedment: '36 in', holeDepth: '42 in', postLength: '9 ft' })
+    expect(shown).toMatchObject({
+      thirdOfWhole: '36 in',
+      thirdOfAbove: '24 in',
+      embedment: '36 in',
+      holeDepth: '42 in',
+      postLength: '9 ft',
+    })
     expect(said).toContain('A third of the whole post is 36 in; a third of what shows is only 24 in')
     expect(said).toContain('does not count as depth')
   })
@@ -38,7 +51,10 @@ describe('post depth and post length', () => {
 
   // 8 ft: a third is 32 in, which leaves 5 ft 4 in
   it('an 8 ft post stands 5 ft 4 in by the rule', () => {
-    expect(runNamed('post-split', { postLength: '8 ft' }).shown).toMatchObject({ thirdOfWhole: '32 in', aboveByRule: '5 ft 4 in' })
+    expect(runNamed('post-split', { postLength: '8 ft' }).shown).toMatchObject({
+      thirdOfWhole: '32 in',
+      aboveByRule: '5 ft 4 in',
+    })
   })
 
   it('the two ways of the rule agree: what post-split buries is what post-depth asks for what it leaves', () => {

@@ -12,10 +12,17 @@ const table = `
 90 1.2 2.3 3.4 4.3 5.1 5.9 6.7 7.4 8.1 8.9 9.7 10.5 11.5 12.6 13.9 15.4 17.3 19.8 23.3
 100 1.2 2.3 3.3 4.2 5.0 5.8 6.5 7.2 7.9 8.7 9.5 10.3 11.2 12.3 13.6 15.1 17.0 19.5 22.9
 110 1.1 2.2 3.2 4.0 4.9 5.6 6.3 7.0 7.7 8.4 9.2 10.0 11.0 12.0 13.2 14.7 16.6 19.1 22.4
-120 1.1 2.1 3.0 3.9 4.7 5.4 6.1 6.8 7.5 8.2 8.9 9.7 10.6 11.7 12.9 14.4 16.2 18.6 22.0`.trim().split('\n').map((row) => row.split(' ').map(Number))
+120 1.1 2.1 3.0 3.9 4.7 5.4 6.1 6.8 7.5 8.2 8.9 9.7 10.6 11.7 12.9 14.4 16.2 18.6 22.0`
+  .trim()
+  .split('\n')
+  .map((row) => row.split(' ').map(Number))
 
 const settles = (temperature: string, humidity: string): number => {
-  const { outcome, said } = runNamed('equilibrium-moisture', { airTemperature: temperature, humidity }, { confirmed: ['airTemperature', 'humidity'] })
+  const { outcome, said } = runNamed(
+    'equilibrium-moisture',
+    { airTemperature: temperature, humidity },
+    { confirmed: ['airTemperature', 'humidity'] },
+  )
   if (!outcome.ok) throw new Error(said)
   return (outcome.values.get('equilibriumMoisture') as { amount: { value: number } }).amount.value * 100
 }
@@ -23,7 +30,10 @@ const settles = (temperature: string, humidity: string): number => {
 describe('the moisture wood settles at', () => {
   it('reproduces the handbook’s printed table within 0.07 point over all 190 cells', () => {
     let worst = 0
-    for (const [temperature, ...cells] of table) cells.forEach((printed, i) => { worst = Math.max(worst, Math.abs(settles(`${temperature} F`, `${5 * (i + 1)} %`) - printed)) })
+    for (const [temperature, ...cells] of table)
+      cells.forEach((printed, i) => {
+        worst = Math.max(worst, Math.abs(settles(`${temperature} F`, `${5 * (i + 1)} %`) - printed))
+      })
     expect(worst).toBeLessThanOrEqual(0.07)
     expect(table.flat()).toHaveLength(200)
   })

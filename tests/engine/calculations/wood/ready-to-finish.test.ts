@@ -3,14 +3,22 @@ import { runNamed } from '../../run-named.ts'
 
 describe('is the wood ready to finish?', () => {
   it('14 % at the surface and 20 % at depth with water still beading is not dry enough, and depth decides', () => {
-    const { shown, said } = runNamed('ready-to-finish', { surfaceReading: '14 %', depthReading: '20 %', waterTest: 'beads' })
+    const { shown, said } = runNamed('ready-to-finish', {
+      surfaceReading: '14 %',
+      depthReading: '20 %',
+      waterTest: 'beads',
+    })
     expect(shown).toEqual({ dryEnough: 'false', surfaceReady: 'false' })
     expect(said).toContain('decided by the reading of 20 % at depth: over the limit of 15 %')
     expect(said).toContain('it still beads')
   })
 
   it('11 % eight months later with water soaking in is dry enough, with a weathered face: wash or sand and let dry before a film finish', () => {
-    const { shown, said } = runNamed('ready-to-finish', { moistureReading: '11 %', woodAge: '8 months', waterTest: 'soaks' })
+    const { shown, said } = runNamed('ready-to-finish', {
+      moistureReading: '11 %',
+      woodAge: '8 months',
+      waterTest: 'soaks',
+    })
     expect(shown).toEqual({ dryEnough: 'true', surfaceReady: 'false' })
     expect(said).toContain('The face is weathered. Wash or sand it and let it dry before a film finish')
   })
@@ -35,12 +43,23 @@ describe('is the wood ready to finish?', () => {
   })
 
   it('says when the weather itself will not let it get there', () => {
-    const { said } = runNamed('ready-to-finish', { depthReading: '18 %', moistureLimit: '12 %', equilibriumMoisture: '16 %' })
+    const { said } = runNamed('ready-to-finish', {
+      depthReading: '18 %',
+      moistureLimit: '12 %',
+      equilibriumMoisture: '16 %',
+    })
     expect(said).toContain('it will not get there by waiting in this weather')
   })
 
   it('a finish that soaks in takes a weathered face, cleaned', () => {
-    expect(runNamed('ready-to-finish', { depthReading: '11 %', woodAge: '8 months', waterTest: 'soaks', finishKind: 'penetrating' }).shown.surfaceReady).toBe('true')
+    expect(
+      runNamed('ready-to-finish', {
+        depthReading: '11 %',
+        woodAge: '8 months',
+        waterTest: 'soaks',
+        finishKind: 'penetrating',
+      }).shown.surfaceReady,
+    ).toBe('true')
   })
 
   it('doubts a reading outside what a pin meter can be relied on for', () => {

@@ -1,0 +1,22 @@
+// This file is about what one place in a message was found to hold, before it becomes a reading.
+import type Fraction from 'fraction.js'
+import type { Quantity, System } from './quantity.ts'
+import type { Reading } from './reading.ts'
+
+/** How the person writes: the system they measure in, and whether a comma is their decimal point. */
+export interface Habits {
+  readonly system?: System
+  readonly decimalComma?: boolean
+}
+
+export interface Found {
+  /** The token after it. */
+  readonly next: number
+  readonly quantity: Quantity | null
+  readonly bare: Fraction | null
+  readonly high?: Quantity
+  readonly bareHigh?: Fraction
+  readonly section?: Reading['section']
+  readonly rivals?: readonly Quantity[]
+  readonly note?: string
+}
