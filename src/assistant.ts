@@ -81,7 +81,7 @@ export async function answerTo(
   const figures = figuresIn(worked, calls, changed, readAs)
   watch({ event: 'figures', data: figures })
 
-  const { asks, notices } = questionsIn(calls, bindings, job, { request, readings: heard.readings })
+  const { asks, leftOver } = questionsIn(calls, bindings, job, { request, readings: heard.readings })
   const declines = request.declines.map(whyDeclined)
   const cautions = cautionsFor(
     worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
@@ -111,7 +111,8 @@ export async function answerTo(
     readAs,
     cautions,
     prose,
-    notices: [...(notice ? [notice] : []), ...declines, ...notices],
+    notices: [...(notice ? [notice] : []), ...declines],
+    leftOver,
   })
   return { answer: { ...entry, prose, reply }, job: writeJob(remember(job, worked, asks, cautions)) }
 }

@@ -3,8 +3,8 @@ import { type Problem, vocabulary, type Word, type Worked } from '../engine/inde
 import type { Call, Figure } from './answer.ts'
 import { figureOf, figuresOf } from './figures.ts'
 
-/** The call of one worked calculation. `headline` says which results answer what was asked. */
-export function callOf(worked: Worked, id: string, headline: (word: string) => boolean): Call {
+/** The call of one worked calculation. `asked` are the words that answer what was asked: they come first, in that order. */
+export function callOf(worked: Worked, id: string, asked: readonly string[]): Call {
   const { calculation: calc, outcome, at, places } = worked
   const inputs: Figure[] = [...outcome.given].flatMap(([name, { value, role }]) =>
     figuresOf({ ref: `${id}.${name}`, word: wordNamed(name), at, value, role }, places),
@@ -22,7 +22,9 @@ export function callOf(worked: Worked, id: string, headline: (word: string) => b
       problems: outcome.problems.map((it) => problemAt(it, at)),
     }
   }
-  const results = [...outcome.values].flatMap(([name, value]) =>
+  const order = (name: string): number => (asked.includes(name) ? asked.indexOf(name) : asked.length)
+  const values = [...outcome.values].sort(([a], [b]) => order(a) - order(b))
+  const results = values.flatMap(([name, value]) =>
     figuresOf(
       {
         ref: `${id}.${name}`,
@@ -30,7 +32,7 @@ export function callOf(worked: Worked, id: string, headline: (word: string) => b
         at,
         value,
         role: 'result',
-        headline: headline(name),
+        headline: asked.includes(name),
         roundedUp: isRoundedUp(calc.lines.get(name)?.line.text),
       },
       places,

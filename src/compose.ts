@@ -9,8 +9,10 @@ export interface Parts {
   readonly changed: Answer['changed']
   readonly readAs: Answer['readAs']
   readonly cautions: Answer['cautions']
-  /** Sentences for what was declined, or could not be read. */
+  /** Sentences for what was declined, and by whom the message was read when that is not as usual. */
   readonly notices: readonly string[]
+  /** What of the message was not taken, said after the answer. */
+  readonly leftOver: readonly string[]
   /** What a model wrote, after the guard; empty when there is none or nothing of it stood. */
   readonly prose: string
 }
@@ -62,18 +64,26 @@ const atPlace = (at: string): string => (placeLabel(at) ? ` (${placeLabel(at)})`
 function answerText(parts: Parts): string {
   const blocks: string[] = [...parts.notices]
   if (parts.prose) blocks.push(parts.prose)
-  for (const [i, call] of parts.calls.entries()) {
+  // A calculation that only fed another comes after the one that answers.
+  const order = parts.calls
+    .map((_, i) => i)
+    .sort((a, b) => Number(answers(parts.calls[b])) - Number(answers(parts.calls[a])))
+  for (const i of order) {
+    const call = parts.calls[i] as Call
     const worked = parts.worked[i] as Worked
     if (call.problems.length > 0)
       blocks.push(...call.problems.filter((it) => it.code !== 'missing').map((it) => it.message))
     else if (call.results.length > 0) blocks.push(headlineText(call), resultLines(call), remarkLines(worked, call))
   }
+  blocks.push(...parts.leftOver)
   if (parts.changed.length > 0)
     blocks.push(
       `What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ~~${it.before.text}~~ → ${it.after.text}`).join('\n')}`,
     )
   return blocks.filter((it) => it !== '').join('\n\n')
 }
+
+const answers = (call: Call | undefined): boolean => call?.results.some((it) => it.headline) ?? false
 
 /** The figures that answer, first and bold: `**23 bags** (bags, bought together), for the corner and gate posts.` */
 function headlineText(call: Call): string {

@@ -86,9 +86,7 @@ export function runCalculation(name: string, inputs: Readonly<Record<string, unk
     problems.length > 0
       ? { ok: false as const, given: told, problems, cited: [] }
       : run(calc, told, { system, wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)) })
-  return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', (word) =>
-    calc.headlines.includes(word),
-  )
+  return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', calc.headlines)
 }
 
 /** Metric when any input is written in a metric unit. */

@@ -1,5 +1,15 @@
 // This file is about the parts of an answer, made from what was worked: calls, figures, changes and questions.
-import { type Job, isList, sameValue, type Value, vocabulary, type Wanted, work, type Worked } from '../engine/index.ts'
+import {
+  type Job,
+  isList,
+  isQuantity,
+  sameValue,
+  type Value,
+  vocabulary,
+  type Wanted,
+  work,
+  type Worked,
+} from '../engine/index.ts'
 import type { Answer, Call, Figure } from './answer.ts'
 import { callOf, citedIn, wordNamed } from './calls.ts'
 import { expand } from './deciding.ts'
@@ -12,7 +22,11 @@ import type { Request } from './request.ts'
 export function callsOf(worked: readonly Worked[], wanted: readonly Wanted[]): Call[] {
   const asked = expand(wanted)
   return worked.map((it, i) =>
-    callOf(it, `r${i + 1}`, (word) => asked.some((want) => want.word === word && want.at === it.at)),
+    callOf(
+      it,
+      `r${i + 1}`,
+      asked.filter((want) => want.at === it.at).map((want) => want.word),
+    ),
   )
 }
 
@@ -92,9 +106,9 @@ export function questionsIn(
   { refused, torn, held }: Bindings,
   job: Job,
   { request, readings }: { request: Request; readings: readonly Tagged[] },
-): { asks: Answer['asks']; notices: string[] } {
+): { asks: Answer['asks']; leftOver: string[] } {
   const asks: Answer['asks'] = []
-  const notices: string[] = []
+  const leftOver: string[] = []
   const ask = (word: string, at: string, question: string): void => {
     if (!asks.some((it) => it.word === word && it.at === at)) asks.push({ word, at, question })
   }
@@ -107,22 +121,22 @@ export function questionsIn(
       if (problem.ask) ask(problem.word, problem.at, problem.ask)
   for (const it of refused) {
     const word = vocabulary.get(it.word)
-    if (word && !held.some((h) => h.word === it.word)) notices.push(`I did not take the ${word.label}: ${it.why}.`)
+    if (word && !held.some((h) => h.word === it.word)) leftOver.push(`I did not take the ${word.label}: ${it.why}.`)
   }
-  const loose = readings.filter(
-    (it) =>
-      !request.told.some(
-        (told) => told.from.tag === it.tag || (told.from.quote !== null && told.from.quote.includes(it.said)),
-      ),
-  )
+  const used = (it: Tagged): boolean =>
+    request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
+    // "4x4s, actual 3 1/2 in": the name says again what the size said.
+    (it.section !== undefined &&
+      held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
+  const loose = readings.filter((it) => !used(it))
   if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
-    notices.push(
+    leftOver.push(
       `I did not use ${loose.map((it) => `“${it.said}”`).join(', ')}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`,
     )
   if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
-    notices.push(
+    leftOver.push(
       `I have noted ${held.map((it) => `the ${wordNamed(it.word).label}`).join(', ')}. What would you like to know?`,
     )
   }
-  return { asks, notices }
+  return { asks, leftOver }
 }

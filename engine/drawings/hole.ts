@@ -108,7 +108,7 @@ function sectionOf(seen: Seen, place: string, row: number): { parts: string[]; w
     said.push(`${show(above)} above it`)
   }
   if (place && seen.places.length > 1)
-    parts.push(words(middle, 16, place.replace(/-posts/g, '').replace(/\+/g, ' and ') + ' posts', 'middle', 13, true))
+    parts.push(words(middle, 16, `${place.replace(/-posts/g, '').replace(/\+/g, ' and ')} posts`, 'middle', 13, true))
   return {
     parts,
     bottom,

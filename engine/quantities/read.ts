@@ -74,7 +74,7 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
     said: trimmed,
     end: trimmed.length,
     quantity: only.quantity && { ...only.quantity, amount: (only.quantity.amount as Fraction).neg() },
-    bare: only.bare && only.bare.neg(),
+    bare: only.bare?.neg() ?? null,
   }
 }
 

@@ -26,8 +26,6 @@ const spellings: Readonly<Record<string, string>> = {
   postholes: 'posthole',
   feets: 'foot',
   feet: 'foot',
-  wider: 'wide',
-  widest: 'widest',
   cant: "can't",
   dont: "don't",
   doesnt: "doesn't",

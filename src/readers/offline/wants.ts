@@ -22,7 +22,8 @@ const asking = new Set([
 const rank: Record<Hit['sort'], number> = { ask: 0, name: 1, thing: 2, side: 3, option: 4 }
 
 export interface Asked {
-  readonly wants: Wanted[] /** The phrases that ask; their words are spent. */
+  readonly wants: Wanted[]
+  /** The phrases that ask; their words are spent. */
   readonly spent: readonly Hit[]
 }
 
@@ -68,7 +69,7 @@ export function wantsIn(
     )
   const wanted: Wanted[] = []
   for (const hit of settled) {
-    const at = placeAsked(hit, message, places)
+    const at = placeAsked(hit, message, places, job)
     if (!wanted.some((it) => it.word === hit.word && it.at === at)) wanted.push({ word: hit.word, at })
   }
   return { wants: wanted, spent: settled.filter((hit) => hit.sort === 'ask') }
@@ -147,11 +148,9 @@ function opensClause(at: number, message: readonly Token[]): boolean {
   return at < 0 || /^[.;?!,\n:]$/.test((message[at] as Token).text)
 }
 
-/** The kinds of post the question is about: those nearest after it, or the only ones in the message. */
-function placeAsked(hit: Hit, message: readonly Token[], places: readonly PlaceSaid[]): string {
-  const word = vocabulary.get(hit.word)
-  const atPosts = catalogue.some((calc) => calc.gives[hit.word] && calc.needs.posts)
-  if (!word || !atPosts) return yard
+/** The kinds of post the question is about: those named after it, the only ones named, or those of the talk so far. */
+function placeAsked(hit: Hit, message: readonly Token[], places: readonly PlaceSaid[], job: Job): string {
+  if (!catalogue.some((calc) => calc.gives[hit.word] && calc.needs.posts)) return yard
   const all = [...new Set(places.map((it) => it.place))]
   if (all.length === 1) return all[0] as string
   const after = places.find(
@@ -160,5 +159,10 @@ function placeAsked(hit: Hit, message: readonly Token[], places: readonly PlaceS
       it.from - hit.to <= 8 &&
       !message.slice(hit.to, it.from).some((token) => /^[.;?!\n]$/.test(token.text)),
   )
-  return after?.place ?? yard
+  if (after || all.length > 0) return after?.place ?? yard
+  const counted = job.decisions.filter((it) => it.word === 'posts')
+  const last =
+    job.wanted.find((it) => counted.some((other) => other.at === it.at)) ??
+    (counted.length === 1 ? counted[0] : undefined)
+  return last?.at ?? yard
 }
