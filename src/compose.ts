@@ -92,8 +92,13 @@ function headlineText(call: Call): string {
     .map((figure) => {
       const place = placeLabel(figure.at)
       if (figure.unit === 'verdict') return `**${capital(figure.text)}.**`
-      // "12 pickets" says what it is; "23 bags" is bought together, or hole by hole.
-      const label = figure.text.endsWith(figure.label) ? '' : ` – ${figure.label}`
+      // "12 pickets" says what it is; "23 bags, bought together" need not say bags again.
+      const noun = figure.text.split(' ').at(-1) ?? ''
+      const label = figure.text.endsWith(figure.label)
+        ? ''
+        : figure.label.startsWith(`${noun}, `)
+          ? figure.label.slice(noun.length)
+          : ` – ${figure.label}`
       return `**${figure.text}**${label}${place ? `, for the ${place}` : ''}.`
     })
     .join('\n\n')
@@ -124,7 +129,7 @@ function usualLines({ calculation, outcome }: Worked): string[] {
       const usual = word && usualFor(calculation, word)
       if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
       const text = isQuantity(value) ? show(value) : (word.options?.[String(value)]?.label ?? String(value))
-      return `- ${capital(word.label)}: ${text}, since ${usual.because} (${usual.from}).`
+      return `- ${capital(word.label)}: ${text}, since ${usual.because} (${usual.from.replace(/\.$/, '')}).`
     })
 }
 

@@ -32,8 +32,8 @@ export function decideTurn(job: Job, request: Request, { held, wants }: Bindings
 /** What is wanted, with the results that are told together with it. */
 export function expand(wanted: readonly Wanted[]): Wanted[] {
   const all = wanted.flatMap((want) => {
-    const calc = catalogue.find((it) => it.together?.[want.word])
-    return [want, ...(calc?.together?.[want.word] ?? []).map((word) => ({ word, at: want.at }))]
+    const told = catalogue.find((it) => it.together?.[want.word])?.together?.[want.word] ?? [want.word]
+    return told.map((word) => ({ word, at: want.at }))
   })
   return all.filter((it, i) => all.findIndex((other) => other.word === it.word && other.at === it.at) === i)
 }

@@ -17,7 +17,8 @@ export function mixed(number: Fraction): string {
 
 const isDecimal = (number: Fraction): boolean => 10_000n % number.d === 0n
 
-function decimal(number: number, places: number): string {
+/** A decimal with at most so many places. */
+export function decimal(number: number, places: number): string {
   const [whole = '0', rest = ''] = Math.abs(number).toFixed(places).split('.')
   const trimmed = rest.replace(/0+$/, '')
   const digits = `${grouped(whole)}${trimmed ? `.${trimmed}` : ''}`

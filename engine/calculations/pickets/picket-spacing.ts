@@ -8,7 +8,7 @@ import { bayDrawing } from '../../drawings/bay.ts'
 import type Fraction from 'fraction.js'
 import { exact, isExact } from '../../quantities/amount.ts'
 import { equal, less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
-import { atMark, rounded, show } from '../../quantities/show.ts'
+import { atMark, decimal, show } from '../../quantities/show.ts'
 import {
   gap,
   gapOneFewer,
@@ -121,7 +121,7 @@ export const picketSpacing = calculation({
       rows: marks.map(({ at, off }, i) => {
         const unit = opening.unit === 'ft' ? 'in' : opening.unit
         const shown = show({ kind: 'length', amount: at, unit }).replace(` ${unit}`, '')
-        return [i + 1, shown, rounded(numberIn({ kind: 'length', amount: off, unit }, unit))]
+        return [i + 1, shown, decimal(numberIn({ kind: 'length', amount: off, unit }, unit), 3)]
       }),
     })
     remark(
