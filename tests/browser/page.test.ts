@@ -1,11 +1,11 @@
 // The page in a real browser, before the real server: asked, answered, changed, cut off, refused, and looked at by axe.
-import { createRequire } from 'node:module'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { serve, type ServerType } from '@hono/node-server'
+import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, describe, expect } from 'vitest'
 import { bundle } from '../../.ci/build.mjs'
@@ -20,7 +20,6 @@ import { browserTest } from './chromium.ts'
 
 const bags =
   'How many 60 lb bags, 0.45 ft3 each, for eleven corner and gate posts, 10 in holes 30 in deep, 6 in of gravel in the bottom?'
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 let server: ServerType
 let store: Store
@@ -209,7 +208,7 @@ interface Finding {
 
 async function withAxe(page: Page): Promise<string[]> {
   const session = await page.context().newCDPSession(page)
-  await session.send('Runtime.evaluate', { expression: axe })
+  await session.send('Runtime.evaluate', { expression: axe.source })
   const { result } = await session.send('Runtime.evaluate', {
     expression: 'axe.run().then((it) => JSON.stringify(it.violations))',
     awaitPromise: true,
