@@ -264,7 +264,7 @@ const dotAfter = (tokens: readonly Scanned[], at: number, word: string): number 
   tokens[at]?.text === '.' &&
   tokens[at]?.glued &&
   /^(in|ft|yd|lb|lbs|gal|sq|cu|hr|yr|wk|mo)$/.test(word) &&
-  (/^[\dx,;]/.test(tokens[at + 1]?.text ?? '') || goesOn.has(lower(tokens[at + 1])))
+  (/^[\dx,;]/.test(tokens[at + 1]?.text ?? '') || goesOn.has(tokens[at + 1]?.text ?? ''))
     ? at + 1
     : at
 const goesOn = new Set(

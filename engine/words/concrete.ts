@@ -185,7 +185,7 @@ export const bagsPerHole = word<'count'>('bagsPerHole', {
       'bags each',
       'sacks per',
       'sacks a',
-    ],
+    ].flatMap((text) => [text, `how many ${text}`]),
   },
 })
 

@@ -140,8 +140,8 @@ export const holeDepth = word<'length'>('holeDepth', {
   ask: 'How deep are the holes, stone included?',
   called: {
     names: ['hole depth', 'depth of the hole', 'depth of hole'],
-    things: ['hole', 'footing', 'posthole', 'post hole', 'dig'],
-    sides: ['deep', 'depth', 'down', 'dug'],
+    things: ['hole', 'footing', 'posthole', 'post hole'],
+    sides: ['deep', 'depth'],
     asks: ['how deep', 'what depth', 'how far down'],
   },
   possible: { above: '0 in' },

@@ -329,6 +329,8 @@ export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
       'equilibrium moisture content',
     ],
     asks: [
+      'where will the wood settle',
+      'wood settle',
       'what moisture will',
       'how dry can',
       'how dry will',

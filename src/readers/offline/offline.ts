@@ -21,15 +21,24 @@ export function readOffline(heard: Heard): Request {
   const places = placesIn(message)
   const danger = dangerIn(message, heard.said)
   const { wants: asks, spent } = wantsIn(message, hits, places, heard.job)
-  const context = asks.length > 0 ? asks : heard.job.wanted
-  const { bound, loose } = bind(
-    heard,
-    message,
-    hits.filter((hit) => !isSpent(hit, spent)),
-    places,
-    context.map((it) => it.word),
-    asks.length > 0,
-  )
+  const cues = hits.filter((hit) => !isSpent(hit, spent))
+  const bindFor = (wanted: readonly Wanted[], asksNow: boolean) =>
+    bind(
+      heard,
+      message,
+      cues,
+      places,
+      wanted.map((it) => it.word),
+      asksNow,
+    )
+  let context = asks.length > 0 ? asks : heard.job.wanted
+  let { bound, loose } = bindFor(context, asks.length > 0)
+  // Nothing is asked by name, and nothing was before: what the message is about is what is wanted, and helps to read it.
+  const subject = context.length === 0 ? whatItIsAbout(bound.map(fromTag), hits) : []
+  if (subject.length > 0) {
+    context = subject
+    ;({ bound, loose } = bindFor(subject, true))
+  }
   const told = [
     ...bound.map(fromTag),
     ...choicesIn(heard, message, hits, bound, context),
@@ -40,15 +49,14 @@ export function readOffline(heard: Heard): Request {
     asks.length === 0 && told.length === 0
       ? places.flatMap((it) => heard.job.wanted.map(({ word }) => ({ word, at: it.place })))
       : []
-  const wants = [...asks, ...elsewhere].filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
+  const wants = [...asks, ...subject, ...elsewhere].filter(
+    (want) => !told.some((it) => it.word === want.word && it.at === want.at),
+  )
   const confirms = confirmsIn(message, heard)
 
   const request: Request = { told, wants, calculation: null, confirms, declines: danger }
   if (danger.length > 0) return { ...request, told: [], wants: [] }
-  if (told.length > 0 || wants.length > 0 || confirms.length > 0) {
-    if (wants.length === 0 && heard.job.wanted.length === 0) return { ...request, wants: whatItIsAbout(told, hits) }
-    return request
-  }
+  if (told.length > 0 || wants.length > 0 || confirms.length > 0) return request
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }

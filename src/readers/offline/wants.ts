@@ -52,6 +52,14 @@ export function wantsIn(
       known(b.word, job) - known(a.word, job),
   )
   for (const hit of ranked) if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
+  // "post length for a fence 1.2 m high?": a result's name opens the message, and nothing else asks.
+  if (settled.length === 0 && message.at(-1)?.text === '?')
+    settled.push(
+      ...hits
+        .filter((hit) => hit.sort === 'name' && hit.from === 0 && isResult(hit.word) && !message[hit.to]?.tag)
+        .sort((a, b) => b.length - a.length)
+        .slice(0, 1),
+    )
   settled.sort((a, b) => a.from - b.from)
   // "…3 ft deep, 60 lb bags?": where nothing else asks, the last thing before the question mark does, though a size stands before it.
   if (settled.length === 0)

@@ -1,0 +1,291 @@
+// This file is about how strongly the words around a quantity speak for a word of the vocabulary: by name, thing and side, and by nearness.
+// Every weight is here, in one table, so that it can be read and argued with.
+import { fitted, isQuantity, parseValue, systemOf, toNumber, vocabulary, type Word } from '../../../engine/index.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import type { Hit } from './lexicon.ts'
+import type { PlaceSaid } from './places.ts'
+import type { Token } from './stems.ts'
+
+export const weight = {
+  name: 3.2,
+  side: 2.4,
+  thing: 2,
+  /** The cue stands right behind the quantity, "10 in holes", or right before it, "gaps at most 2 in": it is as good as said. */
+  touching: 3,
+  leading: 2.2,
+  /** What each step away takes off. */
+  step: 0.25,
+  /** What stands between them. */
+  overQuantity: 0.5,
+  overComma: 0.85,
+  overSentence: 0.3,
+  /** A cue that touches another quantity speaks for that one. */
+  owned: 0.2,
+  ledTo: 0.4,
+  /** It stands ahead of the quantity without touching it. */
+  ahead: 0.75,
+  /** A side touches the quantity, and the word has no such side. */
+  otherSide: 0.35,
+  /** A name stands right behind the quantity, "12 % at depth", and it is another word's. */
+  otherName: 0.6,
+  /** The wanted calculation needs it. */
+  needed: 0.9,
+  /** Something is asked, and this has nothing to do with it. */
+  unneeded: -0.8,
+  /** It was just asked for, and the message says nothing against it. */
+  asked: 4,
+  /** A stick called by its name, which only one thing is: "6x6". */
+  section: 2.6,
+  /** "12 in by 36 in" of a hole. */
+  byTwo: 9,
+  /** Both of two sizes are said of one word in so many words. */
+  clash: 5.5,
+  /** The size is a limit and the word is one. */
+  limit: 2.2,
+  /** The size is one that the word can well have, or cannot. Narrow words say more. */
+  likely: 0.6,
+  unlikely: -4.5,
+  least: 1.7,
+} as const
+
+/** "deep reading" names one thing: the "reading" in it names nothing else. */
+export const insideLonger = (hit: Hit, hits: readonly Hit[], message: readonly Token[]): boolean =>
+  hit.sort !== 'ask' &&
+  !message[hit.from - 1]?.tag &&
+  hits.some(
+    (other) =>
+      other.sort === 'name' &&
+      other.length > hit.length &&
+      other.from <= hit.from &&
+      other.to >= hit.to &&
+      other.word !== hit.word,
+  )
+
+/** How strongly the words around speak for it: the best name, the best thing and the best side, each by how near it stands. */
+export function cueScore(
+  word: Word,
+  reading: Tagged,
+  spot: number,
+  hits: readonly Owned[],
+  message: readonly Token[],
+  plainly: boolean,
+): number {
+  const best = { name: 0, thing: 0, side: 0 }
+  for (const hit of hits) {
+    if (hit.word !== word.name || hit.sort === 'ask' || hit.sort === 'option') continue
+    const value =
+      (weight[hit.sort] + bonus(word, hit, spot, plainly)) *
+      nearness(hit, spot, message) *
+      (1 + 0.08 * (hit.length - 1))
+    if (value > best[hit.sort]) best[hit.sort] = value
+  }
+  // A count belongs to what is counted, and nothing else makes it one.
+  if (reading.bare !== null && word.kind === 'count')
+    return Math.max(best.thing, best.name) > weight.thing + 1 ? Math.max(best.thing, best.name * 0.8) : 0
+  // A bare number measures only where its side touches it ("holes 10 wide"), or, for a percentage, where the meter is named.
+  if (
+    reading.bare !== null &&
+    !(word.kind === 'percent'
+      ? best.name > 2
+      : word.kind === 'length' &&
+        (best.side > weight.side || best.name > weight.name || (best.thing > weight.thing && reading.bare.d !== 1n)))
+  )
+    return 0
+  if (best.name < 1 && best.side < 1 && !plainly) return 0
+  const spoken =
+    best.name === 0 && best.thing === 0
+      ? best.side * 0.55
+      : Math.max(best.name, best.thing) + 0.5 * Math.min(best.name, best.thing) + best.side
+  // "30 in deep" is a depth: a word that has no such side is hardly meant, however near its thing stands.
+  const sideSaid = hits.some((hit) => hit.sort === 'side' && hit.owner === spot && hit.behind)
+  const sideMine = hits.some(
+    (hit) => hit.word === word.name && hit.sort !== 'thing' && hit.owner === spot && hit.behind,
+  )
+  if (sideSaid && !sideMine) return spoken * weight.otherSide
+  const nameSaid = hits.some((hit) => hit.sort === 'name' && hit.owner === spot && hit.behind)
+  return nameSaid && !sideMine && !(word.kind === 'count') ? spoken * weight.otherName : spoken
+}
+
+/** Words that set a limit: a size said as one belongs to them first. */
+export const limits = new Set(['widestGap', 'widestBay', 'moistureLimit'])
+
+/** Whether a size beside the thing alone means this word: always, or because the question needs it and no plainer word of that thing. */
+export function plainlyMeant(word: Word, needed: ReadonlySet<string>): boolean {
+  if (word.called.plainly) return true
+  if (!needed.has(word.name) || limits.has(word.name)) return false
+  const things = word.called.things ?? []
+  return ![...needed].some((name) => {
+    const other = vocabulary.get(name)
+    return (
+      other !== word &&
+      other?.kind === word.kind &&
+      other.called.plainly &&
+      other.called.things?.some((thing) => things.includes(thing))
+    )
+  })
+}
+
+/** A cue, and the quantity that it touches, if it touches one. */
+export interface Owned extends Hit {
+  readonly owner: number | null
+  readonly behind: boolean
+}
+
+const between = new Set([
+  'is',
+  'are',
+  'of',
+  'at',
+  'most',
+  'about',
+  'around',
+  'no',
+  'more',
+  'than',
+  'wide',
+  'wider',
+  'exactly',
+  'only',
+  'a',
+  'the',
+  '=',
+  ':',
+  'max',
+  'maximum',
+  'measure',
+  'be',
+  'was',
+  'were',
+  'to',
+  'within',
+  'under',
+  'over',
+  'not',
+  'roughly',
+  'came',
+  'out',
+  'read',
+  'say',
+  'said',
+  'bigger',
+  'larger',
+  'less',
+  'up',
+  'should',
+  'can',
+  'may',
+  'must',
+  'will',
+  'would',
+  'could',
+  'have',
+  'has',
+  'it',
+  'i',
+  'want',
+  'like',
+  'allow',
+  'keep',
+])
+
+/** "gap max 2 in board 5 1/2 in opening 93 in": names before sizes, all the way to the end. */
+function saysNamesFirst(hits: readonly Hit[], message: readonly Token[]): boolean {
+  const last = message.findLastIndex((token) => token.tag !== undefined)
+  const named = (at: number): boolean =>
+    hits.some((hit) => hit.to === at && (hit.sort === 'thing' || hit.sort === 'name'))
+  const tags = message.flatMap((token, i) => (token.tag ? [i] : []))
+  return (
+    tags.length > 1 &&
+    named(last) &&
+    !hits.some((hit) => hit.from === last + 1 && hit.sort !== 'ask') &&
+    tags.filter(named).length >= tags.length - 1
+  )
+}
+
+// Words that end a phrase: what stands behind them does not touch the quantity before them.
+const phraseEnds = new Set([
+  'of',
+  'in',
+  'with',
+  'on',
+  'and',
+  'at',
+  'for',
+  'is',
+  'are',
+  'between',
+  'to',
+  'from',
+  'by',
+  'or',
+  'per',
+  'each',
+  'than',
+  'the',
+  'a',
+  'an',
+  'if',
+  'but',
+  'so',
+  'that',
+  'my',
+  'our',
+  'then',
+  'into',
+  'under',
+])
+
+/** Which quantity each cue touches: the one right before it, "10 in holes", "11 cedar posts"; else the one it leads up to, "gaps of at most 2 in". */
+export function owners(hits: readonly Hit[], message: readonly Token[], places: readonly PlaceSaid[]): Owned[] {
+  const leads = saysNamesFirst(hits, message)
+  return hits.map((hit) => {
+    const kinds = places.find((it) => it.to === hit.to && it.from < hit.from)
+    const start = kinds ? kinds.from : hit.from
+    const [one, two] = [message[start - 1], message[start - 2]]
+    // "picket width: 3 1/2 in": a colon gives what follows, whatever stood before.
+    if (message[hit.to]?.text === ':' && message[hit.to + 1]?.tag)
+      return { ...hit, from: start, owner: hit.to + 1, behind: false }
+    if (leads && message[hit.to]?.tag) return { ...hit, from: start, owner: hit.to, behind: false }
+    if (one?.tag) return { ...hit, from: start, owner: start - 1, behind: true }
+    if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')
+      return { ...hit, from: start, owner: start - 2, behind: true }
+    let at = hit.to
+    while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
+    return { ...hit, from: start, owner: message[at]?.tag ? at : null, behind: false }
+  })
+}
+
+function bonus(word: Word, hit: Owned, spot: number, plainly: boolean): number {
+  // A thing alone says which word is meant only where that word is its plain measure: pickets have a width before they have a gap.
+  if (hit.owner !== spot || (hit.sort === 'thing' && !plainly && word.kind !== 'count')) return 0
+  return (hit.behind ? weight.touching : weight.leading) * (hit.sort === 'side' ? 0.5 : 1)
+}
+
+function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
+  const [from, to] = hit.from > spot ? [spot + 1, hit.from] : [hit.to, spot]
+  let near = 1 / (1 + weight.step * Math.max(0, to - from))
+  for (let i = from; i < to; i++) {
+    const token = message[i] as Token
+    if (token.tag) near *= weight.overQuantity
+    else if (token.text === ',') near *= weight.overComma
+    else if (/^[.;?!\n]$/.test(token.text)) near *= weight.overSentence
+  }
+  // What was spoken of before goes on being spoken of: "holes 30 in deep, 10 in across".
+  if (hit.from > spot && hit.owner !== spot) near *= weight.ahead
+  if (hit.owner === null || hit.owner === spot) return near
+  return near * (hit.behind ? weight.owned : hit.sort === 'thing' ? 1 : weight.ledTo)
+}
+
+/** Whether the size is one the word can well have. */
+export function likelihood(word: Word, reading: Tagged, heard: Heard): number {
+  const value = reading.section
+    ? reading.section.width
+    : fitted(word, reading.quantity, reading.bare, systemOf(heard.job))
+  if (!value || !word.plausible) return 0
+  const [from, to] = [word.plausible.from, word.plausible.to].map((text) => parseValue(word, text, systemOf(heard.job)))
+  if (!isQuantity(from) || !isQuantity(to)) return 0
+  const size = toNumber(value.amount)
+  const [low, high] = [toNumber(from.amount), toNumber(to.amount)]
+  if (size < low || size > high) return weight.unlikely
+  return weight.likely / Math.max(1, Math.log10(high / Math.max(low, high / 1000)))
+}
