@@ -3,10 +3,12 @@ import type { Calculation } from './calculation.ts'
 import { bagYieldByWeight } from './calculations/ground/bag-yield.ts'
 import { concreteForPosts } from './calculations/ground/concrete-for-posts.ts'
 import { gravelForHoles } from './calculations/ground/gravel-for-holes.ts'
+import { postAsBought } from './calculations/ground/post-as-bought.ts'
 import { postDepth } from './calculations/ground/post-depth.ts'
 import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
 import { postSplit } from './calculations/ground/post-split.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
+import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
 import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
@@ -17,10 +19,12 @@ export const catalogue: readonly Calculation[] = [
   postDepth,
   postSplit,
   postDepthCheck,
+  postAsBought,
   gravelForHoles,
   concreteForPosts,
   bagYieldByWeight,
   picketSpacing,
+  gapForPickets,
   equilibrium,
   readyToFinish,
 ]

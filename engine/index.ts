@@ -7,6 +7,7 @@ export { editions, version } from './editions.ts'
 export {
   type Decision,
   decide,
+  decided,
   type Job,
   newJob,
   readJob,
@@ -17,7 +18,7 @@ export {
   writeJob,
   type WrittenJob,
 } from './job/job.ts'
-export { isPlace, placeLabel, postKinds, together, yard } from './job/places.ts'
+export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './job/places.ts'
 export { type Worked, work } from './job/work.ts'
 export type { Given, Problem, Role } from './outcome.ts'
 export { isExact, toNumber } from './quantities/amount.ts'

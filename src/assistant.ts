@@ -74,8 +74,8 @@ export async function answerTo(
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
-  const worked = work(job, expand(job.wanted), turn, request.calculation)
-  const calls = callsOf(worked, job.wanted)
+  const worked = work(job, expand(job.wanted, job), turn, request.calculation)
+  const calls = callsOf(worked, expand(job.wanted, job))
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)
   const figures = figuresIn(worked, calls, changed, readAs)
@@ -83,6 +83,7 @@ export async function answerTo(
 
   const { asks, leftOver } = questionsIn(calls, bindings, job, { request, readings: heard.readings })
   const declines = request.declines.map(whyDeclined)
+  const refusals = request.declines.filter((it) => it.why !== 'small-talk')
   const cautions = cautionsFor(
     worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
     heard.job.told,
@@ -96,7 +97,7 @@ export async function answerTo(
     changed,
     front: by,
     readAs,
-    declined: declines.length > 0 ? { why: declines.join(' ') } : null,
+    declined: refusals.length > 0 ? { why: refusals.map(whyDeclined).join(' ') } : null,
     heard: { request, ...(notice ? { notice } : {}) },
   }
   const prose =

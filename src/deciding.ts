@@ -3,6 +3,7 @@ import {
   type CautionCode,
   catalogue,
   decide,
+  decided,
   type Job,
   type Result,
   type Wanted,
@@ -29,11 +30,12 @@ export function decideTurn(job: Job, request: Request, { held, wants }: Bindings
   }
 }
 
-/** What is wanted, with the results that are told together with it. */
-export function expand(wanted: readonly Wanted[]): Wanted[] {
+/** What is wanted, with the results that are told together with it; what the person said themselves is not told back as a result. */
+export function expand(wanted: readonly Wanted[], job: Job): Wanted[] {
   const all = wanted.flatMap((want) => {
-    const told = catalogue.find((it) => it.together?.[want.word])?.together?.[want.word] ?? [want.word]
-    return told.map((word) => ({ word, at: want.at }))
+    const beside = catalogue.find((it) => it.together?.[want.word])?.together?.[want.word] ?? [want.word]
+    const open = beside.filter((word) => word === want.word || !decided(job, word, want.at))
+    return open.map((word) => ({ word, at: want.at }))
   })
   return all.filter((it, i) => all.findIndex((other) => other.word === it.word && other.at === it.at) === i)
 }

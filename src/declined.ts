@@ -11,8 +11,13 @@ export function whyDeclined(decline: Decline): string {
       return `I will not help with this, because it can hurt someone: “${decline.quote}”. ${saferWay(decline.quote)}`
     case 'off-trade':
       return 'That is outside what I know. I work on wooden picket fences and their gates, and nothing else.'
+    case 'small-talk':
+      return `Ask me about your fence, in your own words. ${whatCanBeAsked()}`
     case 'not-yet':
-      return `I cannot work that out yet, and I would rather say so than guess. ${whatCanBeAsked()}`
+      return (
+        whoDecides(decline.quote) ??
+        `I cannot work that out yet, and I would rather say so than guess. ${whatCanBeAsked()}`
+      )
     case 'not-understood':
       return `I did not understand what to do with that. ${whatCanBeAsked()}`
     default:
@@ -25,6 +30,28 @@ export const whatCanBeAsked = (): string =>
     .filter((calc) => !calc.joins || calc.headlines.length > 1)
     .map((calc) => calc.title.charAt(0).toLowerCase() + calc.title.slice(1))
     .join('; ')}.`
+
+/** Questions that no sum settles, and who does settle them. */
+const deciders: readonly (readonly [RegExp, string])[] = [
+  [
+    /\bpermit|\bcode\b|\binspect|\bzoning|\bhoa\b|\bassociation|\blegal|\ballowed\b|\bheight limit/i,
+    'Only your building office can say, and any association you belong to. Ask before you buy.',
+  ],
+  [
+    /\bsafe to dig|\bdig here|\bburied|\butilit|\bgas line|\bcable|\b811\b|\blocate/i,
+    'Only a locate can say. Have the buried lines located, and wait for the answer, before you dig. In the US call 811, it is free.',
+  ],
+  [
+    /\b(?:property|lot|boundary) line|\bboundary|\bsurvey|\bneighbou?r/i,
+    'Only a licensed surveyor can say where the line is. Grass edges, old fences and a tape from the house cannot.',
+  ],
+  [
+    /\bpool\b|\btoddler/i,
+    'Pool rules are a law of their own. Ask your building office what the fence, the gate and the latch must be.',
+  ],
+]
+
+const whoDecides = (quote: string): string | undefined => deciders.find(([topic]) => topic.test(quote))?.[1]
 
 const safer: readonly (readonly [RegExp, string])[] = [
   [

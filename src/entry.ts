@@ -12,15 +12,13 @@ import {
 } from '../engine/index.ts'
 import type { Answer, Call, Figure } from './answer.ts'
 import { callOf, citedIn, wordNamed } from './calls.ts'
-import { expand } from './deciding.ts'
 import { figureOf } from './figures.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
-/** The calls of a turn, r1, r2 …; what is wanted, and what is told together with it, is the headline. */
-export function callsOf(worked: readonly Worked[], wanted: readonly Wanted[]): Call[] {
-  const asked = expand(wanted)
+/** The calls of a turn, r1, r2 …; what was asked is the headline. */
+export function callsOf(worked: readonly Worked[], asked: readonly Wanted[]): Call[] {
   return worked.map((it, i) =>
     callOf(
       it,

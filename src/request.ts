@@ -24,7 +24,7 @@ export const requestSchema = z.strictObject({
   confirms: z.array(z.string()).describe('words whose odd value the person has just confirmed'),
   declines: z.array(
     z.strictObject({
-      why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet']),
+      why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet', 'small-talk']),
       quote: z.string().describe('exact words of the message that this is about'),
     }),
   ),

@@ -60,7 +60,7 @@ export const picketWidth = word<'length'>('picketWidth', {
 })
 
 export const widestGap = word<'length'>('widestGap', {
-  replaces: ['wantedGap', 'sphere'],
+  replaces: ['wantedGap', 'sphere', 'pickets'],
   kind: 'length',
   label: 'widest gap allowed',
   units: { imperial: 'in', metric: 'mm' },
@@ -90,7 +90,7 @@ export const widestGap = word<'length'>('widestGap', {
 })
 
 export const wantedGap = word<'length'>('wantedGap', {
-  replaces: ['widestGap', 'sphere'],
+  replaces: ['widestGap', 'sphere', 'pickets'],
   kind: 'length',
   label: 'gap you would like',
   units: { imperial: 'in', metric: 'mm' },
@@ -106,7 +106,7 @@ export const wantedGap = word<'length'>('wantedGap', {
 })
 
 export const sphere = word<'length'>('sphere', {
-  replaces: ['widestGap', 'wantedGap'],
+  replaces: ['widestGap', 'wantedGap', 'pickets'],
   kind: 'length',
   label: 'ball that must not pass',
   units: { imperial: 'in', metric: 'mm' },
@@ -151,10 +151,13 @@ export const tapeMark = word<'length'>('tapeMark', {
 })
 
 export const pickets = word<'count'>('pickets', {
+  replaces: ['widestGap', 'wantedGap', 'sphere'],
   kind: 'count',
   noun: 'picket',
   label: 'pickets',
   whole: true,
+  possible: { least: '1' },
+  plausible: { from: '1', to: '400' },
   measure: 'Pickets in one bay.',
   ask: 'How many pickets in the bay?',
   called: {

@@ -95,6 +95,10 @@ export const postLength = word<'length'>('postLength', {
     sides: ['long', 'length', 'overall'],
     plainly: true,
     asks: [
+      'what size post',
+      'what size of post',
+      'how long should each be',
+      'how long each',
       'how long should the post',
       'how long a post',
       'what length post',
@@ -303,7 +307,14 @@ export const deepEnoughByRule = word<'verdict'>('deepEnoughByRule', {
   ask: 'Is the post deep enough by the one-third rule?',
   called: {
     names: ['deep enough', 'too shallow', 'enough in the ground', 'sufficiently deep', 'deep enuf'],
-    asks: ['deep enough', 'too shallow', 'enough depth'],
+    asks: [
+      'long enough',
+      'enough in the ground',
+      'enough for the ground',
+      'deep enough',
+      'too shallow',
+      'enough depth',
+    ],
   },
   says: {
     yes: 'meets the one-third rule',

@@ -24,6 +24,8 @@ export interface Called {
   readonly asks?: readonly string[]
   /** True when a size beside the thing alone means this word: "3 1/2 in pickets" is a width. */
   readonly plainly?: boolean
+  /** True when a quantity of its kind means this word where the question needs it and nothing else is said of it. */
+  readonly byDefault?: boolean
 }
 
 export interface Word<K extends WordKind = WordKind> {

@@ -8,7 +8,8 @@ import { bayDrawing } from '../../drawings/bay.ts'
 import type Fraction from 'fraction.js'
 import { exact, isExact } from '../../quantities/amount.ts'
 import { equal, less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
-import { atMark, decimal, show } from '../../quantities/show.ts'
+import { show } from '../../quantities/show.ts'
+import { markFromOneEnd, marksTable, runningMarks } from '../../running-marks.ts'
 import {
   gap,
   gapOneFewer,
@@ -52,7 +53,7 @@ export const picketSpacing = calculation({
     gapOneFewer: ['(opening - (pickets - 1) * picketWidth) / pickets', 'the next count down, for comparison'],
     gapOneMore: ['(opening - (pickets + 1) * picketWidth) / (pickets + 2)', 'the next count up, for comparison'],
   },
-  work(given, { line, tell, refuse, remark, table, has, doubt, cite }) {
+  work(given, { line, tell, refuse, remark, table, has, doubt, cite, system }) {
     const { opening, picketWidth, tapeMark } = given
     if (less(opening, picketWidth))
       refuse(
@@ -104,29 +105,8 @@ export const picketSpacing = calculation({
     if (count.compare(1) > 0) line('gapOneFewer')
     if (count.compare(most) < 0) line('gapOneMore')
 
-    const marks = runningMarks(space, width, count, mark)
-    table({
-      title: 'Running marks: left edge of each picket, from the face of the left post',
-      columns: [
-        { label: 'picket', unit: '' },
-        {
-          label: `mark (${opening.unit === 'ft' ? 'in' : opening.unit})`,
-          unit: opening.unit === 'ft' ? 'in' : opening.unit,
-        },
-        {
-          label: `off by (${opening.unit === 'ft' ? 'in' : opening.unit})`,
-          unit: opening.unit === 'ft' ? 'in' : opening.unit,
-        },
-      ],
-      rows: marks.map(({ at, off }, i) => {
-        const unit = opening.unit === 'ft' ? 'in' : opening.unit
-        const shown = show({ kind: 'length', amount: at, unit }).replace(` ${unit}`, '')
-        return [i + 1, shown, decimal(numberIn({ kind: 'length', amount: off, unit }, unit), 3)]
-      }),
-    })
-    remark(
-      'Mark every picket from one end. Stepping a spacer along adds its error up; these marks are never off by more than half a mark.',
-    )
+    table(marksTable(runningMarks(space, width, count, mark), system))
+    remark(markFromOneEnd)
   },
   sources: [
     { fact: 'opening = pickets × width + (pickets + 1) × gap', from: 'Derived here from the sketch; needs no table.' },
@@ -154,21 +134,6 @@ export const picketSpacing = calculation({
     },
   ],
 })
-
-/** Where the left edge of each picket falls, at the nearest mark, and how far that is from its exact place. */
-function runningMarks(
-  space: Fraction,
-  width: Fraction,
-  count: Fraction,
-  mark: Fraction,
-): { at: Fraction; off: Fraction }[] {
-  const gap = space.sub(count.mul(width)).div(count.add(1))
-  return Array.from({ length: Number(count.n) }, (_, i) => {
-    const place = gap.add(gap.add(width).mul(i))
-    const at = atMark({ kind: 'length', amount: place, unit: 'in' }, mark)
-    return { at, off: at.sub(place) }
-  })
-}
 
 /** The gaps that the rounded marks leave, the two against the posts included. */
 function markedGaps(space: Fraction, width: Fraction, count: Fraction, mark: Fraction): Fraction[] {

@@ -43,7 +43,7 @@ export function bind(
     places,
   )
   const pairs = heard.readings.flatMap((reading) => pairsOf(reading, heard, message, usable, places, needed, asksNow))
-  pairs.push(...holesByTwo(heard, message, usable))
+  pairs.push(...holesByTwo(heard, message, usable, places))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
 
   const bound: Bound[] = []
@@ -54,7 +54,7 @@ export function bind(
     const taken = bound.find((it) => it.word === pair.word && it.at === pair.at)
     if (!taken) {
       bound.push(pair)
-    } else if (pair.score >= weight.clash && isBest(pair, pairs) && !sameReading(pair.reading, taken.reading)) {
+    } else if (isClash(pair, taken, pairs, heard)) {
       // Two sizes said of one thing, both in so many words: which of them holds is not for us to choose.
       clashes.add(pair.word)
       torn.add(pair.reading.tag)
@@ -62,18 +62,49 @@ export function bind(
   }
   const sure = bound.filter((it) => !clashes.has(it.word))
   const loose = (): Tagged[] => heard.readings.filter((reading) => !sure.some((it) => it.reading.tag === reading.tag))
+  // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".
+  const unnamed = (reading: Tagged): boolean =>
+    !usable.some(
+      (hit) =>
+        (hit.sort === 'thing' || hit.sort === 'name') &&
+        inputs.has(hit.word) &&
+        message[hit.owner ?? -1]?.tag === reading.tag &&
+        likelihood(vocabulary.get(hit.word) as Word, reading, heard) >= 0,
+    )
   if (asksNow && clashes.size === 0) {
     // What went to a word that the question does not need counts as left over too: the question's own words come first.
-    const stray = sure.filter((it) => !needed.has(it.word))
-    for (const it of onlyWordLeft(heard, sure, [...loose(), ...stray.map((it) => it.reading)], needed, wanted))
+    const stray = sure.filter((it) => !needed.has(it.word) && it.score < weight.strong)
+    for (const it of onlyWordLeft(
+      heard,
+      sure,
+      [...loose(), ...stray.map((it) => it.reading)].filter(unnamed),
+      needed,
+      wanted,
+    ))
       sure.splice(0, sure.length, ...sure.filter((other) => other.reading.tag !== it.reading.tag), it)
   }
-  if (!asksNow && sure.length === 0) sure.push(...sameAgain(heard, usable, needed))
+  // An answer to our own question may come in another coin: "60 lb" to "which bags?".
+  if (!asksNow && sure.length === 0)
+    sure.push(
+      ...sameAgain(heard, usable, needed),
+      ...(heard.job.asked.length > 0 ? onlyWordLeft(heard, sure, loose().filter(unnamed), needed, wanted) : []),
+    )
   return { bound: sure, loose: loose() }
 }
 
-const isBest = (pair: Bound, pairs: readonly Bound[]): boolean =>
-  pairs.find((it) => it.reading.tag === pair.reading.tag) === pair
+/** Whether a quantity can hardly mean anything but a word that another quantity already is. */
+function isClash(pair: Bound, taken: Bound, pairs: readonly Bound[], heard: Heard): boolean {
+  const own = pairs.filter((it) => it.reading.tag === pair.reading.tag)
+  const likely = (it: Bound): boolean => likelihood(vocabulary.get(it.word) as Word, it.reading, heard) >= 0
+  return (
+    pair.score >= weight.clash &&
+    own[0] === pair &&
+    !own.some((it) => it.word !== pair.word && it.score >= pair.score * weight.rival) &&
+    likely(pair) &&
+    likely(taken) &&
+    !sameReading(pair.reading, taken.reading)
+  )
+}
 const sameReading = (a: Tagged, b: Tagged): boolean =>
   a.quantity !== null && b.quantity !== null
     ? sameValue(a.quantity, b.quantity)
@@ -111,6 +142,7 @@ function pairsOf(
     const onlyFirmness = (firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap')
     if (score < weight.least && asksNow && isNeeded && onlyFirmness && likelihood(word, reading, heard) > 0)
       score = weight.least + 0.1
+    if (score < weight.least && asksNow && isNeeded && word.called.byDefault) score = weight.least
     // A stick called by its name has no other meaning: "6x6" is the post.
     if (reading.section && isSectionOf(word)(reading.section)) score += weight.section
     if (score >= weight.least)
@@ -120,19 +152,25 @@ function pairsOf(
 }
 
 /** "holes 12 in by 36 in": the first across, the second down. Only where holes are spoken of. */
-function holesByTwo(heard: Heard, message: readonly Token[], usable: readonly Owned[]): Bound[] {
+function holesByTwo(
+  heard: Heard,
+  message: readonly Token[],
+  usable: readonly Owned[],
+  places: readonly PlaceSaid[],
+): Bound[] {
   const pairs: Bound[] = []
   for (const [i, token] of message.entries()) {
     const [joint, second] = [message[i + 1], message[i + 2]]
     if (!token.tag || !second?.tag || !/^(x|by)$/.test(joint?.stem ?? '')) continue
     const ofHoles = usable.some(
-      (hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.from >= i - 4,
+      (hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.to >= i - 3,
     )
     const [across, down] = [token, second].map((it) => heard.readings.find((reading) => reading.tag === it.tag))
     if (!ofHoles || !across || !down || !isLength(across) || !isLength(down)) continue
+    const at = placeFor(vocabulary.get('holeDiameter') as Word, i, places, message)
     pairs.push(
-      { reading: across, word: 'holeDiameter', at: yard, score: weight.byTwo },
-      { reading: down, word: 'holeDepth', at: yard, score: weight.byTwo },
+      { reading: across, word: 'holeDiameter', at, score: weight.byTwo },
+      { reading: down, word: 'holeDepth', at, score: weight.byTwo },
     )
   }
   return pairs
@@ -206,7 +244,9 @@ function onlyWordLeft(
         .filter((word) => !usualFor(calc, word))
         .map((word) => word.name),
     )
-  const candidates = [open(required), open(needed).filter((word) => !word.usual)].find((it) => it.length === 1) ?? []
+  // Beyond what must be known only a kind that stands for one thing is safe to guess by: a weight is the bag's, a length may be anything.
+  const optional = only.quantity?.kind === 'length' ? [] : open(needed).filter((word) => !word.usual)
+  const candidates = [open(required), optional].find((it) => it.length === 1) ?? []
   const [word] = candidates
   return word && likelihood(word, only, heard) > 0
     ? [{ reading: only, word: word.name, at: yard, score: weight.least }]

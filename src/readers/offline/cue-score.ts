@@ -40,6 +40,10 @@ export const weight = {
   byTwo: 9,
   /** Both of two sizes are said of one word in so many words. */
   clash: 5.5,
+  /** Unless it may as well mean something else. */
+  rival: 0.6,
+  /** A binding this sure is kept, whether or not the question needs it. */
+  strong: 4,
   /** The size is a limit and the word is one. */
   limit: 2.2,
   /** The size is one that the word can well have, or cannot. Narrow words say more. */

@@ -87,12 +87,15 @@ export function cuesIn(message: readonly Token[]): Hit[] {
     for (const phrase of byFirst.get(token.stem) ?? []) {
       for (const cue of phrase.cues) {
         const to = matchFrom(message, from, phrase.stems, cue.sort === 'ask')
-        if (to !== null) hits.push({ ...cue, from, to, length: phrase.stems.length })
+        if (to !== null) hits.push({ ...cue, from, to, length: weightOf(phrase.stems) })
       }
     }
   })
   return hits
 }
+
+/** How much a phrase says: its words that mean something; small words only break a tie. */
+const weightOf = (stems: readonly string[]): number => bare(stems).length + stems.length / 100
 
 /** The end of the phrase from that token on; questions may have small words and quantities in between: "how many 60 lb bags". */
 function matchFrom(message: readonly Token[], from: number, stems: readonly string[], loose: boolean): number | null {

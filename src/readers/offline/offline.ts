@@ -1,5 +1,5 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
-import { catalogue, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import { catalogue, kindsIn, together, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
 import { type Bound, bind } from './bind.ts'
@@ -57,6 +57,8 @@ export function readOffline(heard: Heard): Request {
   const request: Request = { told, wants, calculation: null, confirms, declines: danger }
   if (danger.length > 0) return { ...request, told: [], wants: [] }
   if (told.length > 0 || wants.length > 0 || confirms.length > 0) return request
+  if (loose.length === 0 && isSmallTalk(message))
+    return { ...request, declines: declined('small-talk', heard.said.slice(0, 200)) }
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
@@ -174,7 +176,15 @@ function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
     .sort((a, b) => b.score - a.score)
   const [first, second] = scored
   if (!first || first.score < 2 || (second && second.score === first.score)) return []
-  return first.calc.headlines
-    .slice(0, 1)
-    .map((word) => ({ word, at: told.find((it) => it.word === 'posts')?.at ?? yard }))
+  const places = told.filter((it) => it.word === 'posts').flatMap((it) => kindsIn(it.at))
+  return first.calc.headlines.slice(0, 1).map((word) => ({ word, at: together(places) }))
+}
+
+/** "Hello", "thanks", "what can you do?": said to be polite, or to find out. */
+function isSmallTalk(message: readonly Token[]): boolean {
+  const words = message.filter((token) => /\p{L}/u.test(token.text)).map((token) => token.stem)
+  if (words.length === 0 || words.length > 6) return false
+  return /^(hello|hi|hey|hiya|g'day|gday|howdy|morning|good morning|good afternoon|good evening|thank|thanks|cheer|cheers|ta|ok|okay|great|nice|bye|goodbye|help|what can you do|what do you do|who are you|how do you work|how does this work)\b/.test(
+    words.join(' '),
+  )
 }

@@ -52,6 +52,8 @@ export function wantsIn(
       known(b.word, job) - known(a.word, job),
   )
   for (const hit of ranked) if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
+  for (const hit of countsAsked(message, hits, places))
+    if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
   // "post length for a fence 1.2 m high?": a result's name opens the message, and nothing else asks.
   if (settled.length === 0 && message.at(-1)?.text === '?')
     settled.push(
@@ -92,6 +94,29 @@ function known(word: string, job: Job): number {
       .filter((calc) => calc.gives[word])
       .map((calc) => Object.keys(calc.needs).filter((need) => decided.has(need)).length),
   )
+}
+
+// "How many screws per picket" asks for screws, and "how many nails does a picket take" for nails.
+const endsCount =
+  /^([.;?!,\n]|per|of|for|in|with|to|at|on|do|does|will|would|should|can|are|is|did|a|an|the|each|every|go|fit|from|by)$/
+
+/** "How many 3 1/2 in wide cedar pickets": the first thing counted after "how many", before the clause ends. */
+function countsAsked(message: readonly Token[], hits: readonly Hit[], places: readonly PlaceSaid[]): Hit[] {
+  return message.flatMap((token, i) => {
+    if (token.stem !== 'how' || message[i + 1]?.stem !== 'many') return []
+    for (let at = i + 2; at <= i + 8 && at < message.length && !endsCount.test((message[at] as Token).stem); at++) {
+      const hit = hits.find(
+        (it) =>
+          it.from === at &&
+          it.sort === 'thing' &&
+          isResult(it.word) &&
+          vocabulary.get(it.word)?.kind === 'count' &&
+          !places.some((place) => at >= place.from && at < place.to),
+      )
+      if (hit) return [{ ...hit, from: i, sort: 'ask' as const }]
+    }
+    return []
+  })
 }
 
 const questions = new Set([
@@ -147,7 +172,7 @@ function asksByName(hit: Hit, message: readonly Token[], places: readonly PlaceS
   )
     return true
   // Nothing but small words may stand between the question and what it asks for.
-  return hit.sort === 'name' && asking.has(message[at]?.stem ?? '')
+  return hit.sort === 'name' && vocabulary.get(hit.word)?.kind !== 'verdict' && asking.has(message[at]?.stem ?? '')
 }
 
 /** Nothing but "and", "what about" stands before it in its clause. */
