@@ -98,6 +98,8 @@ export function figuresIn(
   return all.filter((it, i) => all.findIndex((other) => other.ref === it.ref) === i)
 }
 
+const mostNamed = 6
+
 /** What has to be asked, and what has to be said about what was not taken. */
 export function questionsIn(
   calls: readonly Call[],
@@ -129,7 +131,12 @@ export function questionsIn(
   const loose = readings.filter((it) => !used(it))
   if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(
-      `I did not use ${loose.map((it) => `“${it.said}”`).join(', ')}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`,
+      `I did not use ${loose
+        .slice(0, mostNamed)
+        .map((it) => `“${it.said}”`)
+        .join(
+          ', ',
+        )}${loose.length > mostNamed ? ` and ${loose.length - mostNamed} more` : ''}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`,
     )
   if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
     leftOver.push(

@@ -11,7 +11,17 @@ import {
   yard,
 } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
-import { cueScore, insideLonger, likelihood, limits, type Owned, owners, plainlyMeant, weight } from './cue-score.ts'
+import {
+  around,
+  cueScore,
+  withoutInner,
+  likelihood,
+  limits,
+  type Owned,
+  owners,
+  plainlyMeant,
+  weight,
+} from './cue-score.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import type { Token } from './stems.ts'
@@ -38,23 +48,29 @@ export function bind(
   const insidePlace = (hit: Hit): boolean =>
     places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
   const usable = owners(
-    hits.filter((hit) => !insidePlace(hit) && !insideLonger(hit, hits, message)),
+    withoutInner(hits, message).filter((hit) => !insidePlace(hit)),
     message,
     places,
   )
-  const pairs = heard.readings.flatMap((reading) => pairsOf(reading, heard, message, usable, places, needed, asksNow))
+  const spots = new Map(message.flatMap((token, i) => (token.tag ? [[token.tag, i] as const] : [])))
+  const pairs = heard.readings.flatMap((reading) =>
+    pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, asksNow),
+  )
   pairs.push(...holesByTwo(heard, message, usable, places))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
 
+  const byTag = groupedByTag(pairs)
   const bound: Bound[] = []
   const clashes = new Set<string>()
   const torn = new Set<string>()
+  const settled = new Set<string>()
   for (const pair of pairs) {
-    if (torn.has(pair.reading.tag) || bound.some((it) => it.reading.tag === pair.reading.tag)) continue
+    if (torn.has(pair.reading.tag) || settled.has(pair.reading.tag)) continue
     const taken = bound.find((it) => it.word === pair.word && it.at === pair.at)
     if (!taken) {
       bound.push(pair)
-    } else if (isClash(pair, taken, pairs, heard)) {
+      settled.add(pair.reading.tag)
+    } else if (isClash(pair, taken, byTag, heard)) {
       // Two sizes said of one thing, both in so many words: which of them holds is not for us to choose.
       clashes.add(pair.word)
       torn.add(pair.reading.tag)
@@ -92,9 +108,20 @@ export function bind(
   return { bound: sure, loose: loose() }
 }
 
+/** The pairs of each quantity, in the order they came. */
+function groupedByTag(pairs: readonly Bound[]): Map<string, Bound[]> {
+  const groups = new Map<string, Bound[]>()
+  for (const pair of pairs) {
+    const own = groups.get(pair.reading.tag)
+    if (own) own.push(pair)
+    else groups.set(pair.reading.tag, [pair])
+  }
+  return groups
+}
+
 /** Whether a quantity can hardly mean anything but a word that another quantity already is. */
-function isClash(pair: Bound, taken: Bound, pairs: readonly Bound[], heard: Heard): boolean {
-  const own = pairs.filter((it) => it.reading.tag === pair.reading.tag)
+function isClash(pair: Bound, taken: Bound, pairs: ReadonlyMap<string, readonly Bound[]>, heard: Heard): boolean {
+  const own = pairs.get(pair.reading.tag) ?? []
   const likely = (it: Bound): boolean => likelihood(vocabulary.get(it.word) as Word, it.reading, heard) >= 0
   return (
     pair.score >= weight.clash &&
@@ -113,6 +140,7 @@ const sameReading = (a: Tagged, b: Tagged): boolean =>
 /** Every word that a quantity could be, each with its score. */
 function pairsOf(
   reading: Tagged,
+  spot: number,
   heard: Heard,
   message: readonly Token[],
   usable: readonly Owned[],
@@ -120,17 +148,17 @@ function pairsOf(
   needed: ReadonlySet<string>,
   asksNow: boolean,
 ): Bound[] {
-  const spot = message.findIndex((token) => token.tag === reading.tag)
   const askable = new Set(heard.job.asked.map((it) => it.word))
   const alone = heard.readings.length === 1 && usable.every((hit) => hit.sort !== 'thing' && hit.sort !== 'name')
   const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
+  const near = around(spot, usable)
   const pairs: Bound[] = []
   for (const word of told) {
     if (!fits(word, reading, heard, needed)) continue
     // "between two posts" counts nothing.
     if (word.kind === 'count' && message[spot - 1]?.stem === 'between') continue
     const isNeeded = needed.has(word.name)
-    let score = cueScore(word, reading, spot, usable, message, plainlyMeant(word, needed))
+    let score = cueScore(word, reading, spot, near, message, plainlyMeant(word, needed))
     if (score > 0)
       score += likelihood(word, reading, heard) + (isNeeded ? weight.needed : asksNow ? weight.unneeded : 0)
     if (askable.has(word.name))

@@ -1,6 +1,15 @@
 // This file is about how strongly the words around a quantity speak for a word of the vocabulary: by name, thing and side, and by nearness.
 // Every weight is here, in one table, so that it can be read and argued with.
-import { fitted, isQuantity, parseValue, systemOf, toNumber, vocabulary, type Word } from '../../../engine/index.ts'
+import {
+  fitted,
+  isQuantity,
+  parseValue,
+  type System,
+  systemOf,
+  toNumber,
+  vocabulary,
+  type Word,
+} from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
@@ -53,30 +62,57 @@ export const weight = {
 } as const
 
 /** "deep reading" names one thing: the "reading" in it names nothing else. */
-export const insideLonger = (hit: Hit, hits: readonly Hit[], message: readonly Token[]): boolean =>
-  hit.sort !== 'ask' &&
-  !message[hit.from - 1]?.tag &&
-  hits.some(
-    (other) =>
-      other.sort === 'name' &&
-      other.length > hit.length &&
-      other.from <= hit.from &&
-      other.to >= hit.to &&
-      other.word !== hit.word,
-  )
+export function withoutInner(hits: readonly Hit[], message: readonly Token[]): Hit[] {
+  const longNames = new Map<number, Hit[]>()
+  for (const hit of hits)
+    if (hit.sort === 'name' && hit.to - hit.from > 1) longNames.set(hit.from, [...(longNames.get(hit.from) ?? []), hit])
+  const longest = 8
+  return hits.filter((hit) => {
+    if (hit.sort === 'ask' || message[hit.from - 1]?.tag) return true
+    for (let from = hit.from; from > hit.from - longest; from--)
+      if (
+        longNames.get(from)?.some((other) => other.length > hit.length && other.to >= hit.to && other.word !== hit.word)
+      )
+        return false
+    return true
+  })
+}
+
+/** The cues within reach of one quantity: by word, and those that stand right behind it. */
+export interface Around {
+  readonly byWord: ReadonlyMap<string, readonly Owned[]>
+  readonly touching: readonly Owned[]
+}
+
+// Further away a cue is worth next to nothing.
+const reach = 30
+
+export function around(spot: number, hits: readonly Owned[]): Around {
+  const byWord = new Map<string, Owned[]>()
+  const touching: Owned[] = []
+  for (const hit of hits) {
+    if (hit.to < spot - reach || hit.from > spot + reach) continue
+    const own = byWord.get(hit.word)
+    if (own) own.push(hit)
+    else byWord.set(hit.word, [hit])
+    if (hit.owner === spot && hit.behind) touching.push(hit)
+  }
+  return { byWord, touching }
+}
 
 /** How strongly the words around speak for it: the best name, the best thing and the best side, each by how near it stands. */
 export function cueScore(
   word: Word,
   reading: Tagged,
   spot: number,
-  hits: readonly Owned[],
+  around: Around,
   message: readonly Token[],
   plainly: boolean,
 ): number {
+  const { touching } = around
   const best = { name: 0, thing: 0, side: 0 }
-  for (const hit of hits) {
-    if (hit.word !== word.name || hit.sort === 'ask' || hit.sort === 'option') continue
+  for (const hit of around.byWord.get(word.name) ?? []) {
+    if (hit.sort === 'ask' || hit.sort === 'option') continue
     const value =
       (weight[hit.sort] + bonus(word, hit, spot, plainly)) *
       nearness(hit, spot, message) *
@@ -101,12 +137,10 @@ export function cueScore(
       ? best.side * 0.55
       : Math.max(best.name, best.thing) + 0.5 * Math.min(best.name, best.thing) + best.side
   // "30 in deep" is a depth: a word that has no such side is hardly meant, however near its thing stands.
-  const sideSaid = hits.some((hit) => hit.sort === 'side' && hit.owner === spot && hit.behind)
-  const sideMine = hits.some(
-    (hit) => hit.word === word.name && hit.sort !== 'thing' && hit.owner === spot && hit.behind,
-  )
+  const sideSaid = touching.some((hit) => hit.sort === 'side')
+  const sideMine = touching.some((hit) => hit.word === word.name && hit.sort !== 'thing')
   if (sideSaid && !sideMine) return spoken * weight.otherSide
-  const nameSaid = hits.some((hit) => hit.sort === 'name' && hit.owner === spot && hit.behind)
+  const nameSaid = touching.some((hit) => hit.sort === 'name')
   return nameSaid && !sideMine && !(word.kind === 'count') ? spoken * weight.otherName : spoken
 }
 
@@ -195,14 +229,13 @@ const between = new Set([
 /** "gap max 2 in board 5 1/2 in opening 93 in": names before sizes, all the way to the end. */
 function saysNamesFirst(hits: readonly Hit[], message: readonly Token[]): boolean {
   const last = message.findLastIndex((token) => token.tag !== undefined)
-  const named = (at: number): boolean =>
-    hits.some((hit) => hit.to === at && (hit.sort === 'thing' || hit.sort === 'name'))
+  const named = new Set(hits.filter((hit) => hit.sort === 'thing' || hit.sort === 'name').map((hit) => hit.to))
   const tags = message.flatMap((token, i) => (token.tag ? [i] : []))
   return (
     tags.length > 1 &&
-    named(last) &&
+    named.has(last) &&
     !hits.some((hit) => hit.from === last + 1 && hit.sort !== 'ask') &&
-    tags.filter(named).length >= tags.length - 1
+    tags.filter((at) => named.has(at)).length >= tags.length - 1
   )
 }
 
@@ -282,14 +315,26 @@ function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
 
 /** Whether the size is one the word can well have. */
 export function likelihood(word: Word, reading: Tagged, heard: Heard): number {
-  const value = reading.section
-    ? reading.section.width
-    : fitted(word, reading.quantity, reading.bare, systemOf(heard.job))
-  if (!value || !word.plausible) return 0
-  const [from, to] = [word.plausible.from, word.plausible.to].map((text) => parseValue(word, text, systemOf(heard.job)))
-  if (!isQuantity(from) || !isQuantity(to)) return 0
+  const system = systemOf(heard.job)
+  const value = reading.section ? reading.section.width : fitted(word, reading.quantity, reading.bare, system)
+  const range = rangeOf(word, system)
+  if (!value || !range) return 0
   const size = toNumber(value.amount)
-  const [low, high] = [toNumber(from.amount), toNumber(to.amount)]
-  if (size < low || size > high) return weight.unlikely
-  return weight.likely / Math.max(1, Math.log10(high / Math.max(low, high / 1000)))
+  if (size < range.low || size > range.high) return weight.unlikely
+  return weight.likely / Math.max(1, Math.log10(range.high / Math.max(range.low, range.high / 1000)))
+}
+
+const ranges = new Map<string, { readonly low: number; readonly high: number } | null>()
+
+/** The plausible sizes of a word in its base unit, read once. */
+function rangeOf(word: Word, system: System): { readonly low: number; readonly high: number } | null {
+  const key = `${word.name} ${system}`
+  const known = ranges.get(key)
+  if (known !== undefined) return known
+  const [from, to] = [word.plausible?.from, word.plausible?.to].map((text) =>
+    text === undefined ? undefined : parseValue(word, text, system),
+  )
+  const range = isQuantity(from) && isQuantity(to) ? { low: toNumber(from.amount), high: toNumber(to.amount) } : null
+  ranges.set(key, range)
+  return range
 }

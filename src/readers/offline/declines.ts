@@ -89,13 +89,15 @@ const dangers: readonly Danger[] = [
   },
 ]
 
+const stemmed = dangers.map(({ all, within }) => ({ all: all.map((group) => new Set(group.map(stem))), within }))
+
 /** What must be refused, with the words of the message that called it up. */
 export function dangerIn(message: readonly Token[], said: string): Request['declines'] {
   const found: Request['declines'] = []
-  for (const danger of dangers) {
+  for (const danger of stemmed) {
     for (let from = 0; from < message.length; from++) {
       const window = message.slice(from, from + danger.within)
-      const used = danger.all.map((group) => window.find((token) => group.some((it) => stem(it) === token.stem)))
+      const used = danger.all.map((group) => window.find((token) => group.has(token.stem)))
       if (used.some((token) => token === undefined)) continue
       const spots = used as Token[]
       const [start, end] = [Math.min(...spots.map((it) => it.start)), Math.max(...spots.map((it) => it.end))]

@@ -68,10 +68,14 @@ for (const it of ['corner', 'wide', 'deep', 'long', 'tall', 'gate', 'post', 'hol
 /** The word as the lexicon has it, forgiving one slip in words of five letters and more. */
 export function forgiven(token: Token): Token {
   if (token.tag || known.has(token.stem) || token.stem.length < 5 || ordinary.has(token.stem)) return token
-  for (const candidate of known)
-    if (candidate.length >= 5 && oneSlip(token.stem, candidate)) return { ...token, stem: candidate }
-  return token
+  const stem = meant.get(token.stem) ?? [...known].find((it) => it.length >= 5 && oneSlip(token.stem, it)) ?? token.stem
+  if (meant.size < mostRemembered) meant.set(token.stem, stem)
+  return { ...token, stem }
 }
+
+/** Slips looked up before: a long message repeats its words. */
+const meant = new Map<string, string>()
+const mostRemembered = 5000
 
 // Everyday words that stand one letter from a word of the trade, and mean themselves.
 const ordinary = new Set(
