@@ -1,0 +1,76 @@
+// The commands as other programs run them: what goes to standard output, and the exit code.
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, describe, expect, it } from 'vitest'
+import { answerSchema } from '../../../src/answer.ts'
+import { exportSchema } from '../../../src/export/export.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'plumbpost-cli-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+const run = (program: string, ...args: string[]) => {
+  const file = fileURLToPath(new URL(`../../../src/cli/${program}.ts`, import.meta.url))
+  const { PLUMBPOST_MODEL: _, ...env } = process.env
+  return spawnSync(process.execPath, ['--import', 'tsx', file, ...args], { encoding: 'utf8', env })
+}
+const question = 'How deep do I set posts for a 4 ft fence with 6 in of gravel?'
+
+describe('ask', () => {
+  it('prints one Answer a line with --json, one line a turn, and nothing else', () => {
+    const { stdout, stderr, status } = run('ask', '--json', question, 'what about 6 ft?')
+    const answers = stdout
+      .trimEnd()
+      .split('\n')
+      .map((line) => answerSchema.parse(JSON.parse(line)))
+    expect(answers.map((it) => it.turn)).toEqual([0, 1])
+    expect(answers[1]?.changed.map((it) => it.word)).toContain('postLength')
+    expect([stderr, status]).toEqual(['', 0])
+  })
+
+  it('prints plain words when it is not a terminal: no colour, no markup, no line too long', () => {
+    const { stdout } = run('ask', question)
+    expect(stdout).toContain('24 in – post in the ground.')
+    expect(stdout).not.toContain('\u001b')
+    expect(stdout).not.toMatch(/\*\*|###|~~/)
+    expect(Math.max(...stdout.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(80)
+  })
+
+  it('says how to use it when nothing is asked', () => {
+    const { stderr, status } = run('ask')
+    expect(stderr).toContain('Ask a question')
+    expect(status).toBe(2)
+  })
+})
+
+describe('audit', () => {
+  const file = join(folder, 'talk.json')
+  it('exits 0 on an export as it came, 1 on a changed one, and names the figure', () => {
+    expect(run('ask', '--export', file, question).status).toBe(0)
+    const good = run('audit', file)
+    expect([good.status, good.stdout]).toEqual([0, expect.stringContaining('no difference')])
+
+    const talk = exportSchema.parse(JSON.parse(readFileSync(file, 'utf8')))
+    const result = talk.turns[0]?.answer.calls[0]?.results.find((it) => it.word === 'holeDepth')
+    if (!result) throw new Error('no hole depth')
+    result.value = 36
+    result.text = '36 in'
+    writeFileSync(file, JSON.stringify(talk))
+    const bad = run('audit', file)
+    expect(bad.status).toBe(1)
+    expect(bad.stdout).toContain('turn 0: r1.holeDepth (hole depth, worked)')
+    expect(bad.stdout).toContain('exported: 36 in')
+    expect(bad.stdout).toContain('worked:   30 in')
+  })
+
+  it('says what is wrong with a file that cannot be read, is no JSON, or is no export', () => {
+    expect(run('audit', join(folder, 'none.json')).stderr).toContain('I cannot read')
+    writeFileSync(file, '{')
+    expect(run('audit', file).stderr).toContain('is not JSON')
+    writeFileSync(file, '{"turns":[]}')
+    const { stderr, status } = run('audit', file)
+    expect(stderr).toContain('not a whole exported conversation')
+    expect(status).toBe(2)
+  })
+})
