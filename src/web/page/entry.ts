@@ -3,7 +3,7 @@ import { element } from './element.ts'
 import type { ShownAnswer } from './server.ts'
 
 // Long or seldom read on site: folded, and unfolded when printed.
-const folded = new Set(['How I read it', 'Taken as usual', 'Working', 'Where it comes from'])
+const folded = new Set(['How I read it', 'Working', 'Where it comes from'])
 
 /** Its questions are asked by the form, in the same words. */
 const asking = 'I need to know'
