@@ -340,6 +340,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
       const shown = Array.isArray(result) ? result.map(show).join('; ') : show(result as Quantity)
       steps.push({
         gives: name,
+        value: result,
         name: word?.label ?? spaced(name),
         formula: `${name} = ${entry.line.text}`,
         substituted: writeLine(entry.line, look, places.length),

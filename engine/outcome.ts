@@ -2,8 +2,9 @@
 import type { Quantity, Value } from './quantities/quantity.ts'
 
 export interface Step {
-  /** The word or local name it gives, and what that is called on the page. */
+  /** The word or local name it gives, what that is called on the page, and its value. */
   readonly gives: string
+  readonly value: Value
   readonly name: string
   /** The line as it is written in the calculation, which is what was evaluated. */
   readonly formula: string

@@ -60,11 +60,29 @@ export function callOf(worked: Worked, id: string, asked: readonly string[]): Ca
   }
 }
 
-/** Figures that the remarks of a call cite, beyond its inputs and results. */
-export const citedIn = (worked: Worked, id: string): Figure[] =>
-  worked.outcome.cited.map(({ label, value, role }, i) =>
-    figureOf({ ref: `${id}.cited${i + 1}`, word: { name: 'cited', label }, at: worked.at, value, role }),
+/** Figures of a call beyond its inputs and results: what the remarks cite, and what the working gives on the way. */
+export function besidesIn({ calculation, outcome, at, places }: Worked, id: string): Figure[] {
+  const cited = outcome.cited.map(({ label, value, role }, i) =>
+    figureOf({ ref: `${id}.cited${i + 1}`, word: { name: 'cited', label }, at, value, role }),
   )
+  const onTheWay = !outcome.ok
+    ? []
+    : outcome.steps
+        .filter((step) => !calculation.gives[step.gives])
+        .flatMap((step) =>
+          figuresOf(
+            {
+              ref: `${id}.${step.gives}`,
+              word: { name: step.gives, label: step.name },
+              at,
+              value: step.value,
+              role: 'result',
+            },
+            places,
+          ),
+        )
+  return [...cited, ...onTheWay]
+}
 
 export const problemAt = (problem: Problem, at: string): Call['problems'][number] => ({ ...problem, at })
 

@@ -11,7 +11,7 @@ import {
   type Worked,
 } from '../engine/index.ts'
 import type { Answer, Call, Figure } from './answer.ts'
-import { callOf, citedIn, wordNamed } from './calls.ts'
+import { callOf, besidesIn, wordNamed } from './calls.ts'
 import { figureOf } from './figures.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'
@@ -90,7 +90,7 @@ export function figuresIn(
   const all = [
     ...results.filter((it) => it.headline),
     ...results.filter((it) => !it.headline),
-    ...calls.flatMap((call, i) => citedIn(worked[i] as Worked, call.id)),
+    ...calls.flatMap((call, i) => besidesIn(worked[i] as Worked, call.id)),
     ...changed.flatMap((it) => [it.before, it.after]),
     ...readAs.map((it) => it.figure),
     ...calls.flatMap((call) => call.inputs),
@@ -128,7 +128,9 @@ export function questionsIn(
     // "4x4s, actual 3 1/2 in": the name says again what the size said.
     (it.section !== undefined &&
       held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
-  const loose = readings.filter((it) => !used(it))
+  // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
+  const isTurnOfPhrase = (it: Tagged): boolean => it.bare !== null && /^(one|two|a couple|a pair)\b/i.test(it.said)
+  const loose = readings.filter((it) => !used(it) && !isTurnOfPhrase(it))
   if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(
       `I did not use ${loose
@@ -136,7 +138,7 @@ export function questionsIn(
         .map((it) => `“${it.said}”`)
         .join(
           ', ',
-        )}${loose.length > mostNamed ? ` and ${loose.length - mostNamed} more` : ''}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, for instance “holes 10 in wide”.`,
+        )}${loose.length > mostNamed ? ` and ${loose.length - mostNamed} more` : ''}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
     )
   if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
     leftOver.push(

@@ -283,6 +283,9 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     if (message[hit.to]?.text === ':' && message[hit.to + 1]?.tag)
       return { ...hit, from: start, owner: hit.to + 1, behind: false }
     if (leads && message[hit.to]?.tag) return { ...hit, from: start, owner: hit.to, behind: false }
+    // "two 42 in gates": the number counts, the size measures.
+    if (one?.measured && two?.tag && !two.measured && vocabulary.get(hit.word)?.kind === 'count')
+      return { ...hit, from: start - 1, owner: start - 2, behind: true }
     if (one?.tag) return { ...hit, from: start, owner: start - 1, behind: true }
     if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')
       return { ...hit, from: start, owner: start - 2, behind: true }

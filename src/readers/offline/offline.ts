@@ -73,6 +73,7 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
     start: it.start,
     end: it.end,
     tag: it.tag,
+    measured: it.quantity !== null || it.section !== undefined,
   }))
   return [...words, ...quantities].sort((a, b) => a.start - b.start)
 }

@@ -7,6 +7,8 @@ export interface Token {
   readonly end: number
   /** The tag of the quantity it stands for; words have none. */
   readonly tag?: string
+  /** Whether that quantity is measured: a bare number may count what comes after it. */
+  readonly measured?: boolean
 }
 
 const spellings: Readonly<Record<string, string>> = {
