@@ -103,6 +103,8 @@ const alike: Readonly<Record<string, string>> = {
 export function normalForm(text: string): string {
   return (
     decoded(text)
+      // Roman numerals of one character would turn into letters.
+      .replace(/\p{Nl}/gu, '0')
       .normalize('NFKC')
       .replace(/\p{Cf}|[\ufe00-\ufe0f]|\u20e3|\u034f|\u115f|\u1160|\u3164/gu, '')
       .replace(/\r\n?/g, '\n')

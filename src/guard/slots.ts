@@ -22,7 +22,7 @@ const hedges =
     .map((it) => it.replace(/-/g, ' '))
 const exactOnly = ['only', 'just', 'exactly', 'precisely']
 const afterwards =
-  `more extra fewer less additional spare plus minus times or-so or-more or-less or-fewer ish give-or-take each apiece per and-a-half and-a-quarter and-a-bit and-then-some odd percent squared cubed doubled halved over`
+  `more extra fewer less additional spare plus minus times or-so or-more or-less or-fewer or-deeper or-wider or-longer or-shorter or-narrower or-better or-thereabouts more-or-less ish give-or-take each apiece per and-a-half and-a-quarter and-a-bit and-then-some odd percent squared cubed doubled halved over`
     .split(/\s+/)
     .map((it) => it.replace(/-/g, ' '))
 const joints = new Set([
@@ -62,6 +62,7 @@ const properties: Readonly<Record<string, string>> = {
   wide: 'width',
   diameter: 'width',
   across: 'width',
+  apart: 'gap',
   height: 'height',
   tall: 'height',
   high: 'height',
@@ -150,8 +151,16 @@ function beside(before: string, after: string, ref: Ref, say: (rule: string) => 
       .some((it) => it.text === 'minus' || it.text === 'plus')
   )
     say('R10-after')
-  if (afterwards.some((it) => tail.startsWith(`${it} `) || tail.startsWith(`${it}.`) || tail.startsWith(`${it},`)))
-    say('R10-after')
+  // The same after its noun or a comma: "{{bags}} bags each", "{{bags}}, give or take".
+  const behindNoun = tail
+    .replace(/^[,(]\s*/, '')
+    .replace(/^(\p{L}+)\s+/u, (whole, word: string) =>
+      countables.has(word) && word !== 'more' && word !== 'extra' && word !== 'less' ? '' : whole,
+    )
+  const isAfterwards = (text: string): boolean =>
+    afterwards.some((it) => text.startsWith(`${it} `) || text.startsWith(`${it}.`) || text.startsWith(`${it},`))
+  if (/^(?:\p{L}+ ){0,2}(?:or so|or thereabouts|give or take|more or less)\b/u.test(tail)) say('R10-after')
+  if (isAfterwards(tail) || (behindNoun !== tail && isAfterwards(behindNoun))) say('R10-after')
   const unit = /^([\p{L}]+)(?=[\s.,;:!?)]|$)/u.exec(tail)?.[1]
   if (
     unit &&
@@ -169,7 +178,7 @@ function beside(before: string, after: string, ref: Ref, say: (rule: string) => 
 
 function between(before: string, middle: string, say: (rule: string) => void): void {
   const words = folded(middle).replace(/[*_]/g, '').trim()
-  if (words === '' || (/^[^\p{L}]*$/u.test(words) && !/[,;.|:]/.test(words)) || joints.has(words)) say('R10-joined')
+  if ((/^[^\p{L}]*$/u.test(words) && !words.includes('|')) || joints.has(words)) say('R10-joined')
   else if (/^(?:to|by|per|plus|minus|times|or|x)\b/.test(words) && words.split(' ').length <= 2) say('R10-joined')
   else if (/\b(?:to|by|per|plus|minus|times|or)$/.test(words) && words.split(/\s+/).length <= 3) say('R10-joined')
   if (words === 'and' && /\bbetween\s*$/.test(folded(before))) say('R10-joined')

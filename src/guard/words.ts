@@ -22,7 +22,7 @@ const foreign =
   twee drie vijf zes zeven negen tien twaalf dertien veertien vijftien twintig dertig veertig vijftig honderd
   dwa dwie trzy cztery piec szesc siedem osiem dziewiec dziesiec jedenascie dwanascie trzynascie pietnascie dwadziescia trzydziesci piecdziesiat`)
 const times = set(
-  'overnight fortnight fortnightly daily weekly hourly monthly yearly annually annual biweekly noon midday midnight tomorrow decade decades century centuries semester weekend',
+  'overnight fortnight fortnightly daily weekly hourly monthly yearly annually annual biweekly noon midday midnight tomorrow decade decades century centuries',
 )
 
 /** Measure units in words: an article or a vague word before one is an amount. */
@@ -55,8 +55,8 @@ export const wordsOf = (text: string): Word[] =>
 
 const passes: readonly RegExp[] = [
   /\bdouble-check(?:s|ed|ing)?\b/g,
-  /\bhalf-lap(?:s|ped)?\b/g,
-  /\bquarter-sawn\b/g,
+  /\bhalf[- ]lap(?:s|ped)?\b/g,
+  /\bquarter[- ]?sawn\b/g,
   /\bquarter-round\b/g,
   /\bone of (?:the|these|those|them|your|my|our|its)\b/g,
   /\bat once\b/g,
