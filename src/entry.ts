@@ -12,6 +12,7 @@ import {
 } from '../engine/index.ts'
 import type { Answer, Call, Figure } from './answer.ts'
 import { callOf, besidesIn, wordNamed } from './calls.ts'
+import { whatCanBeAsked } from './declined.ts'
 import { figureOf } from './figures.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'
@@ -145,5 +146,13 @@ export function questionsIn(
       `I have noted ${held.map((it) => `the ${wordNamed(it.word).label}`).join(', ')}. What would you like to know?`,
     )
   }
+  if (
+    calls.length === 0 &&
+    asks.length === 0 &&
+    held.length === 0 &&
+    leftOver.length === 0 &&
+    request.declines.length === 0
+  )
+    leftOver.push(`I did not find a question in that. ${whatCanBeAsked()}`)
   return { asks, leftOver }
 }

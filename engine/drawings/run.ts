@@ -13,17 +13,18 @@ interface Post {
   readonly number: number
   readonly isGate: boolean
   readonly station: string
-  readonly inches: number
+  /** Exactly, in the table's own unit: only proportions are drawn. */
+  readonly place: number
 }
 
 export function runDrawing(seen: Seen): string | null {
   const table = seen.tables.find((it) => it.title === 'Post centres')
   if (!table) return null
-  const posts: Post[] = table.rows.map(([number, kind, station, inches]) => ({
+  const posts: Post[] = table.rows.map(([number, kind, station, place]) => ({
     number: Number(number),
     isGate: kind === 'gate post',
     station: String(station),
-    inches: Number(inches),
+    place: Number(place),
   }))
   const ends = seen.option('runEnds')
   const bay = seen.one('bayCentres')
@@ -70,9 +71,9 @@ function stripOf(
   ends: string | undefined,
 ): string[] {
   const [first, last] = [strip[0] as Post, strip.at(-1) as Post]
-  const length = Math.max(1, last.inches - first.inches)
+  const length = Math.max(1, last.place - first.place)
   const scale = (width - 2 * margin) / length
-  const x = (post: Post): number => margin + (post.inches - first.inches) * scale
+  const x = (post: Post): number => margin + (post.place - first.place) * scale
   const parts: string[] = []
   strip.forEach((post, i) => {
     const next = strip[i + 1]

@@ -227,6 +227,7 @@ interface Space {
 }
 type Tools = Parameters<typeof baysInRun.work>[1]
 
+const exactUnit = (system: 'imperial' | 'metric'): string => (system === 'metric' ? 'mm' : 'in')
 const bayUnit = (system: 'imperial' | 'metric'): string => (system === 'metric' ? 'mm' : 'ft')
 
 const repeat = (count: Quantity | undefined, length: Quantity | undefined, what: Space['what']): Space[] =>
@@ -252,7 +253,7 @@ function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
       { label: 'post', unit: '' },
       { label: 'kind', unit: '' },
       { label: 'from the start, by the tape', unit: '' },
-      { label: 'exactly, in inches', unit: 'in' },
+      { label: `exactly (${exactUnit(tools.system)})`, unit: exactUnit(tools.system) },
     ],
     rows: centres.map((centre, i) => {
       const besideGate =
@@ -264,7 +265,7 @@ function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
         i + 1,
         besideGate ? 'gate post' : 'post',
         show({ ...q, amount: roundTo(centre, exactMark(mark)) }),
-        numberIn(q, 'in'),
+        numberIn(q, exactUnit(tools.system)),
       ]
     }),
   })

@@ -185,7 +185,7 @@ function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
 function isSmallTalk(message: readonly Token[]): boolean {
   const words = message.filter((token) => /\p{L}/u.test(token.text)).map((token) => token.stem)
   if (words.length === 0 || words.length > 6) return false
-  return /^(hello|hi|hey|hiya|g'day|gday|howdy|morning|good morning|good afternoon|good evening|thank|thanks|cheer|cheers|ta|ok|okay|great|nice|bye|goodbye|help|what can you do|what do you do|who are you|how do you work|how does this work)\b/.test(
+  return /^(hello|hi|hey|hiya|g'day|gday|howdy|morning|good morning|good afternoon|good evening|thank|thanks|cheer|cheers|ta|ok|okay|yes|yep|no|nope|great|nice|bye|goodbye|help|what can you do|what do you do|who are you|how do you work|how does this work)\b/.test(
     words.join(' '),
   )
 }

@@ -266,6 +266,13 @@ describe('a model that does wrong', () => {
     expect(answer.asks.map((it) => it.word)).toContain('waterTest')
   })
 
+  it('hands over an empty request: the person is told, and nothing is made up', async () => {
+    const { answer } = await answerTo([request([], [])])
+    expect(answer.calls).toEqual([])
+    expect(answer.reply).toContain('I did not')
+    expect(answer.cautions.length).toBeGreaterThanOrEqual(3)
+  })
+
   it('cannot be reached: the answer comes all the same, and says so', async () => {
     server.use(
       http.post('http://model.test/v1/chat/completions', () =>
