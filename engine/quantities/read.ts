@@ -195,7 +195,7 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
   let at = unit.next
   const joint = tokens[at]
   if (joint?.text === '-' || joint?.text === ',' || lower(joint) === 'and') {
-    if (joint?.text === ',' && !unitAt(tokens, numberAt(tokens, at + 1, false)?.next ?? at, metric)) return null
+    if (joint?.text === ',' && !closesAfterInches(tokens, at + 1, metric)) return null
     at++
   }
   const whole = numberAt(tokens, at, false)
@@ -233,6 +233,19 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
           note: 'the number after the feet is read as inches',
         }
   return null
+}
+
+/** "7 feet, 10 inches" is one length; "fence 4 ft, 6 in of gravel" is two: after a comma the inches must end the phrase. */
+function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
+  const number = numberAt(tokens, at, false)
+  const unit = number && unitAt(tokens, number.next, metric)
+  const follower = unit && tokens[unit.next]
+  if (!unit) return false
+  return (
+    !follower ||
+    follower.sort === 'sign' ||
+    /^(wide|long|tall|high|deep|apart|clear|across|between)$/i.test(follower.text)
+  )
 }
 
 /** A yard of loose material is a cubic yard; a yard of anything else is three feet. */

@@ -34,7 +34,10 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
   const [small, large] = [dressedLumber[a], dressedLumber[b]]
   // "10 x 12 ft", "12 by 36 inches": a size with a unit is two lengths, not a name; "2x4x8" carries its length on.
   const unit = unitAt(tokens, second.next, false)
-  if (small && large && Number(b) <= 12 && (!unit || (unit.doubtful === true && unit.unit !== 'in')) && isStick(a, b)) {
+  // "a 4x4 in it": written together it is the stick, and "in" is only a small word.
+  const together = tokens[first.next]?.glued === true && tokens[first.next + 1]?.glued === true
+  const hasUnit = unit !== null && !(unit.doubtful === true && (unit.unit !== 'in' || together))
+  if (small && large && Number(b) <= 12 && !hasUnit && isStick(a, b)) {
     return {
       next: second.next,
       section: { name: `${a}x${b}`, thickness: quantity(small, 'in'), width: quantity(large, 'in'), nominal: true },

@@ -51,7 +51,7 @@ export const runLength = word<'length'>('runLength', {
       'perimeter',
       'wall',
     ],
-    sides: ['long', 'length', 'run', 'total', 'along', 'straight'],
+    sides: ['long', 'length', 'total', 'along', 'straight'],
     plainly: true,
   },
   possible: { above: '0 ft' },

@@ -20,6 +20,9 @@ export const gravel = word<'volume'>('gravel', {
     names: ['amount of gravel', 'volume of gravel'],
     things: ['gravel', 'stone', 'crushed stone', 'rock', 'pea gravel', 'ballast', 'shingle', 'drainage'],
     asks: [
+      'gravel for',
+      'stone for',
+      'gravel needed',
       'how much gravel',
       'how much stone',
       'how much crushed',

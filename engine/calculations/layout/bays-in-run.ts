@@ -83,7 +83,6 @@ export const baysInRun = calculation({
       )
     const gateCount = Math.round(toNumber(gates.amount))
     if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
-    if (has('gateOpening') && gateCount === 0) need('gates')
     if (!less(postWidth, widestBay))
       refuse(
         'widestBay',

@@ -56,7 +56,7 @@ export function bind(
   const pairs = heard.readings.flatMap((reading) =>
     pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, asksNow),
   )
-  pairs.push(...holesByTwo(heard, message, usable, places))
+  pairs.push(...holesByTwo(heard, message, usable, places, needed))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
 
   const byTag = groupedByTag(pairs)
@@ -185,14 +185,15 @@ function holesByTwo(
   message: readonly Token[],
   usable: readonly Owned[],
   places: readonly PlaceSaid[],
+  needed: ReadonlySet<string>,
 ): Bound[] {
   const pairs: Bound[] = []
   for (const [i, token] of message.entries()) {
     const [joint, second] = [message[i + 1], message[i + 2]]
     if (!token.tag || !second?.tag || !/^(x|by)$/.test(joint?.stem ?? '')) continue
-    const ofHoles = usable.some(
-      (hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.to >= i - 3,
-    )
+    const ofHoles =
+      (needed.has('holeDiameter') && needed.has('holeDepth')) ||
+      usable.some((hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.to >= i - 3)
     const [across, down] = [token, second].map((it) => heard.readings.find((reading) => reading.tag === it.tag))
     if (!ofHoles || !across || !down || !isLength(across) || !isLength(down)) continue
     const at = placeFor(vocabulary.get('holeDiameter') as Word, i, places, message)

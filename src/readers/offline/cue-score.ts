@@ -78,6 +78,19 @@ export function withoutInner(hits: readonly Hit[], message: readonly Token[]): H
   })
 }
 
+const dimensions = new Set(
+  'wide width deep depth long length tall high height thick thickness diameter across center o.c round'.split(' '),
+)
+
+/** "opening 93, …" is a size; "opening three times" is not: nothing that could be counted may follow. */
+const endsThere = (token: Token | undefined): boolean =>
+  token === undefined ||
+  token.tag !== undefined ||
+  !/^\p{L}/u.test(token.text) ||
+  phraseEnds.has(token.stem) ||
+  dimensions.has(token.stem) ||
+  /^(max|maximum|clear|most|or|wide|between)$/.test(token.stem)
+
 /** The cues within reach of one quantity: by word, and those that stand right behind it. */
 export interface Around {
   readonly byWord: ReadonlyMap<string, readonly Owned[]>
@@ -122,15 +135,19 @@ export function cueScore(
   // A count belongs to what is counted, and nothing else makes it one.
   if (reading.bare !== null && word.kind === 'count')
     return Math.max(best.thing, best.name) > weight.thing + 1 ? Math.max(best.thing, best.name * 0.8) : 0
-  // A bare number measures only where its side touches it ("holes 10 wide"), or, for a percentage, where the meter is named.
-  if (
-    reading.bare !== null &&
-    !(word.kind === 'percent'
-      ? best.name > 2
-      : word.kind === 'length' &&
-        (best.side > weight.side || best.name > weight.name || (best.thing > weight.thing && reading.bare.d !== 1n)))
-  )
-    return 0
+  // A bare number measures only where a dimension touches it ("holes 10 wide"), or its name leads up to it ("opening 93");
+  // a percentage, where the meter is named.
+  if (reading.bare !== null && word.kind !== 'percent') {
+    const dimension = touching.some(
+      (hit) => hit.word === word.name && hit.sort === 'side' && dimensions.has(message[hit.from]?.stem ?? ''),
+    )
+    const isWhole = reading.bare.d === 1n
+    const led = isWhole
+      ? best.name > weight.name && endsThere(message[spot + 1])
+      : best.name > weight.name || best.thing > weight.thing
+    if (word.kind !== 'length' || !(dimension || led)) return 0
+  }
+  if (reading.bare !== null && word.kind === 'percent' && best.name <= 2) return 0
   if (best.name < 1 && best.side < 1 && !plainly) return 0
   const spoken =
     best.name === 0 && best.thing === 0
@@ -226,6 +243,13 @@ const between = new Set([
   'keep',
 ])
 
+/** The quantity that a cue leads up to, with nothing but small words between. */
+function leadsTo(message: readonly Token[], from: number): number | null {
+  let at = from
+  while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
+  return message[at]?.tag ? at : null
+}
+
 /** "gap max 2 in board 5 1/2 in opening 93 in": names before sizes, all the way to the end. */
 function saysNamesFirst(hits: readonly Hit[], message: readonly Token[]): boolean {
   const last = message.findLastIndex((token) => token.tag !== undefined)
@@ -286,12 +310,14 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     // "two 42 in gates": the number counts, the size measures.
     if (one?.measured && two?.tag && !two.measured && vocabulary.get(hit.word)?.kind === 'count')
       return { ...hit, from: start - 1, owner: start - 2, behind: true }
-    if (one?.tag) return { ...hit, from: start, owner: start - 1, behind: true }
+    // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
+    const counts = vocabulary.get(hit.word)?.kind === 'count'
+    const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
+    if (one?.tag && !(isBareOfOther && leadsTo(message, hit.to) !== null))
+      return { ...hit, from: start, owner: start - 1, behind: true }
     if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')
       return { ...hit, from: start, owner: start - 2, behind: true }
-    let at = hit.to
-    while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
-    return { ...hit, from: start, owner: message[at]?.tag ? at : null, behind: false }
+    return { ...hit, from: start, owner: leadsTo(message, hit.to), behind: false }
   })
 }
 

@@ -165,7 +165,8 @@ function confirmsIn(message: readonly Token[], heard: Heard): string[] {
 
 /** Nothing was asked in so many words: the subject is the calculation that most of what was said belongs to, if one stands out. */
 function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
-  const words = new Set(told.map((it) => it.word))
+  const chosen = hits.filter((hit) => hit.sort === 'option').map((hit) => hit.word)
+  const words = new Set([...told.map((it) => it.word), ...(told.length > 0 ? chosen : [])])
   const named = new Set(hits.filter((hit) => isResult(hit.word) && hit.sort !== 'side').map((hit) => hit.word))
   const scored = catalogue
     .map((calc) => ({

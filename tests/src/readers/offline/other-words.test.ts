@@ -108,6 +108,38 @@ const cases: readonly Case[] = [
     'If the holes come out an inch wider, how many bags for 11 posts in 10 in holes 30 in deep with 6 in gravel, 60 lb bags?',
     { bagsIfWider: '29 bags' },
   ],
+  // 4 ft and 6 in are two lengths here: 24 − 6 = 18 against 24
+  [
+    'is my post deep enough, hole 24 in, fence 4 ft, 6 in gravel',
+    { embedment: '18 in', thirdOfWhole: '24 in', deepEnoughByRule: 'falls short of the one-third rule' },
+  ],
+  // 7 ft = 84; 84 − 14 × 3 1/2 = 35; / 15 = 2 1/3; nearest sixteenth 2 5/16
+  ["what's the gap if i use 14 pickets of 3 1/2 in a 7 foot opening", { gap: '2 1/3 in', tapeGap: '2 5/16 in' }],
+  // π/4 × 10² × 6 × 10 / 1728 = 2.727 ft³; × 1.15 = 3.136
+  ['gravel for 10 holes of 10 inches', { gravel: '3.136 ft³' }],
+  // 716 1/2 − 2 × 45 1/2 = 625 1/2; / 96 → 7 bays; 7 + 2 + 1
+  [
+    'Between two walls 60 ft apart, two 42 in gates, bays of at most 8 ft: how many posts?',
+    { posts: '10 posts', bays: '7 bays' },
+  ],
+  [
+    ['run 30 m, bays 2 m, gate 900 mm. posts?', 'make it two gates', 'no gates'],
+    { posts: '16 posts', bayCentres: '2,000 mm' },
+  ],
+  // five at 1.7508 and fourteen at (π/4 × 64 − 12.25) × 24 / 1728 = 0.52800: 16.146; / 0.6 = 26.9
+  [
+    '2 corner posts, 3 gate posts, 14 line posts. corner and gate holes are 12 in x 36 in, line holes are 8 in x 30 in. 6 in gravel all round. 80 lb bags. How many bags in total?',
+    { bags: '27 bags' },
+  ],
+  [
+    'I measured the opening three times: 93 in, 93 1/8 in, 93 in. Pickets 3 1/2 in, gap max 2 1/2 in. How many?',
+    { pickets: '16 pickets' },
+  ],
+  [
+    'what size post do i need for a 5 ft fence in an area with 48 in frost line',
+    { postLength: '9 ft', embedment: '48 in' },
+  ],
+  ['I want exactly 15 pickets in a 94 1/2 in opening, 3 1/2 in wide. what gap?', { tapeGap: '2 5/8 in' }],
 ]
 
 describe('the last answer of the talk', () => {
