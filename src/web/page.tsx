@@ -19,7 +19,7 @@ export const Page = () => (
       <script type="module" src="/web/page.js"></script>
     </head>
     <body>
-      <a class="skip" href="#text">
+      <a class="skip" id="skip" href="#text">
         Go to the question
       </a>
       <header class="cover">
@@ -57,7 +57,7 @@ export const Page = () => (
         <aside class="sheet" aria-labelledby="sheet-title" tabindex={0}>
           <h2 id="sheet-title">Job sheet</h2>
           <p id="sheet-empty">It fills as you decide things.</p>
-          <dl id="sheet" />
+          <div id="sheet" />
         </aside>
       </div>
       <form id="ask" class="ask" autocomplete="off" aria-label="Your question">
@@ -66,7 +66,12 @@ export const Page = () => (
           <textarea id="text" name="text" rows={2} maxlength={20000} required />
           <button type="submit">Ask</button>
         </div>
-        <p id="fault" role="alert" hidden />
+        <div id="fault" role="alert" hidden>
+          <p id="fault-text" />
+          <button type="button" id="again">
+            Try again
+          </button>
+        </div>
       </form>
       <noscript>
         <p>This page needs its script. Without it, ask in the terminal: npm run --silent ask -- "your question"</p>

@@ -11,19 +11,28 @@ export interface PageLine {
   readonly turns: number
 }
 
-/** What the server said no to, in its own words; or that it could not be reached. */
-export class Refused extends Error {}
+/** What the server said no to, in its own words; or that it could not be reached. `passing`: asking again may help. */
+export class Refused extends Error {
+  constructor(
+    message: string,
+    readonly passing: boolean,
+  ) {
+    super(message)
+  }
+}
+class Unreachable extends Refused {
+  constructor() {
+    super('The server cannot be reached. Is it still running? What you wrote is kept here.', true)
+  }
+}
 
 async function ask(path: string, init: RequestInit = {}): Promise<Response> {
-  let response: Response
-  try {
-    response = await fetch(path, init)
-  } catch {
-    throw new Refused('The server cannot be reached. Is it still running? What you wrote is kept here.')
-  }
+  const response = await fetch(path, init).catch(() => {
+    throw new Unreachable()
+  })
   if (response.ok) return response
   const body = (await response.json().catch(() => null)) as { error?: { message?: string } } | null
-  throw new Refused(body?.error?.message ?? `The server answered ${response.status}.`)
+  throw new Refused(body?.error?.message ?? `The server answered ${response.status}.`, response.status >= 500)
 }
 
 const post = (body: unknown, headers: Record<string, string> = {}): RequestInit => ({
@@ -43,6 +52,8 @@ export const remove = async (id: string): Promise<void> =>
   void (await ask(`/api/conversations/${id}`, { method: 'DELETE' }))
 
 const mostTries = 4
+// The server says that it is still there every 15 s. When it has not for so long, the line is dead though nobody closed it.
+const longestSilence = 45_000
 
 /** Asks, and tells each piece as it comes. A stream that is cut is taken up again where it stopped, under the same key. */
 export async function askTurn(
@@ -51,27 +62,48 @@ export async function askTurn(
   key: string,
   hear: (event: string, data: unknown) => void,
 ): Promise<ShownAnswer> {
-  let last = -1
+  let last: number | null = null
   for (let attempt = 1; ; attempt++) {
+    let heard = 0
     try {
-      const headers: Record<string, string> = {
-        accept: 'text/event-stream',
-        'idempotency-key': key,
-        ...(last >= 0 ? { 'last-event-id': String(last) } : {}),
-      }
-      const response = await ask(`/api/conversations/${id}/turns`, post({ text }, headers))
-      for await (const event of eventsIn(response)) {
+      for await (const event of turnEvents(id, text, key, last)) {
+        heard++
         if (event.id !== null) last = event.id
-        if (event.name === 'error') throw new Refused((event.data as { error: { message: string } }).error.message)
+        if (event.name === 'error') {
+          const { error } = event.data as { error: { code: string; message: string } }
+          throw new Refused(error.message, error.code === 'fault')
+        }
         hear(event.name, event.data)
         if (event.name === 'answer') return event.data as ShownAnswer
       }
     } catch (fault) {
-      if (fault instanceof Refused && (attempt >= mostTries || !/cannot be reached/.test(fault.message))) throw fault
+      if (fault instanceof Refused && (attempt >= mostTries || !(fault instanceof Unreachable))) throw fault
     }
-    if (attempt >= mostTries) throw new Refused('The line to the server was cut. What you wrote is kept here.')
+    if (attempt >= mostTries) throw new Refused('The line to the server was cut. What you wrote is kept here.', true)
+    // Nothing came after the last piece: the turn may have been begun anew with fewer pieces. Take it from the start.
+    if (heard === 0) last = null
     hear('again', attempt)
     await new Promise((resolve) => setTimeout(resolve, 300 * attempt))
+  }
+}
+
+async function* turnEvents(id: string, text: string, key: string, last: number | null): AsyncGenerator<Piece> {
+  const headers: Record<string, string> = {
+    accept: 'text/event-stream',
+    'idempotency-key': key,
+    ...(last === null ? {} : { 'last-event-id': String(last) }),
+  }
+  const line = new AbortController()
+  let silence = setTimeout(() => line.abort(), longestSilence)
+  try {
+    const init = { ...post({ text }, headers), signal: line.signal }
+    const response = await ask(`/api/conversations/${id}/turns`, init)
+    yield* eventsIn(response, () => {
+      clearTimeout(silence)
+      silence = setTimeout(() => line.abort(), longestSilence)
+    })
+  } finally {
+    clearTimeout(silence)
   }
 }
 
@@ -81,13 +113,14 @@ interface Piece {
   readonly data: unknown
 }
 
-async function* eventsIn(response: Response): AsyncGenerator<Piece> {
+async function* eventsIn(response: Response, somethingCame: () => void): AsyncGenerator<Piece> {
   const reader = response.body?.pipeThrough(new TextDecoderStream()).getReader()
   if (!reader) return
   let rest = ''
   while (true) {
     const { done, value } = await reader.read()
     if (done) return
+    somethingCame()
     rest += value
     const blocks = rest.split('\n\n')
     rest = blocks.pop() ?? ''

@@ -1,6 +1,7 @@
-// This file is about the job sheet: what is known, and who said it.
+// This file is about the job sheet: what is known, where it holds, and who said it.
 import type { SheetLine } from '../../sheet.ts'
 import { element, found } from './element.ts'
+import { placeInWords } from './places.ts'
 
 const whose: Record<SheetLine['from'], string> = {
   said: 'you said',
@@ -11,20 +12,22 @@ const whose: Record<SheetLine['from'], string> = {
 
 export function showSheet(lines: readonly SheetLine[]): void {
   found('sheet-empty').hidden = lines.length > 0
+  const places = [...new Set(lines.map((it) => it.at))]
   found('sheet').replaceChildren(
-    ...lines.map((line) =>
-      element(
-        'div',
-        { class: `line ${line.from}` },
-        element(
-          'dt',
-          {},
-          line.at === 'yard'
-            ? line.label
-            : `${line.label} (${line.at.replace(/-posts/g, '').replace(/\+/g, ' and ')} posts)`,
-        ),
-        element('dd', {}, line.text, ' ', element('span', { class: 'whose' }, whose[line.from])),
-      ),
-    ),
+    ...places.flatMap((at) => {
+      const place = placeInWords(at)
+      const rows = lines.filter((it) => it.at === at).map(rowOf)
+      return [place ? element('h3', {}, `For the ${place}`) : null, element('dl', {}, ...rows)].filter(
+        (it) => it !== null,
+      )
+    }),
   )
 }
+
+const rowOf = (line: SheetLine): HTMLElement =>
+  element(
+    'div',
+    { class: `line ${line.from}` },
+    element('dt', {}, line.label),
+    element('dd', {}, line.text, ' ', element('span', { class: 'whose' }, whose[line.from])),
+  )
