@@ -39,6 +39,18 @@ export async function become(program) {
   await import(new URL(`../dist/${program}.mjs`, import.meta.url).href)
 }
 
+/** Installs, then runs a source of the tests as it stands: a report needs no build. */
+export async function runSource(path) {
+  try {
+    await prepareInstall()
+  } catch (fault) {
+    end(fault)
+  }
+  const tsx = inRoot('node_modules', 'tsx', 'dist', 'cli.mjs')
+  const child = spawn(process.execPath, [tsx, inRoot(path), ...process.argv.slice(2)], { cwd: root, stdio: 'inherit' })
+  process.exitCode = await ended(child)
+}
+
 /** What went wrong in getting ready, in words for whoever typed the command. */
 class Unready extends Error {}
 

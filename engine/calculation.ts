@@ -3,7 +3,16 @@ import type { CautionCode } from './cautions/caution.ts'
 import { type Amounts, dimensionOfLine, type Line, readLine, sameDimension, workLine, writeLine } from './formula.ts'
 import type { Cited, Given, Outcome, Problem, Source, Step, Table } from './outcome.ts'
 import { isExact } from './quantities/amount.ts'
-import { equal, isList, isQuantity, less, type Quantity, type System, type Value } from './quantities/quantity.ts'
+import {
+  equal,
+  isList,
+  isQuantity,
+  less,
+  quantity,
+  type Quantity,
+  type System,
+  type Value,
+} from './quantities/quantity.ts'
 import { readOne } from './quantities/read.ts'
 import { show } from './quantities/show.ts'
 import { type Dimension, dimensionOf, type Kind, unitNamed } from './quantities/units.ts'
@@ -25,7 +34,7 @@ export interface Tools<N extends Words> {
   /** Whether a line has been worked, or a value put. */
   worked(name: string): boolean
   /** Gives a local name its value where no line can, for instance where a choice decides between two lines. */
-  put(name: string, value: Quantity): Quantity
+  put<V extends Quantity | readonly Quantity[]>(name: string, value: V): V
   /** Gives a value that no line can: a verdict, or what a search or a table found. */
   tell(name: string, value: Value): void
   /** Stops here and asks: the working found that it cannot do without this word after all. */
@@ -69,7 +78,7 @@ export interface Declared<N extends Words> {
   readonly together?: Readonly<Record<string, readonly string[]>>
   /** Its results may stand in for what another calculation needs and nobody said. */
   readonly joins?: true
-  /** Kinds of local names that `put` gives a value. */
+  /** Kinds of local names: those that `put` gives a value, and of lines whose kind their dimension leaves open (an angle, not a number). */
   readonly locals?: Readonly<Record<string, Kind>>
   /** Each line: its arithmetic, and the reason as it would be said aloud. A name that is no word is local to the file. */
   readonly lines: Readonly<Record<string, readonly [formula: string, because: string]>>
@@ -121,7 +130,8 @@ export function calculation<N extends Words>(declared: Declared<N>): Calculation
     const dimension = dimensionOfWord(word)
     if (dimension) dimensions.set(word.name, dimension)
   }
-  for (const [name, kind] of Object.entries(declared.locals ?? {})) dimensions.set(name, dimensionOf[kind])
+  for (const [name, kind] of Object.entries(declared.locals ?? {}))
+    if (!declared.lines[name]) dimensions.set(name, dimensionOf[kind])
   const lines = new Map<string, { line: Line; because: string; dimension: Dimension }>()
   for (const [name, [text, because]] of Object.entries(declared.lines)) {
     const line = readLine(text)
@@ -130,6 +140,9 @@ export function calculation<N extends Words>(declared: Declared<N>): Calculation
     const promised = word && dimensionOfWord(word)
     if (promised && !sameDimension(promised, dimension))
       throw new Error(`${declared.name}: line “${name}” does not give a ${word.kind}`)
+    const local = declared.locals?.[name]
+    if (local && !sameDimension(dimensionOf[local], dimension))
+      throw new Error(`${declared.name}: line “${name}” does not give a ${local}`)
     dimensions.set(name, dimension)
     lines.set(name, { line, because, dimension })
   }
@@ -166,6 +179,10 @@ const baseUnit: Record<Kind, Record<System, string>> = {
   count: { imperial: 'ratio', metric: 'ratio' },
   number: { imperial: 'ratio', metric: 'ratio' },
   money: { imperial: 'USD', metric: 'USD' },
+  force: { imperial: 'lbf', metric: 'N' },
+  moment: { imperial: 'lbf-ft', metric: 'N-m' },
+  lineWeight: { imperial: 'lb/ft', metric: 'kg/m' },
+  date: { imperial: 'date', metric: 'date' },
 }
 
 const kinds = Object.keys(dimensionOf) as Kind[]
@@ -186,14 +203,33 @@ function usualValue(word: Word, usual: Usual | undefined, system: System): Value
   return read
 }
 
-/** Reads one value of a word as people write it, or undefined. A bare number takes the unit of the word. */
+/** Reads one value of a word as people write it, or undefined. A bare number takes the unit of the word; in a list, that of the next one that has a unit. */
 export function parseValue(word: Word, text: string, system: System): Value | undefined {
+  if (word.list) return parseList(word, text, system)
   if (word.kind === 'choice') return word.options?.[text] ? text : undefined
   const reading = readOne(text, { system })
   if (!reading) return undefined
   const { section } = reading
   if (section && word.kind === 'length') return section.width
   return fitted(word, reading.quantity, reading.bare, system)
+}
+
+/** `60, 40, 59.7 and 39.8 ft`: the values of a list, between commas, semicolons, line ends or “and”. */
+function parseList(word: Word, text: string, system: System): readonly Quantity[] | undefined {
+  const spaced = text.trim().split(/\s*(?:;|\n|,(?=\s)|\band\b|&)\s*/)
+  const items = (spaced.length === 1 && !/\s/.test(text.trim()) ? text.trim().split(',') : spaced).filter(
+    (it) => it !== '',
+  )
+  const readings = items.map((it) => readOne(it, { system }))
+  const united = readings.map((it) => it?.quantity?.unit)
+  const values = readings.map((reading, i) => {
+    if (!reading) return undefined
+    const unit = united.slice(i).find((it) => it) ?? united.findLast((it) => it)
+    return reading.bare !== null && unit && word.kind !== 'count'
+      ? fitted(word, quantity(reading.bare, unit), null, system)
+      : fitted(word, reading.quantity, reading.bare, system)
+  })
+  return values.length > 0 && values.every((it) => it !== undefined) ? values : undefined
 }
 
 /** A quantity, or a bare number, as a value of that word; undefined when the kinds do not fit. */
@@ -330,7 +366,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
           }),
       )
       const word = calc.gives[name]
-      const kind = word ? (word.kind as Kind) : kindOf(entry.dimension)
+      const kind = word ? (word.kind as Kind) : (calc.locals?.[name] ?? kindOf(entry.dimension))
       const unit = word ? unitFor(word, system) : baseUnit[kind][system]
       const asQuantity = (amount: Quantity['amount']): Quantity => ({ kind, amount, unit })
       const result: Quantity | readonly Quantity[] = Array.isArray(worked)
@@ -343,7 +379,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
         value: result,
         name: word?.label ?? spaced(name),
         formula: `${name} = ${entry.line.text}`,
-        substituted: writeLine(entry.line, look, places.length),
+        substituted: writeLine(entry.line, look),
         result: shown,
         because: entry.because,
       })

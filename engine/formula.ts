@@ -8,6 +8,7 @@ import {
   compare,
   exact,
   floor,
+  isExact,
   negative,
   over,
   power,
@@ -44,6 +45,12 @@ const calls: Record<string, number> = {
   sin: 1,
   cos: 1,
   tan: 1,
+  asin: 1,
+  acos: 1,
+  atan: 1,
+  sinh: 1,
+  cosh: 1,
+  weight: 1,
   fahrenheit: 1,
 }
 
@@ -124,7 +131,7 @@ export function readLine(text: string): Line {
   return { text, names, node }
 }
 
-const parts = ['length', 'mass', 'heat', 'time', 'money'] as const
+const parts = ['length', 'mass', 'heat', 'time', 'money', 'force'] as const
 const combine = (a: Dimension, b: Dimension, sign: 1 | -1): Dimension =>
   Object.fromEntries(parts.map((part) => [part, a[part] + sign * b[part]])) as unknown as Dimension
 export const sameDimension = (a: Dimension, b: Dimension): boolean => parts.every((part) => a[part] === b[part])
@@ -177,7 +184,15 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
           case 'sin':
           case 'cos':
           case 'tan':
+          case 'asin':
+          case 'acos':
+          case 'atan':
+          case 'sinh':
+          case 'cosh':
             return same(first, plain, 'take as a number')
+          case 'weight':
+            same(first, dimensionOf.mass, 'weigh')
+            return dimensionOf.force
           case 'fahrenheit':
             same(first, dimensionOf.temperature, 'take as a temperature')
             return plain
@@ -259,6 +274,19 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
             return spread(inputs, (a) =>
               through(a, (x) => Math.tan(x * degrees), degrees / Math.cos(toNumber(a) * degrees) ** 2),
             )
+          // Angles are in degrees. Near ±1 an arc's slope runs away, so its error is that of the two ends.
+          case 'asin':
+            return spread(inputs, (a) => between(a, (x) => Math.asin(x) / degrees))
+          case 'acos':
+            return spread(inputs, (a) => between(a, (x) => Math.acos(x) / degrees))
+          case 'atan':
+            return spread(inputs, (a) => through(a, (x) => Math.atan(x) / degrees, 1 / degrees))
+          case 'sinh':
+            return spread(inputs, (a) => through(a, Math.sinh, Math.cosh(toNumber(a))))
+          case 'cosh':
+            return spread(inputs, (a) => through(a, Math.cosh, Math.sinh(Math.abs(toNumber(a)))))
+          case 'weight':
+            return inputs[0] as Amounts // a pound weighs a pound-force, at standard gravity
           case 'fahrenheit':
             return spread(inputs, (a) => about(toNumber(a))) // kept in °F; used only in published fits, which are not exact
           default:
@@ -272,18 +300,41 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
   return visit(line.node)
 }
 
+/** A function of one argument between −1 and 1, with the spread of its ends as its error. */
+function between(a: Amount, f: (x: number) => number): Amount {
+  const [x, error] = [toNumber(a), isExact(a) ? 0 : a.error]
+  const held = (it: number): number => Math.max(-1, Math.min(1, it))
+  if (Math.abs(x) - error > 1) throw new RangeError(`${x} has no angle: it lies outside −1 to 1`)
+  const value = f(held(x))
+  return about(
+    value,
+    Math.max(Math.abs(f(held(x + error)) - value), Math.abs(f(held(x - error)) - value)) + Math.abs(value) * 2 ** -50,
+  )
+}
+
 const raised: Record<number, string> = { 2: '²', 3: '³' }
 const spoken: Record<string, string> = {
   ceil: 'round up',
   floor: 'round down',
   round: 'to the nearest mark',
   fahrenheit: '',
+  weight: '',
+  asin: 'angle whose sine is',
+  acos: 'angle whose cosine is',
+  atan: 'angle whose tangent is',
 }
 const strength = (node: Node): number =>
   node.is === 'pair' ? (node.operator === '+' || node.operator === '-' ? 1 : 2) : node.is === 'negative' ? 1 : 3
 
-/** The line with the quantities in place of their names. `rows` is how many places a list holds. */
-export function writeLine(line: Line, value: (name: string) => Quantity | readonly Quantity[], rows: number): string {
+/** The line with the quantities in place of their names; a list writes it once for each of its values. */
+export function writeLine(line: Line, value: (name: string) => Quantity | readonly Quantity[]): string {
+  const rows = Math.max(
+    1,
+    ...line.names.map((name) => {
+      const found = value(name)
+      return Array.isArray(found) ? found.length : 1
+    }),
+  )
   const visit = (node: Node, row: number): string => {
     const inBrackets = (inner: Node, least: number): string =>
       strength(inner) < least ? `(${visit(inner, row)})` : visit(inner, row)

@@ -21,6 +21,7 @@ export {
 export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './job/places.ts'
 export { type Worked, work } from './job/work.ts'
 export type { Given, Problem, Role } from './outcome.ts'
+export { isoDate } from './quantities/calendar.ts'
 export { isExact, toNumber } from './quantities/amount.ts'
 export {
   amountIn,

@@ -3,6 +3,7 @@ import {
   calculationNamed,
   catalogue,
   type Given,
+  isList,
   isQuantity,
   parseValue,
   type Problem,
@@ -50,7 +51,9 @@ function schemaOf(word: Word, usual: string | undefined): JsonSchema {
   const description = `${word.label}. ${word.measure}${usual ? ` Usually ${usual}.` : ''}`
   return word.kind === 'choice'
     ? { type: 'string', enum: Object.keys(word.options ?? {}), description }
-    : { type: ['string', 'number'], description }
+    : word.list
+      ? { type: 'array', items: { type: ['string', 'number'] }, minItems: 1, description }
+      : { type: ['string', 'number'], description }
 }
 
 /** Runs one calculation on inputs as people write them ("93 in", "11", 11). Undefined when there is no such calculation. */
@@ -71,8 +74,8 @@ export function runCalculation(name: string, inputs: Readonly<Record<string, unk
       continue
     }
     if (input === null || input === undefined) continue
-    const value =
-      typeof input === 'string' || typeof input === 'number' ? parseValue(word, String(input), system) : undefined
+    const text = textOf(input)
+    const value = text === undefined ? undefined : parseValue(word, text, system)
     if (value === undefined)
       problems.push({
         code: 'unreadable',
@@ -89,12 +92,22 @@ export function runCalculation(name: string, inputs: Readonly<Record<string, unk
   return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', calc.headlines)
 }
 
+/** One value as text; a list with semicolons between its values, which no quantity holds. */
+const textOf = (input: unknown): string | undefined =>
+  typeof input === 'string' || typeof input === 'number'
+    ? String(input)
+    : Array.isArray(input) && input.every((it) => typeof it === 'string' || typeof it === 'number')
+      ? input.join('; ')
+      : undefined
+
 /** Metric when any input is written in a metric unit. */
 function systemIn(inputs: Readonly<Record<string, unknown>>): System {
   for (const [key, input] of Object.entries(inputs)) {
     const word = vocabulary.get(key)
-    const value = word && typeof input === 'string' ? parseValue(word, input, 'imperial') : undefined
-    if (isQuantity(value) && unitNamed(value.unit).system === 'metric') return 'metric'
+    const text = textOf(input)
+    const value = word && text !== undefined ? parseValue(word, text, 'imperial') : undefined
+    const first = isList(value) ? value[0] : value
+    if (isQuantity(first) && unitNamed(first.unit).system === 'metric') return 'metric'
   }
   return 'imperial'
 }

@@ -130,7 +130,9 @@ export function questionsIn(
     (it.section !== undefined &&
       held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
   // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
-  const isTurnOfPhrase = (it: Tagged): boolean => it.bare !== null && /^(one|two|a couple|a pair)\b/i.test(it.said)
+  // A date tells when, and few questions hang on it.
+  const isTurnOfPhrase = (it: Tagged): boolean =>
+    it.quantity?.kind === 'date' || (it.bare !== null && /^(one|two|a couple|a pair)\b/i.test(it.said))
   const loose = readings.filter((it) => !used(it) && !isTurnOfPhrase(it))
   if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(

@@ -3,6 +3,7 @@ import {
   exactText,
   type Firmness,
   isExact,
+  isoDate,
   isList,
   isQuantity,
   numberIn,
@@ -25,16 +26,16 @@ export interface FigureOf {
   readonly firmness?: Firmness
 }
 
-/** One figure; for a list, the figure of the first place (use `figuresOf` for all). */
+/** One figure; for a list, the figure of its first value with the text of all (use `figuresOf` for one of each). */
 export function figureOf(it: FigureOf): Figure {
   const { ref, word, at, value, role, headline = false } = it
   const base = { ref, word: word.name, at, label: word.label, role, headline }
-  if (isList(value)) return figureOf({ ...it, value: value[0] as Quantity })
+  if (isList(value)) return { ...figureOf({ ...it, value: value[0] as Quantity }), text: value.map(show).join('; ') }
   if (isQuantity(value)) {
     const exact = exactText(value)
     return {
       ...base,
-      value: numberIn(value, value.unit),
+      value: value.kind === 'date' ? isoDate(value) : numberIn(value, value.unit),
       unit: value.unit,
       text: show(value),
       kind: kindOf(value, it),
@@ -52,8 +53,11 @@ export const verdictText = (word: Pick<Word, 'says'>, value: boolean | null): st
 /** A figure for each place of a list. */
 export function figuresOf(it: FigureOf, places: readonly string[]): Figure[] {
   if (!isList(it.value)) return [figureOf(it)]
+  const byPlace = places.length === it.value.length && places.length > 1
   return it.value.map((value, i) =>
-    figureOf({ ...it, value, at: places[i] ?? it.at, ref: `${it.ref}@${places[i] ?? i}` }),
+    byPlace
+      ? figureOf({ ...it, value, at: places[i] as string, ref: `${it.ref}@${places[i]}` })
+      : figureOf({ ...it, value, ref: `${it.ref}@${i + 1}` }),
   )
 }
 

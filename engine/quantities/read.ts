@@ -1,6 +1,6 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
-import { isDateOrTime } from './dates.ts'
+import { dateAt, isDateOrTime } from './dates.ts'
 import { firmnessOf } from './firmness.ts'
 import type { Found, Habits } from './found.ts'
 import { moneyAt } from './money.ts'
@@ -101,6 +101,8 @@ const skipName = (tokens: readonly Scanned[], at: number): number => {
 
 function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metric: boolean): Found | null {
   const token = tokens[at] as Scanned
+  const date = dateAt(tokens, at)
+  if (date) return date
   if (isDateOrTime(tokens, at)) return null
   const section = sectionAt(tokens, at)
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }

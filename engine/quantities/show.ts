@@ -1,5 +1,6 @@
 // This file is about showing quantities: in what people can measure, and so that reading it again gives the same quantity.
 import Fraction from 'fraction.js'
+import { showDate } from './calendar.ts'
 import { type Amount, exact, isExact, toNumber } from './amount.ts'
 import { amountIn, type Quantity } from './quantity.ts'
 import { unitNamed } from './units.ts'
@@ -81,6 +82,7 @@ const wordUnits: Readonly<Record<string, string>> = {
 export function show(q: Quantity): string {
   const amount = amountIn(q, q.unit)
   const unit = unitNamed(q.unit)
+  if (q.kind === 'date') return showDate(q)
   if (q.kind === 'count') return counted(amount, q.unit)
   const word = wordUnits[q.unit]
   if (word) return counted(amount, word)

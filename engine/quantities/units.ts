@@ -17,6 +17,10 @@ export type Kind =
   | 'count'
   | 'number'
   | 'money'
+  | 'force'
+  | 'moment'
+  | 'lineWeight'
+  | 'date'
 
 /** Powers of the things that are measured for themselves. Lines of arithmetic are checked with these. */
 export interface Dimension {
@@ -25,6 +29,7 @@ export interface Dimension {
   readonly heat: number
   readonly time: number
   readonly money: number
+  readonly force: number
 }
 
 const dimension = (part: Partial<Dimension> = {}): Dimension => ({
@@ -33,6 +38,7 @@ const dimension = (part: Partial<Dimension> = {}): Dimension => ({
   heat: 0,
   time: 0,
   money: 0,
+  force: 0,
   ...part,
 })
 
@@ -51,9 +57,13 @@ export const dimensionOf: Record<Kind, Dimension> = {
   count: dimension(),
   number: dimension(),
   money: dimension({ money: 1 }),
+  force: dimension({ force: 1 }), // for itself, since nobody here reckons in pounds times inches a day squared
+  moment: dimension({ force: 1, length: 1 }),
+  lineWeight: dimension({ mass: 1, length: -1 }),
+  date: dimension({ time: 1 }), // days since the first of January 1970
 }
 
-/** One unit. Base units: inch, pound, °F, day, one (so 1 % is 1/100), radian for angles. */
+/** One unit. Base units: inch, pound, pound-force, °F, day, one (so 1 % is 1/100), degree for angles. */
 export interface Unit {
   readonly name: string
   readonly kind: Kind
@@ -69,6 +79,7 @@ export interface Unit {
 const f = (value: number | string): Fraction => new Fraction(value)
 const inch = { mm: f('5/127'), m: f('5000/127') } // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
 const kilogram = f(1).div(f('0.45359237')) // in pounds, exactly, same agreement
+const newton = kilogram.div(f('9.80665')) // in pounds-force, exactly: standard gravity (CGPM 1901; NIST SP 811, appendix B)
 const gallon = f(231) // US gallon, cubic inches, exactly (NIST Handbook 44, appendix C)
 const litre = inch.mm.pow(3)!.mul(1_000_000)
 const year = f('365.25') // mean year in days; a month is a twelfth of it
@@ -97,6 +108,13 @@ const list: Unit[] = [
   { name: 'tonne', kind: 'mass', size: kilogram.mul(1000), sign: 'tonne', system: 'metric' },
   { name: 'lb/ft3', kind: 'density', size: f('1/1728'), sign: 'lb/ft³', system: 'imperial' },
   { name: 'kg/m3', kind: 'density', size: kilogram.div(litre.mul(1000)), sign: 'kg/m³', system: 'metric' },
+  { name: 'lb/ft', kind: 'lineWeight', size: f('1/12'), sign: 'lb/ft', system: 'imperial' },
+  { name: 'kg/m', kind: 'lineWeight', size: kilogram.div(inch.m), sign: 'kg/m', system: 'metric' },
+  { name: 'lbf', kind: 'force', size: f(1), sign: 'lbf', system: 'imperial' },
+  { name: 'N', kind: 'force', size: newton, sign: 'N', system: 'metric' },
+  { name: 'kN', kind: 'force', size: newton.mul(1000), sign: 'kN', system: 'metric' },
+  { name: 'lbf-ft', kind: 'moment', size: f(12), sign: 'lbf-ft', system: 'imperial' },
+  { name: 'N-m', kind: 'moment', size: newton.mul(inch.m), sign: 'N-m', system: 'metric' },
   { name: 'ft2/gal', kind: 'coverage', size: f(144).div(gallon), sign: 'ft²/gal', system: 'imperial' },
   { name: 'm2/L', kind: 'coverage', size: inch.m.pow(2)!.div(litre), sign: 'm²/L', system: 'metric' },
   { name: 'F', kind: 'temperature', size: f(1), zero: f(0), sign: '°F', system: 'imperial' },
@@ -109,6 +127,7 @@ const list: Unit[] = [
   { name: 'week', kind: 'duration', size: f(7), sign: 'week' },
   { name: 'month', kind: 'duration', size: year.div(12), sign: 'month' },
   { name: 'year', kind: 'duration', size: year, sign: 'year' },
+  { name: 'date', kind: 'date', size: f(1), sign: '' },
   { name: 'percent', kind: 'percent', size: f('1/100'), sign: '%' },
   { name: 'deg', kind: 'angle', size: f(1), sign: '°' }, // kept in degrees, since degrees are what people say
   { name: 'ratio', kind: 'number', size: f(1), sign: '' },

@@ -48,6 +48,8 @@ export interface Word<K extends WordKind = WordKind> {
   /** Outside these it is asked about before it is worked. Source: common practice, no source, unless the word's file says else. */
   readonly plausible?: { readonly from: string; readonly to: string }
   readonly whole?: boolean
+  /** True when it holds several values in order: the sides of a yard, the readings along a string. A calculation takes them with `rows`. */
+  readonly list?: boolean
   /** Choices: each option, what it is called on the page and what people call it. */
   readonly options?: Readonly<Record<string, { readonly label: string; readonly called: readonly string[] }>>
   /** Verdicts: the words for yes, no and cannot say. */

@@ -18,7 +18,7 @@ function runExample(calc: Calculation, example: Example) {
   for (const [name, text] of Object.entries(example.given)) {
     const word = calc.needs[name]
     if (!word) throw new Error(`${calc.name} has no input ${name}`)
-    const value = parseValue(word, String(text), system)
+    const value = parseValue(word, typeof text === 'string' ? text : text.join('; '), system)
     if (value === undefined) throw new Error(`${calc.name}: “${text}” does not read as ${name}`)
     told.set(name, { value, role: 'said' })
   }

@@ -90,7 +90,7 @@ describe('a line of arithmetic', () => {
 
   it('is written with the numbers in, brackets where they are needed', () => {
     const said = { width: quantity('3 1/2', 'in'), gap: quantity('1/2', 'in'), pickets: quantity(12, 'picket') }
-    const write = (text: string): string => writeLine(readLine(text), (name) => said[name as keyof typeof said], 1)
+    const write = (text: string): string => writeLine(readLine(text), (name) => said[name as keyof typeof said])
     expect(write('(width + gap) * pickets')).toBe('(3 1/2 in + 1/2 in) × 12')
     expect(write('width - (gap - width)')).toBe('3 1/2 in − (1/2 in − 3 1/2 in)')
     expect(write('width ^ 2 / 4')).toBe('(3 1/2 in)² / 4')
@@ -109,6 +109,6 @@ describe('a line of arithmetic', () => {
       ),
     ).toBe(22)
     const shown = { a: [quantity(4, 'post'), quantity(7, 'post')], b: quantity('1.5', 'ft3') }
-    expect(writeLine(line, (name) => shown[name as 'a' | 'b'], 2)).toBe('4 × 1.5 ft³ + 7 × 1.5 ft³')
+    expect(writeLine(line, (name) => shown[name as 'a' | 'b'])).toBe('4 × 1.5 ft³ + 7 × 1.5 ft³')
   })
 })

@@ -36,8 +36,8 @@ export function runNamed(
       return value
     }
     const value =
-      typeof text === 'string'
-        ? read(text)
+      typeof text === 'string' || word.list
+        ? read(typeof text === 'string' ? text : text.join('; '))
         : text.map((it) => {
             const q = read(it)
             if (!isQuantity(q)) throw new Error('a list holds quantities')

@@ -294,7 +294,7 @@ describe('in a sentence', () => {
     '#8 screws',
     'the 2nd post',
     'the 3rd one',
-    'on 2026-11-25',
+    'in November 2026',
     'on Nov 25',
     'at 3 pm',
     'at 10:30',

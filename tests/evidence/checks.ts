@@ -1,0 +1,25 @@
+// This file is about all the evidence there is, by subject, in the order a job meets them.
+import type { Check } from './check.ts'
+import { borderChecks } from './checks/border.ts'
+import { capsChecks } from './checks/caps.ts'
+import { frameChecks } from './checks/frame.ts'
+import { gatesChecks } from './checks/gates.ts'
+import { groundChecks } from './checks/ground.ts'
+import { layoutChecks } from './checks/layout.ts'
+import { picketsChecks } from './checks/pickets.ts'
+import { siteChecks } from './checks/site.ts'
+import { topsChecks } from './checks/tops.ts'
+import { woodChecks } from './checks/wood.ts'
+
+export const checks: readonly Check[] = [
+  ...siteChecks,
+  ...layoutChecks,
+  ...groundChecks,
+  ...frameChecks,
+  ...picketsChecks,
+  ...topsChecks,
+  ...gatesChecks,
+  ...capsChecks,
+  ...borderChecks,
+  ...woodChecks,
+]
