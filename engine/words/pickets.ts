@@ -259,3 +259,39 @@ export const gapOneMore = word<'length'>('gapOneMore', {
   ask: 'What gap with one picket more?',
   called: { names: ['one picket more', 'one more picket'], asks: ['one more picket', 'one picket more'] },
 })
+
+export const picketThickness = word<'length'>('picketThickness', {
+  kind: 'length',
+  label: 'picket thickness',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Measure a few, front to back: a 1x4 is 3/4 in.',
+  ask: 'How thick is a picket, front to back?',
+  called: {
+    names: ['picket thickness', 'thickness of the picket', 'board thickness'],
+    things: ['picket', 'board', 'slat', 'pale', 'paling'],
+    sides: ['thick', 'thickness'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '3/8 in', to: '3 in' },
+  usual: {
+    value: '3/4 in',
+    metric: '19 mm',
+    because: 'a nominal 1 in board is dressed to 3/4 in',
+    from: 'PS 20, American Softwood Lumber Standard; the metric size is common practice, no source',
+  },
+})
+
+export const picketLength = word<'length'>('picketLength', {
+  kind: 'length',
+  label: 'picket length',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'From the foot of the picket to the top of its point.',
+  ask: 'How long is a picket, foot to top?',
+  called: {
+    names: ['picket length', 'length of the picket', 'picket height'],
+    things: ['picket', 'board', 'slat', 'pale', 'paling'],
+    sides: ['long', 'length', 'tall', 'high'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '1 ft', to: '8 ft' },
+})
