@@ -57,6 +57,23 @@ export async function bundle(root, into) {
   return files.map((file) => relative(into, file.path))
 }
 
+/** One program by itself, its packages left outside: what is measured is our code as it ships. */
+export async function bundleOne(root, source, into) {
+  const { outputFiles } = await build({
+    absWorkingDir: root,
+    entryPoints: [source],
+    outfile: into,
+    bundle: true,
+    write: false,
+    packages: 'external',
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    logLevel: 'error',
+  })
+  for (const file of outputFiles) put(file)
+}
+
 // Written beside its place and moved there, so that a program that is starting never reads half a file.
 function put({ path, contents }) {
   mkdirSync(dirname(path), { recursive: true })

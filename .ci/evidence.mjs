@@ -1,4 +1,4 @@
 // This file is about `npm run evidence`: every calculation held against what others published.
-import { runSource } from './prepare.mjs'
+import { becomeReport } from './prepare.mjs'
 
-await runSource('tests/evidence/main.ts')
+await becomeReport('evidence', 'tests/evidence/main.ts')

@@ -39,16 +39,16 @@ export async function become(program) {
   await import(new URL(`../dist/${program}.mjs`, import.meta.url).href)
 }
 
-/** Installs, then runs a source of the tests as it stands: a report needs no build. */
-export async function runSource(path) {
+/** Installs, builds one program of the tests, and becomes it: a report, a benchmark. */
+export async function becomeReport(name, source) {
   try {
     await prepareInstall()
+    const { bundleOne } = await import('./build.mjs')
+    await bundleOne(root, source, join(dist, 'reports', `${name}.mjs`))
   } catch (fault) {
     end(fault)
   }
-  const tsx = inRoot('node_modules', 'tsx', 'dist', 'cli.mjs')
-  const child = spawn(process.execPath, [tsx, inRoot(path), ...process.argv.slice(2)], { cwd: root, stdio: 'inherit' })
-  process.exitCode = await ended(child)
+  await import(new URL(`../dist/reports/${name}.mjs`, import.meta.url).href)
 }
 
 /** What went wrong in getting ready, in words for whoever typed the command. */

@@ -197,11 +197,20 @@ export const usualFor = (calc: Calculation, word: Word): Usual | undefined => ca
 function usualValue(word: Word, usual: Usual | undefined, system: System): Value | undefined {
   if (!usual) return undefined
   const text = system === 'metric' ? (usual.metric ?? usual.value) : usual.value
-  if (word.kind === 'choice') return text
-  const read = parseValue(word, text, system)
-  if (read === undefined) throw new Error(`the usual ${word.name} “${text}” cannot be read`)
+  return word.kind === 'choice' ? text : declaredValue(word, text, system)
+}
+
+/** What a word declares of itself, a usual value or a limit, read once: every run needs it again. */
+function declaredValue(word: Word, text: string, system: System): Quantity {
+  const key = `${system} ${text}`
+  const known = declaredValues.get(word)?.get(key)
+  if (known) return known
+  const read = parseValue(word.list ? { ...word, list: false } : word, text, system)
+  if (!isQuantity(read)) throw new Error(`“${text}”, declared for ${word.name}, cannot be read`)
+  declaredValues.set(word, (declaredValues.get(word) ?? new Map<string, Quantity>()).set(key, read))
   return read
 }
+const declaredValues = new WeakMap<Word, Map<string, Quantity>>()
 
 /** Reads one value of a word as people write it, or undefined. A bare number takes the unit of the word; in a list, that of the next one that has a unit. */
 export function parseValue(word: Word, text: string, system: System): Value | undefined {
@@ -254,12 +263,8 @@ export function fitted(
 
 /** What is wrong with a value of that word in itself: outside what can be, or outside what is usual and not yet confirmed. */
 export function problemWith(word: Word, value: Quantity, confirmed: boolean, system: System): Problem | undefined {
-  const limit = (text: string | undefined): Quantity | undefined => {
-    if (text === undefined) return undefined
-    const read = parseValue(word, text, system)
-    if (!isQuantity(read)) throw new Error(`the limit “${text}” of ${word.name} cannot be read`)
-    return read
-  }
+  const limit = (text: string | undefined): Quantity | undefined =>
+    text === undefined ? undefined : declaredValue(word, text, system)
   const [above, least, most] = [limit(word.possible?.above), limit(word.possible?.least), limit(word.possible?.most)]
   const impossible = (why: string): Problem => ({
     code: 'impossible',
@@ -443,6 +448,9 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     tables,
     remarks,
     cited,
-    drawing: calc.drawing?.(seen) ?? null,
+    // Drawn when it is looked at: many a working is never shown.
+    get drawing() {
+      return calc.drawing?.(seen) ?? null
+    },
   }
 }

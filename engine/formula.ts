@@ -1,4 +1,5 @@
 // This file is about one line of arithmetic: read from its text, checked by kind, worked out, and written with the numbers in.
+import type Fraction from 'fraction.js'
 import {
   type Amount,
   about,
@@ -25,7 +26,7 @@ import { type Dimension, dimensionOf } from './quantities/units.ts'
 
 type Operator = '+' | '-' | '*' | '/'
 type Node =
-  | { is: 'number'; text: string }
+  | { is: 'number'; text: string; value: Fraction }
   | { is: 'name'; name: string }
   | { is: 'call'; name: string; inputs: Node[] }
   | { is: 'pair'; operator: Operator; left: Node; right: Node }
@@ -106,7 +107,7 @@ export function readLine(text: string): Line {
       take(')')
       return inner
     }
-    if (/^\d/.test(token)) return { is: 'number', text: token }
+    if (/^\d/.test(token)) return { is: 'number', text: token, value: exact(token) }
     if (!/^[A-Za-z]/.test(token)) {
       at--
       return wrong('not arithmetic')
@@ -225,7 +226,7 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
   const visit = (node: Node): Amounts => {
     switch (node.is) {
       case 'number':
-        return exact(node.text)
+        return node.value
       case 'name':
         return node.name === 'pi' ? about(Math.PI, 2 ** -52) : value(node.name)
       case 'negative':

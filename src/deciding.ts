@@ -2,10 +2,14 @@
 import {
   type CautionCode,
   catalogue,
+  type Decision,
   decide,
   decided,
+  isQuantity,
   type Job,
+  type Quantity,
   type Result,
+  vocabulary,
   type Wanted,
   type Worked,
 } from '../engine/index.ts'
@@ -15,10 +19,7 @@ import type { Request } from './request.ts'
 
 /** The job with what was told decided, and what is wanted now. */
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
-  const decided = decide(
-    job,
-    held.map(({ word, at, value, turn }) => ({ word, at, value, turn })),
-  )
+  const decided = decide(job, decisionsOf(held))
   const confirmed = [...new Set([...decided.confirmed, ...request.confirms])]
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0)
@@ -28,6 +29,20 @@ export function decideTurn(job: Job, request: Request, { held, wants }: Bindings
     named: request.calculation,
     wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [],
   }
+}
+
+/** One decision for each word and place; the values of a list gathered into one. */
+function decisionsOf(held: Bindings['held']): Decision[] {
+  const decisions: Decision[] = []
+  for (const { word, at, value, turn } of held) {
+    const isListed = vocabulary.get(word)?.list && isQuantity(value)
+    const known = isListed ? decisions.findIndex((it) => it.word === word && it.at === at) : -1
+    const values = known >= 0 ? (decisions[known]?.value as readonly Quantity[]) : []
+    const decision: Decision = { word, at, turn, value: isListed ? [...values, value] : value }
+    if (known >= 0) decisions[known] = decision
+    else decisions.push(decision)
+  }
+  return decisions
 }
 
 /** What is wanted, with the results that are told together with it; what the person said themselves is not told back as a result. */

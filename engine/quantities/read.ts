@@ -42,7 +42,30 @@ export function readQuantities(message: string, habits: Habits = {}): Reading[] 
     })
     at = found.next
   }
-  return readings
+  return enumerated(readings, text)
+}
+
+/** "60, 40, 59.7 and 39.8 ft": in a row of three or more, bare numbers have the unit that the last one has. */
+function enumerated(readings: readonly Reading[], text: string): Reading[] {
+  const joins = (a: Reading, b: Reading): boolean => /^\s*(,|;|,?\s*(and|&)\b)\s*$/.test(text.slice(a.end, b.start))
+  const read = [...readings]
+  for (let last = read.length - 1; last >= 2; last--) {
+    const unit = read[last]?.quantity?.unit
+    if (!unit || unitNamed(unit).kind === 'money') continue
+    let first = last
+    while (first > 0 && read[first - 1]?.bare && joins(read[first - 1] as Reading, read[first] as Reading)) first--
+    if (last - first < 2) continue
+    for (let i = first; i < last; i++) {
+      const it = read[i] as Reading
+      read[i] = {
+        ...it,
+        quantity: quantity(it.bare as Fraction, unit),
+        bare: null,
+        note: 'in the unit of the last of the row',
+      }
+    }
+  }
+  return read
 }
 
 /** The whole text as one quantity, as programs and forms send it; null when it is not just one. */

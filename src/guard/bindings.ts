@@ -48,7 +48,7 @@ export interface Bindings {
   readonly wants: readonly Wanted[]
 }
 
-/** Checks a request. `own` is the offline reader's request for the same message, to catch the right tag under the wrong word. */
+/** Checks a request. A word that holds a list is told once for each of its values, in order. `own` is the offline reader's request for the same message, to catch the right tag under the wrong word. */
 export function checkBindings(request: Request, { said, readings, job }: Heard, turn: number, own?: Request): Bindings {
   const torn = own ? tornBetween(request, own, readings, job) : []
   const held: Held[] = []
@@ -74,7 +74,7 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
       refused.push({ word: word.name, why: result.why })
       continue
     }
-    if (held.some((it) => it.word === word.name && it.at === told.at)) {
+    if (!word.list && held.some((it) => it.word === word.name && it.at === told.at)) {
       refused.push({ word: word.name, why: 'it is told twice' })
       continue
     }

@@ -26,6 +26,31 @@ export function runNamed(
   const calc = calculationNamed(name)
   if (!calc) throw new Error(`no calculation ${name}`)
   const system = options.system ?? 'imperial'
+  const told = givenOf(name, given, system)
+  const outcome = run(calc, told, {
+    system,
+    wanted: options.wanted,
+    confirmed: new Set(options.confirmed),
+    places: options.places,
+  })
+  const shown: Record<string, string> = {}
+  if (outcome.ok)
+    for (const [key, value] of outcome.values)
+      shown[key] = isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
+  const said = outcome.ok
+    ? [...outcome.remarks, ...outcome.doubts.map((it) => it.message)].join(' ')
+    : outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message}`).join(' ')
+  return { outcome, shown, said }
+}
+
+/** The inputs of a calculation from texts; lists are one text a value. */
+export function givenOf(
+  name: string,
+  given: Readonly<Record<string, string | readonly string[]>>,
+  system: System,
+): Map<string, Given> {
+  const calc = calculationNamed(name)
+  if (!calc) throw new Error(`no calculation ${name}`)
   const told = new Map<string, Given>()
   for (const [key, text] of Object.entries(given)) {
     const word = calc.needs[key]
@@ -45,18 +70,5 @@ export function runNamed(
           })
     told.set(key, { value, role: 'said' })
   }
-  const outcome = run(calc, told, {
-    system,
-    wanted: options.wanted,
-    confirmed: new Set(options.confirmed),
-    places: options.places,
-  })
-  const shown: Record<string, string> = {}
-  if (outcome.ok)
-    for (const [key, value] of outcome.values)
-      shown[key] = isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
-  const said = outcome.ok
-    ? [...outcome.remarks, ...outcome.doubts.map((it) => it.message)].join(' ')
-    : outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message}`).join(' ')
-  return { outcome, shown, said }
+  return told
 }

@@ -67,7 +67,7 @@ export function bind(
   for (const pair of pairs) {
     if (torn.has(pair.reading.tag) || settled.has(pair.reading.tag)) continue
     const taken = bound.find((it) => it.word === pair.word && it.at === pair.at)
-    if (!taken) {
+    if (!taken || vocabulary.get(pair.word)?.list) {
       bound.push(pair)
       settled.add(pair.reading.tag)
     } else if (isClash(pair, taken, byTag, heard)) {
@@ -76,7 +76,7 @@ export function bind(
       torn.add(pair.reading.tag)
     }
   }
-  const sure = bound.filter((it) => !clashes.has(it.word))
+  const sure = [...bound, ...restOfLists(bound, heard, message)].filter((it) => !clashes.has(it.word))
   const loose = (): Tagged[] => heard.readings.filter((reading) => !sure.some((it) => it.reading.tag === reading.tag))
   // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".
   const unnamed = (reading: Tagged): boolean =>
@@ -106,6 +106,27 @@ export function bind(
       ...(heard.job.asked.length > 0 ? onlyWordLeft(heard, sure, loose().filter(unnamed), needed, wanted) : []),
     )
   return { bound: sure, loose: loose() }
+}
+
+/** "sides 60 ft, 40 ft, 59.7 ft and 39.8 ft": what stands in one row with a value of a list, and is nothing else, is of the list too. */
+function restOfLists(bound: readonly Bound[], heard: Heard, message: readonly Token[]): Bound[] {
+  const more: Bound[] = []
+  const isTaken = (tag: string): boolean => [...bound, ...more].some((it) => it.reading.tag === tag)
+  for (const it of bound) {
+    const word = vocabulary.get(it.word) as Word
+    if (!word.list) continue
+    for (const step of [1, -1]) {
+      let at = message.findIndex((token) => token.tag === it.reading.tag) + step
+      while (message[at] && (message[at]?.tag || /^(,|;|and|then|&|\n)$/.test((message[at] as Token).text))) {
+        const reading = heard.readings.find((other) => other.tag === message[at]?.tag)
+        at += step
+        if (!reading) continue
+        if (isTaken(reading.tag) || !fits(word, reading, heard, new Set([word.name]))) break
+        more.push({ ...it, reading })
+      }
+    }
+  }
+  return more
 }
 
 /** The pairs of each quantity, in the order they came. */

@@ -40,7 +40,7 @@ export function readOffline(heard: Heard): Request {
     ;({ bound, loose } = bindFor(subject, true))
   }
   const told = [
-    ...bound.map(fromTag),
+    ...inOrder(bound).map(fromTag),
     ...choicesIn(heard, message, hits, bound, context),
     ...noneIn(message, hits, heard, bound),
   ]
@@ -81,6 +81,9 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
+
+/** As they stand in the message: the values of a list must keep their order. */
+const inOrder = (bound: readonly Bound[]): Bound[] => [...bound].sort((a, b) => a.reading.start - b.reading.start)
 
 const fromTag = (it: Bound): Told => ({
   word: it.word,

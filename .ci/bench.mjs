@@ -1,0 +1,4 @@
+// This file is about `npm run bench`.
+import { becomeReport } from './prepare.mjs'
+
+await becomeReport('bench', 'tests/bench/main.ts')

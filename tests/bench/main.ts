@@ -1,0 +1,10 @@
+// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json.
+import { engineMeasures } from './engine.ts'
+
+const measures = engineMeasures()
+if (process.argv.includes('--json')) process.stdout.write(`${JSON.stringify({ measures }, null, 1)}\n`)
+else
+  for (const it of measures)
+    process.stdout.write(
+      `${it.what}: ${it.ms.toFixed(4)} ms, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
+    )

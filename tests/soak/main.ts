@@ -1,0 +1,22 @@
+// This file is about `npm run soak`: every calculation with a hundred thousand random inputs (or as many as named), from a seed that is printed.
+import { catalogue } from '../../engine/catalogue.ts'
+import { alwaysGivesAnOutcome } from '../engine/laws.ts'
+
+const [runs = 100_000, seed = Date.now() % 2 ** 31] = process.argv
+  .slice(2)
+  .filter((it) => /^\d+$/.test(it))
+  .map(Number)
+const only = process.argv.slice(2).find((it) => /[a-z]/.test(it))
+let failed = 0
+for (const calc of catalogue.filter((it) => only === undefined || it.name === only)) {
+  try {
+    alwaysGivesAnOutcome(calc, runs, seed)
+    process.stdout.write(`${calc.name}: ${runs} outcomes\n`)
+  } catch (fault) {
+    failed++
+    process.stdout.write(
+      `${calc.name}: FAILED, seed ${seed}\n${fault instanceof Error ? fault.message : String(fault)}\n`,
+    )
+  }
+}
+process.exitCode = failed > 0 ? 1 : 0
