@@ -72,6 +72,8 @@ export interface Declared<N extends Words> {
   /** Groups of words of which one must be known; the first is asked for. */
   readonly oneOf?: readonly (readonly (keyof N & string)[])[]
   readonly gives: Words
+  /** What people say when they mean this calculation and no other that gives the same words: "a picket against each post". */
+  readonly called?: readonly string[]
   /** The results that answer when the person only names the subject. */
   readonly headlines: readonly string[]
   /** Results that answer together: who asks for the first is told the others as well. */

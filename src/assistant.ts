@@ -74,7 +74,7 @@ export async function answerTo(
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
-  const worked = work(job, expand(job.wanted, job), turn, request.calculation)
+  const worked = work(job, expand(job.wanted, job), turn, job.named)
   const calls = callsOf(worked, expand(job.wanted, job))
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)

@@ -26,7 +26,7 @@ export function decideTurn(job: Job, request: Request, { held, wants }: Bindings
   return {
     ...decided,
     confirmed,
-    named: request.calculation,
+    named: request.calculation ?? (goesOn ? job.named : null),
     wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [],
   }
 }

@@ -22,7 +22,7 @@ export function work(job: Job, wanted: readonly Wanted[], turn: number, named?: 
   for (const at of places) {
     let open = wanted.filter((want) => want.at === at).map((want) => want.word)
     while (open.length > 0) {
-      const chosen = choose(job, open, at, named)
+      const chosen = choose(job, open, at, turn, named)
       if (!chosen) break
       const here = open.filter((word) => chosen.gives[word])
       workOne(job, chosen, here, at, turn, done)
@@ -32,21 +32,31 @@ export function work(job: Job, wanted: readonly Wanted[], turn: number, named?: 
   return done
 }
 
-/** The calculation that gives the most of what is wanted with the least left to ask; what was said counts before what is usual. */
-function choose(job: Job, wanted: readonly string[], at: string, named?: string | null): Calculation | undefined {
+/**
+ * The calculation that gives the most of what is wanted and takes the most of what has just been said: a bell that was
+ * mentioned is not left out of the sum. Then the one with the least left to ask, and the one that most was ever said for.
+ */
+function choose(
+  job: Job,
+  wanted: readonly string[],
+  at: string,
+  turn: number,
+  named?: string | null,
+): Calculation | undefined {
   const asked = named ? calculationNamed(named) : undefined
   if (asked && wanted.some((word) => asked.gives[word])) return asked
   const scored = catalogue
     .map((calc) => {
       const here = wanted.filter((word) => calc.gives[word])
       const missing = needsFor(calc, here).filter((word) => !isKnown(job, calc, word.name, at)).length
-      const said = Object.keys(calc.needs).filter((word) => decided(job, word, at)).length
+      const known = Object.keys(calc.needs).flatMap((word) => decided(job, word, at) ?? [])
+      const [said, now] = [known.length, known.filter((it) => it.turn === turn).length]
       const headline = here.some((word) => calc.headlines.includes(word)) ? 1 : 0
-      return { calc, here: here.length, missing, said, headline }
+      return { calc, here: here.length, missing, said, now, headline }
     })
     .filter((it) => it.here > 0)
   return scored.sort(
-    (a, b) => b.here - a.here || a.missing - b.missing || b.said - a.said || b.headline - a.headline,
+    (a, b) => b.here - a.here || b.now - a.now || a.missing - b.missing || b.said - a.said || b.headline - a.headline,
   )[0]?.calc
 }
 

@@ -1,5 +1,6 @@
 // This file is about binding: which word each quantity of a message belongs to, by kind, cue and nearness.
 import {
+  type Calculation,
   catalogue,
   fitted,
   needsFor,
@@ -41,10 +42,10 @@ export function bind(
   places: readonly PlaceSaid[],
   wanted: readonly string[],
   asksNow: boolean,
+  named?: Calculation,
 ): { bound: Bound[]; loose: Tagged[] } {
-  const needed = new Set(
-    catalogue.filter((calc) => wanted.some((word) => calc.gives[word])).flatMap((calc) => Object.keys(calc.needs)),
-  )
+  const answering = named ? [named] : catalogue.filter((calc) => wanted.some((word) => calc.gives[word]))
+  const needed = new Set(answering.flatMap((calc) => Object.keys(calc.needs)))
   const insidePlace = (hit: Hit): boolean =>
     places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
   const usable = owners(

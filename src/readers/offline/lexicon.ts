@@ -60,7 +60,11 @@ for (const word of vocabulary.values()) {
     for (const text of called) learn(text, { word: word.name, sort: 'option', option })
 }
 
-const known = new Set([...byFirst.values()].flat().flatMap((phrase) => phrase.stems))
+const byCalculation = catalogue.flatMap((calc) =>
+  (calc.called ?? []).map((text) => ({ calculation: calc.name, stems: stemsOf(text) })),
+)
+
+const known = new Set([...[...byFirst.values()].flat(), ...byCalculation].flatMap((phrase) => phrase.stems))
 for (const kind of Object.values(postKinds)) for (const it of kind) known.add(it)
 for (const it of ['corner', 'wide', 'deep', 'long', 'tall', 'gate', 'post', 'hole', 'fence', 'inch', 'foot'])
   known.add(it)
@@ -96,6 +100,14 @@ export function cuesIn(message: readonly Token[]): Hit[] {
     }
   })
   return hits
+}
+
+/** The calculations that the message names by their own phrases, the longest phrase first. */
+export function calculationsIn(message: readonly Token[]): string[] {
+  const found = byCalculation.filter(({ stems }) =>
+    message.some((token, at) => token.stem === stems[0] && matchFrom(message, at, stems, true) !== null),
+  )
+  return [...new Set(found.sort((a, b) => weightOf(b.stems) - weightOf(a.stems)).map((it) => it.calculation))]
 }
 
 /** How much a phrase says: its words that mean something; small words only break a tie. */

@@ -1,10 +1,19 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
-import { catalogue, kindsIn, together, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import {
+  type Calculation,
+  calculationNamed,
+  catalogue,
+  kindsIn,
+  together,
+  vocabulary,
+  type Wanted,
+  yard,
+} from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
 import { type Bound, bind } from './bind.ts'
 import { dangerIn, declined } from './declines.ts'
-import { cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
+import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { placesIn } from './places.ts'
 import { type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
@@ -20,7 +29,12 @@ export function readOffline(heard: Heard): Request {
   const hits = cuesIn(message)
   const places = placesIn(message)
   const danger = dangerIn(message, heard.said)
-  const { wants: asks, spent } = wantsIn(message, hits, places, heard.job)
+  const { wants, spent } = wantsIn(message, hits, places, heard.job)
+  const named = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
+  // A calculation called by its own phrase answers with its headline where nothing that it gives is asked for.
+  const meant =
+    named.find((calc) => wants.some((it) => calc.gives[it.word])) ?? (wants.length === 0 ? named[0] : undefined)
+  const asks = wants.length === 0 && meant ? meant.headlines.slice(0, 1).map((word) => ({ word, at: yard })) : wants
   const cues = hits.filter((hit) => !isSpent(hit, spent))
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean) =>
     bind(
@@ -30,6 +44,7 @@ export function readOffline(heard: Heard): Request {
       places,
       wanted.map((it) => it.word),
       asksNow,
+      meant,
     )
   let context = asks.length > 0 ? asks : heard.job.wanted
   let { bound, loose } = bindFor(context, asks.length > 0)
@@ -49,14 +64,14 @@ export function readOffline(heard: Heard): Request {
     asks.length === 0 && told.length === 0
       ? places.flatMap((it) => heard.job.wanted.map(({ word }) => ({ word, at: it.place })))
       : []
-  const wants = [...asks, ...subject, ...elsewhere].filter(
+  const wanted = [...asks, ...subject, ...elsewhere].filter(
     (want) => !told.some((it) => it.word === want.word && it.at === want.at),
   )
   const confirms = confirmsIn(message, heard)
 
-  const request: Request = { told, wants, calculation: null, confirms, declines: danger }
+  const request: Request = { told, wants: wanted, calculation: meant?.name ?? null, confirms, declines: danger }
   if (danger.length > 0) return { ...request, told: [], wants: [] }
-  if (told.length > 0 || wants.length > 0 || confirms.length > 0) return request
+  if (told.length > 0 || wanted.length > 0 || confirms.length > 0) return request
   if (loose.length === 0 && isSmallTalk(message))
     return { ...request, declines: declined('small-talk', heard.said.slice(0, 200)) }
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
