@@ -458,3 +458,18 @@ describe('laws', () => {
     }
   })
 })
+
+describe('in a row', () => {
+  const row = (text: string): string[] =>
+    readQuantities(text).map((it) => (it.quantity ? show(it.quantity) : String(it.bare)))
+
+  it('three or more bare numbers have the unit of the last', () => {
+    expect(row('sides 60, 40, 59.7 and 39.8 ft')).toEqual(['60 ft', '40 ft', '59 ft 8 2/5 in', '39 ft 9 3/5 in'])
+    expect(row('readings of 100, 150; 230, and 310 mm')).toEqual(['100 mm', '150 mm', '230 mm', '310 mm'])
+  })
+
+  it('two numbers keep to themselves: "4, 60 lb bags" are four bags', () => {
+    expect(row('I have 4, 60 lb bags')).toEqual(['4', '60 lb'])
+    expect(row('12 posts, 3 gates, 10 in holes')).toEqual(['12', '3', '10 in'])
+  })
+})
