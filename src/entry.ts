@@ -1,6 +1,7 @@
 // This file is about the parts of an answer, made from what was worked: calls, figures, changes and questions.
 import {
   type Job,
+  show,
   isList,
   isQuantity,
   sameValue,
@@ -104,7 +105,7 @@ const mostNamed = 6
 /** What has to be asked, and what has to be said about what was not taken. */
 export function questionsIn(
   calls: readonly Call[],
-  { refused, torn, held }: Bindings,
+  { refused, torn, unsure, held }: Bindings,
   job: Job,
   { request, readings }: { request: Request; readings: readonly Tagged[] },
 ): { asks: Answer['asks']; leftOver: string[] } {
@@ -117,6 +118,12 @@ export function questionsIn(
     const [a, b] = it.words.map((word) => wordNamed(word).label)
     ask(it.words[0], it.at, `You said “${it.said}”. Is that the ${a}, or the ${b}?`)
   }
+  for (const it of unsure)
+    ask(
+      it.word,
+      it.at,
+      `I can read “${it.said}” in more than one way for the ${wordNamed(it.word).label}: ${it.readings.map(show).join(', or ')}. Which is it?`,
+    )
   for (const call of calls)
     for (const problem of [...call.problems, ...call.doubts])
       if (problem.ask) ask(problem.word, problem.at, problem.ask)

@@ -8,6 +8,7 @@ import {
   isQuantity,
   type Job,
   parseValue,
+  problemWith,
   type Quantity,
   quantity,
   readQuantities,
@@ -41,10 +42,19 @@ export interface Torn {
   readonly at: string
 }
 
+/** A quantity that can be read in more than one way, each of them likely: the person is asked. */
+export interface Unsure {
+  readonly word: string
+  readonly at: string
+  readonly said: string
+  readonly readings: readonly Quantity[]
+}
+
 export interface Bindings {
   readonly held: readonly Held[]
   readonly refused: readonly Refused[]
   readonly torn: readonly Torn[]
+  readonly unsure: readonly Unsure[]
   readonly wants: readonly Wanted[]
 }
 
@@ -53,6 +63,7 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
   const torn = own ? tornBetween(request, own, readings, job) : []
   const held: Held[] = []
   const refused: Refused[] = []
+  const unsure: Unsure[] = []
   for (const told of request.told) {
     const word = vocabulary.get(told.word)
     if (!word) {
@@ -70,6 +81,10 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
       continue
     }
     const result = hold(told, word, said, readings, job)
+    if ('readings' in result) {
+      unsure.push({ word: word.name, at: told.at, ...result })
+      continue
+    }
     if ('why' in result) {
       refused.push({ word: word.name, why: result.why })
       continue
@@ -85,12 +100,20 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
     held.push({ ...result, word: word.name, at: told.at, turn })
   }
   const wants = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
-  return { held, refused, torn, wants }
+  return { held, refused, torn, unsure, wants }
 }
 
 type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted'>
 
-function hold(told: Told, word: Word, said: string, readings: readonly Tagged[], job: Job): Origin | { why: string } {
+type Several = Pick<Unsure, 'said' | 'readings'>
+
+function hold(
+  told: Told,
+  word: Word,
+  said: string,
+  readings: readonly Tagged[],
+  job: Job,
+): Origin | Several | { why: string } {
   const { tag, quote, option, usual } = told.from
   const system = systemOf(job)
   if (option !== null) {
@@ -100,7 +123,7 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
   }
   if (tag !== null) {
     const reading = readings.find((it) => it.tag === tag)
-    if (reading) return ofReading(reading, word, job)
+    if (reading) return surely(reading, word, job)
     const earlier = job.results.find((it) => it.ref === tag)
     if (!earlier) return { why: `there is no “${tag}”` }
     if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind) return { why: `“${tag}” is no ${word.label}` }
@@ -124,7 +147,7 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
     const found = readQuantities(quote, { system })
     const [only] = found
     if (!only || found.length !== 1) return { why: `“${quote}” does not hold one quantity` }
-    return ofReading({ ...only, tag: '' }, word, job)
+    return surely({ ...only, tag: '' }, word, job)
   }
   if (usual) {
     const text = word.usual && (system === 'metric' ? (word.usual.metric ?? word.usual.value) : word.usual.value)
@@ -139,6 +162,20 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
 function noughtOf(word: Word, least: string, system: 'imperial' | 'metric'): Value | undefined {
   const value = parseValue(word, least, system)
   return isQuantity(value) && amountIn(value, value.unit).valueOf() === 0 ? value : undefined
+}
+
+/** Of several ways to read it, the only one that the word can well have; when there are more, all of them. */
+function surely(reading: Tagged, word: Word, job: Job): Origin | Several | { why: string } {
+  const first = ofReading(reading, word, job)
+  if ('why' in first || reading.rivals.length === 0 || !reading.quantity) return first
+  const system = systemOf(job)
+  const likely = [reading.quantity, ...reading.rivals]
+    .map((it) => fitted(word, it, null, system))
+    .filter((it) => it !== undefined)
+    .filter((it) => problemWith(word, it, false, system) === undefined)
+  const [only] = likely
+  if (only && likely.length === 1) return { ...first, value: only }
+  return likely.length > 1 ? { said: reading.said, readings: likely } : first
 }
 
 function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: string } {

@@ -342,8 +342,13 @@ function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
   return near * (hit.behind ? weight.owned : hit.sort === 'thing' ? 1 : weight.ledTo)
 }
 
-/** Whether the size is one the word can well have. */
+/** Whether the size is one the word can well have; where it can be read in more than one way, the likeliest of them. */
 export function likelihood(word: Word, reading: Tagged, heard: Heard): number {
+  const ways = reading.rivals.map((quantity) => likelihoodOf(word, { ...reading, quantity }, heard))
+  return Math.max(likelihoodOf(word, reading, heard), ...ways)
+}
+
+function likelihoodOf(word: Word, reading: Tagged, heard: Heard): number {
   const system = systemOf(heard.job)
   const value = reading.section ? reading.section.width : fitted(word, reading.quantity, reading.bare, system)
   const range = rangeOf(word, system)

@@ -1,3 +1,4 @@
+import { talk } from '../talk.ts'
 import { describe, expect, it } from 'vitest'
 import { newJob } from '../../../engine/index.ts'
 import { hear } from '../../../src/assistant.ts'
@@ -102,5 +103,17 @@ describe('bindings of a model', () => {
       ],
     })
     expect(wants).toEqual([{ word: 'bags', at: 'yard' }])
+  })
+})
+
+describe('a quantity that reads in more than one way', () => {
+  it('20 degrees of air are Celsius, 70 are Fahrenheit, and at 45 the person is asked', async () => {
+    const readAs = async (said: string): Promise<string[]> =>
+      (await talk([said]))[0]?.readAs.map((it) => it.figure.text) ?? []
+    expect(await readAs('EMC at 20 degrees and 65 % RH?')).toEqual(['20 °C', '65 %'])
+    expect(await readAs('EMC at 70 degrees and 65 % RH?')).toEqual(['70 °F', '65 %'])
+    const [answer] = await talk(['EMC at 45 degrees and 65 % RH?'])
+    expect(answer?.calls.flatMap((call) => call.results)).toEqual([])
+    expect(answer?.asks.map((it) => it.question).join(' ')).toContain('45 °F, or 45 °C')
   })
 })
