@@ -162,7 +162,7 @@ export function needsFor(calc: Calculation, wanted: readonly string[]): Word[] {
   })
 }
 
-const unitFor = (word: Word, system: System): string =>
+export const unitFor = (word: Word, system: System): string =>
   word.noun ?? word.units?.[system] ?? baseUnit[word.kind as Kind]?.[system] ?? 'ratio'
 
 /** The units that a result is shown in when its word names none. */

@@ -1,5 +1,11 @@
 // This file is about which calculations there are: one line each, in the order a job meets them.
 import type { Calculation } from './calculation.ts'
+import { gateBrace } from './calculations/gates/gate-brace.ts'
+import { gateLeaf } from './calculations/gates/gate-leaf.ts'
+import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
+import { gatePull } from './calculations/gates/gate-pull.ts'
+import { gateSag } from './calculations/gates/gate-sag.ts'
+import { gateSwing } from './calculations/gates/gate-swing.ts'
 import { bagYieldByWeight } from './calculations/ground/bag-yield.ts'
 import { concreteForPosts } from './calculations/ground/concrete-for-posts.ts'
 import { gravelForHoles } from './calculations/ground/gravel-for-holes.ts'
@@ -25,6 +31,12 @@ export const catalogue: readonly Calculation[] = [
   bagYieldByWeight,
   picketSpacing,
   gapForPickets,
+  gateLeaf,
+  gateBrace,
+  gatePull,
+  gateSag,
+  gateSwing,
+  gatePostLean,
   equilibrium,
   readyToFinish,
 ]

@@ -1,4 +1,5 @@
 // This file is about which cautions there are, in the order they are read out.
+import { automaticGate } from './automatic-gate.ts'
 import type { Caution, CautionCode } from './caution.ts'
 import { dust } from './dust.ts'
 import { fire } from './fire.ts'
@@ -8,6 +9,7 @@ import { localCode } from './local-code.ts'
 import { lotLine } from './lot-line.ts'
 import { openHole } from './open-hole.ts'
 import { overheadLines } from './overhead-lines.ts'
+import { pool } from './pool.ts'
 import { preservedWood } from './preserved-wood.ts'
 import { structure } from './structure.ts'
 import { tools } from './tools.ts'
@@ -19,6 +21,7 @@ const all: readonly Caution[] = [
   utilities,
   lotLine,
   localCode,
+  pool,
   structure,
   dust,
   wetCement,
@@ -29,6 +32,7 @@ const all: readonly Caution[] = [
   tools,
   openHole,
   overheadLines,
+  automaticGate,
   weather,
 ]
 

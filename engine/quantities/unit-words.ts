@@ -80,6 +80,12 @@ const others: Readonly<Record<string, string>> = {
   gals: 'gal',
   gallon: 'gal',
   gallons: 'gal',
+  lbf: 'lbf',
+  newton: 'N',
+  newtons: 'N',
+  kn: 'kN',
+  kilonewton: 'kN',
+  kilonewtons: 'kN',
   pcf: 'lb/ft3',
   '%': 'percent',
   percent: 'percent',
@@ -241,6 +247,9 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
   if (word === 'imperial' && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
   if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }
+  // A newton is a capital: a small n is a number of something.
+  if (token.text === 'N') return moment(tokens, at, 'N', 'm', 'N-m')
+  if (word === 'lbf') return moment(tokens, at, 'lbf', 'ft', 'lbf-ft')
   if (metric && word === 't') return { unit: 'tonne', next: at + 1 }
   if (token.text === "'" && tokens[at + 1]?.text === "'" && tokens[at + 1]?.glued) return { unit: 'in', next: at + 2 }
   if ((token.text === "'" || token.text === '"') && !token.glued) return null
@@ -259,6 +268,10 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   }
 }
 
+/** "105 lbf-ft", "522 N-m": a force with the length of its arm behind it. */
+const moment = (tokens: readonly Scanned[], at: number, force: string, arm: string, unit: string): UnitRead =>
+  tokens[at + 1]?.text === '-' && lower(tokens[at + 2]) === arm ? { unit, next: at + 3 } : { unit: force, next: at + 1 }
+
 /** "6 in. of gravel": the point is the unit's own where the phrase goes on; before anything else it ends a sentence. */
 const dotAfter = (tokens: readonly Scanned[], at: number, word: string): number =>
   tokens[at]?.text === '.' &&
@@ -276,8 +289,8 @@ const goesOn = new Set(
 const perVolume: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   ft2: { gal: 'ft2/gal' },
   m2: { L: 'm2/L' },
-  lb: { ft3: 'lb/ft3' },
-  kg: { m3: 'kg/m3' },
+  lb: { ft3: 'lb/ft3', ft: 'lb/ft' },
+  kg: { m3: 'kg/m3', m: 'kg/m' },
 }
 
 /** "square feet a gallon", "m² per litre", "lb/ft3". */

@@ -1,7 +1,7 @@
 // This file is about random inputs for any calculation, made from its words: likely ones, odd ones, edges, both systems of units.
 import fc from 'fast-check'
 import type { Calculation } from '../../engine/calculation.ts'
-import { parseValue } from '../../engine/calculation.ts'
+import { parseValue, unitFor } from '../../engine/calculation.ts'
 import type { Given } from '../../engine/outcome.ts'
 import { exact } from '../../engine/quantities/amount.ts'
 import { dateOf } from '../../engine/quantities/calendar.ts'
@@ -62,7 +62,7 @@ function oneOf(word: Word): fc.Arbitrary<Make> {
   )
   const rough = fc.oneof({ weight: 5, arbitrary: likely }, { weight: 2, arbitrary: odd })
   return rough.map((size) => (system) => {
-    const unit = unitNamed(word.noun ?? word.units?.[system] ?? 'ratio')
+    const unit = unitNamed(unitFor(word, system))
     // A count is whole; anything else falls on a sixteenth of the base unit or, in metric, on a tenth of its own.
     const amount = word.whole
       ? exact(Math.max(1, Math.round(size)))

@@ -1,4 +1,312 @@
 // This file is about the evidence for the calculations in gates/.
 import type { Check } from '../check.ts'
 
-export const gatesChecks: readonly Check[] = []
+const ours = 'Reference book, gates (statics and geometry)'
+const corners =
+  'second derivation: the brace’s four corners placed in the frame by coordinates, the angle found by halving'
+
+/** The angle at which a brace of that width touches both stiles of a frame, found without trigonometry of the fit: by halving. */
+function angleByHalving(wide: number, high: number, stock: number): number {
+  // Lower edge from (0, 0) at that angle; the upper edge lies `stock` to its left and must meet the far corner (wide, high).
+  const miss = (angle: number): number => wide * Math.sin(angle) - high * Math.cos(angle) - stock
+  let low = 0
+  let up = Math.PI / 2
+  for (let i = 0; i < 80; i++) {
+    const middle = (low + up) / 2
+    if (miss(middle) < 0) low = middle
+    else up = middle
+  }
+  return low
+}
+function lengthByCorners(wide: number, high: number, stock: number): number {
+  const angle = angleByHalving(wide, high, stock)
+  // Along the brace: the foot's near end lies behind, the head's far end before; the blank spans both.
+  const along = (x: number, y: number): number => x * Math.cos(angle) + y * Math.sin(angle)
+  const foot = stock / Math.sin(angle)
+  const spots = [along(0, 0), along(foot, 0), along(wide, high), along(wide - foot, high)]
+  return Math.max(...spots) - Math.min(...spots)
+}
+
+const braces: readonly (readonly [
+  id: string,
+  wide: number,
+  high: number,
+  length: number,
+  cut: number,
+  edge: number,
+])[] = [
+  ['brace-36x30', 36, 30, 46.730611, 45.911123, 43.117488],
+  ['brace-33x36', 33, 36, 48.710882, 38.400663, 45.93675],
+]
+
+/** A leaf with rails of constant length, leaned by a drop: its two diagonals by coordinates. */
+function diagonals(rail: number, high: number, drop: number): { tie: number; strut: number } {
+  const across = Math.sqrt(rail ** 2 - drop ** 2)
+  return { tie: Math.hypot(across, high + drop), strut: Math.hypot(across, high - drop) }
+}
+const leaned = diagonals(42, 40, 1.25)
+
+export const gatesChecks: readonly Check[] = [
+  {
+    calculation: 'gate-leaf',
+    what: 'the leaf for a 48 in opening',
+    kind: 'reference',
+    source: ours,
+    reference: 'gate-05',
+    given: { gateOpening: '48 in', gateLeaves: 'single', hingeGap: '3/8 in', latchGap: '1/2 in' },
+    gives: 'leafWidth',
+    unit: 'in',
+    expected: 47.125,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gate-leaf',
+    what: 'each leaf for a 96 in opening',
+    kind: 'reference',
+    source: ours,
+    reference: 'gate-05',
+    given: { gateOpening: '96 in', gateLeaves: 'double', hingeGap: '3/8 in', meetingGap: '1/2 in' },
+    gives: 'leafWidth',
+    unit: 'in',
+    expected: 47.375,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gate-leaf',
+    what: 'gaps and leaves laid one after the other fill the opening',
+    kind: 'second derivation',
+    source: 'second derivation: the pieces laid across the opening in sixty-fourths, one by one',
+    given: { gateOpening: '120 in', gateLeaves: 'double', hingeGap: '5/16 in', meetingGap: '3/4 in' },
+    gives: 'leafWidth',
+    unit: 'in',
+    expected: () => {
+      // The widest leaf, in sixty-fourths, with which hinge gap, leaf, middle gap, leaf, hinge gap still fit.
+      let leaf = 0
+      while (20 + leaf + 48 + leaf + 20 <= 120 * 64) leaf++
+      return (leaf - 1) / 64
+    },
+    tolerance: 1 / 64,
+  },
+  ...braces.flatMap(([reference, wide, high, length, cut, edge]): Check[] => {
+    const given = { insideWidth: `${wide} in`, insideHeight: `${high} in`, braceWidth: '3 1/2 in' }
+    const shared = { calculation: 'gate-brace', given } as const
+    return [
+      {
+        ...shared,
+        what: `brace in a ${wide} by ${high} in frame`,
+        kind: 'reference',
+        source: ours,
+        reference,
+        gives: 'braceLength',
+        unit: 'in',
+        expected: length,
+        tolerance: 1e-5,
+      },
+      {
+        ...shared,
+        what: `its cut, ${wide} by ${high} in`,
+        kind: 'reference',
+        source: ours,
+        reference,
+        gives: 'braceCut',
+        unit: 'deg',
+        expected: cut,
+        tolerance: 1e-5,
+      },
+      {
+        ...shared,
+        what: `its edge, ${wide} by ${high} in`,
+        kind: 'reference',
+        source: ours,
+        reference,
+        gives: 'braceEdge',
+        unit: 'in',
+        expected: edge,
+        tolerance: 1e-5,
+      },
+      {
+        ...shared,
+        what: `brace by its corners, ${wide} by ${high} in`,
+        kind: 'second derivation',
+        source: corners,
+        gives: 'braceLength',
+        unit: 'in',
+        expected: () => lengthByCorners(wide, high, 3.5),
+        tolerance: 1e-6,
+      },
+    ]
+  }),
+  {
+    calculation: 'gate-brace',
+    what: 'a brace with pointed ends, tip to tip',
+    kind: 'reference',
+    source: ours,
+    reference: 'brace-pointed',
+    given: { insideWidth: '36 in', insideHeight: '30 in', braceWidth: '3 1/2 in' },
+    gives: 'pointedLength',
+    unit: 'in',
+    expected: 46.861498,
+    tolerance: 1e-5,
+  },
+  {
+    calculation: 'gate-brace',
+    what: 'a brace with pointed ends, along one edge',
+    kind: 'reference',
+    source: ours,
+    reference: 'brace-pointed',
+    given: { insideWidth: '36 in', insideHeight: '30 in', braceWidth: '3 1/2 in' },
+    gives: 'pointedEdge',
+    unit: 'in',
+    expected: 43.303165,
+    tolerance: 1e-5,
+  },
+  {
+    calculation: 'gate-brace',
+    what: 'what a brace on the diagonal is pressed with',
+    kind: 'reference',
+    source: ours,
+    reference: 'gate-04',
+    given: { insideWidth: '42 in', insideHeight: '36 in', braceWidth: '3 1/2 in', leafWeight: '60 lb' },
+    gives: 'braceForce',
+    unit: 'lbf',
+    expected: 46.1,
+    tolerance: 0.05,
+  },
+  ...(
+    [
+      ['gate-01', { leafWeight: '62.6 kg', leafWidth: '1.7 m', hingeSpacing: '1.3 m' }, 'hingePull', 'N', 401.4, 0.05],
+      ['gate-01', { leafWeight: '62.6 kg', leafWidth: '1.7 m', hingeSpacing: '1.3 m' }, 'gateForce', 'N', 613.9, 0.05],
+      [
+        'gate-01',
+        { leafWeight: '62.6 kg', leafWidth: '1.7 m', hingeSpacing: '1.3 m' },
+        'postCouple',
+        'N-m',
+        521.8,
+        0.05,
+      ],
+      ['gate-02', { leafWeight: '60 lb', leafWidth: '42 in', hingeSpacing: '30 in' }, 'hingePull', 'lbf', 42, 1e-9],
+      [
+        'gate-02',
+        { leafWeight: '60 lb', leafWidth: '42 in', hingeSpacing: '30 in', hangingWeight: '200 lb' },
+        'hingePullHung',
+        'lbf',
+        322,
+        1e-9,
+      ],
+      ['gate-03', { leafWeight: '60 lb', leafWidth: '42 in', hingeSpacing: '24 in' }, 'hingePull', 'lbf', 52.5, 1e-9],
+      ['gate-03', { leafWeight: '60 lb', leafWidth: '42 in', hingeSpacing: '48 in' }, 'hingePull', 'lbf', 26.25, 1e-9],
+    ] as const
+  ).map(
+    ([reference, given, gives, unit, expected, tolerance]): Check => ({
+      calculation: 'gate-pull',
+      what: `${gives} of a gate: ${Object.values(given).join(', ')}`,
+      kind: 'reference',
+      source: ours,
+      reference,
+      given,
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  {
+    calculation: 'gate-pull',
+    what: 'moments about the bottom hinge add up to nothing',
+    kind: 'second derivation',
+    source: 'second derivation: the leaf cut into a thousand upright strips, each turning about the bottom hinge',
+    given: { leafWeight: '75 lb', leafWidth: '44 in', hingeSpacing: '28 in' },
+    gives: 'hingePull',
+    unit: 'lbf',
+    expected: () => {
+      let turning = 0
+      for (let i = 0; i < 1000; i++) turning += (75 / 1000) * ((i + 0.5) * (44 / 1000))
+      return turning / 28
+    },
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'gate-sag',
+    what: 'a leaf leaned by 1 1/4 in',
+    kind: 'second derivation',
+    source: 'second derivation: a leaf with rails of constant length leaned by coordinates, its diagonals measured',
+    given: {
+      tieDiagonal: `${leaned.tie.toFixed(9)} in`,
+      strutDiagonal: `${leaned.strut.toFixed(9)} in`,
+      leafHeight: '40 in',
+    },
+    gives: 'latchDrop',
+    unit: 'in',
+    expected: 1.25,
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'gate-sag',
+    what: 'the diagonal that the same leaf has when it is square',
+    kind: 'second derivation',
+    source: 'second derivation: the same leaf, upright again',
+    given: {
+      tieDiagonal: `${leaned.tie.toFixed(9)} in`,
+      strutDiagonal: `${leaned.strut.toFixed(9)} in`,
+      leafHeight: '40 in',
+    },
+    gives: 'squareDiagonal',
+    unit: 'in',
+    expected: Math.hypot(42, 40),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'gate-swing',
+    what: 'rise over the swing on 8 %',
+    kind: 'reference',
+    source: ours,
+    reference: 'gate-06',
+    given: { leafWidth: '42 in', slope: '8 %' },
+    gives: 'swingRise',
+    unit: 'in',
+    expected: 3.36,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gate-swing',
+    what: 'the room that a square edge needs',
+    kind: 'reference',
+    source: ours,
+    reference: 'gate-06',
+    given: { leafWidth: '42 in', leafThickness: '1 1/2 in' },
+    gives: 'edgeRoom',
+    unit: 'in',
+    expected: 0.0268,
+    tolerance: 5e-5,
+  },
+  {
+    calculation: 'gate-swing',
+    what: 'the furthest that the edge reaches while it turns',
+    kind: 'second derivation',
+    source:
+      'second derivation: the far corner turned by ten thousand small angles, its reach across the opening taken each time',
+    given: { leafWidth: '40 in', leafThickness: '2 in' },
+    gives: 'edgeRoom',
+    unit: 'in',
+    expected: () => {
+      let reach = 0
+      for (let i = 0; i <= 10_000; i++) {
+        const turn = ((i / 10_000) * Math.PI) / 2
+        reach = Math.max(reach, 40 * Math.cos(turn) + 2 * Math.sin(turn))
+      }
+      return reach - 40
+    },
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'gate-post-lean',
+    what: 'the latch end of a leaf whose post leans 1 in over 48',
+    kind: 'second derivation',
+    source: 'second derivation: similar triangles, 42 × 1 / √(48² + 1²)',
+    given: { outOfPlumb: '1 in', plumbOver: '48 in', leafWidth: '42 in' },
+    gives: 'latchMove',
+    unit: 'in',
+    expected: () => 42 / Math.sqrt(48 ** 2 + 1),
+    tolerance: 1e-9,
+  },
+]

@@ -1,0 +1,105 @@
+// How wide a leaf is built for its opening, once the hardware has its room.
+//
+//   ┃ ┌───────────────┐ ┃          ┃ ┌───────┐ ┌───────┐ ┃
+//   ┃h│     leaf      │l┃          ┃h│ leaf  │m│ leaf  │h┃     h hinge gap, l latch gap, m gap where two leaves meet
+//   ┃ └───────────────┘ ┃          ┃ └───────┘ └───────┘ ┃
+import { calculation } from '../../calculation.ts'
+import { leafDrawing } from '../../drawings/gate.ts'
+import { less } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
+import { gateOpening } from '../../words/bays.ts'
+import {
+  gateLeaves,
+  hardwareRoom,
+  hingeGap,
+  latchGap,
+  leafHeight,
+  leafRail,
+  leafWidth,
+  meetingGap,
+  memberWidth,
+} from '../../words/gates.ts'
+
+export const gateLeaf = calculation({
+  name: 'gate-leaf',
+  title: 'A gate’s leaf for its opening',
+  answers:
+    'How wide the leaf of a gate is built, single or double, so that hinges and latch have their room, and how long its frame rails are.',
+  needs: { gateOpening, gateLeaves, hingeGap, latchGap, meetingGap, memberWidth, leafHeight },
+  may: ['memberWidth', 'leafHeight'],
+  onlyFor: { memberWidth: ['leafRail'] },
+  gives: { leafWidth, hardwareRoom, leafRail },
+  headlines: ['leafWidth'],
+  together: { leafWidth: ['leafWidth', 'hardwareRoom'] },
+  locals: { leafWidth: 'length' },
+  lines: {
+    roomSingle: ['hingeGap + latchGap', 'the hinges on one side, the latch on the other'],
+    leafSingle: ['gateOpening - roomSingle', 'what is left is the leaf'],
+    roomDouble: ['2 * hingeGap + meetingGap', 'hinges on both sides, and a gap in the middle'],
+    leafDouble: ['(gateOpening - roomDouble) / 2', 'what is left is shared by two leaves'],
+    leafRail: ['leafWidth - 2 * memberWidth', 'the rails stand between the stiles'],
+  },
+  work(
+    { gateOpening, gateLeaves, hingeGap, latchGap, leafHeight, memberWidth },
+    { line, put, tell, has, refuse, remark },
+  ) {
+    const isDouble = gateLeaves === 'double'
+    const room = line(isDouble ? 'roomDouble' : 'roomSingle')
+    if (!less(room, gateOpening))
+      refuse(
+        'gateOpening',
+        `The hardware takes ${show(room)}, and the opening is ${show(gateOpening)}, so no leaf is left. Check the opening and the gaps.`,
+      )
+    const leaf = put('leafWidth', line(isDouble ? 'leafDouble' : 'leafSingle'))
+    tell('leafWidth', leaf)
+    tell('hardwareRoom', room)
+    if (has('memberWidth')) {
+      if (!less({ ...memberWidth, amount: memberWidth.amount }, { ...leaf, amount: leaf.amount }))
+        refuse(
+          'memberWidth',
+          `Frame members of ${show(memberWidth)} do not fit a leaf of ${show(leaf)}. Check both measurements.`,
+        )
+      line('leafRail')
+    }
+    remark(
+      `Buy the hinges and the latch first. They decide the gaps: I took ${show(hingeGap)} at the hinges${isDouble ? '' : ` and ${show(latchGap)} at the latch`}.`,
+    )
+    remark('Measure the opening at the top, the middle and the bottom, and build for the narrowest.')
+    if (has('leafHeight') && less(leafHeight, leaf))
+      remark(
+        `This leaf is wider (${show(leaf)}) than it is tall (${show(leafHeight)}). Its brace lies flat and holds less: two leaves, or a cable as well, hold better.`,
+      )
+  },
+  sources: [
+    { fact: 'opening = hinge gap + leaf + latch gap', from: 'Derived here from the sketch; needs no table.' },
+    { fact: 'a leaf wider than it is tall wants two leaves or a cable', from: 'trade rule, no source' },
+  ],
+  cautions: ['utilities', 'lot-line', 'local-code', 'pool', 'tools'],
+  drawing: leafDrawing,
+  examples: [
+    // 48 − 3/8 − 1/2 = 47 1/8
+    {
+      ask: 'Gate opening 48 in, hinge gap 3/8 in, latch gap 1/2 in: how wide is the leaf?',
+      given: { gateOpening: '48 in', gateLeaves: 'single', hingeGap: '3/8 in', latchGap: '1/2 in' },
+      expect: { leafWidth: '47 1/8 in', hardwareRoom: '7/8 in' },
+    },
+    // 96 − 2 × 3/8 − 1/2 = 94 3/4; / 2 = 47 3/8
+    {
+      ask: 'How wide should each leaf of a double gate be for a 96 in gate opening, 3/8 in at the hinges and 1/2 in in the middle?',
+      given: { gateOpening: '96 in', gateLeaves: 'double', hingeGap: '3/8 in', meetingGap: '1/2 in' },
+      expect: { leafWidth: '47 3/8 in', hardwareRoom: '1 1/4 in' },
+    },
+    // 1000 − 10 − 12 = 978; − 2 × 90 = 798
+    {
+      ask: 'A gate opening of 1000 mm, 10 mm hinge gap, 12 mm latch gap, frame members 90 mm: how wide a gate, and how long are the gate rails?',
+      given: {
+        gateOpening: '1000 mm',
+        gateLeaves: 'single',
+        hingeGap: '10 mm',
+        latchGap: '12 mm',
+        memberWidth: '90 mm',
+      },
+      expect: { leafWidth: '978 mm', leafRail: '798 mm' },
+    },
+  ],
+})
