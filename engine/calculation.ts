@@ -14,6 +14,7 @@ import {
   type Value,
 } from './quantities/quantity.ts'
 import { readOne } from './quantities/read.ts'
+import type { Reading } from './quantities/reading.ts'
 import { show } from './quantities/show.ts'
 import { type Dimension, dimensionOf, type Kind, unitNamed } from './quantities/units.ts'
 import type { Usual, Word } from './words/word.ts'
@@ -222,7 +223,17 @@ export function parseValue(word: Word, text: string, system: System): Value | un
   if (!reading) return undefined
   const { section } = reading
   if (section && word.kind === 'length') return section.width
-  return fitted(word, reading.quantity, reading.bare, system)
+  return fittedReading(word, reading, system)
+}
+
+/** What was read, as a value of that word: in the first way of reading it whose kind fits. */
+export function fittedReading(
+  word: Word,
+  { quantity, bare, rivals }: Pick<Reading, 'quantity' | 'bare' | 'rivals'>,
+  system: System,
+): Quantity | undefined {
+  const ways = [quantity, ...rivals].map((it) => fitted(word, it, bare, system))
+  return ways.find((it) => it !== undefined)
 }
 
 /** `60, 40, 59.7 and 39.8 ft`: the values of a list, between commas, semicolons, line ends or “and”. */
@@ -232,13 +243,13 @@ function parseList(word: Word, text: string, system: System): readonly Quantity[
     (it) => it !== '',
   )
   const readings = items.map((it) => readOne(it, { system }))
-  const united = readings.map((it) => it?.quantity?.unit)
+  const united = readings.map((it) => (it?.quantity ? fittedReading(word, it, system)?.unit : undefined))
   const values = readings.map((reading, i) => {
     if (!reading) return undefined
     const unit = united.slice(i).find((it) => it) ?? united.findLast((it) => it)
     return reading.bare !== null && unit && word.kind !== 'count'
       ? fitted(word, quantity(reading.bare, unit), null, system)
-      : fitted(word, reading.quantity, reading.bare, system)
+      : fittedReading(word, reading, system)
   })
   return values.length > 0 && values.every((it) => it !== undefined) ? values : undefined
 }

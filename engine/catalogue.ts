@@ -16,11 +16,23 @@ import { postSplit } from './calculations/ground/post-split.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
 import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
+import { rectangleDiagonals } from './calculations/site/rectangle-diagonals.ts'
+import { slopeFromLevels } from './calculations/site/slope-from-levels.ts'
+import { slopeOfGround } from './calculations/site/slope-of-ground.ts'
+import { squareCorner } from './calculations/site/square-corner.ts'
+import { tenths } from './calculations/site/tenths.ts'
+import { yardClosure } from './calculations/site/yard-closure.ts'
 import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import type { Word } from './words/word.ts'
 
 export const catalogue: readonly Calculation[] = [
+  squareCorner,
+  rectangleDiagonals,
+  yardClosure,
+  tenths,
+  slopeOfGround,
+  slopeFromLevels,
   baysInRun,
   postDepth,
   postSplit,

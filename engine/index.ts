@@ -1,5 +1,14 @@
 // The names of the engine that the assistant may use. Adding one is a promise.
-export { type Calculation, fitted, needsFor, parseValue, problemWith, run, usualFor } from './calculation.ts'
+export {
+  type Calculation,
+  fitted,
+  fittedReading,
+  needsFor,
+  parseValue,
+  problemWith,
+  run,
+  usualFor,
+} from './calculation.ts'
 export { calculationNamed, catalogue, vocabulary } from './catalogue.ts'
 export type { CautionCode } from './cautions/caution.ts'
 export { cautionFor, standingCautions } from './cautions/cautions.ts'

@@ -11,7 +11,7 @@ import {
 } from '../engine/index.ts'
 import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
-import { decideTurn, expand, remember } from './deciding.ts'
+import { decideTurn, remember } from './deciding.ts'
 import { whyDeclined } from './declined.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
 import { checkBindings } from './guard/bindings.ts'
@@ -74,8 +74,8 @@ export async function answerTo(
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
-  const worked = work(job, expand(job.wanted, job), turn, job.named)
-  const calls = callsOf(worked, expand(job.wanted, job))
+  const worked = work(job, job.wanted, turn, job.named)
+  const calls = callsOf(worked, job.wanted)
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)
   const figures = figuresIn(worked, calls, changed, readAs)

@@ -1,16 +1,13 @@
 // This file is about what a turn does to the job: what it decides, what it wants, and what is remembered for the next.
 import {
   type CautionCode,
-  catalogue,
   type Decision,
   decide,
-  decided,
   isQuantity,
   type Job,
   type Quantity,
   type Result,
   vocabulary,
-  type Wanted,
   type Worked,
 } from '../engine/index.ts'
 import type { Answer } from './answer.ts'
@@ -43,16 +40,6 @@ function decisionsOf(held: Bindings['held']): Decision[] {
     else decisions.push(decision)
   }
   return decisions
-}
-
-/** What is wanted, with the results that are told together with it; what the person said themselves is not told back as a result. */
-export function expand(wanted: readonly Wanted[], job: Job): Wanted[] {
-  const all = wanted.flatMap((want) => {
-    const beside = catalogue.find((it) => it.together?.[want.word])?.together?.[want.word] ?? [want.word]
-    const open = beside.filter((word) => word === want.word || !decided(job, word, want.at))
-    return open.map((word) => ({ word, at: want.at }))
-  })
-  return all.filter((it, i) => all.findIndex((other) => other.word === it.word && other.at === it.at) === i)
 }
 
 /** What the next turn must know: the results, what was asked back, and which cautions were said in full. */

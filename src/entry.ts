@@ -25,7 +25,8 @@ export function callsOf(worked: readonly Worked[], asked: readonly Wanted[]): Ca
     callOf(
       it,
       `r${i + 1}`,
-      asked.filter((want) => want.at === it.at).map((want) => want.word),
+      // A calculation that only feeds another answers nothing itself.
+      it.wanted.some((word) => asked.some((want) => want.at === it.at && want.word === word)) ? it.wanted : [],
     ),
   )
 }

@@ -24,12 +24,29 @@ export function work(job: Job, wanted: readonly Wanted[], turn: number, named?: 
     while (open.length > 0) {
       const chosen = choose(job, open, at, turn, named)
       if (!chosen) break
-      const here = open.filter((word) => chosen.gives[word])
+      const here = withTheirs(
+        job,
+        chosen,
+        open.filter((word) => chosen.gives[word]),
+        at,
+      )
       workOne(job, chosen, here, at, turn, done)
       open = open.filter((word) => !chosen.gives[word])
     }
   }
   return done
+}
+
+/** What is wanted of a calculation, with the results that it tells together; what the person said themselves is not told back. */
+function withTheirs(job: Job, calc: Calculation, wanted: readonly string[], at: string): string[] {
+  const all = wanted.flatMap((word) => [
+    word,
+    ...(calc.together?.[word] ?? []).filter((it) => it !== word && !decided(job, it, at)),
+  ])
+  // In the order in which the calculation tells them, when there is one.
+  const order = wanted.map((word) => calc.together?.[word]).find((it) => it !== undefined) ?? []
+  const rank = (word: string): number => (order.includes(word) ? order.indexOf(word) : order.length)
+  return [...new Set(all)].sort((a, b) => rank(a) - rank(b))
 }
 
 /**

@@ -57,10 +57,12 @@ function enumerated(readings: readonly Reading[], text: string): Reading[] {
     if (last - first < 2) continue
     for (let i = first; i < last; i++) {
       const it = read[i] as Reading
+      const bare = it.bare as Fraction
       read[i] = {
         ...it,
-        quantity: quantity(it.bare as Fraction, unit),
+        quantity: quantity(bare, unit),
         bare: null,
+        rivals: (read[last] as Reading).rivals.map((it) => quantity(bare, it.unit)),
         note: 'in the unit of the last of the row',
       }
     }

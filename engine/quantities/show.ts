@@ -67,6 +67,10 @@ function showFeet(amount: Fraction): string {
   return feet.equals(0) ? `${sign}${mixed(rest)} in` : `${sign}${mixed(feet)} ft ${mixed(rest)} in`
 }
 
+// From here up a foot is shown with its inches, to the sixteenth that a tape has.
+const leastFeet = 3
+const toSixteenths = (feet: number): Fraction => new Fraction(Math.round(feet * 192)).div(192)
+
 const wordUnits: Readonly<Record<string, string>> = {
   min: 'minute',
   h: 'hour',
@@ -86,7 +90,11 @@ export function show(q: Quantity): string {
   if (q.kind === 'count') return counted(amount, q.unit)
   const word = wordUnits[q.unit]
   if (word) return counted(amount, word)
-  if (q.unit === 'ft' && isExact(amount)) return showFeet(amount)
+  if (q.unit === 'ft' && (isExact(amount) ? amount.mul(12).d <= longestFraction : Math.abs(amount.value) >= leastFeet))
+    return showFeet(isExact(amount) ? amount : toSixteenths(amount.value))
+  // Metres are read to the millimetre.
+  if (q.unit === 'm' && (!isExact(amount) || !isDecimal(amount)) && Math.abs(toNumber(amount)) >= 1)
+    return `${decimal(toNumber(amount), 3)} m`
   if (q.kind === 'number') return showNumber(amount, 'decimal')
   if (q.kind === 'money')
     return `${unit.sign} ${isExact(amount) ? decimal(amount.valueOf(), 2) : rounded(toNumber(amount))}`

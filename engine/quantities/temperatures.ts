@@ -41,16 +41,19 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
     return { next, quantity: quantity(number.value, letter), bare: null }
   }
   if (!degree) return null
-  const turned = tokens
-    .slice(at, at + 3)
-    .some((token) => /^(angle|slope|slopes|pitch|cut|bevel|miter|mitre|corner|turn)$/i.test(token.text))
+  const turned = [...tokens.slice(at, at + 3), ...tokens.slice(Math.max(0, at - 12), at)].some((token) =>
+    /^(angles?|slopes?|pitch|cuts?|bevels?|miters?|mitres?|corners?|turns?|lean|leans|tilt)$/i.test(token.text),
+  )
   if (turned || tokens[at - 1]?.text === '°') return { next: at, quantity: quantity(number.value, 'deg'), bare: null }
   const unit = habits.system === 'metric' ? 'C' : 'F'
   return {
     next: at,
     quantity: quantity(number.value, unit),
     bare: null,
-    rivals: habits.system ? [] : [quantity(number.value, unit === 'F' ? 'C' : 'F')],
+    rivals: [
+      ...(habits.system ? [] : [quantity(number.value, unit === 'F' ? 'C' : 'F')]),
+      quantity(number.value, 'deg'),
+    ],
     note: `read as °${unit}`,
   }
 }

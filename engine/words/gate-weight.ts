@@ -315,7 +315,7 @@ export const outOfPlumb = word<'length'>('outOfPlumb', {
   measure: 'Hold a level upright against the post: how far it stands off at the end of the level.',
   ask: 'How far is the post out of plumb?',
   called: {
-    names: ['out of plumb', 'off plumb', 'out of true', 'leans', 'leaning'],
+    names: ['out of plumb', 'off plumb', 'out of true', 'plumb', 'leans', 'leaning'],
     things: ['post', 'hinge post', 'gate post'],
     sides: ['lean', 'leans', 'leaning', 'plumb', 'out'],
   },
@@ -330,8 +330,8 @@ export const plumbOver = word<'length'>('plumbOver', {
   measure: 'The length of the level, or the height at which the string was held off.',
   ask: 'Over what height is it out of plumb?',
   called: {
-    names: ['over a height of', 'in a height of', 'over', 'level length', 'length of the level'],
-    sides: ['over', 'level'],
+    names: ['over a height of', 'in a height of', 'length of the level'],
+    sides: ['over'],
   },
   possible: { above: '0 in' },
   plausible: { from: '1 ft', to: '10 ft' },
@@ -357,8 +357,9 @@ export const latchMove = word<'length'>('latchMove', {
   called: {
     names: ['drop from the lean'],
     asks: [
-      'how much does the latch drop',
-      'how far does the latch end drop',
+      'how much does the latch',
+      'how far does the latch',
+      'how far does the latch end',
       'how far does the gate drop',
       'how much will the gate drop',
       'how far will the latch',

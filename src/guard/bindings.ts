@@ -4,6 +4,7 @@ import {
   amountIn,
   type Decision,
   fitted,
+  fittedReading,
   isPlace,
   isQuantity,
   type Job,
@@ -186,7 +187,7 @@ function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: strin
     ? word.kind === 'length'
       ? reading.section.width
       : undefined
-    : fitted(word, reading.quantity, reading.bare, system)
+    : fittedReading(word, reading, system)
   if (!value) return { why: `“${reading.said}” is no ${word.label}` }
   const counted = word.kind === 'count' ? quantity(value.amount, word.noun ?? 'ratio') : value
   return { value: counted, tag, firmness: reading.firmness, accepted: 'said' }

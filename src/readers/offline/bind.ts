@@ -2,7 +2,7 @@
 import {
   type Calculation,
   catalogue,
-  fitted,
+  fittedReading,
   needsFor,
   sameValue,
   systemOf,
@@ -58,6 +58,8 @@ export function bind(
     pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, asksNow),
   )
   pairs.push(...holesByTwo(heard, message, usable, places, needed))
+  if (asksNow) pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed))
+  pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
 
   const byTag = groupedByTag(pairs)
@@ -122,12 +124,29 @@ function restOfLists(bound: readonly Bound[], heard: Heard, message: readonly To
         const reading = heard.readings.find((other) => other.tag === message[at]?.tag)
         at += step
         if (!reading) continue
-        if (isTaken(reading.tag) || !fits(word, reading, heard, new Set([word.name]))) break
+        if (isTaken(reading.tag) || !fits(word, reading, heard, new Set([word.name])) || /^\p{L}/u.test(reading.said))
+          break
         more.push({ ...it, reading })
       }
     }
   }
   return more
+}
+
+/** A word that the question does not need is left aside where one that it needs does well enough for the same quantity. */
+function withoutStrays(pairs: readonly Bound[], needed: ReadonlySet<string>): Bound[] {
+  const best = new Map<string, number>()
+  for (const it of pairs)
+    if (needed.has(it.word)) best.set(it.reading.tag, Math.max(best.get(it.reading.tag) ?? 0, it.score))
+  return pairs.filter((it) => needed.has(it.word) || (best.get(it.reading.tag) ?? 0) < it.score * weight.stray)
+}
+
+/** "2.35 m gap": where a size can hardly be what it is named, and may well be something else of that name, it is the other. */
+function withoutUnlikely(pairs: readonly Bound[], heard: Heard): Bound[] {
+  const isLikely = (it: Bound): boolean => likelihood(vocabulary.get(it.word) as Word, it.reading, heard) >= 0
+  const best = new Map<string, number>()
+  for (const it of pairs.filter(isLikely)) best.set(it.reading.tag, Math.max(best.get(it.reading.tag) ?? 0, it.score))
+  return pairs.filter((it) => isLikely(it) || (best.get(it.reading.tag) ?? 0) < it.score * weight.likelier)
 }
 
 /** The pairs of each quantity, in the order they came. */
@@ -192,7 +211,8 @@ function pairsOf(
     const onlyFirmness = (firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap')
     if (score < weight.least && asksNow && isNeeded && onlyFirmness && likelihood(word, reading, heard) > 0)
       score = weight.least + 0.1
-    if (score < weight.least && asksNow && isNeeded && word.called.byDefault) score = weight.least
+    if (score < weight.least && asksNow && isNeeded && word.called.byDefault && reading.bare === null)
+      score = weight.least
     // A stick called by its name has no other meaning: "6x6" is the post.
     if (reading.section && isSectionOf(word)(reading.section)) score += weight.section
     if (score >= weight.least)
@@ -265,7 +285,7 @@ function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<str
     !heard.job.asked.some((it) => it.word === word.name)
   )
     return false
-  return fitted(word, reading.quantity, reading.bare, systemOf(heard.job)) !== undefined
+  return fittedReading(word, reading, systemOf(heard.job)) !== undefined
 }
 
 /** Nothing was said of a quantity, and the question lacks just one word of its kind: that is what it is. */

@@ -41,6 +41,10 @@ export const weight = {
   needed: 0.9,
   /** Something is asked, and this has nothing to do with it. */
   unneeded: -0.8,
+  /** So much of a stray word's score is enough for one that the question needs. */
+  stray: 0.45,
+  /** So much of an unlikely word's score is enough for a likely one. */
+  likelier: 0.6,
   /** It was just asked for, and the message says nothing against it. */
   asked: 4,
   /** A stick called by its name, which only one thing is: "6x6". */

@@ -1,0 +1,187 @@
+// This file is about heights read with a level, and lengths written in feet and tenths.
+import { word } from './word.ts'
+
+export const platLength = word<'length'>('platLength', {
+  kind: 'length',
+  label: 'length as it is written',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'As the plat or the plan has it, 47.35 ft for instance.',
+  ask: 'Which length do you want to turn into feet and inches?',
+  called: {
+    names: [
+      'on the plat',
+      'plat says',
+      'plan says',
+      'survey says',
+      'decimal feet',
+      'feet and tenths',
+      'tenths',
+      'convert',
+      'on the plan',
+      'plat',
+    ],
+    things: ['plat', 'plan'],
+    sides: ['in feet and inches', 'on my tape', 'on the tape', 'in metres', 'in meters'],
+    byDefault: true,
+  },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '5000 ft' },
+})
+
+export const onTape = word<'length'>('onTape', {
+  kind: 'length',
+  label: 'on a tape in feet and inches',
+  units: { imperial: 'ft', metric: 'ft' },
+  measure: 'At the nearest mark of the tape.',
+  ask: 'What is that on a tape in feet and inches?',
+  called: {
+    names: ['on a tape', 'feet and inches'],
+    asks: [
+      'in feet and inches',
+      'on my tape',
+      'on a tape',
+      'on the tape',
+      'what is that in inches',
+      'feet and inches',
+      'what does that come to on',
+      'to inches',
+      'into inches',
+      'read on a tape',
+    ],
+  },
+})
+
+export const tapeOff = word<'length'>('tapeOff', {
+  kind: 'length',
+  label: 'off by, for rounding to the mark',
+  units: { imperial: 'in', metric: 'in' },
+  measure: 'Never more than half a mark.',
+  ask: 'How far off is the rounded length?',
+  called: { names: ['rounding error'], asks: ['how far off is the tape'] },
+})
+
+export const inMetres = word<'length'>('inMetres', {
+  kind: 'length',
+  label: 'in metres',
+  units: { imperial: 'm', metric: 'm' },
+  measure: 'The same length in metres.',
+  ask: 'What is that in metres?',
+  called: { names: ['in metres'], asks: ['in metres', 'in meters', 'to metres', 'to meters', 'metric'] },
+})
+
+export const inTenths = word<'number'>('inTenths', {
+  kind: 'number',
+  label: 'in feet and tenths, as a plat writes it',
+  measure: 'Feet with decimals: 3.25 is three feet and a quarter of a foot, which is 3 ft 3 in.',
+  ask: 'What is that in feet and tenths?',
+  called: { names: ['in tenths'], asks: ['in feet and tenths', 'in decimal feet', 'to tenths', 'in tenths'] },
+})
+
+export const levelReadings = word<'length'>('levelReadings', {
+  kind: 'length',
+  list: true,
+  label: 'readings down from the level line, in order',
+  units: { imperial: 'in', metric: 'mm' },
+  measure:
+    'Stretch a level string (or set a level): at each place measure straight down to the ground. A bigger reading is lower ground.',
+  ask: 'What do you read down from the level line to the ground, in order along the fence?',
+  called: {
+    names: [
+      'level readings',
+      'readings',
+      'down from the string',
+      'down to the ground',
+      'string to ground',
+      'measure down',
+    ],
+    things: ['reading', 'readings'],
+    sides: ['down', 'read'],
+    plainly: true,
+  },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '15 ft' },
+})
+
+export const readingsApart = word<'length'>('readingsApart', {
+  kind: 'length',
+  label: 'readings apart',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'The level distance from one reading to the next, the same all along.',
+  ask: 'How far apart are the readings, measured level?',
+  called: {
+    names: ['readings apart', 'between readings', 'taken every', 'at every'],
+    things: ['reading', 'readings'],
+    sides: ['apart', 'every', 'spaced'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '1 ft', to: '100 ft' },
+})
+
+export const totalFall = word<'length'>('totalFall', {
+  kind: 'length',
+  label: 'fall from the first reading to the last',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Last reading less the first; less than nothing when the ground rises.',
+  ask: 'How far does the ground fall in all?',
+  called: {
+    names: ['total fall'],
+    asks: [
+      'how much does it fall',
+      'how far does the ground fall',
+      'total fall',
+      'how much fall',
+      'how much drop',
+      'fall in all',
+    ],
+  },
+})
+
+export const slopePercent = word<'percent'>('slopePercent', {
+  kind: 'percent',
+  label: 'slope',
+  measure: 'Fall for each hundred of level distance.',
+  ask: 'How steep is it, in percent?',
+  called: {
+    names: ['slope in percent'],
+    asks: [
+      'how steep',
+      'what slope',
+      'what is the slope',
+      'slope in percent',
+      'what grade',
+      'what percent slope',
+      'percent grade',
+      'find the slope',
+      'get the slope',
+    ],
+  },
+})
+
+export const slopeAngle = word<'angle'>('slopeAngle', {
+  kind: 'angle',
+  label: 'slope as an angle',
+  measure: 'From level.',
+  ask: 'How steep is it, in degrees?',
+  called: {
+    names: ['slope in degrees', 'slope angle'],
+    asks: ['how many degrees', 'slope in degrees', 'what angle is the slope', 'angle of the slope'],
+  },
+})
+
+export const alongGround = word<'length'>('alongGround', {
+  kind: 'length',
+  label: 'length along the ground',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'What a tape laid on the ground would read.',
+  ask: 'How long is it along the ground?',
+  called: {
+    names: ['along the ground', 'along the slope', 'slope length'],
+    asks: [
+      'how long along the ground',
+      'how long along the slope',
+      'length along the ground',
+      'slope distance',
+      'length along the slope',
+    ],
+  },
+})
