@@ -4,6 +4,7 @@ import { type Amounts, dimensionOfLine, type Line, readLine, sameDimension, work
 import type { Cited, Given, Outcome, Problem, Source, Step, Table } from './outcome.ts'
 import { isExact } from './quantities/amount.ts'
 import {
+  amountIn,
   equal,
   isList,
   isQuantity,
@@ -264,6 +265,9 @@ export function fitted(
   if (word.kind === 'choice' || word.kind === 'verdict') return undefined
   if (q) {
     if (q.kind === word.kind) return q
+    // "3 days" of notice are counted days, where it is days that the word counts.
+    if (word.kind === 'count' && q.kind === 'duration' && word.noun?.endsWith(' day'))
+      return { kind: 'count', amount: amountIn(q, 'day'), unit: word.noun }
     if (word.kind === 'temperatureDifference' && q.kind === 'temperature') return undefined
     return undefined
   }

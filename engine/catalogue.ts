@@ -16,7 +16,13 @@ import { postSplit } from './calculations/ground/post-split.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
 import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
+import { clearance } from './calculations/site/clearance.ts'
+import { digNotice } from './calculations/site/dig-notice.ts'
+import { heightBothSides } from './calculations/site/height-both-sides.ts'
+import { holeToMark } from './calculations/site/hole-to-mark.ts'
+import { postLine } from './calculations/site/post-line.ts'
 import { rectangleDiagonals } from './calculations/site/rectangle-diagonals.ts'
+import { sightTriangle } from './calculations/site/sight-triangle.ts'
 import { slopeFromLevels } from './calculations/site/slope-from-levels.ts'
 import { slopeOfGround } from './calculations/site/slope-of-ground.ts'
 import { squareCorner } from './calculations/site/square-corner.ts'
@@ -27,6 +33,12 @@ import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import type { Word } from './words/word.ts'
 
 export const catalogue: readonly Calculation[] = [
+  digNotice,
+  holeToMark,
+  clearance,
+  postLine,
+  heightBothSides,
+  sightTriangle,
   squareCorner,
   rectangleDiagonals,
   yardClosure,

@@ -8,11 +8,13 @@ import { groundChecks } from './checks/ground.ts'
 import { layoutChecks } from './checks/layout.ts'
 import { picketsChecks } from './checks/pickets.ts'
 import { siteChecks } from './checks/site.ts'
+import { surveyChecks } from './checks/survey.ts'
 import { topsChecks } from './checks/tops.ts'
 import { woodChecks } from './checks/wood.ts'
 
 export const checks: readonly Check[] = [
   ...siteChecks,
+  ...surveyChecks,
   ...layoutChecks,
   ...groundChecks,
   ...frameChecks,

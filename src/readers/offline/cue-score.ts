@@ -65,7 +65,7 @@ export const weight = {
   least: 1.7,
 } as const
 
-/** "deep reading" names one thing: the "reading" in it names nothing else. */
+/** "deep reading" names one thing: the "reading" in it names nothing else. Small words make a name no longer: "legs of" is "legs". */
 export function withoutInner(hits: readonly Hit[], message: readonly Token[]): Hit[] {
   const longNames = new Map<number, Hit[]>()
   for (const hit of hits)
@@ -75,7 +75,12 @@ export function withoutInner(hits: readonly Hit[], message: readonly Token[]): H
     if (hit.sort === 'ask' || message[hit.from - 1]?.tag) return true
     for (let from = hit.from; from > hit.from - longest; from--)
       if (
-        longNames.get(from)?.some((other) => other.length > hit.length && other.to >= hit.to && other.word !== hit.word)
+        longNames
+          .get(from)
+          ?.some(
+            (other) =>
+              Math.floor(other.length) > Math.floor(hit.length) && other.to >= hit.to && other.word !== hit.word,
+          )
       )
         return false
     return true

@@ -1,0 +1,40 @@
+// This file is about a fence on a step in the ground, with its height from both sides.
+import type { Seen } from '../calculation.ts'
+import { numberIn } from '../quantities/quantity.ts'
+import { show } from '../quantities/show.ts'
+import { box, down, line, sheet, words } from './svg.ts'
+
+const width = 380
+
+export function gradeDrawing(seen: Seen): string | null {
+  const [own, drop, other] = ['fenceHeight', 'gradeDifference', 'heightOtherSide'].map((it) => seen.one(it)) as [
+    ReturnType<Seen['one']>,
+    ReturnType<Seen['one']>,
+    ReturnType<Seen['one']>,
+  ]
+  const scale = 170 / numberIn(other, 'in')
+  const top = 46
+  const near = top + numberIn(own, 'in') * scale
+  const far = top + numberIn(other, 'in') * scale
+  const middle = width / 2
+  const parts = [
+    line(10, near, middle, near, 2),
+    line(middle, near, middle, far, 2),
+    line(middle, far, width - 10, far, 2),
+    box(middle - 7, top, 14, far - top, '#ccc'),
+    down(middle - 50, top, near, show(own), 'left'),
+    down(middle + 46, top, far, show(other), 'right'),
+    words(16, near + 18, 'your side', 'start', 11),
+    words(width - 16, far + 18, 'other side', 'end', 11),
+    words(width / 2, 24, `${show(drop)} lower on the other side`, 'middle', 13, true),
+  ]
+  return sheet(
+    {
+      width,
+      height: far + 32,
+      title: 'The fence from both sides',
+      description: `The fence is ${show(own)} high on your side and ${show(other)} from the other side, where the ground is ${show(drop)} lower.`,
+    },
+    parts,
+  )
+}

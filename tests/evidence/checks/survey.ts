@@ -1,0 +1,272 @@
+// This file is about the evidence for measuring the ground: corners, yards, tenths, slopes.
+import { numberIn, type Quantity } from '../../../engine/quantities/quantity.ts'
+import type { Check } from '../check.ts'
+
+const ours = 'Reference book, layout (geometry)'
+const euclid = 'Euclid, Elements, I.47: the 5-12-13 and 8-15-17 triangles of the schoolbooks'
+
+/** The far mark of the second side placed by coordinates: where the two circles about corner and first mark meet. */
+function angleByCoordinates(a: number, b: number, c: number): number {
+  const x = (a * a + b * b - c * c) / (2 * a)
+  return (Math.atan2(Math.sqrt(b * b - x * x), x) * 180) / Math.PI
+}
+
+/** A five-sided yard by its corners, in feet: sides and inside angles by coordinates. */
+const five = [
+  [0, 0],
+  [60, 0],
+  [60, 40],
+  [25, 55],
+  [0, 40],
+] as const
+const at = (i: number): readonly [number, number] => five[((i % 5) + 5) % 5] as readonly [number, number]
+const fiveSides = five.map((p, i) => Math.hypot(at(i + 1)[0] - p[0], at(i + 1)[1] - p[1]))
+const fiveAngles = five.map((_, i) => {
+  const [before, here, after] = [at(i), at(i + 1), at(i + 2)]
+  const [u, v] = [
+    Math.atan2(before[1] - here[1], before[0] - here[0]),
+    Math.atan2(after[1] - here[1], after[0] - here[0]),
+  ]
+  return (((u - v) * 180) / Math.PI + 360) % 360
+})
+const pentagon = {
+  sides: fiveSides.map((it) => `${it.toFixed(9)} ft`),
+  corners: fiveAngles.map((it) => `${it.toFixed(9)} deg`),
+}
+
+/** Area by counting: the share of a fine grid whose points lie inside. */
+function areaByGrid(points: readonly (readonly [number, number])[], step: number): number {
+  let inside = 0
+  for (let x = step / 2; x < 60; x += step)
+    for (let y = step / 2; y < 60; y += step) {
+      let odd = false
+      points.forEach(([px, py], i) => {
+        const [qx, qy] = points[(i + 1) % points.length] as readonly [number, number]
+        if (py > y !== qy > y && x < ((qx - px) * (y - py)) / (qy - py) + px) odd = !odd
+      })
+      if (odd) inside++
+    }
+  return inside * step * step
+}
+
+export const surveyChecks: readonly Check[] = [
+  ...(
+    [
+      [5, 12, 13],
+      [8, 15, 17],
+      [20, 21, 29],
+    ] as const
+  ).map(
+    ([a, b, c]): Check => ({
+      calculation: 'square-corner',
+      what: `the diagonal of a corner ${a} by ${b} ft`,
+      kind: 'handbook',
+      source: euclid,
+      given: { legs: [`${a} ft`, `${b} ft`] },
+      gives: 'squareAcross',
+      unit: 'ft',
+      expected: c,
+      tolerance: 0,
+    }),
+  ),
+  {
+    calculation: 'square-corner',
+    what: '3-4-5 four times over',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-01',
+    given: { legs: ['12 ft', '16 ft'] },
+    gives: 'squareAcross',
+    unit: 'ft',
+    expected: 20,
+    tolerance: 0,
+  },
+  {
+    calculation: 'square-corner',
+    what: 'the diagonal of 60 by 40 ft',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-03',
+    given: { legs: ['60 ft', '40 ft'] },
+    gives: 'squareAcross',
+    unit: 'ft',
+    expected: 72.111,
+    tolerance: 0.0005,
+  },
+  {
+    calculation: 'square-corner',
+    what: 'the angle of a corner 12, 16, 20 1/4 ft',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-02',
+    given: { legs: ['12 ft', '16 ft'], measuredDiagonal: '20 ft 3 in' },
+    gives: 'cornerAngle',
+    unit: 'deg',
+    expected: 91.502,
+    tolerance: 0.0005,
+  },
+  {
+    calculation: 'square-corner',
+    what: 'how far that runs off in a hundred feet',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-02',
+    given: { legs: ['12 ft', '16 ft'], measuredDiagonal: '20 ft 3 in' },
+    gives: 'offsetPerHundred',
+    unit: 'ft',
+    expected: 2.62,
+    tolerance: 0.005,
+  },
+  {
+    calculation: 'square-corner',
+    what: '1, 1.5 and 2 m are not square: 104.5°',
+    kind: 'second derivation',
+    source: 'second derivation: the far mark placed by coordinates where two circles meet',
+    given: { legs: ['1 m', '1.5 m'], measuredDiagonal: '2 m' },
+    gives: 'cornerAngle',
+    unit: 'deg',
+    expected: () => angleByCoordinates(1, 1.5, 2),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'rectangle-diagonals',
+    what: 'a rectangle 60 by 40 ft whose far side stands 7 in along',
+    kind: 'second derivation',
+    source: 'second derivation: the pushed corners by coordinates, both diagonals measured',
+    given: {
+      pushedSide: '60 ft',
+      diagonals: [`${Math.hypot(727, 480).toFixed(9)} in`, `${Math.hypot(713, 480).toFixed(9)} in`],
+    },
+    gives: 'pushCorner',
+    unit: 'in',
+    expected: 7,
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'yard-closure',
+    what: 'the misclosure of four sides with square corners',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-04',
+    given: { sides: ['60 ft', '40 ft', '59.7 ft', '39.8 ft'], corners: ['90 deg', '90 deg', '90 deg'] },
+    gives: 'misclosure',
+    unit: 'ft',
+    expected: 0.3606,
+    tolerance: 0.00005,
+  },
+  {
+    calculation: 'yard-closure',
+    what: 'one in so many, for the same',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-04',
+    given: { sides: ['60 ft', '40 ft', '59.7 ft', '39.8 ft'], corners: ['90 deg', '90 deg', '90 deg'] },
+    gives: 'closeRatio',
+    unit: 'ratio',
+    expected: 553,
+    tolerance: 0.5,
+  },
+  {
+    calculation: 'yard-closure',
+    what: 'the area of a yard with five corners',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-05',
+    given: pentagon,
+    gives: 'yardArea',
+    unit: 'ft2',
+    expected: 2850,
+    tolerance: 0.001,
+  },
+  {
+    calculation: 'yard-closure',
+    what: 'the length round the same',
+    kind: 'reference',
+    source: ours,
+    reference: 'lay-05',
+    given: pentagon,
+    gives: 'yardPerimeter',
+    unit: 'ft',
+    expected: 207.234,
+    tolerance: 0.0005,
+  },
+  {
+    calculation: 'yard-closure',
+    what: 'the same area, by counting the points of a grid inside',
+    kind: 'second derivation',
+    source: 'second derivation: points of a three-inch grid, counted inside by crossing its sides',
+    given: pentagon,
+    gives: 'yardArea',
+    unit: 'ft2',
+    expected: () => areaByGrid(five, 0.25),
+    tolerance: 12,
+  },
+  {
+    calculation: 'yard-closure',
+    what: 'the 13-14-15 triangle has an area of 84',
+    kind: 'published',
+    source: 'Heron of Alexandria, Metrica I.8: the triangle of sides 13, 14 and 15',
+    given: { sides: ['13 ft', '14 ft', '15 ft'] },
+    gives: 'yardArea',
+    unit: 'ft2',
+    expected: 84,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'tenths',
+    what: '47.35 ft to the nearest sixteenth',
+    kind: 'second derivation',
+    source: 'second derivation: counted in sixteenths, 47.35 × 192 to the nearest whole',
+    given: { platLength: '47.35 ft' },
+    gives: 'onTape',
+    unit: 'in',
+    expected: () => Math.round(47.35 * 192) / 16,
+    tolerance: 1e-12,
+  },
+  {
+    calculation: 'tenths',
+    what: '100 ft are 30.48 m exactly',
+    kind: 'handbook',
+    source: 'NIST SP 811, appendix B: 1 ft = 0.3048 m exactly',
+    given: { platLength: '100 ft' },
+    gives: 'inMetres',
+    unit: 'm',
+    expected: 30.48,
+    tolerance: 0,
+  },
+  {
+    calculation: 'slope-of-ground',
+    what: 'length along a slope of 5 in 12, the 5-12-13 triangle',
+    kind: 'handbook',
+    source: euclid,
+    given: { fall: '5 ft', levelDistance: '12 ft' },
+    gives: 'alongGround',
+    unit: 'ft',
+    expected: 13,
+    tolerance: 0,
+  },
+  {
+    calculation: 'slope-from-levels',
+    what: 'the fall in all is the falls added up one by one',
+    kind: 'second derivation',
+    source: 'second derivation: the differences between neighbours, summed',
+    given: { levelReadings: ['4 1/2 in', '11 3/8 in', '9 in', '17 1/16 in'], readingsApart: '8 ft' },
+    gives: 'totalFall',
+    unit: 'in',
+    expected: () => 11.375 - 4.5 + (9 - 11.375) + (17.0625 - 9),
+    tolerance: 1e-12,
+  },
+  {
+    calculation: 'slope-from-levels',
+    what: 'the last row of the table is the last reading',
+    kind: 'second derivation',
+    source: 'second derivation: three distances of 8 ft laid end to end',
+    given: { levelReadings: ['4 1/2 in', '11 3/8 in', '9 in', '17 1/16 in'], readingsApart: '8 ft' },
+    gives: 'slopePercent',
+    unit: 'percent',
+    got: ({ outcome }) =>
+      numberIn((outcome.ok ? outcome.values.get('slopePercent') : undefined) as Quantity, 'percent'),
+    expected: () => (12.5625 / (8 * 12 * 3)) * 100,
+    tolerance: 1e-9,
+  },
+]
