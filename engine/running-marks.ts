@@ -1,8 +1,8 @@
 // This file is about running marks: where each picket starts, measured from one end, at the nearest mark on the tape.
-import type Fraction from 'fraction.js'
+import Fraction from 'fraction.js'
 import type { Table } from './outcome.ts'
 import { numberIn, type System } from './quantities/quantity.ts'
-import { atMark, decimal, show } from './quantities/show.ts'
+import { decimal, show } from './quantities/show.ts'
 
 export interface Mark {
   readonly at: Fraction
@@ -13,27 +13,43 @@ export interface Mark {
 /** The left edge of each picket. Inches, as all lengths are kept; one gap more than pickets. */
 export function runningMarks(opening: Fraction, width: Fraction, count: Fraction, mark: Fraction): Mark[] {
   const gap = opening.sub(count.mul(width)).div(count.add(1))
+  const pitch = gap.add(width)
+  // All places stand over one common denominator, so that ten thousand pickets are whole numbers and no fractions.
+  const whole = gap.d * pitch.d * mark.d
+  const [start, step, tick] = [gap, pitch, mark].map((it) => (it.s * it.n * whole) / it.d) as [bigint, bigint, bigint]
   return Array.from({ length: Number(count.n) }, (_, i) => {
-    const place = gap.add(gap.add(width).mul(i))
-    const at = atMark({ kind: 'length', amount: place, unit: 'in' }, mark)
-    return { at, off: at.sub(place) }
+    const place = start + step * BigInt(i)
+    const at = floorOver(2n * place + tick, 2n * tick) * tick
+    return { at: new Fraction(at, whole), off: new Fraction(at - place, whole) }
   })
 }
+
+const floorOver = (a: bigint, b: bigint): bigint => (a >= 0n ? a / b : -((-a + b - 1n) / b))
+
+/** A bay may hold at most so many pickets: more are a slip of the unit, or several bays at once. */
+export const mostPickets = new Fraction(20_000)
+
+// A table longer than this is read by nobody: its beginning and its end stand for it.
+const longestTable = 500
+const shownAtEnds = 20
 
 export function marksTable(marks: readonly Mark[], system: System): Table {
   const unit = system === 'metric' ? 'mm' : 'in'
   return {
-    title: 'Running marks: left edge of each picket, from the face of the left post',
+    title: `Running marks: left edge of each picket, from the face of the left post${marks.length > longestTable ? ' (the first and the last; the rest follow the same step)' : ''}`,
     columns: [
       { label: 'picket', unit: '' },
       { label: `mark (${unit})`, unit },
       { label: `off by (${unit})`, unit },
     ],
-    rows: marks.map(({ at, off }, i) => [
-      i + 1,
-      show({ kind: 'length', amount: at, unit }).replace(` ${unit}`, ''),
-      decimal(numberIn({ kind: 'length', amount: off, unit }, unit), 3),
-    ]),
+    rows: marks
+      .map((mark, i) => [mark, i] as const)
+      .filter(([, i]) => marks.length <= longestTable || i < shownAtEnds || i >= marks.length - shownAtEnds)
+      .map(([{ at, off }, i]) => [
+        i + 1,
+        show({ kind: 'length', amount: at, unit }).replace(` ${unit}`, ''),
+        decimal(numberIn({ kind: 'length', amount: off, unit }, unit), 3),
+      ]),
   }
 }
 

@@ -1,7 +1,7 @@
 // This file is about showing quantities: in what people can measure, and so that reading it again gives the same quantity.
 import Fraction from 'fraction.js'
 import { showDate } from './calendar.ts'
-import { type Amount, exact, isExact, toNumber } from './amount.ts'
+import { type Amount, isExact, toNumber } from './amount.ts'
 import { amountIn, type Quantity } from './quantity.ts'
 import { unitNamed } from './units.ts'
 
@@ -112,7 +112,3 @@ export function exactText(q: Quantity): string | undefined {
   const amount = amountIn(q, q.unit)
   return isExact(amount) ? amount.toFraction() : undefined
 }
-
-/** The amount rounded to the nearest mark, for instance 1/16 in. */
-export const atMark = (q: Quantity, mark: Fraction): Fraction =>
-  (isExact(q.amount) ? q.amount : exact(q.amount.value)).div(mark).add(new Fraction(1, 2)).floor().mul(mark)

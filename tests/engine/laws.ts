@@ -62,8 +62,15 @@ export function readsAsShown(q: Quantity): boolean {
   if (!again) return false
   if (q.kind === 'count' || q.kind === 'number')
     return again.bare !== null && near(Number(again.bare.valueOf()), numberIn(q, q.unit))
+  // A worked moisture is shown to a tenth of a point.
+  if (q.kind === 'percent')
+    return (
+      again.quantity?.kind === 'percent' &&
+      Math.abs(numberIn(again.quantity, 'percent') - numberIn(q, 'percent')) <=
+        Math.max(0.05, numberIn(q, 'percent') * 0.001)
+    )
   return again.quantity?.kind === q.kind && near(numberIn(again.quantity, q.unit), numberIn(q, q.unit))
 }
 
-// Approximate values are shown to four figures, moisture to a tenth of a point.
+// Approximate values are shown to four figures.
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(Math.abs(b) * 0.001, 1e-4)

@@ -90,6 +90,11 @@ export const baysInRun = calculation({
       )
 
     const clear = runEnds === 'walls' || runEnds === 'outside'
+    if (less({ ...widestBay, amount: times(widestBay.amount, exact(mostBays)) }, runLength))
+      refuse(
+        'runLength',
+        `A run of ${show(runLength)} with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give the run in parts.`,
+      )
     const between = tools.put('centresRun', line(clear ? 'centresClear' : 'centresOpen'))
     if (!less(none, between))
       refuse('runLength', `A run of ${show(runLength)} is no longer than a post is wide. Check the length.`)
@@ -214,6 +219,8 @@ export const baysInRun = calculation({
     },
   ],
 })
+
+const mostBays = 500
 
 function exactMark(mark: Quantity) {
   if (!isExact(mark.amount)) throw new Error('a mark on a tape is exact')

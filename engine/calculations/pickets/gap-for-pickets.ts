@@ -8,7 +8,7 @@ import { bayDrawing } from '../../drawings/bay.ts'
 import { isExact, subtract, times } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { markFromOneEnd, marksTable, runningMarks } from '../../running-marks.ts'
+import { markFromOneEnd, marksTable, mostPickets, runningMarks } from '../../running-marks.ts'
 import { gap, lastGap, opening, picketWidth, pickets, tapeGap, tapeMark } from '../../words/pickets.ts'
 
 export const gapForPickets = calculation({
@@ -30,6 +30,8 @@ export const gapForPickets = calculation({
     ],
   },
   work({ opening, picketWidth, pickets, tapeMark }, { line, refuse, remark, table, cite, system }) {
+    if (isExact(pickets.amount) && pickets.amount.compare(mostPickets) > 0)
+      refuse('pickets', `${show(pickets)} are more than one bay can hold. Give one bay at a time.`)
     const wood: Quantity = { ...opening, amount: times(pickets.amount, picketWidth.amount) }
     if (less(opening, wood)) {
       const over: Quantity = { ...opening, amount: subtract(wood.amount, opening.amount) }

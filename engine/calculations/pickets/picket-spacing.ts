@@ -9,7 +9,7 @@ import type Fraction from 'fraction.js'
 import { exact, isExact } from '../../quantities/amount.ts'
 import { equal, less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { markFromOneEnd, marksTable, runningMarks } from '../../running-marks.ts'
+import { markFromOneEnd, marksTable, mostPickets, runningMarks } from '../../running-marks.ts'
 import {
   gap,
   gapOneFewer,
@@ -65,6 +65,11 @@ export const picketSpacing = calculation({
     const mark = exactLength(tapeMark)
     const gapOf = (count: Fraction): Quantity => ({ ...opening, amount: space.sub(count.mul(width)).div(count.add(1)) })
     const most = space.div(width).floor()
+    if (most.compare(mostPickets) > 0)
+      refuse(
+        'opening',
+        `${show(picketWidth)} pickets in a ${show(opening)} opening would be more than ${cite(quantity(mostPickets, 'picket'), 'the most in one bay')}. Check both units, or give one bay at a time.`,
+      )
 
     let count: Fraction
     if (has('sphere')) {
@@ -142,12 +147,23 @@ function markedGaps(space: Fraction, width: Fraction, count: Fraction, mark: Fra
   return starts.map((start, i) => (i === 0 ? start : start.sub(edges[i - 1] as Fraction).sub(width)))
 }
 
+// Up to so many pickets every count is tried; beyond, one more in a thousand is no loss.
+const fewToTry = 500
+
 /** The fewest pickets whose gaps, as marked, all stop the ball. One more than fit when none does. */
 function fewestThatStop(space: Fraction, width: Fraction, ball: Fraction, mark: Fraction, most: Fraction): Fraction {
   // gap < ball needs pickets > (space − ball) / (width + ball); rounding to marks may need one more.
   let count = space.sub(ball).div(width.add(ball)).floor().add(1)
   if (count.compare(1) < 0) count = exact(1)
-  while (count.compare(most) <= 0 && markedGaps(space, width, count, mark).some((g) => g.compare(ball) >= 0))
+  // Rounding to marks widens a gap by less than one mark, so a count whose exact gap is a mark narrower always does.
+  const narrower = ball.sub(mark)
+  const sure = narrower.compare(0) > 0 ? space.sub(narrower).div(width.add(narrower)).ceil() : most.add(1)
+  if (count.compare(fewToTry) > 0) return sure.compare(count) > 0 ? sure : count
+  while (
+    count.compare(most) <= 0 &&
+    count.compare(sure) < 0 &&
+    markedGaps(space, width, count, mark).some((g) => g.compare(ball) >= 0)
+  )
     count = count.add(1)
   return count
 }

@@ -111,9 +111,13 @@ export const readyToFinish = calculation({
 
 type Tools = Parameters<typeof readyToFinish.work>[1]
 
+const known = new Map<string, Quantity>()
 function read(text: string): Quantity {
+  const before = known.get(text)
+  if (before) return before
   const q = readOne(text)?.quantity
   if (!q) throw new Error(`“${text}” in a table cannot be read`)
+  known.set(text, q)
   return q
 }
 
