@@ -14,6 +14,12 @@ import { postDepth } from './calculations/ground/post-depth.ts'
 import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
 import { postSplit } from './calculations/ground/post-split.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
+import { cornerPost } from './calculations/layout/corner-post.ts'
+import { curveByChords } from './calculations/layout/curve-by-chords.ts'
+import { movedPost } from './calculations/layout/moved-post.ts'
+import { postHeights } from './calculations/layout/post-heights.ts'
+import { rakedRun } from './calculations/layout/raked-run.ts'
+import { steppedRun } from './calculations/layout/stepped-run.ts'
 import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
 import { clearance } from './calculations/site/clearance.ts'
@@ -46,6 +52,12 @@ export const catalogue: readonly Calculation[] = [
   slopeOfGround,
   slopeFromLevels,
   baysInRun,
+  movedPost,
+  cornerPost,
+  curveByChords,
+  steppedRun,
+  rakedRun,
+  postHeights,
   postDepth,
   postSplit,
   postDepthCheck,

@@ -1,0 +1,117 @@
+// A fence that steps down a slope: every bay level, a step at every post.
+//
+//   ┃▔▔▔▔▔▔▔┃
+//   ┃       ┃▔▔▔▔▔▔▔┃ ─┬─ step
+//   ┃_______┃       ┃ ─┴─
+//   ▔▔──__  ┃_______┃          under a level bay the ground falls away: the gap grows by the step
+//         ▔▔──__    ┃
+import { calculation } from '../../calculation.ts'
+import { slopeDrawing } from '../../drawings/slope.ts'
+import { exact, times } from '../../quantities/amount.ts'
+import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
+import { bayCentres, widestBay } from '../../words/bays.ts'
+import { tapeMark } from '../../words/pickets.ts'
+import { slopePercent } from '../../words/heights.ts'
+import { fall, levelDistance } from '../../words/slopes.ts'
+import {
+  gapUnderStep,
+  highEndGap,
+  longerPost,
+  slopeBays,
+  stepEach,
+  stepTape,
+  underHolds,
+  widestUnder,
+} from '../../words/sloping-fence.ts'
+
+const mostBays = 500
+
+export const steppedRun = calculation({
+  name: 'stepped-run',
+  title: 'A fence that steps down a slope',
+  answers:
+    'How big the step at each post is when the fence steps down a slope, the gap under each bay, and how much longer the posts are.',
+  needs: { fall, levelDistance, widestBay, highEndGap, widestUnder, tapeMark },
+  may: ['widestUnder'],
+  onlyFor: { widestUnder: ['underHolds'] },
+  gives: { slopeBays, stepEach, stepTape, gapUnderStep, longerPost, slopePercent, underHolds, bayCentres },
+  headlines: ['stepEach', 'gapUnderStep'],
+  together: {
+    stepEach: ['stepEach', 'stepTape', 'slopeBays', 'gapUnderStep', 'longerPost', 'underHolds'],
+    gapUnderStep: ['gapUnderStep', 'stepEach', 'underHolds'],
+    slopeBays: ['slopeBays', 'stepEach', 'bayCentres'],
+    longerPost: ['longerPost', 'stepEach'],
+  },
+  called: ['step down', 'stepped', 'steps down', 'stepping', 'step the fence'],
+  lines: {
+    slopeBays: ['ceil(levelDistance / widestBay)', 'the fewest bays within your limit, measured level'],
+    bayCentres: ['levelDistance / slopeBays', 'shared equally'],
+    stepEach: ['fall / slopeBays', 'the fall shared equally'],
+    stepTape: ['round(stepEach, tapeMark)', 'the nearest mark on a tape'],
+    gapUnderStep: ['highEndGap + stepEach', 'the ground drops by a step over the length of a level bay'],
+    longerPost: ['stepEach', 'it reaches from the lower ground to the higher bay'],
+    slopePercent: ['fall / levelDistance', 'over the whole slope'],
+  },
+  work({ fall, levelDistance, widestBay, highEndGap }, { line, has, rows, tell, refuse, remark }) {
+    if (less({ ...widestBay, amount: times(widestBay.amount, exact(mostBays)) }, levelDistance))
+      refuse(
+        'levelDistance',
+        `A slope ${show(levelDistance)} long with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give it in parts.`,
+      )
+    for (const name of ['slopeBays', 'bayCentres', 'stepEach', 'stepTape']) line(name)
+    const under = line('gapUnderStep')
+    line('longerPost')
+    line('slopePercent')
+    if (has('widestUnder')) {
+      const limit = rows('widestUnder')[0] as Quantity
+      const holds = !less(limit, under)
+      tell('underHolds', holds)
+      remark(
+        holds
+          ? `Decided by: ${show(under)} under the low end against your ${show(limit)}.`
+          : `Decided by: ${show(under)} under the low end against your ${show(limit)}. Shorter bays make smaller steps; or let the pickets or a bottom board follow the ground.`,
+      )
+    } else tell('underHolds', null)
+    remark(
+      `The steps are equal only where the ground falls evenly. Where it does not, measure the fall bay by bay. Bays are measured level; ${show(highEndGap)} is left under each high end.`,
+    )
+    if (!less({ ...fall, amount: exact(0) }, fall))
+      remark(
+        `The ground is level (a fall of ${show({ ...fall, amount: quantity(0, 'in').amount })}), so nothing steps.`,
+      )
+  },
+  sources: [
+    {
+      fact: 'step = fall ÷ bays; the gap at a low end is the gap at the high end and the step',
+      from: 'Derived here from the sketch; needs no table.',
+    },
+  ],
+  cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  drawing: slopeDrawing,
+  examples: [
+    // 48/8 = 6; 40/6 = 6 2/3; 2 + 6 2/3 = 8 2/3
+    {
+      ask: 'I want to step the fence down a slope. The ground falls 40 in over a level distance of 48 ft, bays at most 8 ft. How big is the step at each post?',
+      given: { fall: '40 in', levelDistance: '48 ft', widestBay: '8 ft' },
+      expect: {
+        slopeBays: '6 bays',
+        stepEach: '6 2/3 in',
+        stepTape: '6 11/16 in',
+        gapUnderStep: '8 2/3 in',
+        bayCentres: '8 ft',
+      },
+    },
+    // 12/2.4 = 5; 900/5 = 180; 50 + 180 = 230 > 150
+    {
+      ask: 'Stepped fence: drop of 900 mm over a level distance of 12 m, bays at most 2.4 m, gap underneath at most 150 mm. How big are the steps?',
+      given: { fall: '900 mm', levelDistance: '12 m', widestBay: '2.4 m', widestUnder: '150 mm' },
+      expect: {
+        slopeBays: '5 bays',
+        stepEach: '180 mm',
+        gapUnderStep: '230 mm',
+        underHolds: 'the gap underneath is over your limit',
+      },
+    },
+  ],
+})

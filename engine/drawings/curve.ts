@@ -1,0 +1,50 @@
+// This file is about a curved run from above: the arc, the straight bays, the posts.
+import type { Seen } from '../calculation.ts'
+import { numberIn } from '../quantities/quantity.ts'
+import { show } from '../quantities/show.ts'
+import { dot, line, sheet, words } from './svg.ts'
+
+const width = 400
+
+export function curveDrawing(seen: Seen): string | null {
+  const [radius, bays, chord, turn] = [
+    seen.one('curveRadius'),
+    seen.one('chords'),
+    seen.one('chord'),
+    seen.one('deflection'),
+  ]
+  const many = Math.round(numberIn(bays, bays.unit))
+  const each = (numberIn(turn, 'deg') * Math.PI) / 180
+  const whole = each * many
+  const points = Array.from(
+    { length: many + 1 },
+    (_, i) => [Math.sin(i * each - whole / 2), 1 - Math.cos(i * each - whole / 2)] as const,
+  )
+  const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))]
+  const low = Math.max(...points.map(([, y]) => y), 0.02)
+  const scale = Math.min((width - 70) / Math.max(right - left, 0.01), 220 / low)
+  const x = (it: number): number => width / 2 + it * scale
+  const y = (it: number): number => 70 + it * scale
+  const fine = Array.from({ length: 121 }, (_, i) => (i / 120 - 0.5) * whole).map(
+    (it) => `${x(Math.sin(it)).toFixed(1)} ${y(1 - Math.cos(it)).toFixed(1)}`,
+  )
+  const parts = [`<path d="M${fine.join('L')}" fill="none" stroke="#111" stroke-width="1" stroke-dasharray="5 4"/>`]
+  points.forEach(([u, v], i) => {
+    const next = points[i + 1]
+    if (next) parts.push(line(x(u), y(v), x(next[0]), y(next[1]), 2))
+    parts.push(dot(x(u), y(v), many > 40 ? 2 : 4))
+  })
+  parts.push(
+    words(width / 2, 24, `${show(bays)} of ${show(chord)}, turning ${show(turn)} at each post`, 'middle', 12, true),
+    words(width / 2, 44, `dashed: the curve, ${show(radius)} radius`, 'middle', 11),
+  )
+  return sheet(
+    {
+      width,
+      height: y(low) + 24,
+      title: 'The curved run from above',
+      description: `${show(bays)} of ${show(chord)} in a straight line from post to post, on a curve of ${show(radius)} radius; each turns ${show(turn)}.`,
+    },
+    parts,
+  )
+}

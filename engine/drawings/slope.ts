@@ -1,0 +1,170 @@
+// This file is about fences on a slope from the side: stepped, raked, and posts under a string. Heights and lengths to one scale where they fit, else it says so.
+import type { Seen } from '../calculation.ts'
+import { numberIn, type Quantity } from '../quantities/quantity.ts'
+import { show } from '../quantities/show.ts'
+import { across, down, line, shape, sheet, words } from './svg.ts'
+
+const width = 440
+const side = 24
+const fenceShown = 42 // inches of fence above the ground; the height is no part of these sums
+
+/** Level bays going down with the ground. */
+export function slopeDrawing(seen: Seen): string | null {
+  const [fall, distance, step, bays] = ['fall', 'levelDistance', 'stepEach', 'slopeBays'].map((it) => seen.one(it)) as [
+    Quantity,
+    Quantity,
+    Quantity,
+    Quantity,
+  ]
+  const many = Math.min(12, Math.round(numberIn(bays, bays.unit)))
+  const all = Math.round(numberIn(bays, bays.unit))
+  const run = (numberIn(distance, 'in') * many) / all
+  const drop = (numberIn(fall, 'in') * many) / all
+  const across1 = (width - 2 * side) / run
+  const high = Math.min(across1 * 3, 190 / (drop + fenceShown))
+  const top = 52
+  const x = (i: number): number => side + (i * run * across1) / many
+  const fenceTop = (i: number): number => top + (i * drop * high) / many
+  const ground = (i: number): number => fenceTop(i) + fenceShown * high
+  const parts: string[] = [line(x(0) - 14, ground(0), x(many) + 14, ground(many), 2)]
+  for (let i = 0; i < many; i++) {
+    // A level bay stands on the higher ground at its start; below its far end the ground has fallen by a step.
+    parts.push(
+      shape(
+        [
+          [x(i), fenceTop(i)],
+          [x(i + 1), fenceTop(i)],
+          [x(i + 1), ground(i) - 3],
+          [x(i), ground(i) - 3],
+        ],
+        '#f2f2f2',
+        1,
+      ),
+    )
+  }
+  for (let i = 0; i <= many; i++) parts.push(line(x(i), fenceTop(Math.max(0, i - 1)) - 5, x(i), ground(i) + 8, 3))
+  if (many > 0) parts.push(down(x(1) + 8, ground(0), ground(1), `step ${show(step)}`))
+  parts.push(words(width / 2, 22, `${show(bays)}, a step of ${show(step)} at each post`, 'middle', 13, true))
+  const bottom = ground(many) + 24
+  if (all === many) parts.push(across(x(0), x(many), bottom, `${show(distance)} level`, width))
+  const note = [
+    all > many ? `the first ${many} bays` : '',
+    Math.abs(high / across1 - 1) > 0.01 ? 'heights drawn larger than lengths' : '',
+  ]
+    .filter((it) => it !== '')
+    .join('; ')
+  if (note) parts.push(words(width - 8, bottom + 22, note, 'end', 11))
+  return sheet(
+    {
+      width,
+      height: bottom + 34,
+      title: 'Stepping down the slope',
+      description: `${show(bays)} over ${show(distance)} level, stepping down ${show(step)} at each post; the ground falls ${show(fall)} in all.`,
+    },
+    parts,
+  )
+}
+
+/** One bay whose rails follow the ground. */
+export function rakeDrawing(seen: Seen): string | null {
+  const [bay, drop, rail, cut, depth, post] = [
+    'bayCentres',
+    'dropPerBay',
+    'rakedRail',
+    'plumbCut',
+    'railDepth',
+    'postWidth',
+  ].map((it) => seen.one(it)) as [Quantity, Quantity, Quantity, Quantity, Quantity, Quantity]
+  const [b, d, t, p] = [bay, drop, depth, post].map((it) => numberIn(it, 'in')) as [number, number, number, number]
+  const scale = Math.min((width - 90) / (b + p), 210 / (d + fenceShown))
+  const left = (width - (b + p) * scale) / 2
+  const top = 58
+  const y = (at: number, up: number): number => top + (fenceShown - up + (d * at) / b) * scale
+  const [from, to] = [p / 2, b - p / 2]
+  const x = (at: number): number => left + (at + p / 2) * scale
+  const parts = [line(x(-p / 2) - 10, y(-p / 2, 0), x(b + p / 2) + 10, y(b + p / 2, 0), 2)]
+  for (const at of [0, b])
+    parts.push(
+      shape(
+        [
+          [x(at - p / 2), y(at, fenceShown)],
+          [x(at + p / 2), y(at, fenceShown)],
+          [x(at + p / 2), y(at + p / 2, 0) + 6],
+          [x(at - p / 2), y(at - p / 2, 0) + 6],
+        ],
+        '#ccc',
+      ),
+    )
+  for (const up of [fenceShown - 6, 10])
+    parts.push(
+      shape(
+        [
+          [x(from), y(from, up)],
+          [x(to), y(to, up)],
+          [x(to), y(to, up) + t * scale],
+          [x(from), y(from, up) + t * scale],
+        ],
+        '#eee',
+        1.2,
+      ),
+    )
+  const middle = (from + to) / 2
+  parts.push(words(x(middle), y(middle, fenceShown - 6) - 8, `rail ${show(rail)} along its edge`, 'middle', 12))
+  parts.push(words(x(middle), y(middle, 10) - 8, `ends ${show(cut)} from square`, 'middle', 12))
+  const bottom = y(b, 0) + 30
+  parts.push(
+    across(x(0), x(b), bottom, `${show(bay)} level`, width),
+    words(width / 2, 22, `Drop ${show(drop)} in a bay`, 'middle', 13, true),
+  )
+  return sheet(
+    {
+      width,
+      height: bottom + 16,
+      title: 'One bay that follows the slope',
+      description: `A bay of ${show(bay)} measured level drops ${show(drop)}. Its rails are ${show(rail)} along the edge, their ends cut ${show(cut)} from square.`,
+    },
+    parts,
+  )
+}
+
+/** Posts under a string, each with its height above ground. */
+export function stringDrawing(seen: Seen): string | null {
+  const heights = seen.rows('groundReadings')
+  const ups = heights.map((it) => numberIn(it, 'in'))
+  const most = Math.max(...ups)
+  const step = heights.length > 1 ? (width - 2 * side - 20) / (heights.length - 1) : 0
+  const [string, tall] = [52, 130]
+  const every = Math.ceil(heights.length / 9)
+  const at = ups.map((up, i) => [side + 10 + i * step, string + (up / most) * tall] as const)
+  const parts = [
+    line(side - 8, string, width - side + 8, string, 1.5, '#111', '8 4'),
+    words(
+      width / 2,
+      22,
+      `string over ${heights.length === 1 ? 'one post' : `the posts`}: cut each one at it`,
+      'middle',
+      13,
+      true,
+    ),
+  ]
+  if (at.length > 1)
+    parts.push(
+      `<path d="M${at.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}" fill="none" stroke="#111" stroke-width="2"/>`,
+    )
+  at.forEach(([x, y], i) => {
+    parts.push(line(x, string - 10, x, y + 14, heights.length > 40 ? 1.5 : 4, '#888'))
+    if (i % every === 0 || i === at.length - 1)
+      parts.push(
+        words(x, y + 30, show(heights[i] as Quantity), i === 0 ? 'start' : i === at.length - 1 ? 'end' : 'middle', 11),
+      )
+  })
+  return sheet(
+    {
+      width,
+      height: string + tall + 46,
+      title: 'Posts under a string',
+      description: `The string stands above the ground at the posts, in order: ${heights.map(show).join(', ')}.`,
+    },
+    parts,
+  )
+}
