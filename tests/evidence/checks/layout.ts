@@ -8,6 +8,8 @@ function baysBySearch(run: number, widest: number): number {
   return bays
 }
 
+const ours = 'Reference book, layout (geometry)'
+
 export const layoutChecks: readonly Check[] = [
   ...(
     [
@@ -28,4 +30,193 @@ export const layoutChecks: readonly Check[] = [
       tolerance: 0,
     }),
   ),
+  ...(
+    [
+      ['slopeBays', 'bay', 6, 0],
+      ['bayCentres', 'ft', 8, 0],
+      ['stepEach', 'in', 6.667, 0.0005],
+      ['slopePercent', 'percent', 6.94, 0.005],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'stepped-run',
+      what: `${gives} of a fence 48 ft long that falls 40 in`,
+      kind: 'reference',
+      source: ours,
+      reference: 'lay-06',
+      given: { fall: '40 in', levelDistance: '48 ft', widestBay: '8 ft' },
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  {
+    calculation: 'stepped-run',
+    what: 'all the steps together are the fall',
+    kind: 'second derivation',
+    source: 'second derivation: the ground’s height at every post, the differences summed',
+    given: { fall: '37 in', levelDistance: '50 ft', widestBay: '7 ft' },
+    gives: 'stepEach',
+    unit: 'in',
+    expected: () => {
+      const grounds = Array.from({ length: 9 }, (_, i) => (37 * i) / 8)
+      return grounds.slice(1).reduce((sum, it, i) => sum + it - (grounds[i] as number), 0) / 8
+    },
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      ['dropPerBay', 'in', 9.6, 1e-9],
+      ['rakedRail', 'in', 92.961, 0.0005],
+      ['plumbCut', 'deg', 5.711, 0.0005],
+      ['pitchAlongRail', 'in', 6.0299, 0.00005],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'raked-run',
+      what: `${gives} on a slope of 10 %`,
+      kind: 'reference',
+      source: ours,
+      reference: 'lay-07',
+      given: {
+        slope: '10 %',
+        bayCentres: '96 in',
+        postWidth: '3 1/2 in',
+        picketWidth: '3 1/2 in',
+        wantedGap: '2 1/2 in',
+      },
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  ...(
+    [
+      ['rakedRail', 'in', 95.258858, 1e-5],
+      ['rakedBlank', 'in', 95.703302, 1e-5],
+      ['plumbCut', 'deg', 7.236922, 1e-5],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'raked-run',
+      what: `${gives} of a rail over a 94 1/2 in opening that rises 12 in`,
+      kind: 'reference',
+      source: ours,
+      reference: 'slope-rail',
+      // 12 in over 94.5 in is a slope of 12.698412698 %; posts 3 1/2 in wide make the bay 98 in.
+      given: { slope: '12.6984126984 %', bayCentres: '98 in', postWidth: '3 1/2 in', railDepth: '3 1/2 in' },
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  {
+    calculation: 'raked-run',
+    what: 'the blank of a raked rail by its four corners',
+    kind: 'second derivation',
+    source: 'second derivation: the rail’s corners by coordinates, the distance along the rail between the outermost',
+    given: { slope: '10 %', bayCentres: '96 in', postWidth: '3 1/2 in', railDepth: '3 1/2 in' },
+    gives: 'rakedBlank',
+    unit: 'in',
+    expected: () => {
+      // Plumb ends: the upper edge stands straight above the lower one by the depth over the cosine.
+      const [run, size] = [92.5, Math.hypot(1, 0.1)]
+      const [ux, uy] = [1 / size, -0.1 / size]
+      const plumb = 3.5 * size
+      const spots = [
+        [0, 0],
+        [run, -0.1 * run],
+        [0, plumb],
+        [run, -0.1 * run + plumb],
+      ].map(([x, y]) => (x as number) * ux + (y as number) * uy)
+      return Math.max(...spots) - Math.min(...spots)
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'post-heights',
+    what: 'the longest post, found by looking at each',
+    kind: 'second derivation',
+    source: 'second derivation: every post’s length, the greatest taken',
+    given: { groundReadings: ['48 in', '57 1/4 in', '54 1/2 in'], buriedLength: '24 in' },
+    gives: 'tallestPost',
+    unit: 'in',
+    expected: () => [48, 57.25, 54.5].map((it) => it + 24).sort((a, b) => b - a)[0] as number,
+    tolerance: 0,
+  },
+  ...([60, 75, 120, 135] as const).map(
+    (angle): Check => ({
+      calculation: 'corner-post',
+      what: `the miter of a corner of ${angle}°`,
+      kind: 'second derivation',
+      source:
+        'second derivation: both rails as strips by coordinates, the line from outer to inner corner against square',
+      given: { cornerAngle: `${angle} deg` },
+      gives: 'miterCut',
+      unit: 'deg',
+      expected: () => {
+        const a = (angle * Math.PI) / 180
+        // Outer faces meet at the origin, inner faces one thickness inside; the first rail runs along x.
+        const inner = [(1 + Math.cos(a)) / Math.sin(a), 1] as const
+        // The joint runs from the origin to there; a square cut runs straight across the rail.
+        return (Math.atan2(inner[0], inner[1]) * 180) / Math.PI
+      },
+      tolerance: 1e-9,
+    }),
+  ),
+  {
+    calculation: 'corner-post',
+    what: 'a hexagon’s corners are mitred at 30°',
+    kind: 'reference',
+    source: 'Reference book, moulding (geometry): miter = 180° / sides',
+    reference: 'mitre-n',
+    given: { cornerAngle: '120 deg' },
+    gives: 'miterCut',
+    unit: 'deg',
+    expected: 30,
+    tolerance: 0,
+  },
+  {
+    calculation: 'curve-by-chords',
+    what: 'the straight distance between posts on a curve',
+    kind: 'second derivation',
+    source: 'second derivation: posts by coordinates on the circle, the distance measured',
+    given: { curveRadius: '30 ft', curveLength: '30 ft', widestBay: '6 ft' },
+    gives: 'chord',
+    unit: 'in',
+    expected: () => Math.hypot(360 * Math.sin(0.2), 360 * (1 - Math.cos(0.2))),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'curve-by-chords',
+    what: 'how far the curve stands off a rail',
+    kind: 'second derivation',
+    source: 'second derivation: a thousand places of the arc, the furthest from the straight line taken',
+    given: { curveRadius: '12 m', curveLength: '9 m', widestBay: '1.8 m' },
+    gives: 'bulge',
+    unit: 'mm',
+    expected: () => {
+      const [r, turn] = [12_000, 0.15]
+      const line = r * Math.cos(turn / 2)
+      return Math.max(...Array.from({ length: 1001 }, (_, i) => r * Math.cos(turn * (i / 1000 - 0.5)) - line))
+    },
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'moved-post',
+    what: 'the two bays are the distance between their outer posts',
+    kind: 'second derivation',
+    source: 'second derivation: the three posts by their stations, before and after',
+    given: { bayBeforePost: '96 in', postMoved: '5 in' },
+    gives: 'shorterBay',
+    unit: 'in',
+    expected: () => {
+      const posts = [0, 96 + 5, 192] as const
+      return posts[2] - posts[1]
+    },
+    tolerance: 0,
+  },
 ]
