@@ -1,5 +1,12 @@
 // This file is about which calculations there are: one line each, in the order a job meets them.
 import type { Calculation } from './calculation.ts'
+import { leaningWallCut } from './calculations/frame/leaning-wall-cut.ts'
+import { picketScrews } from './calculations/frame/picket-screws.ts'
+import { railBrackets } from './calculations/frame/rail-brackets.ts'
+import { railHeights } from './calculations/frame/rail-heights.ts'
+import { railsAcrossFaces } from './calculations/frame/rails-across-faces.ts'
+import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
+import { screwLength } from './calculations/frame/screw-length.ts'
 import { gateBrace } from './calculations/gates/gate-brace.ts'
 import { gateLeaf } from './calculations/gates/gate-leaf.ts'
 import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
@@ -65,6 +72,13 @@ export const catalogue: readonly Calculation[] = [
   gravelForHoles,
   concreteForPosts,
   bagYieldByWeight,
+  railsBetweenPosts,
+  railsAcrossFaces,
+  railHeights,
+  railBrackets,
+  leaningWallCut,
+  screwLength,
+  picketScrews,
   picketSpacing,
   gapForPickets,
   gateLeaf,

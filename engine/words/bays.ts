@@ -290,6 +290,8 @@ export const bayCentres = word<'length'>('bayCentres', {
       'how far apart posts',
     ],
   },
+  possible: { above: '0 in' },
+  plausible: { from: '2 ft', to: '16 ft' },
 })
 
 export const bayOpening = word<'length'>('bayOpening', {

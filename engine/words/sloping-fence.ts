@@ -153,12 +153,10 @@ export const rakedRail = word<'length'>('rakedRail', {
       'how long are the raked rails',
       'rail length on the slope',
       'rail on the slope',
-      'how long a rail',
       'raked rail',
       'rails that follow the slope',
       'rails that follow the ground',
       'length of the sloping rail',
-      'how long are the rails',
     ],
   },
 })

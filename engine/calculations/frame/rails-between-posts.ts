@@ -1,0 +1,114 @@
+// Rails cut to go between the posts, and the boards they come from.
+//
+//   ┃◄play►├──── rail ────┤◄play►┃
+import { calculation } from '../../calculation.ts'
+import { railsDrawing } from '../../drawings/rails.ts'
+import { add, exact, floor, over, subtract, times } from '../../quantities/amount.ts'
+import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
+import {
+  bayCount,
+  fitAllowance,
+  railBoards,
+  railCut,
+  railOffcut,
+  railsInAll,
+  railsPerBoard,
+} from '../../words/framing.ts'
+import { kerf, stockLength } from '../../words/lumber.ts'
+import { opening } from '../../words/pickets.ts'
+import { rails } from '../../words/rails.ts'
+
+export const railsBetweenPosts = calculation({
+  name: 'rails-between-posts',
+  title: 'Rails between the posts',
+  answers: 'How long rails between posts are cut, how many there are, and how many boards of a given length they take.',
+  needs: { opening, fitAllowance, rails, bayCount, stockLength, kerf },
+  onlyFor: {
+    bayCount: ['railsInAll', 'railBoards'],
+    stockLength: ['railsPerBoard', 'railBoards', 'railOffcut'],
+  },
+  gives: { railCut, railsInAll, railsPerBoard, railBoards, railOffcut },
+  headlines: ['railCut', 'railsInAll', 'railBoards'],
+  together: {
+    railCut: ['railCut', 'railsInAll', 'railsPerBoard', 'railBoards'],
+    railBoards: ['railBoards', 'railsPerBoard', 'railCut', 'railsInAll', 'railOffcut'],
+  },
+  called: ['between the posts', 'between posts'],
+  lines: {
+    railCut: ['opening - 2 * fitAllowance', 'the opening, less the play at both ends'],
+    railsInAll: ['rails * bayCount', 'so many in each bay'],
+    railsPerBoard: ['floor((stockLength + kerf) / (railCut + kerf))', 'one cut fewer than pieces'],
+    railBoards: ['ceil(railsInAll / railsPerBoard)', 'whole boards'],
+    railOffcut: ['stockLength - railsPerBoard * railCut - (railsPerBoard - 1) * kerf', 'what the last cut leaves'],
+  },
+  work({ opening: space, fitAllowance }, { line, has, rows, refuse, remark }) {
+    if (has('bayCount')) line('railsInAll')
+    const play: Quantity = { ...fitAllowance, amount: times(exact(2), fitAllowance.amount) }
+    if (!less(play, space))
+      refuse(
+        'fitAllowance',
+        `Play of ${show(fitAllowance)} at both ends leaves nothing of a ${show(space)} opening. Check both.`,
+      )
+    const cut = line('railCut')
+    if (has('stockLength')) {
+      const stock = rows('stockLength')[0] as Quantity
+      if (less(stock, cut))
+        refuse(
+          'stockLength',
+          `A board of ${show(stock)} is shorter than the rail, ${show(cut)}. Take longer boards, or closer posts.`,
+        )
+      const many = line('railsPerBoard')
+      if (has('bayCount')) line('railBoards')
+      // A board that is used up to the last hair has no cut after its last rail.
+      const cuts = subtract(many.amount, exact(1))
+      const used = add(times(many.amount, cut.amount), times(cuts, (rows('kerf')[0] as Quantity).amount))
+      if (floor(over(subtract(stock.amount, used), quantity('1/64', 'in').amount)).whole.compare(0) >= 0)
+        line('railOffcut')
+    }
+    remark(
+      'Posts are never set quite evenly: measure each bay where its rail goes and cut to that. The boards here are reckoned one length at a time; a cut plan for the whole fence may need fewer.',
+    )
+  },
+  sources: [
+    {
+      fact: 'rail = opening − play at both ends; pieces from a board = ⌊(board + cut) / (piece + cut)⌋',
+      from: 'Derived here from the sketch; needs no table.',
+    },
+  ],
+  cautions: ['tools'],
+  drawing: railsDrawing,
+  examples: [
+    // 92 1/2 − 1/4 = 92 1/4; 2 × 13 = 26; ⌊(96 + 1/8)/(92 1/4 + 1/8)⌋ = 1 → 26 boards; 96 − 92 1/4 = 3 3/4
+    {
+      ask: 'Rails between the posts: opening 92 1/2 in, 13 bays with 2 rails each, 8 ft boards. How long do I cut the rails and how many boards?',
+      given: { opening: '92 1/2 in', rails: '2', bayCount: '13', stockLength: '8 ft' },
+      expect: {
+        railCut: '92 1/4 in',
+        railsInAll: '26 rails',
+        railsPerBoard: '1 rail',
+        railBoards: '26 boards',
+        railOffcut: '3 3/4 in',
+      },
+    },
+    // 1710 − 6 = 1704; ⌊3603/1707⌋ = 2; 3 × 10 = 30 → 15; 3600 − 3408 − 3 = 189
+    {
+      ask: 'Opening 1710 mm, 3 rails in each of 10 bays, boards 3.6 m: how long is a rail and how many boards for the rails?',
+      given: {
+        opening: '1710 mm',
+        rails: '3',
+        bayCount: '10',
+        stockLength: '3600 mm',
+        kerf: '3 mm',
+        fitAllowance: '3 mm',
+      },
+      expect: {
+        railCut: '1,704 mm',
+        railsInAll: '30 rails',
+        railsPerBoard: '2 rails',
+        railBoards: '15 boards',
+        railOffcut: '189 mm',
+      },
+    },
+  ],
+})
