@@ -27,6 +27,16 @@ import { movedPost } from './calculations/layout/moved-post.ts'
 import { postHeights } from './calculations/layout/post-heights.ts'
 import { rakedRun } from './calculations/layout/raked-run.ts'
 import { steppedRun } from './calculations/layout/stepped-run.ts'
+import { baysAlike } from './calculations/pickets/bays-alike.ts'
+import { boardOnBoard } from './calculations/pickets/board-on-board.ts'
+import { buttedBoards } from './calculations/pickets/butted-boards.ts'
+import { gapNow } from './calculations/pickets/gap-now.ts'
+import { lappedBoards } from './calculations/pickets/lapped-boards.ts'
+import { picketCount } from './calculations/pickets/picket-count.ts'
+import { picketsPastPosts } from './calculations/pickets/pickets-past-posts.ts'
+import { picketsTouchingPosts } from './calculations/pickets/pickets-touching-posts.ts'
+import { seeThrough } from './calculations/pickets/see-through.ts'
+import { storyStick } from './calculations/pickets/story-stick.ts'
 import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
 import { clearance } from './calculations/site/clearance.ts'
@@ -81,6 +91,16 @@ export const catalogue: readonly Calculation[] = [
   picketScrews,
   picketSpacing,
   gapForPickets,
+  picketsTouchingPosts,
+  picketsPastPosts,
+  buttedBoards,
+  lappedBoards,
+  boardOnBoard,
+  baysAlike,
+  storyStick,
+  gapNow,
+  seeThrough,
+  picketCount,
   gateLeaf,
   gateBrace,
   gatePull,

@@ -31,10 +31,15 @@ export function readOffline(heard: Heard): Request {
   const danger = dangerIn(message, heard.said)
   const { wants, spent } = wantsIn(message, hits, places, heard.job)
   const named = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
-  // A calculation called by its own phrase answers with its headline where nothing that it gives is asked for.
-  const meant =
-    named.find((calc) => wants.some((it) => calc.gives[it.word])) ?? (wants.length === 0 ? named[0] : undefined)
-  const asks = wants.length === 0 && meant ? meant.headlines.slice(0, 1).map((word) => ({ word, at: yard })) : wants
+  // A calculation called by its own phrase answers in its own words: "how many pickets … past the posts" are those to each bay.
+  const own = (calc: Calculation, want: Wanted): string | undefined =>
+    calc.gives[want.word] ? want.word : Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name
+  const meant = named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
+  const asks = !meant
+    ? wants
+    : wants.length === 0
+      ? meant.headlines.slice(0, 1).map((word) => ({ word, at: yard }))
+      : wants.map((it) => ({ ...it, word: own(meant, it) ?? it.word }))
   const cues = hits.filter((hit) => !isSpent(hit, spent))
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean) =>
     bind(
@@ -78,6 +83,10 @@ export function readOffline(heard: Heard): Request {
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
 }
+
+/** Whether two words count the same thing. */
+const isSameSort = (word: Word, other: string): boolean =>
+  word.kind === 'count' && word.noun !== undefined && vocabulary.get(other)?.noun === word.noun
 
 /** The message as tokens: its words, and one token for each quantity, in order. */
 function tokensWithQuantities({ said, readings }: Heard): Token[] {

@@ -121,4 +121,203 @@ export const picketsChecks: readonly Check[] = [
     expected: 39,
     tolerance: 1e-9,
   },
+  {
+    calculation: 'pickets-touching-posts',
+    what: 'pickets laid with one against each post until every gap keeps the limit',
+    kind: 'second derivation',
+    source: 'second derivation: pickets added one by one, the gap shared by one fewer',
+    given: { opening: '93 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' },
+    gives: 'pickets',
+    unit: 'picket',
+    expected: () => {
+      let n = 2
+      while ((93 - n * 3.5) / (n - 1) > 2.5) n++
+      return n
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'pickets-past-posts',
+    what: 'the pattern comes round again at the next post',
+    kind: 'second derivation',
+    source: 'second derivation: pickets laid from one post centre at the pitch until one falls on the next centre',
+    given: { bayCentres: '91 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' },
+    gives: 'picketsEachBay',
+    unit: 'picket',
+    expected: () => {
+      let n = 1
+      while (91 / n - 3.5 > 2.5) n++
+      return n
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'butted-boards',
+    what: 'boards laid one by one until the opening is full',
+    kind: 'second derivation',
+    source: 'second derivation: whole boards laid from one post, the rest measured',
+    given: { opening: '93 in', picketWidth: '5 1/2 in' },
+    gives: 'lastBoard',
+    unit: 'in',
+    expected: () => {
+      let at = 0
+      while (at + 5.5 < 93) at += 5.5
+      return 93 - at
+    },
+    tolerance: 1e-12,
+  },
+  {
+    calculation: 'lapped-boards',
+    what: 'lapped boards laid at the even lap end at the far post',
+    kind: 'second derivation',
+    source: 'second derivation: the lap found by halving until the last board ends at the post',
+    given: { opening: '93 in', picketWidth: '5 1/2 in', boardLap: '1 in' },
+    gives: 'lapNow',
+    unit: 'in',
+    expected: () => {
+      let [low, high] = [0, 5.5]
+      for (let i = 0; i < 80; i++) {
+        const lap = (low + high) / 2
+        if (5.5 + 20 * (5.5 - lap) > 93) low = lap
+        else high = lap
+      }
+      return low
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'board-on-board',
+    what: 'front boards laid over the middle of each gap: what they cover',
+    kind: 'second derivation',
+    source: 'second derivation: edges of back and front boards by their places across the bay',
+    given: { opening: '93 in', picketWidth: '5 1/2 in', boardLap: '1 in' },
+    gives: 'coverEachSide',
+    unit: 'in',
+    expected: () => {
+      const gap = (93 - 10 * 5.5) / 11
+      const backEnds = gap + 5.5
+      const middle = backEnds + gap / 2
+      return backEnds - (middle - 5.5 / 2)
+    },
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      ['pitch', 'in', 6.125, 1e-9],
+      ['stickAngle', 'deg', 19.557214, 1e-5],
+      ['stickLength', 'in', 100.28571, 1e-4],
+      ['stickDrop', 'in', 33.570441, 1e-4],
+      ['firstStickMark', 'in', 4.6428571, 1e-5],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'story-stick',
+      what: `${gives} of a stick marked every 6 1/2 in`,
+      kind: 'reference',
+      source: ours,
+      reference: 'stick-main',
+      given: { opening: '94 1/2 in', picketWidth: '3 1/2 in', pickets: '15', stickPitch: '6 1/2 in' },
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  {
+    calculation: 'story-stick',
+    what: 'marks dropped plumb from the stick fall on the middles of evenly spaced pickets',
+    kind: 'second derivation',
+    source: 'second derivation: the last mark’s place across the opening by coordinates',
+    given: { opening: '94 1/2 in', picketWidth: '3 1/2 in', pickets: '15', stickPitch: '6 1/2 in' },
+    gives: 'firstStickMark',
+    unit: 'in',
+    expected: () => {
+      // The first picket’s middle lies a gap and half a picket from the post: along the stick that is longer by step over pitch.
+      const [gap, pitch] = [(94.5 - 15 * 3.5) / 16, (94.5 - 15 * 3.5) / 16 + 3.5]
+      return ((gap + 1.75) * 6.5) / pitch
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'bays-alike',
+    what: 'the least difference of gaps, every pattern of counts tried',
+    kind: 'second derivation',
+    source: 'second derivation: all combinations of the two counts nearest to the gap wanted, in each bay',
+    given: { openings: ['93 in', '70 5/8 in', '84 in', '61 in'], picketWidth: '3 1/2 in', wantedGap: '2 1/2 in' },
+    gives: 'gapsDiffer',
+    unit: 'in',
+    expected: () => {
+      const options = [93, 70.625, 84, 61].map((space) =>
+        Array.from({ length: Math.floor(space / 3.5) }, (_, k) => (space - (k + 1) * 3.5) / (k + 2))
+          .sort((a, b) => Math.abs(a - 2.5) - Math.abs(b - 2.5))
+          .slice(0, 2),
+      )
+      let best = Number.POSITIVE_INFINITY
+      for (const a of options[0] ?? [])
+        for (const b of options[1] ?? [])
+          for (const c of options[2] ?? [])
+            for (const d of options[3] ?? []) best = Math.min(best, Math.max(a, b, c, d) - Math.min(a, b, c, d))
+      return best
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gap-now',
+    what: 'what a 5 1/2 in redcedar board loses from 19 to 12 %',
+    kind: 'reference',
+    source: 'Reference book, shrinkage: Wood Handbook, FPL-GTR-190 (2010), chapter 13',
+    reference: 'picket-gap-growth',
+    given: {
+      picketWidth: '5 1/2 in',
+      species: 'western-redcedar',
+      grain: 'flat',
+      moistureNow: '19 %',
+      moistureLater: '12 %',
+    },
+    gives: 'widthChange',
+    unit: 'in',
+    expected: -0.09009,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gap-now',
+    what: 'the handbook’s example: a flat-grain white fir board of 232 mm from 8 to 11 % becomes 233.7 mm',
+    kind: 'published',
+    source: 'Wood Handbook, FPL-GTR-190 (2010), chapter 13, https://issuhub.com/view/index/5801?pageIndex=308',
+    given: { picketWidth: '232 mm', species: 'white-fir', grain: 'flat', moistureNow: '8 %', moistureLater: '11 %' },
+    system: 'metric',
+    gives: 'widthChange',
+    unit: 'mm',
+    expected: 233.7 - 232,
+    tolerance: 0.06,
+  },
+  {
+    calculation: 'see-through',
+    what: 'the open share, counted in hundredths along a fence',
+    kind: 'second derivation',
+    source: 'second derivation: six hundred places along one gap and picket, the open ones counted',
+    given: { picketWidth: '3 1/2 in', wantedGap: '2 1/2 in' },
+    gives: 'openShare',
+    unit: 'percent',
+    expected: () =>
+      (Array.from({ length: 600 }, (_, i) => (i + 0.5) / 100).filter((at) => at > 3.5).length / 600) * 100,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'picket-count',
+    what: 'pickets counted bay by bay, spares to every twentieth',
+    kind: 'second derivation',
+    source: 'second derivation: counted up one bay after the other, a spare for each twenty begun',
+    given: { picketsPerBay: '16', bayCount: '13', gatePickets: '12', picketSpare: '5 %' },
+    gives: 'picketsToBuy',
+    unit: 'picket',
+    expected: () => {
+      let hung = 12
+      for (let bay = 0; bay < 13; bay++) hung += 16
+      let spares = 0
+      for (let i = 0; i < hung; i += 20) spares++
+      return hung + spares
+    },
+    tolerance: 0,
+  },
 ]

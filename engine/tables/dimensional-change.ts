@@ -1,0 +1,16 @@
+// This file is about how much wood moves across its grain for each point of moisture, within 6 to 14 % or so.
+
+export const dimensionalChange = {
+  title: 'Coefficients for dimensional change due to shrinkage or swelling within moisture content limits of 6 to 14 %',
+  from: 'Wood Handbook, FPL-GTR-190 (2010), chapter 13, table 13-5; each coefficient worked here from the shrinkage values of chapter 4',
+  holds: 'about 6 to 14 % moisture; beyond, the straight line is only near',
+  /** Change of width for a width of one and a point of moisture: edge grain (radial) and flat grain (tangential). */
+  values: {
+    'western-redcedar': { edge: '0.00111', flat: '0.00234' },
+    'northern-white-cedar': { edge: '0.00101', flat: '0.00229' },
+    'douglas-fir': { edge: '0.00165', flat: '0.00267' },
+    'white-fir': { edge: '0.00112', flat: '0.00245' },
+    'black-locust': { edge: '0.00158', flat: '0.00252' },
+    'white-ash': { edge: '0.00169', flat: '0.00274' },
+  } as Readonly<Record<string, { readonly edge: string; readonly flat: string }>>,
+} as const

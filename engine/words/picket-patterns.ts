@@ -1,0 +1,314 @@
+// This file is about other ways to fill a bay: pickets against the posts or past them, boards butted, lapped or in two layers.
+import { word } from './word.ts'
+
+export const pitch = word<'length'>('pitch', {
+  kind: 'length',
+  label: 'picket to picket',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'From the edge of one picket to the same edge of the next.',
+  ask: 'How far is it from picket to picket?',
+  called: { names: ['pitch', 'picket to picket'], asks: ['what pitch', 'pitch of the pickets', 'picket to picket'] },
+})
+
+export const picketsEachBay = word<'count'>('picketsEachBay', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets to each bay, running past the posts',
+  whole: true,
+  measure: 'The same number stands in every bay, so the pattern repeats from post to post.',
+  ask: 'How many pickets to each bay when they run past the posts?',
+  called: {
+    names: ['pickets past the posts'],
+    asks: [
+      'pickets past the posts',
+      'run past the posts',
+      'continuous pickets',
+      'pickets over the posts',
+      'pickets in front of the posts',
+    ],
+  },
+})
+
+export const boards = word<'count'>('boards', {
+  kind: 'count',
+  noun: 'board',
+  label: 'boards in the bay',
+  whole: true,
+  measure: 'Whole ones and the one that is ripped.',
+  ask: 'How many boards fill the bay?',
+  called: {
+    names: ['boards in the bay'],
+    asks: [
+      'how many boards fill',
+      'boards fill the bay',
+      'how many boards to fill',
+      'boards butted',
+      'boards with no gap',
+      'boards tight together',
+      'solid boards',
+      'how many boards tight',
+      'butted boards',
+      'boards do i need to fill',
+    ],
+  },
+})
+
+export const lastBoard = word<'length'>('lastBoard', {
+  kind: 'length',
+  label: 'last board, ripped to',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'What is left for the last board when all others are whole.',
+  ask: 'How wide is the last board?',
+  called: { names: ['last board'], asks: ['how wide is the last board', 'rip the last board', 'last board'] },
+})
+
+export const endBoards = word<'length'>('endBoards', {
+  kind: 'length',
+  label: 'both end boards, if the trim is shared',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'The first and the last board ripped alike, so that the bay looks even.',
+  ask: 'How wide are the two end boards?',
+  called: { names: ['end boards'], asks: ['how wide are the end boards', 'trim both ends', 'end boards'] },
+})
+
+export const boardLap = word<'length'>('boardLap', {
+  kind: 'length',
+  label: 'lap of one board over the next',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'How far a board lies over its neighbor.',
+  ask: 'How far do the boards lap over each other?',
+  called: {
+    names: ['lap', 'overlap', 'lapped by', 'laps over', 'overlapping by', 'lapping', 'lap of'],
+    things: ['lap', 'overlap'],
+    sides: ['lap', 'overlap', 'lapped', 'overlapping'],
+    plainly: true,
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '1/4 in', to: '4 in' },
+})
+
+export const lappedBoards = word<'count'>('lappedBoards', {
+  kind: 'count',
+  noun: 'board',
+  label: 'lapped boards in the bay',
+  whole: true,
+  measure: 'The fewest with which every lap is at least what you want.',
+  ask: 'How many lapped boards fill the bay?',
+  called: {
+    names: ['lapped boards'],
+    asks: [
+      'how many lapped boards',
+      'lapped boards',
+      'boards lapped',
+      'overlapping boards',
+      'feather edge boards',
+      'featheredge',
+      'shiplap boards',
+      'how many boards overlapping',
+    ],
+  },
+})
+
+export const lapNow = word<'length'>('lapNow', {
+  kind: 'length',
+  label: 'lap that makes them come out even',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'The same at every board.',
+  ask: 'What lap makes them come out even?',
+  called: { names: ['even lap'], asks: ['what lap', 'what overlap', 'how much overlap', 'how far to lap'] },
+})
+
+export const backBoards = word<'count'>('backBoards', {
+  kind: 'count',
+  noun: 'board',
+  label: 'boards in the back layer',
+  whole: true,
+  measure: 'With gaps between them; a gap against each post is covered from the front too.',
+  ask: 'How many boards are in the back layer?',
+  called: { names: ['back boards'], asks: ['how many back boards'] },
+})
+
+export const frontBoards = word<'count'>('frontBoards', {
+  kind: 'count',
+  noun: 'board',
+  label: 'boards in the front layer',
+  whole: true,
+  measure: 'One over each gap of the back layer.',
+  ask: 'How many boards are in the front layer?',
+  called: { names: ['front boards'], asks: ['how many front boards'] },
+})
+
+export const bothLayers = word<'count'>('bothLayers', {
+  kind: 'count',
+  noun: 'board',
+  label: 'boards in both layers',
+  whole: true,
+  measure: 'Back and front together.',
+  ask: 'How many boards in all?',
+  called: {
+    names: ['board on board'],
+    asks: [
+      'board on board',
+      'board-on-board',
+      'how many boards for board on board',
+      'two layers of boards',
+      'shadow box',
+      'boards in two layers',
+    ],
+  },
+})
+
+export const coverEachSide = word<'length'>('coverEachSide', {
+  kind: 'length',
+  label: 'front board covers each back board by',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'On both sides of the gap behind it.',
+  ask: 'By how much does a front board cover the back ones?',
+  called: { names: ['cover each side'], asks: ['how much does it cover', 'cover on each side'] },
+})
+
+// ── looking through ──
+
+export const openShare = word<'percent'>('openShare', {
+  kind: 'percent',
+  label: 'open, seen straight on',
+  measure: 'Gap as a share of gap and picket.',
+  ask: 'How much of the fence is open?',
+  called: {
+    names: ['open share', 'see-through share'],
+    asks: [
+      'how see through',
+      'how much can you see through',
+      'how open is',
+      'percent open',
+      'what percent open',
+      'see through',
+      'see-through',
+      'how much is open',
+      'openness',
+    ],
+  },
+})
+
+export const solidShare = word<'percent'>('solidShare', {
+  kind: 'percent',
+  label: 'solid, seen straight on',
+  measure: 'Picket as a share of gap and picket; rails not counted.',
+  ask: 'How much of the fence is solid?',
+  called: {
+    names: ['solid share'],
+    asks: ['how solid is', 'percent solid', 'what percent solid', 'how much is solid', 'solid share'],
+  },
+})
+
+export const blindAngle = word<'angle'>('blindAngle', {
+  kind: 'angle',
+  label: 'from here on nothing is seen through',
+  measure: 'The angle from straight on at which one picket hides behind the next.',
+  ask: 'From which angle is nothing seen through?',
+  called: { names: ['blind angle'], asks: ['from what angle', 'at an angle', 'blind angle'] },
+})
+
+// ── how many in all ──
+
+export const picketsPerBay = word<'count'>('picketsPerBay', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets in each bay',
+  whole: true,
+  measure: 'In one bay, as worked out or counted.',
+  ask: 'How many pickets are in each bay?',
+  called: {
+    names: [
+      'pickets per bay',
+      'pickets a bay',
+      'pickets in each bay',
+      'pickets each bay',
+      'per bay',
+      'a bay',
+      'in each bay',
+    ],
+    things: ['picket', 'pickets', 'paling'],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '400' },
+})
+
+export const gatePickets = word<'count'>('gatePickets', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets on gates',
+  whole: true,
+  measure: 'On all gates together.',
+  ask: 'How many pickets are on the gates?',
+  called: {
+    names: [
+      'pickets on gates',
+      'pickets on the gate',
+      'pickets for the gate',
+      'gate pickets',
+      'on the gate',
+      'for the gates',
+      'on the gates',
+    ],
+    things: ['picket', 'pickets'],
+  },
+  possible: { least: '0' },
+  plausible: { from: '0', to: '200' },
+  usual: {
+    value: '0',
+    because: 'you did not speak of pickets on gates',
+    from: 'Decided here; say how many there are.',
+  },
+})
+
+export const picketSpare = word<'percent'>('picketSpare', {
+  kind: 'percent',
+  label: 'spare pickets',
+  measure: 'For splits, knots and cuts gone wrong.',
+  ask: 'How many spare pickets, in percent?',
+  called: {
+    names: ['spare pickets', 'extra pickets', 'spare', 'extra', 'waste', 'spares'],
+    things: ['spare', 'extra', 'waste', 'spares'],
+    sides: ['spare', 'extra', 'waste'],
+  },
+  possible: { least: '0 %' },
+  plausible: { from: '0 %', to: '30 %' },
+  usual: {
+    value: '5 %',
+    because: 'some split, and some have knots where the point should be',
+    from: 'common practice, no source',
+  },
+})
+
+export const picketsToBuy = word<'count'>('picketsToBuy', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets to buy',
+  whole: true,
+  measure: 'All bays and gates, spares included.',
+  ask: 'How many pickets to buy?',
+  called: {
+    names: ['pickets to buy'],
+    asks: [
+      'how many pickets to buy',
+      'how many pickets in all',
+      'pickets to buy',
+      'pickets for the whole fence',
+      'how many pickets altogether',
+      'total pickets',
+      'how many pickets do i buy',
+      'pickets in total',
+    ],
+  },
+})
+
+export const picketsHung = word<'count'>('picketsHung', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets that hang',
+  whole: true,
+  measure: 'Without spares.',
+  ask: 'How many pickets hang?',
+  called: { names: ['pickets that hang'], asks: ['how many pickets hang'] },
+})
