@@ -1,5 +1,10 @@
 // This file is about which calculations there are: one line each, in the order a job meets them.
 import type { Calculation } from './calculation.ts'
+import { builtUpCap } from './calculations/caps/built-up-cap.ts'
+import { capBlanks } from './calculations/caps/cap-blanks.ts'
+import { chamfers } from './calculations/caps/chamfers.ts'
+import { pyramidCap } from './calculations/caps/pyramid-cap.ts'
+import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
 import { leaningWallCut } from './calculations/frame/leaning-wall-cut.ts'
 import { picketScrews } from './calculations/frame/picket-screws.ts'
 import { railBrackets } from './calculations/frame/rail-brackets.ts'
@@ -51,6 +56,9 @@ import { slopeOfGround } from './calculations/site/slope-of-ground.ts'
 import { squareCorner } from './calculations/site/square-corner.ts'
 import { tenths } from './calculations/site/tenths.ts'
 import { yardClosure } from './calculations/site/yard-closure.ts'
+import { archOverUnequalBays } from './calculations/tops/arch-over-unequal-bays.ts'
+import { archedTop } from './calculations/tops/arched-top.ts'
+import { pointedTop } from './calculations/tops/pointed-top.ts'
 import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import type { Word } from './words/word.ts'
@@ -101,12 +109,20 @@ export const catalogue: readonly Calculation[] = [
   gapNow,
   seeThrough,
   picketCount,
+  archedTop,
+  archOverUnequalBays,
+  pointedTop,
   gateLeaf,
   gateBrace,
   gatePull,
   gateSag,
   gateSwing,
   gatePostLean,
+  capBlanks,
+  pyramidCap,
+  builtUpCap,
+  chamfers,
+  slopedPostTop,
   equilibrium,
   readyToFinish,
 ]

@@ -233,7 +233,7 @@ export const gapDry = word<'length'>('gapDry', {
   measure: 'The gap you want to see in the end.',
   ask: 'What gap do you want when the wood is dry?',
   called: {
-    names: ['gap when dry', 'dry gap', 'gap later', 'final gap', 'want a gap', 'end up with a gap', 'gap of', 'gap'],
+    names: ['gap when dry', 'dry gap', 'gap later', 'final gap', 'end up with a gap'],
     things: ['gap', 'gaps'],
     sides: ['dry', 'later', 'final', 'when dry'],
     plainly: true,

@@ -58,7 +58,7 @@ export function bind(
     pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, asksNow),
   )
   pairs.push(...holesByTwo(heard, message, usable, places, needed))
-  if (asksNow) pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed))
+  pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
 

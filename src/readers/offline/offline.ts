@@ -7,6 +7,7 @@ import {
   together,
   vocabulary,
   type Wanted,
+  type Word,
   yard,
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
@@ -203,8 +204,11 @@ function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
         0.5 * Object.keys(calc.gives).filter((it) => named.has(it)).length,
     }))
     .sort((a, b) => b.score - a.score)
-  const [first, second] = scored
-  if (!first || first.score < 2 || (second && second.score === first.score)) return []
+  // Of several that fit alike, the plain one is meant: the others are called by phrases of their own.
+  const best = scored.filter((it) => it.score === scored[0]?.score)
+  const plain = best.length > 1 ? best.filter((it) => !it.calc.called) : best
+  const [first, second] = plain
+  if (!first || first.score < 2 || second) return []
   const places = told.filter((it) => it.word === 'posts').flatMap((it) => kindsIn(it.at))
   return first.calc.headlines.slice(0, 1).map((word) => ({ word, at: together(places) }))
 }

@@ -1,0 +1,79 @@
+// This file is about an arched bay from the front: pickets cut to the curve, with their middle lengths.
+import type { Seen } from '../calculation.ts'
+import { chainFor, type Curve, heightAt } from '../curves.ts'
+import { toNumber } from '../quantities/amount.ts'
+import { numberIn } from '../quantities/quantity.ts'
+import { show } from '../quantities/show.ts'
+import { across, box, line, shape, sheet, words } from './svg.ts'
+
+const width = 460
+
+export function archDrawing(seen: Seen): string | null {
+  const [opening, rise] = [seen.one('opening'), seen.one('archRise')]
+  const curve = (seen.option('archCurve') ?? 'circle') as Curve
+  const dips = seen.option('archShape') === 'concave'
+  const size =
+    curve === 'circle'
+      ? seen.one('archRadius').amount
+      : curve === 'chain'
+        ? chainFor(opening.amount, rise.amount)
+        : rise.amount
+  const [c, r] = [numberIn(opening, 'in'), numberIn(rise, 'in')]
+  const up = (x: number): number => {
+    const y = toNumber(heightAt(curve, { value: x, error: 0 }, opening.amount, rise.amount, size))
+    return dips ? r - y : y
+  }
+  const pickets = seen.maybe('pickets')
+  const base = seen.maybe('shortestPicket')
+  const stub = base ? Math.min(numberIn(base, 'in'), c * 0.45) : c * 0.25
+  const scale = Math.min((width - 70) / c, 210 / (stub + r))
+  const left = (width - c * scale) / 2
+  const top = 60
+  const ground = top + (r + stub) * scale
+  const at = (x: number): readonly [number, number] => [left + (x + c / 2) * scale, ground - (stub + up(x)) * scale]
+  const parts: string[] = [line(8, ground + 8, width - 8, ground + 8, 2)]
+  const many = pickets ? Math.round(numberIn(pickets, pickets.unit)) : 0
+  if (many > 0 && many <= 120 && base && seen.maybe('picketWidth')) {
+    const w = numberIn(seen.one('picketWidth'), 'in')
+    const gap = (c - many * w) / (many + 1)
+    for (let i = 0; i < many; i++) {
+      const x = gap + i * (gap + w) - c / 2
+      parts.push(
+        shape(
+          [[at(x)[0], ground], at(x), at(x + w / 2), at(x + w), [at(x + w)[0], ground]],
+          '#f4f4f4',
+          many > 40 ? 0.6 : 1,
+        ),
+      )
+    }
+  }
+  const fine = Array.from({ length: 81 }, (_, i) => at((i / 80 - 0.5) * c)).map(
+    ([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`,
+  )
+  parts.push(`<path d="M${fine.join('L')}" fill="none" stroke="#111" stroke-width="2"/>`)
+  for (const x of [left - 8, left + c * scale]) parts.push(box(x, top + 4, 8, ground - top + 4, '#bbb'))
+  parts.push(across(left, left + c * scale, ground + 34, `opening ${show(opening)}`, width))
+  const radius = seen.maybe('archRadius')
+  parts.push(
+    words(
+      width / 2,
+      22,
+      `${dips ? 'dips' : 'rises'} ${show(rise)}${radius ? `, radius ${show(radius)}` : ''}`,
+      'middle',
+      13,
+      true,
+    ),
+  )
+  const tall = seen.maybe('tallestPicket')
+  if (tall && base)
+    parts.push(words(width / 2, 42, `tallest ${show(tall)}, shortest at the curve’s base ${show(base)}`, 'middle', 11))
+  return sheet(
+    {
+      width,
+      height: ground + 50,
+      title: dips ? 'A bay that dips in the middle' : 'A bay that rises in the middle',
+      description: `An opening of ${show(opening)} with a curve that ${dips ? 'dips' : 'rises'} ${show(rise)} in the middle${radius ? `, radius ${show(radius)}` : ''}.${tall ? ` The tallest picket is ${show(tall)}.` : ''}`,
+    },
+    parts,
+  )
+}
