@@ -1,5 +1,10 @@
 // This file is about which calculations there are: one line each, in the order a job meets them.
 import type { Calculation } from './calculation.ts'
+import { brickEdge } from './calculations/border/brick-edge.ts'
+import { castEdge } from './calculations/border/cast-edge.ts'
+import { edgeFabric } from './calculations/border/edge-fabric.ts'
+import { stoneStrip } from './calculations/border/stone-strip.ts'
+import { stripBed } from './calculations/border/strip-bed.ts'
 import { builtUpCap } from './calculations/caps/built-up-cap.ts'
 import { capBlanks } from './calculations/caps/cap-blanks.ts'
 import { chamfers } from './calculations/caps/chamfers.ts'
@@ -123,6 +128,11 @@ export const catalogue: readonly Calculation[] = [
   builtUpCap,
   chamfers,
   slopedPostTop,
+  brickEdge,
+  castEdge,
+  stoneStrip,
+  edgeFabric,
+  stripBed,
   equilibrium,
   readyToFinish,
 ]

@@ -1,4 +1,241 @@
 // This file is about the evidence for the calculations in tops/.
+import { chainFor, lengthOf, slopeAt } from '../../../engine/curves.ts'
+import { exact, toNumber } from '../../../engine/quantities/amount.ts'
+import { numberIn } from '../../../engine/quantities/quantity.ts'
+import { readOne } from '../../../engine/quantities/read.ts'
 import type { Check } from '../check.ts'
 
-export const topsChecks: readonly Check[] = []
+const ours = 'Reference book, arches (geometry)'
+
+/** A circle through both ends and the middle, found by halving its radius. */
+function radiusByHalving(chord: number, rise: number): number {
+  let low = chord / 2
+  let high = (chord * chord) / rise
+  for (let i = 0; i < 100; i++) {
+    const r = (low + high) / 2
+    if (r - Math.sqrt(r * r - (chord * chord) / 4) > rise) low = r
+    else high = r
+  }
+  return low
+}
+/** Length of a curve by many small straight steps. */
+function lengthBySteps(y: (x: number) => number, chord: number): number {
+  const steps = 200_000
+  let sum = 0
+  for (let i = 0; i < steps; i++) {
+    const [a, b] = [i, i + 1].map((k) => (k / steps - 0.5) * chord) as [number, number]
+    sum += Math.hypot(b - a, y(b) - y(a))
+  }
+  return sum
+}
+const circle = (x: number): number => Math.sqrt(111 * 111 - x * x) - 105
+
+const lengths = [37.0739, 38.3936, 39.5029, 40.4057, 41.1049, 41.6027, 41.9008, 42.0]
+
+export const topsChecks: readonly Check[] = [
+  {
+    calculation: 'arched-top',
+    what: 'the radius over 72 in with a rise of 6 in',
+    kind: 'reference',
+    source: ours,
+    reference: 'arch-72-6',
+    given: { opening: '72 in', archRise: '6 in' },
+    gives: 'archRadius',
+    unit: 'in',
+    expected: 111,
+    tolerance: 0,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'its length along the curve',
+    kind: 'reference',
+    source: ours,
+    reference: 'arch-72-6',
+    given: { opening: '72 in', archRise: '6 in' },
+    gives: 'archLength',
+    unit: 'in',
+    expected: 73.326013,
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'the same length by two hundred thousand straight steps',
+    kind: 'second derivation',
+    source: 'second derivation: the curve cut into small straight steps, summed',
+    given: { opening: '72 in', archRise: '6 in' },
+    gives: 'archLength',
+    unit: 'in',
+    expected: () => lengthBySteps(circle, 72),
+    tolerance: 1e-5,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'a circle through both ends and the middle, by halving',
+    kind: 'second derivation',
+    source: 'second derivation: the radius halved until the circle rises by just so much',
+    given: { opening: '94 1/2 in', archRise: '6 in' },
+    gives: 'archRadius',
+    unit: 'in',
+    expected: () => radiusByHalving(94.5, 6),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'a half circle: rise half the opening',
+    kind: 'reference',
+    source: ours,
+    reference: 'arch-semicircle',
+    given: { opening: '40 in', archRise: '20 in' },
+    gives: 'archLength',
+    unit: 'in',
+    expected: 62.831853,
+    tolerance: 1e-6,
+  },
+  ...lengths.map(
+    (expected, k): Check => ({
+      calculation: 'arched-top',
+      what: `the middle of picket ${k + 1} of 15 under an arch of 6 in over 94 1/2 in`,
+      kind: 'reference',
+      source: ours,
+      reference: 'arch-pickets',
+      given: {
+        opening: '94 1/2 in',
+        archRise: '6 in',
+        picketWidth: '3 1/2 in',
+        pickets: '15',
+        shortestPicket: '36 in',
+        tapeMark: '1/1000 in',
+      },
+      confirmed: ['tapeMark'],
+      gives: 'tallestPicket',
+      unit: 'in',
+      // In the table, worked to a thousandth so that nothing is lost to the tape's marks.
+      got: ({ outcome }) => {
+        const cell = outcome.ok ? outcome.tables[0]?.rows[k]?.[2] : undefined
+        const q = readOne(`${cell} in`)?.quantity
+        if (!q) throw new Error(`“${cell}” is no length`)
+        return numberIn(q, 'in')
+      },
+      expected,
+      tolerance: 0.0006,
+    }),
+  ),
+  ...([12, 18, 24, 30] as const).map(
+    (x, i): Check => ({
+      calculation: 'arched-top',
+      what: `the cut at ${x} in from the middle`,
+      kind: 'reference',
+      source: ours,
+      reference: 'arch-72-6',
+      given: { opening: '72 in', archRise: '6 in' },
+      gives: 'archRadius',
+      unit: 'deg',
+      got: () => slopeAt('circle', exact(x), exact(72), exact(6), exact(111)),
+      expected: [6.2062678, 9.3324182, 12.48689, 15.68035][i] as number,
+      tolerance: 1e-5,
+    }),
+  ),
+  {
+    calculation: 'arched-top',
+    what: 'the template of an arch of 6 in over 72 in',
+    kind: 'reference',
+    source: ours,
+    reference: 'arch-template',
+    given: { opening: '72 in', archRise: '6 in', templateMargin: '2 in' },
+    gives: 'templateLong',
+    unit: 'in',
+    expected: 76,
+    tolerance: 0,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'a hanging chain over 72 in with a sag of 10 in, its length by steps',
+    kind: 'second derivation',
+    source: 'second derivation: the chain’s height at two hundred thousand places, straight steps summed',
+    given: { opening: '72 in', archRise: '10 in', archCurve: 'chain' },
+    gives: 'archLength',
+    unit: 'in',
+    expected: () => {
+      const a = toNumber(chainFor(exact(72), exact(10)))
+      return lengthBySteps((x) => a * Math.cosh(x / a), 72)
+    },
+    tolerance: 1e-4,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'the same chain sags by just 10 in at its ends',
+    kind: 'second derivation',
+    source: 'second derivation: the chain’s equation put to its span',
+    given: { opening: '72 in', archRise: '10 in', archCurve: 'chain' },
+    gives: 'archLength',
+    unit: 'in',
+    got: () => {
+      const a = toNumber(chainFor(exact(72), exact(10)))
+      return a * (Math.cosh(36 / a) - 1)
+    },
+    expected: 10,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'arched-top',
+    what: 'a parabola over 72 in with a rise of 10 in, its length by steps',
+    kind: 'second derivation',
+    source: 'second derivation: the parabola cut into small straight steps, summed',
+    given: { opening: '72 in', archRise: '10 in', archCurve: 'parabola' },
+    gives: 'archLength',
+    unit: 'in',
+    got: () => toNumber(lengthOf('parabola', exact(72), exact(10), exact(0))),
+    expected: () => lengthBySteps((x) => 10 * (1 - (x / 36) ** 2), 72),
+    tolerance: 1e-5,
+  },
+  {
+    calculation: 'arch-over-unequal-bays',
+    what: 'the same circle over 48 in, by the distance of its ends from its middle line',
+    kind: 'second derivation',
+    source: 'second derivation: the circle’s height at both places by coordinates',
+    given: { standardChord: '72 in', archRise: '6 in', otherChord: '48 in' },
+    gives: 'riseSameRadius',
+    unit: 'in',
+    expected: () => circle(0) - circle(24),
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      ['pointRise', 'in', 1.75],
+      ['pointCut', 'deg', 45],
+    ] as const
+  ).map(
+    ([gives, unit, expected]): Check => ({
+      calculation: 'pointed-top',
+      what: `${gives} of a right-angled point on 3 1/2 in`,
+      kind: 'reference',
+      source: 'Reference book, chamfers (geometry)',
+      reference: 'picket-point',
+      given: { picketWidth: '3 1/2 in', pointAngle: '90 deg' },
+      gives,
+      unit,
+      expected,
+      tolerance: 1e-9,
+    }),
+  ),
+  {
+    calculation: 'pointed-top',
+    what: 'the tip’s angle back from its height',
+    kind: 'second derivation',
+    source: 'second derivation: the two slopes as vectors, the angle between them by their product',
+    given: { picketWidth: '70 mm', pointAngle: '60 deg' },
+    gives: 'pointRise',
+    unit: 'mm',
+    expected: () => {
+      let [low, high] = [0, 1000]
+      for (let i = 0; i < 100; i++) {
+        const up = (low + high) / 2
+        const angle = (Math.acos((-35 * 35 + up * up) / (35 * 35 + up * up)) * 180) / Math.PI
+        if (angle > 60) low = up
+        else high = up
+      }
+      return low
+    },
+    tolerance: 1e-6,
+  },
+]
