@@ -23,6 +23,13 @@ import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
 import { gatePull } from './calculations/gates/gate-pull.ts'
 import { gateSag } from './calculations/gates/gate-sag.ts'
 import { gateSwing } from './calculations/gates/gate-swing.ts'
+import { bagsForVolume } from './calculations/ground/bags-for-volume.ts'
+import { belledHole } from './calculations/ground/belled-hole.ts'
+import { crownedTop } from './calculations/ground/crowned-top.ts'
+import { haulTrips } from './calculations/ground/haul-trips.ts'
+import { holeWidthByRule } from './calculations/ground/hole-width-by-rule.ts'
+import { mixWater } from './calculations/ground/mix-water.ts'
+import { spoilOfHoles } from './calculations/ground/spoil-of-holes.ts'
 import { bagYieldByWeight } from './calculations/ground/bag-yield.ts'
 import { concreteForPosts } from './calculations/ground/concrete-for-posts.ts'
 import { gravelForHoles } from './calculations/ground/gravel-for-holes.ts'
@@ -53,6 +60,7 @@ import { clearance } from './calculations/site/clearance.ts'
 import { digNotice } from './calculations/site/dig-notice.ts'
 import { heightBothSides } from './calculations/site/height-both-sides.ts'
 import { holeToMark } from './calculations/site/hole-to-mark.ts'
+import { poolBarrier } from './calculations/site/pool-barrier.ts'
 import { postLine } from './calculations/site/post-line.ts'
 import { rectangleDiagonals } from './calculations/site/rectangle-diagonals.ts'
 import { sightTriangle } from './calculations/site/sight-triangle.ts'
@@ -75,6 +83,7 @@ export const catalogue: readonly Calculation[] = [
   postLine,
   heightBothSides,
   sightTriangle,
+  poolBarrier,
   squareCorner,
   rectangleDiagonals,
   yardClosure,
@@ -94,7 +103,14 @@ export const catalogue: readonly Calculation[] = [
   postAsBought,
   gravelForHoles,
   concreteForPosts,
+  belledHole,
+  crownedTop,
   bagYieldByWeight,
+  bagsForVolume,
+  mixWater,
+  holeWidthByRule,
+  spoilOfHoles,
+  haulTrips,
   railsBetweenPosts,
   railsAcrossFaces,
   railHeights,

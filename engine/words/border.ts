@@ -400,9 +400,9 @@ export const spoilDepth = word<'length'>('spoilDepth', {
   measure: 'From the grass down to the bottom of the trench.',
   ask: 'How deep is it dug?',
   called: {
-    names: ['depth dug', 'dug out', 'dig out', 'excavated', 'trench depth', 'dug'],
-    things: ['trench', 'strip', 'bed', 'sod'],
-    sides: ['deep', 'depth', 'dug'],
+    names: ['depth dug', 'dug out', 'dig out', 'excavated', 'trench depth'],
+    things: ['trench', 'sod'],
+    sides: ['deep', 'depth'],
     plainly: true,
   },
   possible: { above: '0 in' },

@@ -1,3 +1,22 @@
 // This file is about the worked examples of the reference book that we do not reproduce, each with its reason.
 
-export const explained: Readonly<Record<string, string>> = {}
+const notYet = 'Its calculation is not built yet.'
+
+export const explained: Readonly<Record<string, string>> = {
+  'agg-01':
+    'A conversion of units, held in tests/engine/quantities/units.test.ts; the bucket itself is in gravel-for-holes.',
+  'agg-02':
+    'The definition of swell on earth-moving scale; the same definition is held on the scale of post holes (agg-06).',
+  'agg-03': 'A load factor for quarry rock; nobody digs post holes in it.',
+  'agg-04-pub':
+    'Truck loads and fill on earth-moving scale; its swell is held by spoil-of-holes against the same printed figure.',
+  'agg-05': 'Swell and shrink worked back from three densities; no builder has those three.',
+  'agg-08': 'A conversion of units, held in tests/engine/quantities/units.test.ts.',
+  'safe-01': notYet,
+  'safe-02': notYet,
+  'safe-03-pub': notYet,
+  'stick-yaw':
+    'The error of a stick that swings out of the plane is said in words by story-stick; its figure is not built yet.',
+  'stick-perp-transfer': 'Said in words by story-stick (carry the marks plumb); its figure is not built yet.',
+  'stick-bow': 'Said in words by story-stick; its figure is not built yet.',
+}

@@ -214,4 +214,264 @@ export const groundChecks: readonly Check[] = [
     expected: 1,
     tolerance: 0,
   },
+  ...(
+    [
+      ['bellConcrete', 0.6763],
+      ['concretePerHole', 1.1192],
+    ] as const
+  ).map(
+    ([gives, expected]): Check => ({
+      calculation: 'belled-hole',
+      what: `${gives} of a hole belled from 8 to 14 in`,
+      kind: 'reference',
+      source: ours,
+      reference: 'hole-03-bell',
+      given: {
+        posts: '1',
+        holeDiameter: '8 in',
+        holeDepth: '36 in',
+        bellWidth: '14 in',
+        bellHeight: '12 in',
+        postWidth: '3 1/2 in',
+        spare: '0 %',
+      },
+      gives,
+      unit: 'ft3',
+      expected,
+      tolerance: 0.00005,
+    }),
+  ),
+  {
+    calculation: 'belled-hole',
+    what: 'the bell sliced into ten thousand discs',
+    kind: 'second derivation',
+    source: 'second derivation: level discs from the bottom to the neck, each with its own width',
+    given: { posts: '1', holeDiameter: '8 in', holeDepth: '36 in', bellWidth: '14 in', bellHeight: '12 in' },
+    gives: 'bellConcrete',
+    unit: 'in3',
+    expected: () => {
+      let sum = 0
+      for (let i = 0; i < 10_000; i++) {
+        const width = 14 - 6 * ((i + 0.5) / 10_000)
+        sum += (Math.PI / 4) * width * width * (12 / 10_000)
+      }
+      return sum
+    },
+    tolerance: 1e-4,
+  },
+  {
+    calculation: 'crowned-top',
+    what: 'a crown of 1 in in a 12 in hole',
+    kind: 'reference',
+    source: ours,
+    reference: 'hole-04-crown',
+    given: { holeDiameter: '12 in', crownRise: '1 in', postWidth: '3 1/2 in' },
+    gives: 'crownConcrete',
+    unit: 'in3',
+    expected: 41.94,
+    tolerance: 0.005,
+  },
+  {
+    calculation: 'crowned-top',
+    what: 'the crown sliced into discs',
+    kind: 'second derivation',
+    source: 'second derivation: level discs from the rim to the post, the post’s area taken from each',
+    given: { holeDiameter: '12 in', crownRise: '1 in', postWidth: '3 1/2 in' },
+    gives: 'crownConcrete',
+    unit: 'in3',
+    expected: () => {
+      const collar = Math.sqrt((4 * 12.25) / Math.PI)
+      let sum = 0
+      for (let i = 0; i < 10_000; i++) {
+        const width = 12 - (12 - collar) * ((i + 0.5) / 10_000)
+        sum += ((Math.PI / 4) * width * width - 12.25) / 10_000
+      }
+      return sum
+    },
+    tolerance: 1e-4,
+  },
+  ...(
+    [
+      ['holeByRule', 10.5],
+      ['holeByName', 12],
+    ] as const
+  ).map(
+    ([gives, expected]): Check => ({
+      calculation: 'hole-width-by-rule',
+      what: `${gives} for a 4x4`,
+      kind: 'published',
+      source: 'Trade rule as printed in the reference book’s sources: three times the post',
+      reference: 'hole-06-rule',
+      given: { postWidth: '3 1/2 in', postName: '4 in' },
+      gives,
+      unit: 'in',
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  ...(
+    [
+      ['0.3 ft3', 90],
+      ['0.375 ft3', 72],
+      ['0.45 ft3', 60],
+      ['0.6 ft3', 45],
+      ['0.675 ft3', 40],
+    ] as const
+  ).map(
+    ([bagYield, expected]): Check => ({
+      calculation: 'bags-for-volume',
+      what: `bags of ${bagYield} in a cubic yard`,
+      kind: 'published',
+      source: printed,
+      reference: 'conc-02',
+      given: { volumeWanted: '1 yd3', bagYield },
+      gives: 'bagsForVolume',
+      unit: 'bag',
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  ...(
+    [
+      ['9.36 L', 107],
+      ['11.7 L', 86],
+      ['14.04 L', 72],
+    ] as const
+  ).map(
+    ([bagYield, expected]): Check => ({
+      calculation: 'bags-for-volume',
+      what: `bags of ${bagYield} in a cubic metre`,
+      kind: 'reference',
+      source: ours,
+      reference: 'conc-03-si',
+      given: { volumeWanted: '1 m3', bagYield },
+      gives: 'bagsForVolume',
+      unit: 'bag',
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  ...(
+    [
+      ['145 lb/ft3', 2002],
+      ['150 lb/ft3', 2072],
+    ] as const
+  ).map(
+    ([freshDensity, expected]): Check => ({
+      calculation: 'bags-for-volume',
+      what: `13.81 ft³ of concrete at ${freshDensity}`,
+      kind: 'reference',
+      source: ours,
+      reference: 'conc-06',
+      given: { volumeWanted: '13.81 ft3', freshDensity },
+      gives: 'freshWeight',
+      unit: 'lb',
+      expected,
+      tolerance: 0.6,
+    }),
+  ),
+  {
+    calculation: 'mix-water',
+    what: 'six pints of water weigh 6.26 lb',
+    kind: 'reference',
+    source: ours,
+    reference: 'conc-04',
+    given: { bagsToMix: '1', waterEach: '0.75 gal' },
+    gives: 'waterWeight',
+    unit: 'lb',
+    expected: 6.26,
+    tolerance: 0.005,
+  },
+  {
+    calculation: 'mix-water',
+    what: 'a US gallon of water weighs 8.35 lb',
+    kind: 'reference',
+    source: ours,
+    reference: 'conc-05',
+    given: { bagsToMix: '1', waterEach: '1 gal' },
+    gives: 'waterWeight',
+    unit: 'lb',
+    expected: 8.35,
+    tolerance: 0.005,
+  },
+  {
+    calculation: 'mix-water',
+    what: 'water poured bag by bag',
+    kind: 'second derivation',
+    source: 'second derivation: litres added up bag by bag, each weighing a kilogram',
+    given: { bagsToMix: '14', waterEach: '2.5 L' },
+    system: 'metric',
+    gives: 'waterWeight',
+    unit: 'kg',
+    expected: () => Array.from({ length: 14 }, () => 2.5).reduce((a, b) => a + b, 0),
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      ['spoilInGround', 'ft3', 42.41, 0.005],
+      ['soilOut', 'ft3', 53.01, 0.005],
+      ['soilOut', 'yd3', 1.963, 0.0005],
+      ['spoilWeight', 'lb', 4241, 0.5],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'spoil-of-holes',
+      what: `${gives} of 18 holes in ${unit}`,
+      kind: 'reference',
+      source: ours,
+      reference: 'agg-06',
+      given: { posts: '18', holeDiameter: '12 in', holeDepth: '36 in', soilSwell: '25 %', soilDensity: '100 lb/ft3' },
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  {
+    calculation: 'spoil-of-holes',
+    what: 'loose volume of 1,000 yd³ that swells by 30 %, scaled down to ten holes',
+    kind: 'published',
+    source: 'Earthwork example: 1,000 bank cubic yards at 30 % swell are 1,300 loose',
+    given: { posts: '10', holeDiameter: '2 ft', holeDepth: '3 ft', soilSwell: '30 %' },
+    confirmed: ['holeDiameter'],
+    gives: 'soilOut',
+    unit: 'ratio',
+    got: ({ outcome }) => {
+      const pick = (name: string): number =>
+        Number((outcome.ok ? (outcome.values.get(name) as { amount: { value: number } }) : undefined)?.amount.value)
+      return (pick('soilOut') / pick('spoilInGround')) * 1000
+    },
+    expected: 1300,
+    tolerance: 0.5,
+  },
+  {
+    calculation: 'haul-trips',
+    what: '2,400 lb with a payload of 1,500 lb',
+    kind: 'reference',
+    source: ours,
+    reference: 'agg-09',
+    given: { loadWeight: '2400 lb', payload: '1500 lb' },
+    gives: 'haulTrips',
+    unit: 'trip',
+    expected: 2,
+    tolerance: 0,
+  },
+  {
+    calculation: 'haul-trips',
+    what: 'trips driven until nothing is left',
+    kind: 'second derivation',
+    source: 'second derivation: a payload taken off the heap each trip',
+    given: { loadWeight: '6100 kg', payload: '750 kg' },
+    gives: 'haulTrips',
+    unit: 'trip',
+    expected: () => {
+      let [left, trips] = [6100, 0]
+      while (left > 0) {
+        left -= 750
+        trips++
+      }
+      return trips
+    },
+    tolerance: 0,
+  },
 ]

@@ -208,4 +208,25 @@ export const siteChecks: readonly Check[] = [
       tolerance: 0,
     }),
   ),
+  ...(
+    [
+      ['42 in', 0],
+      ['45 in', 1],
+      ['44 15/16 in', 0],
+    ] as const
+  ).map(
+    ([railTopsApart, expected]): Check => ({
+      calculation: 'pool-barrier',
+      what: `rails ${railTopsApart} apart with gaps of 2 1/2 in`,
+      kind: 'handbook',
+      source:
+        'ISPSC 2018, 305.2.5 and 305.2.6, https://www.thebuildingcodeforum.com/forum/threads/r2-pool-barrier.30545/latest',
+      reference: 'gate-07-pool',
+      given: { country: 'us', barrierHeight: '48 in', railTopsApart, barrierGap: '2 1/2 in', railSide: 'pool' },
+      gives: 'poolFails',
+      unit: 'verdict',
+      expected,
+      tolerance: 0,
+    }),
+  ),
 ]

@@ -1,0 +1,52 @@
+// What comes out of the holes: as it lay, as it lies on the heap, and how often the barrow goes.
+import { calculation } from '../../calculation.ts'
+import { barrows, barrowSize, soilOut, soilSwell } from '../../words/border.ts'
+import { soilDensity, spoilInGround, spoilWeight } from '../../words/holes.ts'
+import { holeDepth, holeDiameter, posts } from '../../words/posts.ts'
+
+export const spoilOfHoles = calculation({
+  name: 'spoil-of-holes',
+  title: 'Soil out of the holes',
+  answers: 'How much soil comes out of the post holes, loose, what it weighs, and how many barrow loads it is.',
+  needs: { posts, holeDiameter, holeDepth, soilSwell, soilDensity, barrowSize },
+  gives: { soilOut, barrows, spoilInGround, spoilWeight },
+  headlines: ['soilOut', 'barrows'],
+  together: {
+    soilOut: ['soilOut', 'barrows', 'spoilInGround', 'spoilWeight'],
+    barrows: ['barrows', 'soilOut', 'spoilWeight'],
+    spoilWeight: ['spoilWeight', 'soilOut'],
+  },
+  lines: {
+    spoilInGround: ['sum(posts * (pi * holeDiameter ^ 2 / 4 * holeDepth))', 'round holes, all of them'],
+    soilOut: ['spoilInGround * (1 + soilSwell)', 'dug soil takes more room'],
+    spoilWeight: ['spoilInGround * soilDensity', 'swelling changes no weight'],
+    barrows: ['ceil(soilOut / barrowSize)', 'whole loads'],
+  },
+  work(_given, { line, remark }) {
+    for (const name of ['spoilInGround', 'soilOut', 'spoilWeight', 'barrows']) line(name)
+    remark(
+      'Some of it goes back round the posts. Do not bank the rest against the fence: wood rots in it. Old concrete and treated scraps do not belong in it.',
+    )
+  },
+  sources: [
+    {
+      fact: 'loose volume = volume in the ground × (1 + swell)',
+      from: 'Definition of swell in earthwork; the figure is common practice, no source',
+    },
+  ],
+  cautions: ['utilities', 'lot-line', 'local-code', 'open-hole', 'lifting'],
+  examples: [
+    // π/4 × 1 × 3 × 18 = 42.41; × 1.25 = 53.01 ft³ = 1.963 yd³; 4241 lb; 53.01/3 → 18
+    {
+      ask: 'How much dirt comes out of 18 holes 12 in wide and 36 in deep, and how many barrow loads?',
+      given: { posts: '18', holeDiameter: '12 in', holeDepth: '36 in' },
+      expect: { spoilInGround: '42.41 ft³', soilOut: '1.963 yd³', spoilWeight: '4,241 lb', barrows: '18 loads' },
+    },
+    // π/4 × 0.09 × 0.6 × 10 = 0.4241 m³; × 1.25 = 0.5301; /85 L → 7
+    {
+      ask: 'Spoil from 10 holes 300 mm wide and 600 mm deep: how many wheelbarrow loads?',
+      given: { posts: '10', holeDiameter: '300 mm', holeDepth: '600 mm' },
+      expect: { soilOut: '0.5301 m³', barrows: '7 loads' },
+    },
+  ],
+})
