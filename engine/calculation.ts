@@ -2,22 +2,10 @@
 import type { CautionCode } from './cautions/caution.ts'
 import { type Amounts, dimensionOfLine, type Line, readLine, sameDimension, workLine, writeLine } from './formula.ts'
 import type { Cited, Given, Outcome, Problem, Source, Step, Table } from './outcome.ts'
-import { isExact } from './quantities/amount.ts'
-import {
-  amountIn,
-  equal,
-  isList,
-  isQuantity,
-  less,
-  quantity,
-  type Quantity,
-  type System,
-  type Value,
-} from './quantities/quantity.ts'
-import { readOne } from './quantities/read.ts'
-import type { Reading } from './quantities/reading.ts'
+import { isList, isQuantity, type Quantity, type System, type Value } from './quantities/quantity.ts'
 import { show } from './quantities/show.ts'
-import { type Dimension, dimensionOf, type Kind, unitNamed } from './quantities/units.ts'
+import { type Dimension, dimensionOf, type Kind } from './quantities/units.ts'
+import { baseUnit, declaredValue, problemWith, unitFor } from './words/value.ts'
 import type { Usual, Word } from './words/word.ts'
 
 type Words = Readonly<Record<string, Word>>
@@ -164,31 +152,6 @@ export function needsFor(calc: Calculation, wanted: readonly string[]): Word[] {
   })
 }
 
-export const unitFor = (word: Word, system: System): string =>
-  word.noun ?? word.units?.[system] ?? baseUnit[word.kind as Kind]?.[system] ?? 'ratio'
-
-/** The units that a result is shown in when its word names none. */
-const baseUnit: Record<Kind, Record<System, string>> = {
-  length: { imperial: 'in', metric: 'mm' },
-  area: { imperial: 'in2', metric: 'm2' },
-  volume: { imperial: 'ft3', metric: 'L' },
-  mass: { imperial: 'lb', metric: 'kg' },
-  density: { imperial: 'lb/ft3', metric: 'kg/m3' },
-  coverage: { imperial: 'ft2/gal', metric: 'm2/L' },
-  temperature: { imperial: 'F', metric: 'C' },
-  temperatureDifference: { imperial: 'dF', metric: 'dC' },
-  duration: { imperial: 'day', metric: 'day' },
-  percent: { imperial: 'percent', metric: 'percent' },
-  angle: { imperial: 'deg', metric: 'deg' },
-  count: { imperial: 'ratio', metric: 'ratio' },
-  number: { imperial: 'ratio', metric: 'ratio' },
-  money: { imperial: 'USD', metric: 'USD' },
-  force: { imperial: 'lbf', metric: 'N' },
-  moment: { imperial: 'lbf-ft', metric: 'N-m' },
-  lineWeight: { imperial: 'lb/ft', metric: 'kg/m' },
-  date: { imperial: 'date', metric: 'date' },
-}
-
 const kinds = Object.keys(dimensionOf) as Kind[]
 const kindOf = (dimension: Dimension): Kind =>
   sameDimension(dimension, dimensionOf.number)
@@ -202,108 +165,6 @@ function usualValue(word: Word, usual: Usual | undefined, system: System): Value
   if (!usual) return undefined
   const text = system === 'metric' ? (usual.metric ?? usual.value) : usual.value
   return word.kind === 'choice' ? text : declaredValue(word, text, system)
-}
-
-/** What a word declares of itself, a usual value or a limit, read once: every run needs it again. */
-function declaredValue(word: Word, text: string, system: System): Quantity {
-  const key = `${system} ${text}`
-  const known = declaredValues.get(word)?.get(key)
-  if (known) return known
-  const read = parseValue(word.list ? { ...word, list: false } : word, text, system)
-  if (!isQuantity(read)) throw new Error(`“${text}”, declared for ${word.name}, cannot be read`)
-  declaredValues.set(word, (declaredValues.get(word) ?? new Map<string, Quantity>()).set(key, read))
-  return read
-}
-const declaredValues = new WeakMap<Word, Map<string, Quantity>>()
-
-/** Reads one value of a word as people write it, or undefined. A bare number takes the unit of the word; in a list, that of the next one that has a unit. */
-export function parseValue(word: Word, text: string, system: System): Value | undefined {
-  if (word.list) return parseList(word, text, system)
-  if (word.kind === 'choice') return word.options?.[text] ? text : undefined
-  const reading = readOne(text, { system })
-  if (!reading) return undefined
-  const { section } = reading
-  if (section && word.kind === 'length') return section.width
-  return fittedReading(word, reading, system)
-}
-
-/** What was read, as a value of that word: in the first way of reading it whose kind fits. */
-export function fittedReading(
-  word: Word,
-  { quantity, bare, rivals }: Pick<Reading, 'quantity' | 'bare' | 'rivals'>,
-  system: System,
-): Quantity | undefined {
-  const ways = [quantity, ...rivals].map((it) => fitted(word, it, bare, system))
-  return ways.find((it) => it !== undefined)
-}
-
-/** `60, 40, 59.7 and 39.8 ft`: the values of a list, between commas, semicolons, line ends or “and”. */
-function parseList(word: Word, text: string, system: System): readonly Quantity[] | undefined {
-  const spaced = text.trim().split(/\s*(?:;|\n|,(?=\s)|\band\b|&)\s*/)
-  const items = (spaced.length === 1 && !/\s/.test(text.trim()) ? text.trim().split(',') : spaced).filter(
-    (it) => it !== '',
-  )
-  const readings = items.map((it) => readOne(it, { system }))
-  const united = readings.map((it) => (it?.quantity ? fittedReading(word, it, system)?.unit : undefined))
-  const values = readings.map((reading, i) => {
-    if (!reading) return undefined
-    const unit = united.slice(i).find((it) => it) ?? united.findLast((it) => it)
-    return reading.bare !== null && unit && word.kind !== 'count'
-      ? fitted(word, quantity(reading.bare, unit), null, system)
-      : fittedReading(word, reading, system)
-  })
-  return values.length > 0 && values.every((it) => it !== undefined) ? values : undefined
-}
-
-/** A quantity, or a bare number, as a value of that word; undefined when the kinds do not fit. */
-export function fitted(
-  word: Word,
-  q: Quantity | null,
-  bare: Quantity['amount'] | null,
-  system: System,
-): Quantity | undefined {
-  if (word.kind === 'choice' || word.kind === 'verdict') return undefined
-  if (q) {
-    if (q.kind === word.kind) return q
-    // "3 days" of notice are counted days, where it is days that the word counts.
-    if (word.kind === 'count' && q.kind === 'duration' && word.noun?.endsWith(' day'))
-      return { kind: 'count', amount: amountIn(q, 'day'), unit: word.noun }
-    if (word.kind === 'temperatureDifference' && q.kind === 'temperature') return undefined
-    return undefined
-  }
-  if (bare === null) return undefined
-  const unit = unitNamed(unitFor(word, system))
-  if (word.kind === 'count') return { kind: 'count', amount: bare, unit: word.noun ?? 'ratio' }
-  const size = isExact(bare) ? bare.mul(unit.size) : bare
-  return { kind: word.kind, amount: isExact(size) && unit.zero ? size.add(unit.zero) : size, unit: unit.name }
-}
-
-/** What is wrong with a value of that word in itself: outside what can be, or outside what is usual and not yet confirmed. */
-export function problemWith(word: Word, value: Quantity, confirmed: boolean, system: System): Problem | undefined {
-  const limit = (text: string | undefined): Quantity | undefined =>
-    text === undefined ? undefined : declaredValue(word, text, system)
-  const [above, least, most] = [limit(word.possible?.above), limit(word.possible?.least), limit(word.possible?.most)]
-  const impossible = (why: string): Problem => ({
-    code: 'impossible',
-    word: word.name,
-    message: `The ${word.label} cannot be ${show(value)}: ${why}. ${word.measure}`,
-    ask: word.ask,
-  })
-  if (above && (less(value, above) || equal(value, above)))
-    return impossible(`it must be more than ${show({ ...above, unit: value.unit })}`)
-  if (least && less(value, least)) return impossible(`it must be ${show({ ...least, unit: value.unit })} or more`)
-  if (most && less(most, value)) return impossible(`it must be ${show({ ...most, unit: value.unit })} or less`)
-  if (word.whole && isExact(value.amount) && value.amount.d !== 1n)
-    return impossible('it is a count, so it must be whole')
-  const [from, to] = [limit(word.plausible?.from), limit(word.plausible?.to)]
-  if (!confirmed && from && to && (less(value, from) || less(to, value)))
-    return {
-      code: 'implausible',
-      word: word.name,
-      message: `I read the ${word.label} as ${show(value)}. That is outside what I would expect: ${show(from)} to ${show(to)}.`,
-      ask: `Is the ${word.label} really ${show(value)}? Say yes, or give it again.`,
-    }
-  return undefined
 }
 
 /** Whether some result can be had without that word. */

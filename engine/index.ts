@@ -1,22 +1,13 @@
 // The names of the engine that the assistant may use. Adding one is a promise.
-export {
-  type Calculation,
-  fitted,
-  fittedReading,
-  needsFor,
-  parseValue,
-  problemWith,
-  run,
-  usualFor,
-} from './calculation.ts'
-export { calculationNamed, catalogue, vocabulary } from './catalogue.ts'
+export { type Calculation, needsFor, run, usualFor } from './calculation.ts'
+export { fitted, fittedReading, parseValue, problemWith } from './words/value.ts'
+export { calculationNamed, catalogue, subjects, vocabulary } from './catalogue.ts'
 export type { CautionCode } from './cautions/caution.ts'
 export { cautionFor, standingCautions } from './cautions/cautions.ts'
 export { editions, version } from './editions.ts'
 export {
   type Decision,
   decide,
-  decided,
   type Job,
   newJob,
   readJob,

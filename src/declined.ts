@@ -1,5 +1,5 @@
 // This file is about what is said when a message, or part of it, is not answered.
-import { catalogue } from '../engine/index.ts'
+import { subjects } from '../engine/index.ts'
 import type { Request } from './request.ts'
 
 type Decline = Request['declines'][number]
@@ -26,10 +26,7 @@ export function whyDeclined(decline: Decline): string {
 }
 
 export const whatCanBeAsked = (): string =>
-  `I can work out: ${catalogue
-    .filter((calc) => !calc.joins || calc.headlines.length > 1)
-    .map((calc) => calc.title.charAt(0).toLowerCase() + calc.title.slice(1))
-    .join('; ')}.`
+  `I can work out sums about: ${subjects.map((it) => it.subject).join('; ')}. Ask with your measures in it.`
 
 /** Questions that no sum settles, and who does settle them. */
 const deciders: readonly (readonly [RegExp, string])[] = [

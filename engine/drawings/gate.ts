@@ -108,7 +108,7 @@ export function braceDrawing(seen: Seen): string | null {
   parts.push(
     words(left - member - 16, high + 18, 'hinge', 'end', 11),
     words(left - member - 16, bottom - 10, 'hinge', 'end', 11),
-    words(left + a * scale + member + 6, high + 18, 'latch', 'start', 11),
+    words(left + a * scale + member + 20, high + 18, 'latch', 'start', 11),
   )
   parts.push(across(left, left + a * scale, high - member - 8, `inside ${show(inside)}`, width))
   parts.push(down(left + a * scale + member + 12, high, bottom, show(height)))

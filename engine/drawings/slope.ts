@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, down, line, shape, sheet, words } from './svg.ts'
+import { across, line, shape, sheet, words } from './svg.ts'
 
 const width = 440
 const side = 24
@@ -43,7 +43,6 @@ export function slopeDrawing(seen: Seen): string | null {
     )
   }
   for (let i = 0; i <= many; i++) parts.push(line(x(i), fenceTop(Math.max(0, i - 1)) - 5, x(i), ground(i) + 8, 3))
-  if (many > 0) parts.push(down(x(1) + 8, ground(0), ground(1), `step ${show(step)}`))
   parts.push(words(width / 2, 22, `${show(bays)}, a step of ${show(step)} at each post`, 'middle', 13, true))
   const bottom = ground(many) + 24
   if (all === many) parts.push(across(x(0), x(many), bottom, `${show(distance)} level`, width))
@@ -109,8 +108,11 @@ export function rakeDrawing(seen: Seen): string | null {
       ),
     )
   const middle = (from + to) / 2
-  parts.push(words(x(middle), y(middle, fenceShown - 6) - 8, `rail ${show(rail)} along its edge`, 'middle', 12))
-  parts.push(words(x(middle), y(middle, 10) - 8, `ends ${show(cut)} from square`, 'middle', 12))
+  const between = y(middle, (fenceShown + 4) / 2)
+  parts.push(
+    words(x(middle), between, `rail ${show(rail)} along its edge`, 'middle', 12),
+    words(x(middle), between + 17, `ends ${show(cut)} from square`, 'middle', 12),
+  )
   const bottom = y(b, 0) + 30
   parts.push(
     across(x(0), x(b), bottom, `${show(bay)} level`, width),

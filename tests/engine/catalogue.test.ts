@@ -1,6 +1,7 @@
 // One walk over the whole catalogue: what every calculation must keep to, whoever wrote it.
 import { describe, expect, it } from 'vitest'
-import { type Calculation, needsFor, parseValue, run, usualFor } from '../../engine/calculation.ts'
+import { type Calculation, needsFor, run, usualFor } from '../../engine/calculation.ts'
+import { parseValue } from '../../engine/words/value.ts'
 import { catalogue, vocabulary } from '../../engine/catalogue.ts'
 import { cautionFor } from '../../engine/cautions/cautions.ts'
 import type { Given } from '../../engine/outcome.ts'

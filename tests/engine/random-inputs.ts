@@ -1,7 +1,7 @@
 // This file is about random inputs for any calculation, made from its words: likely ones, odd ones, edges, both systems of units.
 import fc from 'fast-check'
 import type { Calculation } from '../../engine/calculation.ts'
-import { parseValue, unitFor } from '../../engine/calculation.ts'
+import { parseValue, unitFor } from '../../engine/words/value.ts'
 import type { Given } from '../../engine/outcome.ts'
 import { exact } from '../../engine/quantities/amount.ts'
 import { dateOf } from '../../engine/quantities/calendar.ts'

@@ -1,7 +1,7 @@
 // This file is about running a calculation in a test from texts, as people write them.
 import { run } from '../../engine/calculation.ts'
 import { calculationNamed } from '../../engine/catalogue.ts'
-import { parseValue } from '../../engine/calculation.ts'
+import { parseValue } from '../../engine/words/value.ts'
 import type { Given, Outcome } from '../../engine/outcome.ts'
 import { isList, isQuantity, type System } from '../../engine/quantities/quantity.ts'
 import { show } from '../../engine/quantities/show.ts'

@@ -10,7 +10,7 @@ export const stripBed = calculation({
   gives: { soilOut, barrows },
   headlines: ['soilOut', 'barrows'],
   together: { soilOut: ['soilOut', 'barrows'], barrows: ['barrows', 'soilOut'] },
-  called: ['strip', 'trench', 'bed'],
+  called: ['trench', 'dug out', 'dig out', 'excavate'],
   lines: {
     inGround: ['edgeRun * edgeWidth * spoilDepth', 'as it lay in the ground'],
     soilOut: ['inGround * (1 + soilSwell)', 'dug soil takes more room'],

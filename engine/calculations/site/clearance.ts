@@ -3,7 +3,7 @@ import { calculation } from '../../calculation.ts'
 import { exact, subtract } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { clearanceHolds, clearanceMeasured, clearanceRule, clearanceShort } from '../../words/boundary.ts'
+import { clearanceHolds, clearanceMeasured, clearanceRule, clearanceShort } from '../../words/street-corner.ts'
 
 export const clearance = calculation({
   name: 'clearance',

@@ -11,7 +11,7 @@ import { sightDrawing } from '../../drawings/sight.ts'
 import { compare, exact } from '../../quantities/amount.ts'
 import { type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { fenceAlong, outsideSight, sightArea, sightLegs, sightSide } from '../../words/boundary.ts'
+import { fenceAlong, outsideSight, sightArea, sightLegs, sightSide } from '../../words/street-corner.ts'
 
 export const sightTriangle = calculation({
   name: 'sight-triangle',

@@ -85,10 +85,10 @@ export function readOffline(heard: Heard): Request {
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
 }
 
-/** Whether two words count the same thing, or are both volumes: the crown's concrete, and concrete. */
+/** Whether two words count the same thing, or one is the other of something: the crown's concrete, and concrete. */
 const isSameSort = (word: Word, other: string): boolean =>
   (word.kind === 'count' && word.noun !== undefined && vocabulary.get(other)?.noun === word.noun) ||
-  (word.kind === 'volume' && vocabulary.get(other)?.kind === 'volume')
+  (word.kind === vocabulary.get(other)?.kind && word.name.toLowerCase().endsWith(other.toLowerCase()))
 
 /** The message as tokens: its words, and one token for each quantity, in order. */
 function tokensWithQuantities({ said, readings }: Heard): Token[] {
