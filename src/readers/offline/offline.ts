@@ -152,14 +152,26 @@ function choicesIn(
   return told
 }
 
+/** What people say there is none of. Not gaps: "no gaps wider than 2 in" sets a limit. */
+const mayBeNone = new Set([
+  'stoneDepth',
+  'gates',
+  'spare',
+  'brickJoint',
+  'breakage',
+  'picketSpare',
+  'screwSpare',
+  'fitAllowance',
+  'setback',
+])
+
 /** "no gravel", "without stone": a length that is nought, said in words. */
 function noneIn(message: readonly Token[], hits: readonly Hit[], heard: Heard, bound: readonly Bound[]): Told[] {
   const told: Told[] = []
   for (const hit of hits) {
     const before = message[hit.from - 1]
     if (hit.sort !== 'thing' && hit.sort !== 'name') continue
-    if (!['stoneDepth', 'gates', 'spare'].includes(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem))
-      continue
+    if (!mayBeNone.has(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem)) continue
     if (before.stem === 'any' && !/^(without|not|n't|don't|isn't)$/.test(message[hit.from - 2]?.stem ?? '')) continue
     if (told.some((it) => it.word === hit.word) || bound.some((it) => it.word === hit.word)) continue
     const last = message[hit.to - 1] as Token
