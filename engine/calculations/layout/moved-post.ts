@@ -55,7 +55,7 @@ export const movedPost = calculation({
       remark(
         `Decided by: ${show(longer)} against your limit of ${show(limit)}.${holds ? '' : ' Move it the other way, add a post, or set out that part of the run anew.'}`,
       )
-    } else tell('moveHolds', null)
+    }
     remark(
       'Its pickets come out anew in both bays: ask for the spacing of each opening. Look first whether the whole run can be set out so that no post meets the rock. Rails bought to the planned bays may be too short now.',
     )

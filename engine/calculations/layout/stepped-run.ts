@@ -72,7 +72,7 @@ export const steppedRun = calculation({
           ? `Decided by: ${show(under)} under the low end against your ${show(limit)}.`
           : `Decided by: ${show(under)} under the low end against your ${show(limit)}. Shorter bays make smaller steps; or let the pickets or a bottom board follow the ground.`,
       )
-    } else tell('underHolds', null)
+    }
     remark(
       `The steps are equal only where the ground falls evenly. Where it does not, measure the fall bay by bay. Bays are measured level; ${show(highEndGap)} is left under each high end.`,
     )
