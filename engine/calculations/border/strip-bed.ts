@@ -1,6 +1,7 @@
 // What is dug out for a strip, and how often the barrow goes.
 import { calculation } from '../../calculation.ts'
-import { barrows, barrowSize, edgeRun, edgeWidth, soilOut, soilSwell, spoilDepth } from '../../words/border.ts'
+import { edgeRun, edgeWidth } from '../../words/border.ts'
+import { barrows, barrowSize, soilOut, soilSwell, spoilDepth } from '../../words/spoil.ts'
 
 export const stripBed = calculation({
   name: 'strip-bed',

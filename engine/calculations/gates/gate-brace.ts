@@ -14,7 +14,11 @@ import { calculation } from '../../calculation.ts'
 import { braceDrawing } from '../../drawings/gate.ts'
 import { less, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+
 import {
+  braceForce,
+  pointedEdge,
+  pointedLength,
   braceAngle,
   braceCut,
   braceEdge,
@@ -22,8 +26,7 @@ import {
   braceWidth,
   insideHeight,
   insideWidth,
-} from '../../words/gates.ts'
-import { braceForce, pointedEdge, pointedLength } from '../../words/gate-braces.ts'
+} from '../../words/gate-braces.ts'
 import { leafWeight } from '../../words/gate-weight.ts'
 
 // Flatter than this a brace pushes more sideways than up.

@@ -5,7 +5,7 @@
 //     ╲   ↓
 import { calculation } from '../../calculation.ts'
 import { show } from '../../quantities/show.ts'
-import { latchMove, leanAngle, outOfPlumb, plumbOver } from '../../words/gate-weight.ts'
+import { latchMove, leanAngle, outOfPlumb, plumbOver } from '../../words/gate-swing.ts'
 import { leafWidth } from '../../words/gates.ts'
 
 export const gatePostLean = calculation({

@@ -9,7 +9,7 @@ import { calculation } from '../../calculation.ts'
 import { less, type Quantity, zero } from '../../quantities/quantity.ts'
 import { absolute, compare, negative } from '../../quantities/amount.ts'
 import { show } from '../../quantities/show.ts'
-import { latchDrop, squareDiagonal, strutDiagonal, takeUp, tieDiagonal } from '../../words/gate-weight.ts'
+import { latchDrop, squareDiagonal, strutDiagonal, takeUp, tieDiagonal } from '../../words/gate-sag.ts'
 import { leafHeight } from '../../words/gates.ts'
 
 export const gateSag = calculation({

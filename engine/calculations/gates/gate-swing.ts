@@ -7,7 +7,7 @@ import { calculation } from '../../calculation.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { subtract } from '../../quantities/amount.ts'
 import { show } from '../../quantities/show.ts'
-import { edgeRoom, gateClears, gateGapBelow, leafThickness, swingRise } from '../../words/gate-weight.ts'
+import { edgeRoom, gateClears, gateGapBelow, leafThickness, swingRise } from '../../words/gate-swing.ts'
 import { leafWidth } from '../../words/gates.ts'
 import { slope } from '../../words/slopes.ts'
 

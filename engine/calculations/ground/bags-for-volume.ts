@@ -1,7 +1,7 @@
 // Bags for a volume: a yard, a cubic metre, what a drawing says.
 import { calculation } from '../../calculation.ts'
 import { bagYield } from '../../words/concrete.ts'
-import { bagsForVolume as bagsFor, freshDensity, freshWeight, volumeWanted } from '../../words/holes.ts'
+import { bagsForVolume as bagsFor, freshDensity, freshWeight, volumeWanted } from '../../words/mixing.ts'
 
 export const bagsForVolume = calculation({
   name: 'bags-for-volume',

@@ -2,7 +2,7 @@
 import { calculation } from '../../calculation.ts'
 import { compare, exact } from '../../quantities/amount.ts'
 import { show } from '../../quantities/show.ts'
-import { eachTrip, haulTrips as trips, loadWeight, payload } from '../../words/holes.ts'
+import { eachTrip, haulTrips as trips, loadWeight, payload } from '../../words/hauling.ts'
 
 export const haulTrips = calculation({
   name: 'haul-trips',

@@ -1,7 +1,7 @@
 // Water for mixing, by what is printed on the bag.
 import { calculation } from '../../calculation.ts'
 import { amountIn, quantity } from '../../quantities/quantity.ts'
-import { bagsToMix, waterAll, waterEach, waterWeight } from '../../words/holes.ts'
+import { bagsToMix, waterAll, waterEach, waterWeight } from '../../words/mixing.ts'
 
 // A litre of cold water weighs a kilogram, near enough for a bucket.
 const waterDensity = { kind: 'density', amount: amountIn(quantity(1000, 'kg/m3'), 'lb/ft3'), unit: 'lb/ft3' } as const

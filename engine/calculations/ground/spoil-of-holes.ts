@@ -1,7 +1,7 @@
 // What comes out of the holes: as it lay, as it lies on the heap, and how often the barrow goes.
 import { calculation } from '../../calculation.ts'
-import { barrows, barrowSize, soilOut, soilSwell } from '../../words/border.ts'
-import { soilDensity, spoilInGround, spoilWeight } from '../../words/holes.ts'
+import { barrows, barrowSize, soilOut, soilSwell, soilDensity, spoilInGround, spoilWeight } from '../../words/spoil.ts'
+
 import { holeDepth, holeDiameter, posts } from '../../words/posts.ts'
 
 export const spoilOfHoles = calculation({

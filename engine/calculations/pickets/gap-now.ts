@@ -7,15 +7,7 @@ import { compare, exact } from '../../quantities/amount.ts'
 import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { dimensionalChange } from '../../tables/dimensional-change.ts'
-import {
-  gapDry,
-  gapNow as now,
-  grain,
-  moistureLater,
-  moistureNow,
-  species,
-  widthChange,
-} from '../../words/bays-alike.ts'
+import { gapDry, gapNow as now, grain, moistureLater, moistureNow, species, widthChange } from '../../words/wet-wood.ts'
 import { picketWidth } from '../../words/pickets.ts'
 
 export const gapNow = calculation({

@@ -1,7 +1,7 @@
 // Pickets for the whole fence: every bay, the gates, and some to spare.
 import { calculation } from '../../calculation.ts'
 import { bayCount } from '../../words/framing.ts'
-import { gatePickets, picketsHung, picketSpare, picketsPerBay, picketsToBuy } from '../../words/picket-patterns.ts'
+import { gatePickets, picketsHung, picketSpare, picketsPerBay, picketsToBuy } from '../../words/picket-count.ts'
 
 export const picketCount = calculation({
   name: 'picket-count',

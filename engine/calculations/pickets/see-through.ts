@@ -4,7 +4,7 @@
 //     ╲   at an angle the thickness of the picket eats up the gap: gone when tan = gap ÷ thickness
 import { calculation } from '../../calculation.ts'
 import { compare, exact } from '../../quantities/amount.ts'
-import { blindAngle, openShare, solidShare } from '../../words/picket-patterns.ts'
+import { blindAngle, openShare, solidShare } from '../../words/see-through.ts'
 import { picketThickness, picketWidth, wantedGap } from '../../words/pickets.ts'
 
 export const seeThrough = calculation({

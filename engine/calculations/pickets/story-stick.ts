@@ -6,7 +6,7 @@
 import { calculation } from '../../calculation.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { firstStickMark, stickAngle, stickDrop, stickLength, stickPitch } from '../../words/bays-alike.ts'
+import { firstStickMark, stickAngle, stickDrop, stickLength, stickPitch } from '../../words/story-stick.ts'
 import { pitch } from '../../words/picket-patterns.ts'
 import { opening, pickets, picketWidth } from '../../words/pickets.ts'
 

@@ -3,7 +3,7 @@ import { calculation } from '../../calculation.ts'
 import { exact, subtract } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { clearanceHolds, clearanceMeasured, clearanceRule, clearanceShort } from '../../words/street-corner.ts'
+import { clearanceHolds, clearanceMeasured, clearanceRule, clearanceShort } from '../../words/clearance.ts'
 
 export const clearance = calculation({
   name: 'clearance',

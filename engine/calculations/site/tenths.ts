@@ -4,7 +4,7 @@
 import { calculation } from '../../calculation.ts'
 import { quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { inMetres, inTenths, onTape, platLength, tapeOff } from '../../words/heights.ts'
+import { inMetres, inTenths, onTape, platLength, tapeOff } from '../../words/tenths.ts'
 import { tapeMark } from '../../words/pickets.ts'
 
 export const tenths = calculation({

@@ -1,0 +1,104 @@
+// This file is about pickets for the whole fence.
+import { word } from './word.ts'
+
+export const picketsPerBay = word<'count'>('picketsPerBay', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets in each bay',
+  whole: true,
+  measure: 'In one bay, as worked out or counted.',
+  ask: 'How many pickets are in each bay?',
+  called: {
+    names: [
+      'pickets per bay',
+      'pickets a bay',
+      'pickets in each bay',
+      'pickets each bay',
+      'per bay',
+      'a bay',
+      'in each bay',
+    ],
+    things: ['picket', 'pickets', 'paling'],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '400' },
+})
+
+export const gatePickets = word<'count'>('gatePickets', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets on gates',
+  whole: true,
+  measure: 'On all gates together.',
+  ask: 'How many pickets are on the gates?',
+  called: {
+    names: [
+      'pickets on gates',
+      'pickets on the gate',
+      'pickets for the gate',
+      'gate pickets',
+      'on the gate',
+      'for the gates',
+      'on the gates',
+    ],
+    things: ['picket', 'pickets'],
+  },
+  possible: { least: '0' },
+  plausible: { from: '0', to: '200' },
+  usual: {
+    value: '0',
+    because: 'you did not speak of pickets on gates',
+    from: 'Decided here; say how many there are.',
+  },
+})
+
+export const picketSpare = word<'percent'>('picketSpare', {
+  kind: 'percent',
+  label: 'spare pickets',
+  measure: 'For splits, knots and cuts gone wrong.',
+  ask: 'How many spare pickets, in percent?',
+  called: {
+    names: ['spare pickets', 'extra pickets', 'spare', 'extra', 'waste', 'spares'],
+    things: ['spare', 'extra', 'waste', 'spares'],
+    sides: ['spare', 'extra', 'waste'],
+  },
+  possible: { least: '0 %' },
+  plausible: { from: '0 %', to: '30 %' },
+  usual: {
+    value: '5 %',
+    because: 'some split, and some have knots where the point should be',
+    from: 'common practice, no source',
+  },
+})
+
+export const picketsToBuy = word<'count'>('picketsToBuy', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets to buy',
+  whole: true,
+  measure: 'All bays and gates, spares included.',
+  ask: 'How many pickets to buy?',
+  called: {
+    names: ['pickets to buy'],
+    asks: [
+      'how many pickets to buy',
+      'how many pickets in all',
+      'pickets to buy',
+      'pickets for the whole fence',
+      'how many pickets altogether',
+      'total pickets',
+      'how many pickets do i buy',
+      'pickets in total',
+    ],
+  },
+})
+
+export const picketsHung = word<'count'>('picketsHung', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets that hang',
+  whole: true,
+  measure: 'Without spares.',
+  ask: 'How many pickets hang?',
+  called: { names: ['pickets that hang'], asks: ['how many pickets hang'] },
+})

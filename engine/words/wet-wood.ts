@@ -1,0 +1,141 @@
+// This file is about pickets that are still wet, and what they do as they dry.
+import { word } from './word.ts'
+
+export const species = word<'choice'>('species', {
+  kind: 'choice',
+  label: 'kind of wood',
+  measure: 'As it is called at the yard.',
+  ask: 'Which wood is it: western redcedar, northern white-cedar, Douglas-fir, southern pine (loblolly), white fir, white ash or black locust?',
+  called: { names: ['species', 'kind of wood'] },
+  options: {
+    'western-redcedar': {
+      label: 'western redcedar',
+      called: ['western redcedar', 'western red cedar', 'red cedar', 'redcedar', 'cedar'],
+    },
+    'northern-white-cedar': {
+      label: 'northern white-cedar',
+      called: ['northern white cedar', 'northern white-cedar', 'white cedar'],
+    },
+    'douglas-fir': { label: 'Douglas-fir (coast)', called: ['douglas fir', 'douglas-fir', 'oregon', 'doug fir'] },
+    'white-fir': { label: 'white fir', called: ['white fir'] },
+    'black-locust': { label: 'black locust', called: ['black locust', 'locust', 'robinia'] },
+    'white-ash': { label: 'white ash', called: ['white ash', 'ash'] },
+  },
+})
+
+export const grain = word<'choice'>('grain', {
+  kind: 'choice',
+  label: 'grain of the boards',
+  measure: 'Look at the end: rings lying flat across the width are flat grain, rings standing up are edge grain.',
+  ask: 'Is it flat grain (rings lying across the width) or edge grain (rings standing up)?',
+  called: { names: ['grain'] },
+  options: {
+    flat: { label: 'flat grain', called: ['flat grain', 'flatsawn', 'flat sawn', 'plain sawn', 'tangential'] },
+    edge: { label: 'edge grain', called: ['edge grain', 'quartersawn', 'quarter sawn', 'vertical grain', 'radial'] },
+  },
+  usual: {
+    value: 'flat',
+    because: 'most pickets are flat grain, which moves more',
+    from: 'common practice, no source',
+  },
+})
+
+export const moistureNow = word<'percent'>('moistureNow', {
+  kind: 'percent',
+  label: 'moisture of the wood now',
+  measure: 'With a pin meter, a quarter deep.',
+  ask: 'What moisture has the wood now?',
+  called: {
+    names: ['moisture now', 'now at', 'is at', 'reads', 'right now', 'wet at', 'now'],
+    things: ['moisture', 'meter', 'wood'],
+    sides: ['now', 'reads', 'today'],
+    plainly: true,
+  },
+  possible: { least: '0 %', most: '200 %' },
+  plausible: { from: '6 %', to: '60 %' },
+})
+
+export const moistureLater = word<'percent'>('moistureLater', {
+  kind: 'percent',
+  label: 'moisture it will settle at',
+  measure: 'Outdoors it settles by the air: ask me for the equilibrium moisture of your air.',
+  ask: 'What moisture will the wood settle at?',
+  called: {
+    names: [
+      'settles at',
+      'settle at',
+      'dries to',
+      'dry to',
+      'will dry to',
+      'down to',
+      'later',
+      'end up at',
+      'when dry',
+      'in summer',
+    ],
+    things: ['moisture', 'wood'],
+    sides: ['later', 'dries', 'settle', 'settles'],
+    plainly: true,
+  },
+  possible: { least: '0 %', most: '200 %' },
+  plausible: { from: '5 %', to: '25 %' },
+})
+
+export const gapDry = word<'length'>('gapDry', {
+  kind: 'length',
+  label: 'gap wanted when it is dry',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'The gap you want to see in the end.',
+  ask: 'What gap do you want when the wood is dry?',
+  called: {
+    names: ['gap when dry', 'dry gap', 'gap later', 'final gap', 'end up with a gap'],
+    things: ['gap', 'gaps'],
+    sides: ['dry', 'later', 'final', 'when dry'],
+    plainly: true,
+  },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '4 in' },
+})
+
+export const widthChange = word<'length'>('widthChange', {
+  kind: 'length',
+  label: 'each picket changes by',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Less than nothing when it shrinks.',
+  ask: 'How much does each picket change?',
+  called: {
+    names: ['shrinkage'],
+    asks: [
+      'how much will it shrink',
+      'how much will they shrink',
+      'how much does it shrink',
+      'how much shrinkage',
+      'how much will the pickets shrink',
+      'how much will the boards shrink',
+      'how much will it swell',
+    ],
+  },
+})
+
+export const gapNow = word<'length'>('gapNow', {
+  kind: 'length',
+  label: 'gap to set now',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'So that it is right when the wood has settled.',
+  ask: 'What gap do I set now?',
+  called: {
+    names: ['gap now', 'gap to set now'],
+    asks: [
+      'what gap do i set now',
+      'what gap now',
+      'gap to set now',
+      'what gap should i set',
+      'gap with wet wood',
+      'wet pickets',
+      'wet wood gap',
+      'butt them now',
+      'how far apart now',
+      'gap for wet',
+    ],
+  },
+})
