@@ -18,8 +18,8 @@ export interface Tools<N extends Words> {
   line(name: string): Quantity
   /** Every place's value of a word or of a line already worked. */
   rows(name: string): readonly Quantity[]
-  /** The names of the places, in the same order as `rows`; one empty name when there is only one. */
-  readonly places: readonly string[]
+  /** Hands over these words place by place; one that is given once holds for every place. */
+  eachPlace(names: readonly string[], check: (...values: Quantity[]) => void): void
   has(name: keyof N & string): boolean
   /** Whether a line has been worked, or a value put. */
   worked(name: string): boolean
@@ -226,7 +226,6 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   }
   const tools: Tools<Words> = {
     system,
-    places,
     line(name) {
       const entry = calc.lines.get(name)
       if (!entry) throw new Error(`${calc.name} has no line “${name}”`)
@@ -269,6 +268,10 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
       return rowsOf(name)[0] as Quantity
     },
     rows: rowsOf,
+    eachPlace(names, check) {
+      const columns = names.map(rowsOf)
+      for (const i of places.keys()) check(...columns.map((column) => (column[i] ?? column[0]) as Quantity))
+    },
     has: (name) => given.has(name),
     worked: (name) => values.has(name),
     put(name, value) {

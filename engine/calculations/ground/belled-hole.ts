@@ -6,7 +6,7 @@
 //  ╱▒▒┃ ┃▒▒╲
 import { calculation } from '../../calculation.ts'
 import { bellDrawing } from '../../drawings/bell.ts'
-import { compare, exact, times } from '../../quantities/amount.ts'
+import { refuseUnfitPost } from '../../holes.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bags, bagsByHole, bagsPerHole, bagYield, concrete, concretePerHole, spare } from '../../words/concrete.ts'
@@ -34,32 +34,22 @@ export const belledHole = calculation({
     shaft: ['pi * holeDiameter ^ 2 / 4 * (holeDepth - bellHeight)', 'the straight part above'],
     postInIt: ['postWidth ^ 2 * holeDepth', 'the post takes up room all the way down'],
     concretePerHole: ['bellConcrete + shaft - postInIt', 'one hole'],
-    concrete: ['posts * concretePerHole * (1 + spare)', 'all the holes together'],
+    concrete: ['sum(posts * concretePerHole) * (1 + spare)', 'all the holes together'],
     bags: ['ceil(concrete / bagYield)', 'bought together, so rounded up once for the whole job'],
     bagsPerHole: ['ceil(concretePerHole / bagYield)', 'if a bag opened at one hole is not carried to the next'],
-    bagsByHole: ['posts * bagsPerHole', 'rounded up at every hole'],
+    bagsByHole: ['sum(posts * bagsPerHole)', 'rounded up at every hole'],
   },
-  work({ holeDiameter, holeDepth, bellWidth, bellHeight, postWidth }, { line, has, refuse, remark }) {
-    if (less(bellWidth, holeDiameter))
-      refuse(
-        'bellWidth',
-        `A bell of ${show(bellWidth)} is narrower than the hole above it, ${show(holeDiameter)}. A hole that narrows downward is lifted by frost. Check both.`,
-      )
-    if (less(holeDepth, bellHeight))
-      refuse(
-        'bellHeight',
-        `A bell ${show(bellHeight)} high is taller than the hole is deep, ${show(holeDepth)}. Check both.`,
-      )
-    if (
-      compare(
-        times(exact(2), times(postWidth.amount, postWidth.amount)),
-        times(holeDiameter.amount, holeDiameter.amount),
-      ) !== -1
-    )
-      refuse(
-        'holeDiameter',
-        `A ${show(postWidth)} post does not fit in a ${show(holeDiameter)} hole, corner to corner. Check both measurements.`,
-      )
+  work(_given, { line, has, eachPlace, refuse, remark }) {
+    eachPlace(['postWidth', 'holeDiameter'], (width, diameter) => refuseUnfitPost(width, diameter, refuse))
+    eachPlace(['holeDiameter', 'holeDepth', 'bellWidth', 'bellHeight'], (diameter, depth, width, height) => {
+      if (less(width, diameter))
+        refuse(
+          'bellWidth',
+          `A bell of ${show(width)} is narrower than the hole above it, ${show(diameter)}. A hole that narrows downward is lifted by frost. Check both.`,
+        )
+      if (less(depth, height))
+        refuse('bellHeight', `A bell ${show(height)} high is taller than the hole is deep, ${show(depth)}. Check both.`)
+    })
     for (const name of ['bellConcrete', 'shaft', 'postInIt', 'concretePerHole']) line(name)
     if (has('bagYield')) line('bagsPerHole')
     if (has('posts')) {

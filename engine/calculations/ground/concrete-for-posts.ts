@@ -7,7 +7,8 @@
 //              └─────┘
 import { calculation } from '../../calculation.ts'
 import { holeDrawing } from '../../drawings/hole.ts'
-import { compare, exact, subtract, times } from '../../quantities/amount.ts'
+import { subtract } from '../../quantities/amount.ts'
+import { refuseUnfitPost } from '../../holes.ts'
 import { equal, less, type Quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
@@ -97,25 +98,9 @@ export const concreteForPosts = calculation({
     concreteIfWider: ['sum(posts * widerPerHole) * (1 + spare)', 'all the holes, come out wider'],
     bagsIfWider: ['ceil(concreteIfWider / bagYield)', 'bought together, for wider holes'],
   },
-  work(_given, { line, rows, has, places, refuse, remark }) {
-    const [widths, diameters, depths, stones, tops] = [
-      'postWidth',
-      'holeDiameter',
-      'holeDepth',
-      'stoneDepth',
-      'concreteBelowGrade',
-    ].map(rows) as [Rows, Rows, Rows, Rows, Rows]
-    places.forEach((_, i) => {
-      const [width, diameter, depth, stone, top] = [widths, diameters, depths, stones, tops].map(
-        (row) => row[i] ?? row[0],
-      ) as [Quantity, Quantity, Quantity, Quantity, Quantity]
-      // A square post goes in corner to corner: its diagonal is √2 of its width.
-      const diagonalSquared = times(exact(2), times(width.amount, width.amount))
-      if (compare(diagonalSquared, times(diameter.amount, diameter.amount)) !== -1)
-        refuse(
-          'holeDiameter',
-          `A ${show(width)} post does not fit in a ${show(diameter)} hole, corner to corner. Check both measurements.`,
-        )
+  work({ holeDepth }, { line, rows, has, eachPlace, refuse, remark }) {
+    eachPlace(['postWidth', 'holeDiameter'], (width, diameter) => refuseUnfitPost(width, diameter, refuse))
+    eachPlace(['holeDepth', 'stoneDepth', 'concreteBelowGrade'], (depth, stone, top) => {
       if (less(depth, stone) || equal(depth, stone))
         refuse(
           'stoneDepth',
@@ -131,10 +116,8 @@ export const concreteForPosts = calculation({
     const planted = line('embedment')
     line('concreteHeight')
     line('concretePerHole')
-    if (stones.some((stone) => less(zero('length', 'in'), stone)))
-      remark(
-        `The stone does not count as depth: each post is ${show(planted)} in the ground, not ${show(depths[0] as Quantity)}.`,
-      )
+    if (rows('stoneDepth').some((stone) => less(zero('length', 'in'), stone)))
+      remark(`The stone does not count as depth: each post is ${show(planted)} in the ground, not ${show(holeDepth)}.`)
     if (has('bagYield')) line('bagsPerHole')
     if (!has('posts')) return
     line('concrete')
@@ -204,5 +187,3 @@ export const concreteForPosts = calculation({
     },
   ],
 })
-
-type Rows = readonly Quantity[]

@@ -3,7 +3,7 @@
 //        ┃ ┃
 //     ▁▄▆┃ ┃▆▄▁     from the hole's rim up to the post: a frustum, less the post
 import { calculation } from '../../calculation.ts'
-import { compare, exact, times } from '../../quantities/amount.ts'
+import { refuseUnfitPost } from '../../holes.ts'
 import { show } from '../../quantities/show.ts'
 import { crownConcrete, crownRise } from '../../words/holes.ts'
 import { holeDiameter, postWidth } from '../../words/posts.ts'
@@ -25,16 +25,7 @@ export const crownedTop = calculation({
     crownConcrete: ['frustum - postWidth ^ 2 * crownRise', 'less the post itself'],
   },
   work({ holeDiameter, postWidth, crownRise }, { line, refuse, remark }) {
-    if (
-      compare(
-        times(exact(2), times(postWidth.amount, postWidth.amount)),
-        times(holeDiameter.amount, holeDiameter.amount),
-      ) !== -1
-    )
-      refuse(
-        'holeDiameter',
-        `A ${show(postWidth)} post does not fit in a ${show(holeDiameter)} hole, corner to corner. Check both measurements.`,
-      )
+    refuseUnfitPost(postWidth, holeDiameter, refuse)
     for (const name of ['collar', 'frustum', 'crownConcrete']) line(name)
     remark(
       `It is little beside a bag. Trowel it ${show(crownRise)} up to the post, and seal the joint when it opens. Where frost lifts, keep the concrete below the ground and the crown of soil instead.`,

@@ -62,12 +62,15 @@ export const gravelForHoles = calculation({
     buckets: ['ceil(gravel / bucketHolds)', 'whole buckets'],
     trips: ['ceil(buckets / bucketsPerTrip)', 'whole trips'],
   },
-  work({ stoneDepth, holeDepth }, { line, has, refuse, remark }) {
-    if (has('holeDepth') && (less(holeDepth, stoneDepth) || equal(holeDepth, stoneDepth)))
-      refuse(
-        'stoneDepth',
-        `${show(stoneDepth)} of stone fills a ${show(holeDepth)} hole, so no post is left in the ground. Check both measurements.`,
-      )
+  work(_given, { line, has, eachPlace, refuse, remark }) {
+    if (has('holeDepth'))
+      eachPlace(['holeDepth', 'stoneDepth'], (depth, stone) => {
+        if (less(depth, stone) || equal(depth, stone))
+          refuse(
+            'stoneDepth',
+            `${show(stone)} of stone fills a ${show(depth)} hole, so no post is left in the ground. Check both measurements.`,
+          )
+      })
     for (const name of ['gravelInPlace', 'gravel', 'gravelLoad', 'bucketHolds', 'bucketLoad', 'buckets', 'trips'])
       line(name)
     remark('Stone under a post drains it. It does not count as depth.')

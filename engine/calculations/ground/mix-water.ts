@@ -1,10 +1,10 @@
 // Water for mixing, by what is printed on the bag.
 import { calculation } from '../../calculation.ts'
-import { amountIn, quantity } from '../../quantities/quantity.ts'
+import { quantity } from '../../quantities/quantity.ts'
 import { bagsToMix, waterAll, waterEach, waterWeight } from '../../words/mixing.ts'
 
 // A litre of cold water weighs a kilogram, near enough for a bucket.
-const waterDensity = { kind: 'density', amount: amountIn(quantity(1000, 'kg/m3'), 'lb/ft3'), unit: 'lb/ft3' } as const
+const waterDensity = quantity(1000, 'kg/m3')
 
 export const mixWater = calculation({
   name: 'mix-water',
@@ -21,7 +21,7 @@ export const mixWater = calculation({
   },
   work(_given, { line, put, remark }) {
     line('waterAll')
-    put('water', quantity(waterDensity.amount, 'lb/ft3'))
+    put('water', waterDensity)
     line('waterWeight')
     remark(
       'Begin with the least that the bag names. More water makes it run, and weak. Where water is poured on dry mix in the hole, the bag’s own instructions hold.',
@@ -30,7 +30,7 @@ export const mixWater = calculation({
   sources: [
     {
       fact: 'a litre of cold water weighs a kilogram',
-      from: 'NIST Handbook 44, appendix C (water at its greatest density), to the nearest part in a thousand',
+      from: 'common knowledge; from memory, to be confirmed',
     },
   ],
   cautions: ['wet-cement', 'dust', 'lifting'],
