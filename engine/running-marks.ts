@@ -10,13 +10,17 @@ export interface Mark {
   readonly off: Fraction
 }
 
-/** The left edge of each picket. Inches, as all lengths are kept; one gap more than pickets. */
+/** The left edge of each picket, with a gap against both posts. Inches, as all lengths are kept; one gap more than pickets. */
 export function runningMarks(opening: Fraction, width: Fraction, count: Fraction, mark: Fraction): Mark[] {
   const gap = opening.sub(count.mul(width)).div(count.add(1))
-  const pitch = gap.add(width)
+  return evenMarks(gap, gap.add(width), count, mark)
+}
+
+/** Marks a pitch apart, from the first one on, each at the nearest mark on the tape. All in inches. */
+export function evenMarks(first: Fraction, pitch: Fraction, count: Fraction, mark: Fraction): Mark[] {
   // All places stand over one common denominator, so that ten thousand pickets are whole numbers and no fractions.
-  const whole = gap.d * pitch.d * mark.d
-  const [start, step, tick] = [gap, pitch, mark].map((it) => (it.s * it.n * whole) / it.d) as [bigint, bigint, bigint]
+  const whole = first.d * pitch.d * mark.d
+  const [start, step, tick] = [first, pitch, mark].map((it) => (it.s * it.n * whole) / it.d) as [bigint, bigint, bigint]
   return Array.from({ length: Number(count.n) }, (_, i) => {
     const place = start + step * BigInt(i)
     const at = floorOver(2n * place + tick, 2n * tick) * tick

@@ -1,6 +1,6 @@
 // This file is about quantities: an amount of some kind, and the unit people would say it in.
 import Fraction from 'fraction.js'
-import { add, type Amount, compare, exact, over, times, toNumber } from './amount.ts'
+import { add, type Amount, compare, exact, isExact, over, times, toNumber } from './amount.ts'
 import { type Kind, unitNamed } from './units.ts'
 
 /** `amount` is in the kind's base unit (inch, pound, °F, day, one); `unit` is the one it was said in or is best shown in. */
@@ -33,6 +33,12 @@ export function amountIn(q: Quantity, unitName: string): Amount {
 
 /** The nearest double in a unit: for JSON and drawings, never for working. */
 export const numberIn = (q: Quantity, unitName: string): number => toNumber(amountIn(q, unitName))
+
+/** The exact number of a quantity, in its base unit. Throws for one that is only approximate: whoever works by it needs all of it. */
+export function exactly(q: Quantity): Fraction {
+  if (!isExact(q.amount)) throw new Error(`${numberIn(q, q.unit)} ${q.unit} is not exact`)
+  return q.amount
+}
 
 export const isQuantity = (value: Value | undefined): value is Quantity =>
   typeof value === 'object' && value !== null && !Array.isArray(value)

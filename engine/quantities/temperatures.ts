@@ -44,16 +44,12 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
   const turned = [...tokens.slice(at, at + 3), ...tokens.slice(Math.max(0, at - 12), at)].some((token) =>
     /^(angles?|slopes?|pitch|cuts?|bevels?|miters?|mitres?|corners?|turns?|lean|leans|tilt)$/i.test(token.text),
   )
-  if (turned || tokens[at - 1]?.text === '°') return { next: at, quantity: quantity(number.value, 'deg'), bare: null }
   const unit = habits.system === 'metric' ? 'C' : 'F'
-  return {
-    next: at,
-    quantity: quantity(number.value, unit),
-    bare: null,
-    rivals: [
-      ...(habits.system ? [] : [quantity(number.value, unit === 'F' ? 'C' : 'F')]),
-      quantity(number.value, 'deg'),
-    ],
-    note: `read as °${unit}`,
-  }
+  const warmth = quantity(number.value, unit)
+  const otherScale = habits.system ? [] : [quantity(number.value, unit === 'F' ? 'C' : 'F')]
+  const angle = quantity(number.value, 'deg')
+  // What sounds like an angle may still be a temperature: "the corner posts are dry, it is 70 degrees out".
+  if (turned || tokens[at - 1]?.text === '°')
+    return { next: at, quantity: angle, bare: null, rivals: [warmth, ...otherScale] }
+  return { next: at, quantity: warmth, bare: null, rivals: [...otherScale, angle], note: `read as °${unit}` }
 }

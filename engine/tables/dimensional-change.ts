@@ -2,7 +2,7 @@
 
 export const dimensionalChange = {
   title: 'Coefficients for dimensional change due to shrinkage or swelling within moisture content limits of 6 to 14 %',
-  from: 'Wood Handbook, FPL-GTR-190 (2010), chapter 13, table 13-5; each coefficient worked here from the shrinkage values of chapter 4',
+  from: 'Wood Handbook, FPL-GTR-190 (2010), table 13-5, read for white ash, black locust and white fir along the grain’s edge; the others worked here from the shrinkage of table 4-3, the cedars with fibre saturation at 22 %, which is from memory, to be confirmed',
   holds: 'about 6 to 14 % moisture; beyond, the straight line is only near',
   /** Change of width for a width of one and a point of moisture: edge grain (radial) and flat grain (tangential). */
   values: {

@@ -172,6 +172,15 @@ export const faceCut = word<'length'>('faceCut', {
   called: { names: ['board cut'], asks: ['how long is each board cut', 'length between joints'] },
 })
 
+export const endBoard = word<'length'>('endBoard', {
+  kind: 'length',
+  label: 'first and last board of a row',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'From a joint to the outer face of the end post.',
+  ask: 'How long are the boards at the ends of the run?',
+  called: { names: ['end board'], asks: ['how long is the end board', 'how long are the end boards'] },
+})
+
 // ── heights of rails, brackets ──
 
 export const overTop = word<'length'>('overTop', {

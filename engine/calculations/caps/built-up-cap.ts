@@ -7,7 +7,6 @@
 //    └──────────┘
 import { calculation } from '../../calculation.ts'
 import { capDrawing } from '../../drawings/cap.ts'
-import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
   blockLong,
@@ -54,7 +53,6 @@ export const builtUpCap = calculation({
       'All ends are mitred at half a right angle. Lengths are over the long points. Cut the first piece a hair long, try it, and set a stop for the rest. Sticks leave a piece at their end: buy some to spare, and put it in when you count sticks.',
     )
     if (!has('blockShort')) remark(`I took the block as square, ${show(blockLong)} both ways.`)
-    if (less(other, { ...other, amount: blockLong.amount })) remark('Two pieces are the longer ones.')
   },
   sources: [
     { fact: 'outside = inside + 2 × moulding for each piece', from: 'Derived here from the sketch; needs no table.' },

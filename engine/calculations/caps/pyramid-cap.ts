@@ -25,7 +25,7 @@ export const pyramidCap = calculation({
     line('capSlant')
     line('capFaces')
     remark(
-      `Stand the blank on edge against a tall fence on the saw, tilt the blade to ${show(slope)}, and leave a flat of a saw’s width round the bottom for the fence to bear on. Never saw small blanks freehand: cut the slopes on a longer stick and saw the caps off it.`,
+      `Each face slopes ${show(slope)} from level. Saw the four faces on the end of a longer stick, clamped, and cut the cap off last: a blank this small is not safe to hold at a saw. Try the angle on an offcut.`,
     )
   },
   sources: [{ fact: 'slope = rise ÷ half the side', from: 'Derived here from the sketch; needs no table.' }],

@@ -46,7 +46,7 @@ export const leaningWallCut = calculation({
     const bevel = line('wallBevel')
     if (less(commonReach, miter) || less(commonReach, bevel))
       remark(
-        `Many saws turn and tilt no further than ${cite(commonReach, 'reach of many saws', 'published')}: look at yours. Past that, mark it and cut by hand.`,
+        `Many saws turn and tilt no further than ${cite(commonReach, 'reach of many saws')}: look at yours. Past that, mark it and cut by hand.`,
       )
     remark(
       'Lay the rail on its broad face as it hangs. Cut an offcut first, hold it to the wall, and turn it over if it gapes.',

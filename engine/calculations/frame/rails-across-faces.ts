@@ -1,14 +1,16 @@
 // Rails that run across the faces of the posts, with every joint on a post.
 //
 //   ●━━━━━━━●━━━━━━━●┃━━━━━━●━━━━━━━●     one board spans as many whole bays as it is long enough for
-//                    joint, in the middle of a post
+//  ◄┘                joint, in the middle of a post
+//  the first and the last reach half a post further, to the outer face of the end post
 import { calculation } from '../../calculation.ts'
-import { compare, exact, times } from '../../quantities/amount.ts'
-import { less, type Quantity } from '../../quantities/quantity.ts'
+import { compare, exact } from '../../quantities/amount.ts'
+import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres } from '../../words/bays.ts'
-import { bayCount, boardsPerRow, faceBoards, faceCut, jointEvery } from '../../words/framing.ts'
+import { bayCount, boardsPerRow, endBoard, faceBoards, faceCut, jointEvery } from '../../words/framing.ts'
 import { stockLength } from '../../words/lumber.ts'
+import { postWidth } from '../../words/posts.ts'
 import { rails } from '../../words/rails.ts'
 
 export const railsAcrossFaces = calculation({
@@ -16,13 +18,13 @@ export const railsAcrossFaces = calculation({
   title: 'Rails across the faces of the posts',
   answers:
     'How many bays a board spans when rails run across the posts, where the joints come, and how many boards the run takes.',
-  needs: { bayCentres, bayCount, rails, stockLength },
+  needs: { bayCentres, bayCount, rails, stockLength, postWidth },
   onlyFor: { bayCount: ['boardsPerRow', 'faceBoards'] },
-  gives: { jointEvery, faceCut, boardsPerRow, faceBoards },
+  gives: { jointEvery, faceCut, endBoard, boardsPerRow, faceBoards },
   headlines: ['faceBoards', 'jointEvery'],
   together: {
-    faceBoards: ['faceBoards', 'jointEvery', 'faceCut', 'boardsPerRow'],
-    jointEvery: ['jointEvery', 'faceCut', 'faceBoards'],
+    faceBoards: ['faceBoards', 'jointEvery', 'faceCut', 'endBoard', 'boardsPerRow'],
+    jointEvery: ['jointEvery', 'faceCut', 'endBoard', 'faceBoards'],
   },
   called: [
     'across the face',
@@ -34,10 +36,11 @@ export const railsAcrossFaces = calculation({
   lines: {
     jointEvery: ['floor(stockLength / bayCentres)', 'a joint must come on the middle of a post'],
     faceCut: ['jointEvery * bayCentres', 'from joint to joint'],
+    endBoard: ['faceCut + postWidth / 2', 'the first and the last cover their end post whole'],
     boardsPerRow: ['ceil(bayCount / jointEvery)', 'the last one may be shorter'],
     faceBoards: ['rails * boardsPerRow', 'a row for each rail'],
   },
-  work({ stockLength, bayCentres }, { line, has, refuse, remark }) {
+  work({ stockLength, bayCentres, postWidth }, { line, has, refuse, remark, doubt }) {
     if (less(stockLength, bayCentres))
       refuse(
         'stockLength',
@@ -45,17 +48,23 @@ export const railsAcrossFaces = calculation({
       )
     const span = line('jointEvery')
     const cut = line('faceCut')
+    const atEnd = line('endBoard')
     if (has('bayCount')) {
       line('boardsPerRow')
       line('faceBoards')
     }
-    const left: Quantity = { ...stockLength, amount: times(exact(1), stockLength.amount) }
     remark(
       compare(span.amount, exact(1)) === 1
         ? `Each board spans ${show(span)}. Shift the joints of one row by a bay against the next, so that no post carries all of them.`
         : 'Each board spans one bay, so every post carries a joint: two ends share its face, and screws come close to them. Boards that span two bays hold better.',
     )
-    if (less(cut, left)) remark(`Cut each board back to ${show(cut)}, or the joint misses the post.`)
+    if (less(cut, stockLength)) remark(`Cut each board back to ${show(cut)}, or the joint misses the post.`)
+    if (less(stockLength, atEnd))
+      doubt(
+        'contradictory',
+        'stockLength',
+        `Posts stand on their centres, so at both ends of the run a board must be ${show(atEnd)} to cover its end post, a ${show(postWidth)} one, and a ${show(stockLength)} board ends short of that. Set the end posts half a post nearer, or let the end boards span a bay less and buy for that.`,
+      )
   },
   sources: [
     {

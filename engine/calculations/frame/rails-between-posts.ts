@@ -3,8 +3,8 @@
 //   ┃◄play►├──── rail ────┤◄play►┃
 import { calculation } from '../../calculation.ts'
 import { railsDrawing } from '../../drawings/rails.ts'
-import { add, exact, floor, over, subtract, times } from '../../quantities/amount.ts'
-import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { exact, times } from '../../quantities/amount.ts'
+import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
   bayCount,
@@ -58,13 +58,9 @@ export const railsBetweenPosts = calculation({
           'stockLength',
           `A board of ${show(stock)} is shorter than the rail, ${show(cut)}. Take longer boards, or closer posts.`,
         )
-      const many = line('railsPerBoard')
+      line('railsPerBoard')
       if (has('bayCount')) line('railBoards')
-      // A board that is used up to the last hair has no cut after its last rail.
-      const cuts = subtract(many.amount, exact(1))
-      const used = add(times(many.amount, cut.amount), times(cuts, (rows('kerf')[0] as Quantity).amount))
-      if (floor(over(subtract(stock.amount, used), quantity('1/64', 'in').amount)).whole.compare(0) >= 0)
-        line('railOffcut')
+      line('railOffcut')
     }
     remark(
       'Posts are never set quite evenly: measure each bay where its rail goes and cut to that. The boards here are reckoned one length at a time; a cut plan for the whole fence may need fewer.',

@@ -14,7 +14,6 @@ import { calculation } from '../../calculation.ts'
 import { braceDrawing } from '../../drawings/gate.ts'
 import { less, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-
 import {
   braceForce,
   pointedEdge,
@@ -58,7 +57,7 @@ export const gateBrace = calculation({
     braceCut: ['90 - braceAngle', 'both ends lie along a rail, so they are cut alike'],
     braceEdge: ['insideHeight / sin(braceAngle)', 'each long edge reaches from rail to rail'],
     braceLength: ['braceEdge + braceWidth / tan(braceAngle)', 'and the bevel adds its run at one end'],
-    pointedLength: ['1 * diagonal', 'with pointed ends in the corners, tip to tip'],
+    pointedLength: ['diagonal', 'with pointed ends in the corners, tip to tip'],
     pointedEdge: ['diagonal - braceWidth / sin(2 * diagonalAngle)', 'each edge of it, between the points’ shoulders'],
     braceForce: ['weight(leafWeight) / 2 / sin(diagonalAngle)', 'half the leaf’s weight stands on the brace'],
   },
@@ -81,7 +80,7 @@ export const gateBrace = calculation({
     )
     if (less(angle, flattest))
       remark(
-        `It stands at ${show(angle)}, flatter than ${cite(flattest, 'flattest good brace', 'published')}: it holds less. A narrower leaf, two leaves, or a second brace hold better.`,
+        `It stands at ${show(angle)}, flatter than ${cite(flattest, 'flattest good brace')}: it holds less. A narrower leaf, two leaves, or a second brace hold better.`,
       )
   },
   sources: [

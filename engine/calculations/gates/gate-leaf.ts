@@ -5,6 +5,7 @@
 //   ┃ └───────────────┘ ┃          ┃ └───────┘ └───────┘ ┃
 import { calculation } from '../../calculation.ts'
 import { leafDrawing } from '../../drawings/gate.ts'
+import { exact, times } from '../../quantities/amount.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { gateOpening } from '../../words/bays.ts'
@@ -54,10 +55,10 @@ export const gateLeaf = calculation({
     tell('leafWidth', leaf)
     tell('hardwareRoom', room)
     if (has('memberWidth')) {
-      if (!less({ ...memberWidth, amount: memberWidth.amount }, { ...leaf, amount: leaf.amount }))
+      if (!less({ ...memberWidth, amount: times(exact(2), memberWidth.amount) }, leaf))
         refuse(
           'memberWidth',
-          `Frame members of ${show(memberWidth)} do not fit a leaf of ${show(leaf)}. Check both measurements.`,
+          `Two frame members of ${show(memberWidth)} leave no room for a rail in a leaf of ${show(leaf)}. Check both measurements.`,
         )
       line('leafRail')
     }
@@ -74,7 +75,7 @@ export const gateLeaf = calculation({
     { fact: 'opening = hinge gap + leaf + latch gap', from: 'Derived here from the sketch; needs no table.' },
     { fact: 'a leaf wider than it is tall wants two leaves or a cable', from: 'trade rule, no source' },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'pool', 'tools'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'pool', 'automatic-gate', 'tools'],
   drawing: leafDrawing,
   examples: [
     // 48 − 3/8 − 1/2 = 47 1/8

@@ -5,7 +5,6 @@
 //   ──┃─────┴──────────┴──╱╱──    gap below − rise = what is left under the latch end
 import { calculation } from '../../calculation.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
-import { subtract } from '../../quantities/amount.ts'
 import { show } from '../../quantities/show.ts'
 import { edgeRoom, gateClears, gateGapBelow, leafThickness, swingRise } from '../../words/gate-swing.ts'
 import { leafWidth } from '../../words/gates.ts'
@@ -36,16 +35,11 @@ export const gateSwing = calculation({
         const gap = rows('gateGapBelow')[0] as Quantity
         const fits = less(rise, gap)
         tell('gateClears', fits)
-        const left: Quantity = {
-          ...gap,
-          amount: subtract(fits ? gap.amount : rise.amount, fits ? rise.amount : gap.amount),
-        }
         remark(
           fits
             ? `Decided by: a rise of ${show(rise)} against a gap of ${show(gap)} under the shut gate.`
             : `Decided by: a rise of ${show(rise)} against a gap of only ${show(gap)} under the shut gate. Swing it downhill, hang it on rising hinges, or raise or cut its bottom edge.`,
         )
-        if (fits && less(left, { ...left, amount: subtract(rise.amount, rise.amount) })) remark('Nothing is left.')
       } else remark('The gap under the shut gate must be more than that rise, or the gate swings the other way.')
       remark(
         `Walk the arc with a level from the hinge post: ground is never as even as one figure for its slope (${show(given.slope)}).`,

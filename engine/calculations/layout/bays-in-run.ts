@@ -18,7 +18,7 @@ import {
   toNumber,
   type Amount,
 } from '../../quantities/amount.ts'
-import { less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
+import { exactly, less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
   bayCentres,
@@ -222,11 +222,6 @@ export const baysInRun = calculation({
 
 const mostBays = 500
 
-function exactMark(mark: Quantity) {
-  if (!isExact(mark.amount)) throw new Error('a mark on a tape is exact')
-  return mark.amount
-}
-
 interface Space {
   readonly length: Quantity
   readonly what: 'bay' | 'gate'
@@ -270,7 +265,7 @@ function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
       return [
         i + 1,
         besideGate ? 'gate post' : 'post',
-        show({ ...q, amount: roundTo(centre, exactMark(mark)) }),
+        show({ ...q, amount: roundTo(centre, exactly(mark)) }),
         numberIn(q, exactUnit(tools.system)),
       ]
     }),

@@ -5,7 +5,7 @@
 //     ●         ●       the curve bulges outside each straight rail by r (1 − cos(turn / 2))
 import { calculation } from '../../calculation.ts'
 import { curveDrawing } from '../../drawings/curve.ts'
-import { exact, times } from '../../quantities/amount.ts'
+import { about, exact, times } from '../../quantities/amount.ts'
 import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { widestBay } from '../../words/bays.ts'
@@ -39,7 +39,7 @@ export const curveByChords = calculation({
     ],
   },
   work({ curveRadius, curveLength, widestBay }, { line, refuse, remark, cite }) {
-    const round: Quantity = { ...curveRadius, amount: times(curveRadius.amount, exact('710/113')) }
+    const round: Quantity = { ...curveRadius, amount: times(curveRadius.amount, about(2 * Math.PI)) }
     if (less(round, curveLength))
       refuse(
         'curveLength',

@@ -78,7 +78,7 @@ export const postHeights = calculation({
       from: 'Derived here from the sketch; needs no table.',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'tools'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'tools', 'preserved-wood'],
   drawing: stringDrawing,
   examples: [
     // 58 + 24 = 82; 48 + 24 = 72

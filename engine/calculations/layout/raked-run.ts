@@ -42,7 +42,7 @@ export const rakedRun = calculation({
   lines: {
     dropPerBay: ['slope * bayCentres', 'from post centre to post centre'],
     opening: ['bayCentres - postWidth', 'between post faces, measured level'],
-    slopeTurn: ['atan(1 * slope)', 'the slope as an angle'],
+    slopeTurn: ['atan(slope)', 'the slope as an angle'],
     rakedRail: ['opening / cos(slopeTurn)', 'the rail is the long side of the triangle'],
     rakedBlank: ['rakedRail + railDepth * tan(slopeTurn)', 'plumb cuts set one edge off against the other'],
     plumbCut: ['slopeTurn', 'a plumb cut across a sloping rail'],

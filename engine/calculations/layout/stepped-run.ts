@@ -8,7 +8,7 @@
 import { calculation } from '../../calculation.ts'
 import { slopeDrawing } from '../../drawings/slope.ts'
 import { exact, times } from '../../quantities/amount.ts'
-import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, widestBay } from '../../words/bays.ts'
 import { tapeMark } from '../../words/pickets.ts'
@@ -53,7 +53,7 @@ export const steppedRun = calculation({
     longerPost: ['stepEach', 'it reaches from the lower ground to the higher bay'],
     slopePercent: ['fall / levelDistance', 'over the whole slope'],
   },
-  work({ fall, levelDistance, widestBay, highEndGap }, { line, has, rows, tell, refuse, remark }) {
+  work({ levelDistance, widestBay, highEndGap }, { line, has, rows, tell, refuse, remark }) {
     if (less({ ...widestBay, amount: times(widestBay.amount, exact(mostBays)) }, levelDistance))
       refuse(
         'levelDistance',
@@ -76,10 +76,6 @@ export const steppedRun = calculation({
     remark(
       `The steps are equal only where the ground falls evenly. Where it does not, measure the fall bay by bay. Bays are measured level; ${show(highEndGap)} is left under each high end.`,
     )
-    if (!less({ ...fall, amount: exact(0) }, fall))
-      remark(
-        `The ground is level (a fall of ${show({ ...fall, amount: quantity(0, 'in').amount })}), so nothing steps.`,
-      )
   },
   sources: [
     {

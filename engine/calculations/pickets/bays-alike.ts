@@ -1,8 +1,8 @@
 // Bays of different widths made to look alike: in each the count whose gap comes nearest to one common gap.
 import type Fraction from 'fraction.js'
 import { calculation } from '../../calculation.ts'
-import { exact, isExact } from '../../quantities/amount.ts'
-import { less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { exact } from '../../quantities/amount.ts'
+import { exactly, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { alike, gapsDiffer, openings, seenFrom } from '../../words/bays-alike.ts'
 import { picketWidth, wantedGap } from '../../words/pickets.ts'
@@ -31,11 +31,11 @@ export const baysAlike = calculation({
         `That is ${show(quantity(spaces.length, 'bay'))}. Give at most ${show(quantity(mostBays, 'bay'))} at a time.`,
       )
     const width = exactly(picketWidth)
-    const bays = spaces.map((space, i) => {
+    const bays = spaces.map((space) => {
       if (less(space, picketWidth))
         refuse(
           'openings',
-          `A ${show(picketWidth)} picket does not fit the opening of ${show(space)}, the ${i + 1 === 1 ? 'first' : 'next'} that I cannot use. Check both measurements.`,
+          `A ${show(picketWidth)} picket does not fit an opening of ${show(space)}. Check both measurements.`,
         )
       const most = Math.floor(exactly(space).div(width).valueOf())
       if (most > mostInBay)
@@ -75,9 +75,8 @@ export const baysAlike = calculation({
       `Decided by: gaps that differ by ${show(differ)}, against ${show(seenFrom)} that would be seen.${hidden ? '' : ' Make the bays more alike, or put the odd one where a gate or the house hides it.'}`,
     )
     remark(
-      `I looked for counts whose gaps lie closest together near ${show(wantedGap)}, all patterns tried. No gap here is checked against a limit: a pool or a dog has one.`,
+      `In each bay I looked at the counts whose gaps come nearest to ${show(wantedGap)} from both sides, and took those that lie closest together. No gap here is checked against a limit: a pool or a dog has one.`,
     )
-    if (numberIn(differ, 'in') === 0) remark('All gaps are the same.')
   },
   sources: [
     { fact: 'gap = (opening − pickets × width) / (pickets + 1) in each bay', from: 'Derived here; needs no table.' },
@@ -105,16 +104,11 @@ interface Option {
   readonly gap: Fraction
 }
 
-function exactly(q: Quantity): Fraction {
-  if (!isExact(q.amount)) throw new Error('a bay is worked exactly')
-  return q.amount
-}
-
 const gapOf = (space: Fraction, width: Fraction, count: number): Fraction => space.sub(width.mul(count)).div(count + 1)
 
 /**
- * One option a bay, so that the spread of the gaps is the least, among options near the gap wanted. Every gap that occurs
- * is tried as the lowest of the spread: each bay then takes its nearest gap from there up, so no pattern is left out.
+ * One option a bay, so that the spread of the gaps is the least, among the two nearest to the gap wanted. Every gap among
+ * them is tried as the lowest of the spread: each bay then takes its nearest gap from there up, so no pattern of them is left out.
  */
 function closest(bays: readonly (readonly Option[])[], wanted: Fraction): Option[] {
   const near = bays.map((options) => {

@@ -32,7 +32,7 @@ export const boardOnBoard = calculation({
     ],
     gap: ['(opening - backBoards * picketWidth) / (backBoards + 1)', 'one gap more than boards'],
     coverEachSide: ['(picketWidth - gap) / 2', 'the front board stands in the middle of its gap'],
-    frontBoards: ['backBoards + 1', 'one over each gap; those at the posts lie half over a post'],
+    frontBoards: ['backBoards + 1', 'one over each gap; those at the posts lie partly over a post'],
     bothLayers: ['backBoards + frontBoards', 'back and front'],
   },
   work({ opening, picketWidth, boardLap }, { line, refuse, remark }) {

@@ -5,8 +5,8 @@
 import type Fraction from 'fraction.js'
 import { calculation } from '../../calculation.ts'
 import { bayDrawing } from '../../drawings/bay.ts'
-import { isExact, subtract, times } from '../../quantities/amount.ts'
-import { less, type Quantity } from '../../quantities/quantity.ts'
+import { compare, subtract, times } from '../../quantities/amount.ts'
+import { exactly, less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { markFromOneEnd, marksTable, mostPickets, runningMarks } from '../../running-marks.ts'
 import { gap, lastGap, opening, picketWidth, pickets, tapeGap, tapeMark } from '../../words/pickets.ts'
@@ -30,7 +30,7 @@ export const gapForPickets = calculation({
     ],
   },
   work({ opening, picketWidth, pickets, tapeMark }, { line, refuse, remark, table, cite, system }) {
-    if (isExact(pickets.amount) && pickets.amount.compare(mostPickets) > 0)
+    if (compare(pickets.amount, mostPickets) === 1)
       refuse('pickets', `${show(pickets)} are more than one bay can hold. Give one bay at a time.`)
     const wood: Quantity = { ...opening, amount: times(pickets.amount, picketWidth.amount) }
     if (less(opening, wood)) {
@@ -72,8 +72,3 @@ export const gapForPickets = calculation({
     },
   ],
 })
-
-function exactly(q: Quantity): Fraction {
-  if (!isExact(q.amount)) throw new Error('a picket bay is worked exactly')
-  return q.amount
-}

@@ -6,8 +6,8 @@
 import { calculation } from '../../calculation.ts'
 import { bayDrawing } from '../../drawings/bay.ts'
 import type Fraction from 'fraction.js'
-import { exact, isExact } from '../../quantities/amount.ts'
-import { equal, less, numberIn, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { exact } from '../../quantities/amount.ts'
+import { equal, exactly, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { markFromOneEnd, marksTable, mostPickets, runningMarks } from '../../running-marks.ts'
 import {
@@ -60,9 +60,9 @@ export const picketSpacing = calculation({
         'opening',
         `A ${show(picketWidth)} picket does not fit a ${show(opening)} opening. Check both measurements.`,
       )
-    const width = exactLength(picketWidth)
-    const space = exactLength(opening)
-    const mark = exactLength(tapeMark)
+    const width = exactly(picketWidth)
+    const space = exactly(opening)
+    const mark = exactly(tapeMark)
     const gapOf = (count: Fraction): Quantity => ({ ...opening, amount: space.sub(count.mul(width)).div(count.add(1)) })
     const most = space.div(width).floor()
     if (most.compare(mostPickets) > 0)
@@ -73,7 +73,7 @@ export const picketSpacing = calculation({
 
     let count: Fraction
     if (has('sphere')) {
-      count = fewestThatStop(space, width, exactLength(given.sphere), mark, most)
+      count = fewestThatStop(space, width, exactly(given.sphere), mark, most)
       if (count.compare(most) > 0)
         refuse('sphere', neighbours(given.sphere, most, gapOf, picketWidth, opening, 'stops', cite))
       if (has('widestGap') && !less(given.widestGap, given.sphere))
@@ -87,7 +87,7 @@ export const picketSpacing = calculation({
         `Every gap, as marked on the tape, is less than ${show(given.sphere)}: a gap of exactly that size would let the ball through.`,
       )
     } else if (has('widestGap')) {
-      count = exactLength(line('pickets'))
+      count = exactly(line('pickets'))
       if (count.compare(0) < 0) count = exact(0)
       if (count.compare(most) > 0)
         refuse('widestGap', neighbours(given.widestGap, most, gapOf, picketWidth, opening, 'keeps', cite))
@@ -97,8 +97,8 @@ export const picketSpacing = calculation({
           `The ${show(opening)} opening is no wider than the ${show(given.widestGap)} gap you allow, so it takes no picket. Check both measurements.`,
         )
     } else {
-      const just = exactLength(line('nearest'))
-      count = nearestCount(just, most, exactLength(given.wantedGap), (n) => exactLength(gapOf(n)))
+      const just = exactly(line('nearest'))
+      count = nearestCount(just, most, exactly(given.wantedGap), (n) => exactly(gapOf(n)))
       tell('pickets', quantity(count, 'picket'))
       remark(
         `I took ${show(given.wantedGap)} as the gap you would like, and chose the count whose gap comes nearest to it, wider or narrower. If no gap may be wider than that, say “at most”.`,
@@ -193,8 +193,8 @@ function neighbours(
   cite: (q: Quantity, label: string) => string,
 ): string {
   const widest = gapOf(most)
-  const wood: Quantity = { ...width, amount: exactLength(width).mul(most.add(1)) }
-  const over: Quantity = { ...opening, amount: exactLength(wood).sub(exactLength(opening)) }
+  const wood: Quantity = { ...width, amount: exactly(width).mul(most.add(1)) }
+  const over: Quantity = { ...opening, amount: exactly(wood).sub(exactly(opening)) }
   const [count, next] = [
     cite(quantity(most, 'picket'), 'the most that fit'),
     cite(quantity(most.add(1), 'picket'), 'one more'),
@@ -204,10 +204,4 @@ function neighbours(
     `${count} leave gaps of ${cite(widest, 'gap with the most that fit')}, which is too wide${equal(widest, limit) ? ' by a hair' : ''}. ${next} do not fit: they are ${cite(wood, 'wood of one more')} of wood, ${cite(over, 'what it overshoots')} more than the opening. ` +
     'Allow a wider gap, or use narrower pickets, or trim the two at the posts.'
   )
-}
-
-function exactLength(q: Quantity): Fraction {
-  if (!isExact(q.amount))
-    throw new Error(`a picket bay is worked exactly, and ${numberIn(q, q.unit)} ${q.unit} is not exact`)
-  return q.amount
 }

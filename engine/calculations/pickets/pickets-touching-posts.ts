@@ -3,9 +3,9 @@
 //   ┃█   █   █   █┃      one gap fewer than pickets: opening = n × width + (n − 1) × gap
 import { calculation } from '../../calculation.ts'
 import { compare, exact } from '../../quantities/amount.ts'
-import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { exactly, less, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { mostPickets } from '../../running-marks.ts'
+import { evenMarks, markFromOneEnd, marksTable, mostPickets } from '../../running-marks.ts'
 import { gap, lastGap, opening, pickets, picketWidth, tapeGap, tapeMark, widestGap } from '../../words/pickets.ts'
 
 export const picketsTouchingPosts = calculation({
@@ -47,9 +47,8 @@ export const picketsTouchingPosts = calculation({
       'what the last gap would be if you stepped the tape gap along',
     ],
   },
-  work({ opening, picketWidth, widestGap }, { line, refuse, remark, cite }) {
-    const two: Quantity = { ...picketWidth, amount: picketWidth.amount }
-    if (less(opening, two))
+  work({ opening, picketWidth, widestGap, tapeMark }, { line, refuse, remark, cite, table, system }) {
+    if (less(opening, picketWidth))
       refuse(
         'opening',
         `A ${show(picketWidth)} picket does not fit a ${show(opening)} opening. Check both measurements.`,
@@ -65,9 +64,9 @@ export const picketsTouchingPosts = calculation({
       )
     line('tapeGap')
     line('lastGap')
-    remark(
-      `The first and the last stand hard against their posts. Mark the others from one end: each begins ${cite({ ...between, amount: between.amount }, 'gap')} and a picket further on.`,
-    )
+    const pitch = exactly(between).add(exactly(picketWidth))
+    table(marksTable(evenMarks(exact(0), pitch, exactly(count), exactly(tapeMark)), system))
+    remark(`The first and the last stand hard against their posts. ${markFromOneEnd}`)
     if (compare(count.amount, exact(2)) === 0)
       remark(`That is ${cite(quantity(2, 'picket'), 'pickets, one at each post')} only: one at each post.`)
   },

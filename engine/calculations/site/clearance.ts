@@ -1,6 +1,6 @@
 // Room around a meter, a hydrant, a transformer: measured from the nearest face, against the rule of whoever owns it.
 import { calculation } from '../../calculation.ts'
-import { exact, subtract } from '../../quantities/amount.ts'
+import { subtract } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { clearanceHolds, clearanceMeasured, clearanceRule, clearanceShort } from '../../words/clearance.ts'
@@ -24,16 +24,18 @@ export const clearance = calculation({
     line('clearanceShort')
     const holds = !less(clearanceMeasured, clearanceRule)
     tell('clearanceHolds', holds)
-    const spare: Quantity = { ...clearanceRule, amount: subtract(clearanceMeasured.amount, clearanceRule.amount) }
+    const spare: Quantity = {
+      ...clearanceMeasured,
+      amount: subtract(clearanceMeasured.amount, clearanceRule.amount),
+    }
     remark(
       holds
-        ? `Decided by: ${show(clearanceMeasured)} of room against the ${show(clearanceRule)} you gave; ${show({ ...spare, unit: clearanceMeasured.unit })} to spare.`
+        ? `Decided by: ${show(clearanceMeasured)} of room against the ${show(clearanceRule)} you gave; ${show(spare)} to spare.`
         : `Decided by: only ${show(clearanceMeasured)} of room against the ${show(clearanceRule)} you gave.`,
     )
     remark(
       'Measure from the nearest face of the thing, not its middle, to the nearest part of the fence, and with any gate standing open. A reader or a firefighter must also get to it: ask whoever owns it whether a gate will do.',
     )
-    if (less(clearanceRule, { ...clearanceRule, amount: exact(0) })) remark('The rule must be more than nothing.')
   },
   sources: [
     {

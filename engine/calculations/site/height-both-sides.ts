@@ -38,12 +38,12 @@ export const heightBothSides = calculation({
     ruleLower: ['heightOtherSide', 'your rule measures from the lower ground'],
     ruleMean: ['fenceHeight + gradeDifference / 2', 'your rule measures from half way between'],
   },
-  work({ heightLimit, heightDatum, fenceHeight }, { line, has, put, tell, doubt, remark }) {
+  work({ heightLimit, heightDatum: datum, fenceHeight }, { line, has, put, tell, doubt, remark }) {
     const other = line('heightOtherSide')
     if (has('heightDatum')) {
       const height = put(
         'heightByRule',
-        line(heightDatum === 'higher' ? 'ruleHigher' : heightDatum === 'lower' ? 'ruleLower' : 'ruleMean'),
+        line(datum === 'higher' ? 'ruleHigher' : datum === 'lower' ? 'ruleLower' : 'ruleMean'),
       )
       tell('heightByRule', height)
       if (has('heightLimit')) {
@@ -73,7 +73,7 @@ export const heightBothSides = calculation({
         'missing',
         'heightDatum',
         `From the higher side it is ${show(fenceHeight)}, from the lower ${show(other)}, and the limit of ${show(heightLimit)} lies between.`,
-        heightDatumAsk,
+        heightDatum.ask,
       )
     }
   },
@@ -104,5 +104,3 @@ export const heightBothSides = calculation({
     },
   ],
 })
-
-const heightDatumAsk = heightDatum.ask

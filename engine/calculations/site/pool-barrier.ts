@@ -51,15 +51,15 @@ export const poolBarrier = calculation({
       need('barrierHeight')
     const rows: [string, string, string, string][] = []
     let failed = false
-    const check = (what: string, measured: Quantity, fails: boolean, rule: string): void => {
+    const check = (what: string, measured: string, fails: boolean, rule: string): void => {
       failed ||= fails
-      rows.push([what, show(measured), rule, fails ? 'fails' : 'does not fail'])
+      rows.push([what, measured, rule, fails ? 'fails' : 'does not fail'])
     }
     const say = (name: keyof typeof limit, label: string): string => cite(limit[name], label, 'published')
     if (has('barrierHeight'))
       check(
         'height outside',
-        given.barrierHeight,
+        show(given.barrierHeight),
         less(given.barrierHeight, limit.height),
         `at least ${say('height', 'least height')}`,
       )
@@ -67,7 +67,7 @@ export const poolBarrier = calculation({
       const name = given.groundUnder === 'solid' ? 'underSolid' : 'underSoft'
       check(
         'gap underneath',
-        given.gapUnderBarrier,
+        show(given.gapUnderBarrier),
         less(limit[name], given.gapUnderBarrier),
         `at most ${say(name, 'most underneath')} over ${given.groundUnder === 'solid' ? 'a solid surface' : 'soft ground'}`,
       )
@@ -76,7 +76,7 @@ export const poolBarrier = calculation({
       // A gap as wide as the ball lets it through.
       check(
         'gap between pickets, for the ball',
-        given.barrierGap,
+        show(given.barrierGap),
         !less(given.barrierGap, limit.ball),
         `less than ${say('ball', 'ball that must not pass')}`,
       )
@@ -84,16 +84,16 @@ export const poolBarrier = calculation({
         if (less(given.railTopsApart, limit.railsApart)) {
           check(
             'gap between pickets, rails close together',
-            given.barrierGap,
+            show(given.barrierGap),
             less(limit.closeGap, given.barrierGap),
             `at most ${say('closeGap', 'most with close rails')}, since the rails’ tops are less than ${say('railsApart', 'rails apart')} apart`,
           )
           if (has('railSide'))
             check(
               'side of the rails',
-              given.railTopsApart,
+              railSide.options?.[given.railSide]?.label ?? given.railSide,
               given.railSide === 'outside',
-              'rails that close stand on the pool side',
+              'on the pool side, where they are that close together',
             )
           else doubt('missing', 'railSide', 'Rails that close together must be on the pool side.', railSide.ask)
         }
@@ -111,6 +111,11 @@ export const poolBarrier = calculation({
       )
     else if (has('latchHeight'))
       rows.push(['latch release', show(given.latchHeight), `${say('latch', 'latch height')} or more`, 'does not fail'])
+    if (rows.length === 0) {
+      tell('poolFails', null)
+      remark(eyes)
+      return
+    }
     table({
       title: 'Checked against the model code',
       columns: [
@@ -132,7 +137,10 @@ export const poolBarrier = calculation({
     )
     remark(eyes)
   },
-  sources: [{ fact: `${code.title}, ${code.edition}; holds ${code.holds}`, from: code.from }],
+  sources: [
+    { fact: `${code.title}, ${code.edition}; holds ${code.holds}`, from: code.from },
+    { fact: 'the height, the gaps underneath and the ball', from: code.secondHand },
+  ],
   cautions: ['pool', 'utilities', 'lot-line', 'local-code'],
   examples: [
     // 2 1/2 is more than 1 3/4 where the rails are 42 in apart

@@ -53,7 +53,7 @@ export const rectangleDiagonals = calculation({
     remark(
       equal(diagonalOne, diagonalTwo)
         ? 'The diagonals are alike. The corners are square if the opposite sides are alike too: measure all four.'
-        : `They differ by ${show(apart)}. Push the two far corners along their side by ${show(push)}, away from the far end of the ${show(long)} diagonal, toward that of the ${show(short)} one. Then measure both again.`,
+        : `They differ by ${show(apart)}. Push both corners of the far side along that side by ${show(push)}, in the direction from the far end of the longer diagonal, ${show(long)}, to the far end of the shorter, ${show(short)}. Then measure both again.`,
     )
   },
   sources: [

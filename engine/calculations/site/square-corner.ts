@@ -87,7 +87,7 @@ export const squareCorner = calculation({
     remark(
       wide === 0 || wide === null
         ? `Decided by: ${show(measured)} across, which is what a square corner has.`
-        : `Decided by: ${show(measured)} across against ${show(right)}. The corner has ${show(angle)}: it stands ${wide === 1 ? 'open' : 'pinched'}. Move the far stake of the second side ${show(move)} ${wide === 1 ? 'in, toward the first side' : 'out, away from the first side'}, and keep its distance from the corner.`,
+        : `Decided by: ${show(measured)} across against ${show(right)}. The corner has ${show(angle)}: it stands ${wide === 1 ? 'open' : 'pinched'}. Move the far stake of the second side ${wide === 1 ? `in toward the first side by ${show(move)}` : `out from the first side by ${show(move)}`}, and keep its distance from the corner.`,
     )
   },
   sources: [

@@ -21,7 +21,7 @@ import {
   times,
   toNumber,
 } from '../../quantities/amount.ts'
-import { type Quantity, quantity } from '../../quantities/quantity.ts'
+import { equal, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { closeRatio, corners, misclosure, sides, yardArea, yardDiagonal, yardPerimeter } from '../../words/survey.ts'
 
@@ -53,7 +53,7 @@ export const yardClosure = calculation({
     secondTriangle: ['sqrt(otherHalf * (otherHalf - c) * (otherHalf - d) * (otherHalf - cut))', 'and the same again'],
     fourSides: ['firstTriangle + secondTriangle', 'the diagonal cuts the yard in two'],
   },
-  work(_given, { line, has, rows, put, tell, need, refuse, remark, table, cite, system }) {
+  work(_given, { line, has, rows, put, tell, need, refuse, doubt, remark, table, cite, system }) {
     const lengths = rows('sides')
     if (lengths.length < 3)
       refuse(
@@ -72,6 +72,14 @@ export const yardClosure = calculation({
         refuse(
           'corners',
           `${show(quantity(lengths.length, 'side'))} have as many corners, and I have ${show(quantity(angles.length, 'angle'))}. Give them in the same order, the first between the first and the second side.`,
+        )
+      const due = quantity(180 * (lengths.length - 2), 'deg')
+      const turned = { ...due, amount: angles.reduce<Amount>((sum, it) => add(sum, it.amount), exact(0)) }
+      if (angles.length === lengths.length && !equal(turned, due))
+        doubt(
+          'contradictory',
+          'corners',
+          `The inside angles of ${show(quantity(lengths.length, 'side'))} add up to ${cite(due, 'all inside angles')}, and yours add up to ${cite(turned, 'your angles')}. I drew by the sides and all angles but the last. Measure the angles again.`,
         )
       const points = walk(lengths, angles)
       if (crosses(points.slice(0, -1)))
@@ -127,6 +135,7 @@ export const yardClosure = calculation({
       fact: 'area = |Σ(x·y′ − x′·y)| / 2 over the corners in order',
       from: 'Plane geometry (the surveyor’s formula); needs no table.',
     },
+    { fact: 'the inside angles of n sides add up to (n − 2) × 180°', from: 'Plane geometry (Euclid, Elements, I.32).' },
     { fact: 'a triangle’s area from its sides', from: 'Heron’s formula; plane geometry.' },
     { fact: 'tape work round a yard closes to one in a few hundred or better', from: 'common practice, no source' },
   ],
@@ -214,7 +223,7 @@ function isTriangle(a: Quantity, b: Quantity, c: Quantity, refuse: (word: string
 
 function cornersTable(points: readonly Point[], system: 'imperial' | 'metric') {
   const unit = system === 'metric' ? 'm' : 'ft'
-  const text = (amount: Amount): string => show(quantityOf(isExact(amount) ? amount : amount, 'length', unit))
+  const text = (amount: Amount): string => show(quantityOf(amount, 'length', unit))
   return {
     title: 'Corners, from the first one, with the first side straight ahead',
     columns: [

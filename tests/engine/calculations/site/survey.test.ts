@@ -19,10 +19,10 @@ describe('a corner', () => {
 
   it('an open one is moved in, a pinched one out', () => {
     expect(runNamed('square-corner', { legs: ['12 ft', '16 ft'], measuredDiagonal: '20 ft 3 in' }).said).toMatch(
-      /open.* in, toward/s,
+      /open.*in toward the first side by 5/s,
     )
     expect(runNamed('square-corner', { legs: ['12 ft', '16 ft'], measuredDiagonal: '19 ft 9 in' }).said).toMatch(
-      /pinched.* out, away/s,
+      /pinched.*out from the first side by/s,
     )
   })
 
