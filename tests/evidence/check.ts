@@ -6,7 +6,7 @@ import { type Ran, runNamed } from '../engine/run-named.ts'
 /**
  * Where the value comes from, the strongest first:
  * `published` somebody else printed this answer · `handbook` a standard's or handbook's table or formula ·
- * `library` another program works it · `second derivation` we work it again by another method, named in `source` ·
+ * `library` another program works it, with numbers and units of its own · `second derivation` we work it again by another method, named in `source` ·
  * `reference` a worked example of our reference book, whose arithmetic is its own.
  */
 export type EvidenceKind = 'published' | 'handbook' | 'library' | 'second derivation' | 'reference'

@@ -12,6 +12,8 @@ export const explained: Readonly<Record<string, string>> = {
     'Truck loads and fill on earth-moving scale; its swell is held by spoil-of-holes against the same printed figure.',
   'agg-05': 'Swell and shrink worked back from three densities; no builder has those three.',
   'agg-08': 'A conversion of units, held in tests/engine/quantities/units.test.ts.',
+  'mow-03':
+    'The book reckons a joint with every brick, so 50 ft take 150 and 158. Ours puts joints only between bricks, as they are laid: 150 of them end 3/8 in short of 50 ft, so ours says 151 and 159.',
   'safe-01': notYet,
   'safe-02': notYet,
   'safe-03-pub': notYet,

@@ -1,5 +1,6 @@
 // This file is about the evidence for the calculations in caps/.
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, caps, mouldings, chamfers and bevels (geometry)'
 
@@ -103,14 +104,14 @@ export const capsChecks: readonly Check[] = [
   ),
   {
     calculation: 'built-up-cap',
-    what: 'the frame’s outer corners by coordinates',
-    kind: 'second derivation',
-    source: 'second derivation: the outer corners placed a moulding’s width beyond the inner ones, the side measured',
+    what: 'the frame’s short side',
+    kind: 'library',
+    source: mathjsWorks,
     given: { blockLong: '20 in', blockShort: '14 in', mouldingWidth: '2 1/4 in' },
     gives: 'outerShort',
     unit: 'in',
-    expected: () => 14 + 2.25 - -2.25,
-    tolerance: 0,
+    expected: () => byMathjs('14 inch + 2 * 2.25 inch', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'chamfers',

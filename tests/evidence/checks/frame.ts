@@ -1,5 +1,6 @@
 // This file is about the evidence for the calculations in frame/.
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 /** Pieces sawn off one board until the next does not come out. */
 function piecesFrom(board: number, piece: number, kerf: number): number {
@@ -74,20 +75,26 @@ export const frameChecks: readonly Check[] = [
     tolerance: 0,
   },
   {
+    calculation: 'rails-across-faces',
+    what: 'the first board, from the outer side of the end post to the middle of the post two bays on',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { bayCentres: '7 1/2 ft', bayCount: '13', rails: '2', stockLength: '16 ft', postWidth: '3 1/2 in' },
+    gives: 'endBoard',
+    unit: 'in',
+    expected: () => byMathjs('3.5 inch / 2 + 2 * 7.5 ft', 'inch'),
+    tolerance: 1e-9,
+  },
+  {
     calculation: 'rail-heights',
-    what: 'the pieces of a picket from ground to top',
-    kind: 'second derivation',
-    source:
-      'second derivation: stacked from the ground: foot gap, below the rail, rails and what lies between, above the rail',
+    what: 'the top of the upper rail above the ground',
+    kind: 'library',
+    source: mathjsWorks,
     given: { picketLength: '42 in', footGap: '2 in', overTop: '5 in', underBottom: '7 in', railDepth: '3 1/2 in' },
     gives: 'topRailAt',
     unit: 'in',
-    expected: () => {
-      const bottom = 2 + 7 + 3.5
-      const between = 42 - 7 - 3.5 - 5
-      return bottom + between
-    },
-    tolerance: 1e-12,
+    expected: () => byMathjs('2 inch + 3.5 ft - 5 inch', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'rail-brackets',

@@ -1,9 +1,10 @@
 // This file is about the evidence for calculations on the ground: posts, holes, concrete, stone, spoil.
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, holes and concrete'
 const printed =
-  'Yields printed on bags of dry concrete mix: 40 lb 0.30, 50 lb 0.375, 60 lb 0.45, 80 lb 0.60, 90 lb 0.675 ft³'
+  'Yields printed on bags of dry concrete mix, https://civilhow.com/how-many-cubic-feet-in-a-bag-of-concrete/: 40 lb 0.30, 50 lb 0.375, 60 lb 0.45, 80 lb 0.60, 90 lb 0.675 ft³'
 
 /** A round hole with a square post, cut into thin level slices and each slice into a fine grid: what is neither post nor soil. */
 function concreteByGrid(diameter: number, post: number, height: number): number {
@@ -184,34 +185,34 @@ export const groundChecks: readonly Check[] = [
   {
     calculation: 'post-split',
     what: 'what an 8 ft post leaves above ground by the rule',
-    kind: 'second derivation',
-    source: 'second derivation: cut into three equal parts, two of them above',
+    kind: 'library',
+    source: mathjsWorks,
     given: { postLength: '8 ft', stoneDepth: '0 in' },
     gives: 'aboveByRule',
     unit: 'in',
-    expected: () => 32 + 32,
-    tolerance: 0,
+    expected: () => byMathjs('8 ft * 2 / 3', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'post-depth-check',
     what: 'a 30 in hole with 8 in of stone under a 48 in fence falls short',
-    kind: 'second derivation',
-    source: 'second derivation: the whole post is 22 + 48 in, and 22 is less than a third of 70',
+    kind: 'library',
+    source: `${mathjsWorks}: what is in the ground, less a third of the whole post`,
     given: { holeDepth: '30 in', stoneDepth: '8 in', postAbove: '48 in' },
     gives: 'deepEnoughByRule',
     unit: 'verdict',
-    expected: 0,
+    expected: () => (byMathjs('(30 - 8) inch - (30 - 8 + 48) inch / 3', 'inch') < 0 ? 0 : 1),
     tolerance: 0,
   },
   {
     calculation: 'post-as-bought',
     what: 'a 7 ft post with 4 ft above ground has 3 ft in it',
-    kind: 'second derivation',
-    source: 'second derivation: three times what is in the ground against the whole post',
+    kind: 'library',
+    source: `${mathjsWorks}: what is in the ground, less a third of the whole post`,
     given: { postLength: '7 ft', postAbove: '4 ft' },
     gives: 'deepEnoughByRule',
     unit: 'verdict',
-    expected: 1,
+    expected: () => (byMathjs('7 ft - 4 ft - 7 ft / 3', 'inch') < 0 ? 0 : 1),
     tolerance: 0,
   },
   ...(
@@ -292,15 +293,20 @@ export const groundChecks: readonly Check[] = [
   },
   ...(
     [
-      ['holeByRule', 10.5],
-      ['holeByName', 12],
+      [
+        'holeByRule',
+        10.5,
+        'published',
+        'Wood fencing notes, https://richerkb.ca/books/outdoors/page/wood-fencing/revisions/572: 3.5 in makes 10.5 in',
+      ],
+      ['holeByName', 12, 'reference', `${ours}: three times the post’s name`],
     ] as const
   ).map(
-    ([gives, expected]): Check => ({
+    ([gives, expected, kind, source]): Check => ({
       calculation: 'hole-width-by-rule',
       what: `${gives} for a 4x4`,
-      kind: 'published',
-      source: 'Trade rule as printed in the reference book’s sources: three times the post',
+      kind,
+      source,
       reference: 'hole-06-rule',
       given: { postWidth: '3 1/2 in', postName: '4 in' },
       gives,
@@ -321,8 +327,8 @@ export const groundChecks: readonly Check[] = [
     ([bagYield, expected]): Check => ({
       calculation: 'bags-for-volume',
       what: `bags of ${bagYield} in a cubic yard`,
-      kind: 'published',
-      source: printed,
+      kind: 'reference',
+      source: ours,
       reference: 'conc-02',
       given: { volumeWanted: '1 yd3', bagYield },
       gives: 'bagsForVolume',
@@ -331,6 +337,24 @@ export const groundChecks: readonly Check[] = [
       tolerance: 0,
     }),
   ),
+  {
+    calculation: 'bags-for-volume',
+    what: 'bags emptied into a form of 13.81 ft³ until it is full',
+    kind: 'second derivation',
+    source: 'second derivation: bags emptied one after the other until nothing is left to fill',
+    given: { volumeWanted: '13.81 ft3', bagYield: '0.45 ft3' },
+    gives: 'bagsForVolume',
+    unit: 'bag',
+    expected: () => {
+      let [left, bags] = [13.81, 0]
+      while (left > 0) {
+        left -= 0.45
+        bags++
+      }
+      return bags
+    },
+    tolerance: 0,
+  },
   ...(
     [
       ['9.36 L', 107],
@@ -396,15 +420,14 @@ export const groundChecks: readonly Check[] = [
   },
   {
     calculation: 'mix-water',
-    what: 'water poured bag by bag',
-    kind: 'second derivation',
-    source: 'second derivation: litres added up bag by bag, each weighing a kilogram',
-    given: { bagsToMix: '14', waterEach: '2.5 L' },
-    system: 'metric',
+    what: 'water for 14 bags of 6 US pints each',
+    kind: 'library',
+    source: `${mathjsWorks}; a litre of water weighs a kilogram (from memory)`,
+    given: { bagsToMix: '14', waterEach: '0.75 gal' },
     gives: 'waterWeight',
-    unit: 'kg',
-    expected: () => Array.from({ length: 14 }, () => 2.5).reduce((a, b) => a + b, 0),
-    tolerance: 1e-9,
+    unit: 'lb',
+    expected: () => byMathjs('14 * 6 pint * 1 kg / 1 litre', 'lb'),
+    tolerance: 1e-6,
   },
   ...(
     [
@@ -429,9 +452,10 @@ export const groundChecks: readonly Check[] = [
   ),
   {
     calculation: 'spoil-of-holes',
-    what: 'loose volume of 1,000 yd³ that swells by 30 %, scaled down to ten holes',
+    what: 'the printed ratio of 1,300 yd³ loose to 1,000 in the ground at 30 % swell, in ten holes',
     kind: 'published',
-    source: 'Earthwork example: 1,000 bank cubic yards at 30 % swell are 1,300 loose',
+    source:
+      'Earthwork example, https://issuhub.com/view/index?id=4050&pageIndex=80: 1,000 bank cubic yards at 30 % swell are 1,300 loose',
     given: { posts: '10', holeDiameter: '2 ft', holeDepth: '3 ft', soilSwell: '30 %' },
     confirmed: ['holeDiameter'],
     gives: 'soilOut',

@@ -1,5 +1,6 @@
 // This file is about the evidence for the calculations in layout/.
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 /** Posts laid one by one from the first, never further apart than the limit and all alike: the fewest bays that do. */
 function baysBySearch(run: number, widest: number): number {
@@ -53,16 +54,13 @@ export const layoutChecks: readonly Check[] = [
   ),
   {
     calculation: 'stepped-run',
-    what: 'all the steps together are the fall',
+    what: 'the step of the fewest bays that keep the limit',
     kind: 'second derivation',
-    source: 'second derivation: the ground’s height at every post, the differences summed',
+    source: 'second derivation: one bay after another tried until none is too wide, the fall shared among them',
     given: { fall: '37 in', levelDistance: '50 ft', widestBay: '7 ft' },
     gives: 'stepEach',
     unit: 'in',
-    expected: () => {
-      const grounds = Array.from({ length: 9 }, (_, i) => (37 * i) / 8)
-      return grounds.slice(1).reduce((sum, it, i) => sum + it - (grounds[i] as number), 0) / 8
-    },
+    expected: () => 37 / baysBySearch(600, 84),
     tolerance: 1e-9,
   },
   ...(
@@ -139,13 +137,13 @@ export const layoutChecks: readonly Check[] = [
   {
     calculation: 'post-heights',
     what: 'the longest post, found by looking at each',
-    kind: 'second derivation',
-    source: 'second derivation: every post’s length, the greatest taken',
+    kind: 'library',
+    source: mathjsWorks,
     given: { groundReadings: ['48 in', '57 1/4 in', '54 1/2 in'], buriedLength: '24 in' },
     gives: 'tallestPost',
     unit: 'in',
-    expected: () => [48, 57.25, 54.5].map((it) => it + 24).sort((a, b) => b - a)[0] as number,
-    tolerance: 0,
+    expected: () => byMathjs('max(48 inch, 57.25 inch, 54.5 inch) + 2 ft', 'inch'),
+    tolerance: 1e-9,
   },
   ...([60, 75, 120, 135] as const).map(
     (angle): Check => ({
@@ -208,15 +206,12 @@ export const layoutChecks: readonly Check[] = [
   {
     calculation: 'moved-post',
     what: 'the two bays are the distance between their outer posts',
-    kind: 'second derivation',
-    source: 'second derivation: the three posts by their stations, before and after',
+    kind: 'library',
+    source: mathjsWorks,
     given: { bayBeforePost: '96 in', postMoved: '5 in' },
     gives: 'shorterBay',
     unit: 'in',
-    expected: () => {
-      const posts = [0, 96 + 5, 192] as const
-      return posts[2] - posts[1]
-    },
-    tolerance: 0,
+    expected: () => byMathjs('2 * 8 ft - (8 ft + 5 inch)', 'inch'),
+    tolerance: 1e-9,
   },
 ]

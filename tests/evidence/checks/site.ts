@@ -3,6 +3,7 @@ import { isoDate } from '../../../engine/quantities/calendar.ts'
 import type { Quantity } from '../../../engine/quantities/quantity.ts'
 import type { Ran } from '../../engine/run-named.ts'
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, utilities and boundary'
 const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday']
@@ -118,23 +119,19 @@ export const siteChecks: readonly Check[] = [
   {
     calculation: 'clearance',
     what: 'what is missing from 36 in when there are 30',
-    kind: 'second derivation',
-    source: 'second derivation: moved by sixteenths until the rule holds',
+    kind: 'library',
+    source: mathjsWorks,
     given: { clearanceRule: '36 in', clearanceMeasured: '30 in' },
     gives: 'clearanceShort',
     unit: 'in',
-    expected: () => {
-      let sixteenths = 0
-      while (30 * 16 + sixteenths < 36 * 16) sixteenths++
-      return sixteenths / 16
-    },
-    tolerance: 0,
+    expected: () => byMathjs('3 ft - 30 inch', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'post-line',
     what: 'the furthest of all that stands out, laid off from the lot line',
-    kind: 'second derivation',
-    source: 'second derivation: picket, rail and half a post stacked inward from the setback',
+    kind: 'library',
+    source: mathjsWorks,
     given: {
       setback: '6 in',
       picketSide: 'outside',
@@ -144,19 +141,19 @@ export const siteChecks: readonly Check[] = [
     },
     gives: 'postLineOffset',
     unit: 'in',
-    expected: () => [6, 0.75, 1.5, 1.75].reduce((sum, it) => sum + it, 0),
-    tolerance: 0,
+    expected: () => byMathjs('0.5 ft + 3/4 inch + 1.5 inch + 3.5 inch / 2', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'height-both-sides',
     what: 'a 48 in fence over a step of 14 in, from the lower side',
-    kind: 'second derivation',
-    source: 'second derivation: heights above one datum, the top less the lower ground',
+    kind: 'library',
+    source: mathjsWorks,
     given: { fenceHeight: '48 in', gradeDifference: '14 in' },
     gives: 'heightOtherSide',
     unit: 'in',
-    expected: () => 100 + 48 - (100 - 14),
-    tolerance: 0,
+    expected: () => byMathjs('4 ft + 14 inch', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'sight-triangle',

