@@ -43,16 +43,10 @@ export const baysAlike = calculation({
           'openings',
           `${show(picketWidth)} pickets in an opening of ${show(space)} are more than one bay can hold. Check both units.`,
         )
-      return {
-        space,
-        options: Array.from({ length: most }, (_, k) => ({ count: k + 1, gap: gapOf(exactly(space), width, k + 1) })),
-      }
+      return nearestTo(exactly(wantedGap), exactly(space), width, most)
     })
-    const best = closest(
-      bays.map((it) => it.options),
-      exactly(wantedGap),
-    )
-    const chosen = bays.map(({ space }, i) => ({ space, ...(best[i] as Option) }))
+    const best = closest(bays, exactly(wantedGap))
+    const chosen = spaces.map((space, i) => ({ space, ...(best[i] as Option) }))
     const asGap = (gap: Fraction): Quantity => ({ ...picketWidth, amount: gap })
     const gaps = chosen.map((it) => it.gap)
     put('widest', asGap(gaps.reduce((a, b) => (a.compare(b) < 0 ? b : a))))
@@ -106,15 +100,22 @@ interface Option {
 
 const gapOf = (space: Fraction, width: Fraction, count: number): Fraction => space.sub(width.mul(count)).div(count + 1)
 
+/** The two counts whose gaps come nearest to the gap wanted. Every picket more makes the gap smaller, so they stand next to the place where it passes the gap wanted. */
+function nearestTo(wanted: Fraction, space: Fraction, width: Fraction, most: number): Option[] {
+  const passes = Math.floor(space.sub(wanted).div(width.add(wanted)).valueOf())
+  return [passes - 1, passes, passes + 1, passes + 2]
+    .map((count) => Math.max(1, Math.min(most, count)))
+    .filter((count, i, all) => all.indexOf(count) === i)
+    .map((count) => ({ count, gap: gapOf(space, width, count) }))
+    .sort((a, b) => a.gap.sub(wanted).abs().compare(b.gap.sub(wanted).abs()))
+    .slice(0, 2)
+}
+
 /**
- * One option a bay, so that the spread of the gaps is the least, among the two nearest to the gap wanted. Every gap among
+ * One option a bay, so that the spread of the gaps is the least. Every gap among
  * them is tried as the lowest of the spread: each bay then takes its nearest gap from there up, so no pattern of them is left out.
  */
-function closest(bays: readonly (readonly Option[])[], wanted: Fraction): Option[] {
-  const near = bays.map((options) => {
-    const sorted = [...options].sort((a, b) => a.gap.sub(wanted).abs().compare(b.gap.sub(wanted).abs()))
-    return sorted.slice(0, nearest)
-  })
+function closest(near: readonly (readonly Option[])[], wanted: Fraction): Option[] {
   const floors = near.flat().map((it) => it.gap)
   let best: { picks: Option[]; spread: Fraction; off: Fraction } | undefined
   for (const floor of floors) {
@@ -134,6 +135,3 @@ function closest(bays: readonly (readonly Option[])[], wanted: Fraction): Option
   if (!best) throw new Error('every bay has an option')
   return best.picks
 }
-
-// In each bay the two counts nearest to the gap wanted, one to each side as a rule: further off, the fence would look another.
-const nearest = 2
