@@ -37,7 +37,9 @@ import { postAsBought } from './calculations/ground/post-as-bought.ts'
 import { postDepth } from './calculations/ground/post-depth.ts'
 import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
 import { postSplit } from './calculations/ground/post-split.ts'
+import { bayPatterns } from './calculations/layout/bay-patterns.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
+import { baysRoundCorners } from './calculations/layout/bays-round-corners.ts'
 import { cornerPost } from './calculations/layout/corner-post.ts'
 import { curveByChords } from './calculations/layout/curve-by-chords.ts'
 import { movedPost } from './calculations/layout/moved-post.ts'
@@ -88,7 +90,17 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'bays and posts, on the level and on a slope',
-    calculations: [baysInRun, movedPost, cornerPost, curveByChords, steppedRun, rakedRun, postHeights],
+    calculations: [
+      baysInRun,
+      baysRoundCorners,
+      bayPatterns,
+      movedPost,
+      cornerPost,
+      curveByChords,
+      steppedRun,
+      rakedRun,
+      postHeights,
+    ],
   },
   {
     subject: 'holes, stone and concrete',

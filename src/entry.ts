@@ -141,7 +141,9 @@ export function questionsIn(
   // A date tells when, and few questions hang on it.
   const isTurnOfPhrase = (it: Tagged): boolean =>
     it.quantity?.kind === 'date' || (it.bare !== null && /^(one|two|a couple|a pair)\b/i.test(it.said))
-  const loose = readings.filter((it) => !used(it) && !isTurnOfPhrase(it))
+  // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
+  const countsValues = (it: Tagged): boolean => held.some(({ value }) => isList(value) && it.bare?.equals(value.length))
+  const loose = readings.filter((it) => !used(it) && !isTurnOfPhrase(it) && !countsValues(it))
   if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(
       `I did not use ${loose

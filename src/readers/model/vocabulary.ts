@@ -4,7 +4,7 @@ import { catalogue, vocabulary, type Word } from '../../../engine/index.ts'
 const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
 const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))
 
-/** A line for each kind that can be told, and one for each kind that can be wanted; a word's label only where its name does not say the same. */
+/** A line for each kind that can be told, and one for each kind that can be wanted; a word's label only where its name does not say as much. */
 export function vocabularyText(): string {
   const words = [...vocabulary.values()]
   return [
@@ -27,10 +27,24 @@ function linesOf(words: readonly Word[]): string[] {
   )
 }
 
-/** `widestGap (widest gap allowed)`, `holeDepth`, `sides [several values, told one by one]`, `waterTest = beads | soaks`. */
+/** `bayCentres (bay, centre to centre)`, `holeDepth`, `sides []`, `waterTest = beads | soaks`. */
 function entryOf(word: Word): string {
-  const spaced = word.name.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
-  const label = word.label === spaced ? '' : ` (${word.label})`
+  const label = saysItself(word) ? '' : ` (${word.label})`
   const options = word.options ? ` = ${Object.keys(word.options).join(' | ')}` : ''
-  return `${word.name}${label}${word.list ? ' [several values, told one by one]' : ''}${options}`
+  return `${word.name}${label}${word.list ? ' []' : ''}${options}`
+}
+
+const small = new Set('a an and as at be by each for from in is it its of on or one that the this to with'.split(' '))
+
+/** Whether the name holds most of what the label says: the catalogue is long, and every token is paid for at every turn. */
+function saysItself({ name, label }: Word): boolean {
+  const inName = name
+    .replace(/([A-Z])/g, ' $1')
+    .toLowerCase()
+    .split(' ')
+  const said = (label.toLowerCase().match(/\p{L}+/gu) ?? []).filter((it) => !small.has(it))
+  const known = said.filter((it) =>
+    inName.some((part) => part.startsWith(it.slice(0, 4)) || it.startsWith(part.slice(0, 4))),
+  )
+  return known.length * 2 > said.length
 }

@@ -215,6 +215,8 @@ function pairsOf(
       score = weight.least
     // A stick called by its name has no other meaning: "6x6" is the post.
     if (reading.section && isSectionOf(word)(reading.section)) score += weight.section
+    // Nor has a proportion: its terms are the parts of a mix.
+    if (reading.proportion) score += weight.section
     if (score >= weight.least)
       pairs.push({ reading, word: word.name, at: placeFor(word, spot, places, message), score })
   }
@@ -265,6 +267,9 @@ const told = [...vocabulary.values()].filter(
   (word) => word.kind !== 'choice' && word.kind !== 'verdict' && inputs.has(word.name),
 )
 
+/** “1:2:3” tells how many parts there are of each thing, in order. */
+const isOfParts = (word: Word): boolean => word.list === true && word.kind === 'count'
+
 const isSectionOf =
   (word: Word) =>
   (section: NonNullable<Tagged['section']>): boolean => {
@@ -276,6 +281,7 @@ const isSectionOf =
 
 function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
   if (reading.section) return isSectionOf(word)(reading.section)
+  if (reading.proportion) return isOfParts(word)
   if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
   // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
   if (

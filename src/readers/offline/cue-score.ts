@@ -259,6 +259,17 @@ function leadsTo(message: readonly Token[], from: number): number | null {
   return message[at]?.tag ? at : null
 }
 
+/** "three sides: 40 ft, 60 ft and 40 ft": the first of a row of sizes later in the sentence. */
+function rowAfter(message: readonly Token[], from: number): number | null {
+  for (let at = from; message[at] && !/^[.;?!\n]$/.test((message[at] as Token).text); at++) {
+    if (!message[at]?.measured) continue
+    let next = at + 1
+    while (/^(,|and|then|&)$/.test(message[next]?.text ?? '')) next++
+    return next > at + 1 && message[next]?.measured ? at : null
+  }
+  return null
+}
+
 /** "gap max 2 in board 5 1/2 in opening 93 in": names before sizes, all the way to the end. */
 function saysNamesFirst(hits: readonly Hit[], message: readonly Token[]): boolean {
   const last = message.findLastIndex((token) => token.tag !== undefined)
@@ -322,6 +333,9 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
     const counts = vocabulary.get(hit.word)?.kind === 'count'
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
+    // "three sides, 40 ft, …": the bare number says how many values follow.
+    const row = vocabulary.get(hit.word)?.list && hit.sort !== 'side' ? rowAfter(message, hit.to) : null
+    if (row !== null && !one?.measured && !two?.measured) return { ...hit, from: start, owner: row, behind: false }
     if (one?.tag && !(isBareOfOther && leadsTo(message, hit.to) !== null))
       return { ...hit, from: start, owner: start - 1, behind: true }
     if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')

@@ -33,6 +33,69 @@ export const layoutChecks: readonly Check[] = [
   ),
   ...(
     [
+      ['100 ft', '8 ft', 1200, 96],
+      ['73 ft 4 in', '6 ft', 880, 72],
+      ['19.91 m', '2.4 m', 19_910 / 25.4, 2400 / 25.4],
+    ] as const
+  ).flatMap(([runLength, fixedBay, run, bay]): Check[] => {
+    const shared = {
+      calculation: 'bay-patterns',
+      kind: 'second derivation',
+      given: { runLength, fixedBay },
+      unit: 'in',
+      tolerance: 1e-6,
+    } as const
+    return [
+      {
+        ...shared,
+        what: `the odd bay of ${runLength} in bays of ${fixedBay}`,
+        source: 'second derivation: posts set one by one until the next would pass the end, the rest measured',
+        gives: 'oddBay',
+        expected: () => {
+          let post = 0
+          while (post + bay <= run) post += bay
+          return run - post
+        },
+      },
+      {
+        ...shared,
+        what: `two ends that match beside whole bays, ${runLength} in bays of ${fixedBay}`,
+        source:
+          'second derivation: one whole bay after another set in the middle of the run until the ends are narrower than one',
+        gives: 'endBays',
+        expected: () => {
+          let middle = 0
+          while ((run - middle) / 2 >= bay) middle += bay
+          return (run - middle) / 2
+        },
+      },
+    ]
+  }),
+  {
+    calculation: 'bays-round-corners',
+    what: 'posts of a fence of 41, 63, 29 and 50 ft, closed, at most 8 ft apart',
+    kind: 'second derivation',
+    source:
+      'second derivation: posts walked off along the whole fence, each at the next even place of its side, a place met twice set once',
+    given: { fenceSides: ['41 ft', '63 ft', '29 ft', '50 ft'], widestBay: '8 ft', runEnds: 'loop' },
+    gives: 'posts',
+    unit: 'post',
+    expected: () => {
+      const sides = [41, 63, 29, 50]
+      const whole = sides.reduce((a, b) => a + b, 0)
+      const set = new Set<number>()
+      let corner = 0
+      for (const side of sides) {
+        const count = baysBySearch(side, 8)
+        for (let i = 0; i <= count; i++) set.add(Math.round(((corner + (i * side) / count) % whole) * 1000))
+        corner += side
+      }
+      return set.size
+    },
+    tolerance: 0,
+  },
+  ...(
+    [
       ['slopeBays', 'bay', 6, 0],
       ['bayCentres', 'ft', 8, 0],
       ['stepEach', 'in', 6.667, 0.0005],

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest'
+import { runNamed } from '../../run-named.ts'
+
+const fence = (fenceSides: string[], more: Record<string, string> = {}, confirmed: string[] = []) =>
+  runNamed('bays-round-corners', { fenceSides, widestBay: '8 ft', ...more }, { confirmed })
+
+describe('bays round corners', () => {
+  // 24, 32, 24 ft at 8 ft: 3 + 4 + 3 bays; posts set out one by one: 4 + 4 + 3, the two corners not set twice
+  it('a corner post is set once', () => {
+    expect(fence(['24 ft', '32 ft', '24 ft']).shown).toMatchObject({
+      bays: '10 bays',
+      posts: '11 posts',
+      cornersShared: '2 posts',
+    })
+  })
+
+  it('a closed fence has as many posts as bays', () => {
+    expect(fence(['24 ft', '32 ft', '24 ft', '32 ft'], { runEnds: 'loop' }).shown).toMatchObject({
+      bays: '14 bays',
+      posts: '14 posts',
+      cornersShared: '4 posts',
+    })
+  })
+
+  // Half of 3 1/2 in comes off at each house wall: 24 ft 1 3/4 in leaves 24 ft, three bays and not four.
+  it('from house wall back to house wall, half a post comes off at each wall and none at the corners', () => {
+    const ran = fence(['24 ft 1 3/4 in', '16 ft', '24 ft 1 3/4 in'], { runEnds: 'walls' })
+    expect(ran.shown).toMatchObject({ bays: '8 bays', posts: '9 posts' })
+  })
+
+  it('a gate is not counted, and it says so', () => {
+    expect(fence(['24 ft', '32 ft'], { gates: '1' }).said).toContain('No gate is in this count')
+  })
+
+  it('one side has no corner, two close no yard, and a side must be longer than a post', () => {
+    expect(fence(['24 ft']).said).toContain('24 ft goes round no corner')
+    expect(fence(['24 ft', '32 ft'], { runEnds: 'loop' }).said).toContain('Two sides close no yard')
+    expect(fence(['24 ft', '3 in'], {}, ['fenceSides']).said).toContain('no longer than a 3 1/2 in post')
+  })
+})
