@@ -79,19 +79,24 @@ export function compare(a: Amount, b: Amount): -1 | 0 | 1 | null {
   return difference < 0 ? -1 : 1
 }
 
-/** Least whole number not below. `edge` says the error reaches over a whole number, so the true answer may be the next one. */
-export function ceiling(a: Amount): { whole: Fraction; edge: boolean } {
-  if (isExact(a)) return { whole: a.ceil(), edge: false }
-  const low = Math.ceil(a.value - a.error)
-  const high = Math.ceil(a.value + a.error)
-  return { whole: exact(high), edge: low !== high }
+interface Rounded {
+  readonly whole: Fraction
+  /** Both answers, where the error reaches over a whole number and the true one may be either. */
+  readonly either?: readonly [Fraction, Fraction]
 }
 
-export function floor(a: Amount): { whole: Fraction; edge: boolean } {
-  if (isExact(a)) return { whole: a.floor(), edge: false }
-  const low = Math.floor(a.value - a.error)
-  const high = Math.floor(a.value + a.error)
-  return { whole: exact(low), edge: low !== high }
+/** Least whole number not below; the higher of two where it could be either. */
+export function ceiling(a: Amount): Rounded {
+  if (isExact(a)) return { whole: a.ceil() }
+  const [low, high] = [exact(Math.ceil(a.value - a.error)), exact(Math.ceil(a.value + a.error))]
+  return low.equals(high) ? { whole: high } : { whole: high, either: [low, high] }
+}
+
+/** Greatest whole number not above; the lower of two where it could be either. */
+export function floor(a: Amount): Rounded {
+  if (isExact(a)) return { whole: a.floor() }
+  const [low, high] = [exact(Math.floor(a.value - a.error)), exact(Math.floor(a.value + a.error))]
+  return low.equals(high) ? { whole: low } : { whole: low, either: [low, high] }
 }
 
 /** To the nearest whole step (half a step goes up). */

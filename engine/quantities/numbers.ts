@@ -102,8 +102,10 @@ function written(tokens: readonly Scanned[], at: number, decimalComma: boolean):
   if (!whole) return null
   const simple = simpleFraction(tokens, at)
   if (simple) return { value: simple.value, next: simple.next, spoken: false, hasFraction: true }
+  const power = powerOfTenAfter(tokens, at + 1)
+  if (power) return { value: whole.mul(power.by), next: power.next, spoken: false, hasFraction: false }
   if (whole.d !== 1n) return { value: whole, next: at + 1, spoken: false, hasFraction: false }
-  const rest = fractionAfter(tokens, at + 1)
+  const rest = fractionAfter(tokens, at + 1) ?? spokenFractionAfter(tokens, at + 1)
   if (rest) return { value: whole.add(rest.value), next: rest.next, spoken: false, hasFraction: true }
   // "7-10 3/8": feet, a hyphen, and inches with a fraction.
   const [hyphen, inches] = [tokens[at + 1], tokens[at + 2]]
@@ -128,6 +130,15 @@ function written(tokens: readonly Scanned[], at: number, decimalComma: boolean):
   }
   // "2 400 mm": groups of three, when a unit follows, which the caller sees to.
   return { value: whole, next: at + 1, spoken: false, hasFraction: false }
+}
+
+/** "1.4 million", "1.4e6": how large figures are written. */
+function powerOfTenAfter(tokens: readonly Scanned[], at: number): { by: Fraction; next: number } | null {
+  if (lower(tokens[at]) === 'million') return { by: new Fraction(1_000_000), next: at + 1 }
+  const [e, power] = [tokens[at], tokens[at + 1]]
+  return lower(e) === 'e' && e?.glued && power?.glued && /^[1-9]$/.test(power.text)
+    ? { by: new Fraction(10 ** Number(power.text)), next: at + 2 }
+    : null
 }
 
 /** n/d, glued together. */
@@ -213,8 +224,12 @@ function cardinal(tokens: readonly Scanned[], at: number): NumberRead | null {
     } else if (word === 'hundred' && !read) {
       group = 100
       last = 100
-    } else if (word === 'thousand' && (read || !read)) {
+    } else if (word === 'thousand') {
       total += (group || 1) * 1000
+      group = 0
+      last = 1000
+    } else if (word === 'million' && total === 0 && group > 0) {
+      total = group * 1_000_000
       group = 0
       last = 1000
     } else if (word === 'and' && read && last >= 100 && small[lower(tokens[next + 1])] !== undefined) {

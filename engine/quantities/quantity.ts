@@ -48,4 +48,8 @@ export const isList = (value: Value | undefined): value is readonly Quantity[] =
 export const less = (a: Quantity, b: Quantity): boolean => compare(a.amount, b.amount) === -1
 export const equal = (a: Quantity, b: Quantity): boolean => a.kind === b.kind && compare(a.amount, b.amount) === 0
 
+/** Whether it holds that part more than so many times: more than anybody sets out at once, most likely a slip of units. */
+export const holdsMoreThan = (most: number, part: Quantity, whole: Quantity): boolean =>
+  less({ ...part, amount: times(part.amount, exact(most)) }, whole)
+
 export const zero = (kind: Kind, unit: string): Quantity => ({ kind, amount: new Fraction(0), unit })

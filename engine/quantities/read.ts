@@ -6,11 +6,12 @@ import type { Found, Habits } from './found.ts'
 import { moneyAt } from './money.ts'
 import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { quantity } from './quantity.ts'
+import { proportionAt, type Term } from './proportions.ts'
 import type { Reading } from './reading.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
 import { isMeasure, unitNamed } from './units.ts'
-import { temperatureAt } from './temperatures.ts'
+import { coldAt, opposite, temperatureAt } from './temperatures.ts'
 import { unitAt, type UnitRead } from './unit-words.ts'
 
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
@@ -20,6 +21,25 @@ export function readQuantities(message: string, habits: Habits = {}): Reading[] 
   const metric = habits.system === 'metric'
   const readings: Reading[] = []
   for (let at = 0; at < tokens.length; ) {
+    const terms = proportionAt(tokens, at)
+    if (terms) {
+      for (const { from, next, value } of terms) {
+        const [start, end] = [(tokens[from] as Scanned).start, (tokens[next - 1] as Scanned).end]
+        const said = message.slice(start, end)
+        readings.push({
+          start,
+          end,
+          said,
+          quantity: null,
+          bare: value,
+          firmness: 'exactly',
+          rivals: [],
+          proportion: true,
+        })
+      }
+      at = (terms.at(-1) as Term).next
+      continue
+    }
     const found = isPartOfName(tokens, at) ? null : quantityAt(tokens, at, habits, metric)
     if (!found || found.next <= at) {
       at = isPartOfName(tokens, at) ? skipName(tokens, at) : at + 1
@@ -98,8 +118,9 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
     ...only,
     said: trimmed,
     end: trimmed.length,
-    quantity: only.quantity && { ...only.quantity, amount: (only.quantity.amount as Fraction).neg() },
+    quantity: only.quantity && opposite(only.quantity),
     bare: only.bare?.neg() ?? null,
+    rivals: only.rivals.map(opposite),
   }
 }
 
@@ -135,6 +156,8 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   if (money) return money
   const article = articleAt(tokens, at, metric)
   if (article) return article
+  const cold = coldAt(tokens, at, habits)
+  if (cold) return cold
   const number = numberAt(tokens, at, habits.decimalComma ?? false)
   if (!number) return null
   if (isOrdinal(tokens, number.next) && token.sort === 'digits') return null
@@ -181,6 +204,10 @@ function measured(
       if (after?.unit === 'cm') return { next: after.next, quantity: quantity(total, 'm'), bare: null }
       if (!after) return { next: unit.next + 1, quantity: quantity(total, 'm'), bare: null }
     }
+    // "one metre eighty"
+    const said = number.spoken ? numberAt(tokens, unit.next, false) : null
+    if (said?.spoken && said.value.compare(10) >= 0 && said.value.compare(100) < 0 && endsMeasure(tokens[said.next]))
+      return { next: said.next, quantity: quantity(value.add(said.value.div(100)), 'm'), bare: null }
   }
   // "a foot and a half" said with a number: "two feet and a half".
   const extra = number.hasFraction ? null : spokenFractionAfter(tokens, unit.next)
@@ -198,7 +225,8 @@ function unitAfter(tokens: readonly Scanned[], at: number, metric: boolean, frac
     if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
   }
   if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'") return null
-  if (lower(tokens[at]) === 'min') return null // a minimum far more often than minutes
+  // A minimum far more often than minutes, but for "40 min a hole".
+  if (lower(tokens[at]) === 'min' && !/^(a|an|per|each|apiece)$/.test(lower(tokens[unit.next]))) return null
   // "four by two foot": the foot is its unit; "2 foot of stone" too. "'": only glued, and not an apostrophe of a word.
   if (
     tokens[at]?.text === "'" &&
@@ -237,6 +265,8 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
     return null
   const inch = unitAt(tokens, whole.next, metric)
   const total = feet.add(whole.value.div(12))
+  // "fence 4 ft 6 in of gravel": nobody lays feet of it, so these are two measures.
+  if (inch && lower(tokens[inch.next]) === 'of' && loose.has(lower(tokens[inch.next + 1]))) return null
   if (inch?.unit === 'in' && unitAfter(tokens, whole.next, metric)) {
     const extra = whole.hasFraction ? null : spokenFractionAfter(tokens, inch.next)
     return {
@@ -247,10 +277,10 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
   }
   if (inch || joint?.text === ',') return null
   const follower = tokens[whole.next]
-  const closes = follower === undefined || follower.sort === 'sign'
+  const closes = endsMeasure(follower)
   const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
-  // Without a unit of its own the inch is believed when it is glued on, ends the phrase, or carries a fraction.
-  if (tight || closes || whole.hasFraction || (whole.spoken && !follower))
+  // Without a unit of its own the inch is believed when it is glued on, ends the measure, or carries a fraction.
+  if (tight || closes || whole.hasFraction)
     return joint?.text === '-' && !tight && !whole.hasFraction
       ? null
       : {
@@ -261,6 +291,15 @@ function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead,
         }
   return null
 }
+
+/** Whether what follows a number shows that nothing is counted by it: "5 foot 8 high", "3 ft 6 gate", but not "40 ft 6 posts". */
+const endsMeasure = (follower: Scanned | undefined): boolean =>
+  follower === undefined || follower.sort === 'sign' || closing.has(lower(follower))
+const closing = new Set(
+  'wide long tall high deep thick across apart square clear off inside between by x and with from to is but oc centres centers centre center on opening gate bay fence hole run span gap'.split(
+    ' ',
+  ),
+)
 
 /** "7 feet, 10 inches" is one length; "fence 4 ft, 6 in of gravel" is two: after a comma the inches must end the phrase. */
 function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
@@ -328,8 +367,12 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
   if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute)s?$/.test(lower(tokens[start])))
     return null
   if (unit.unit === 'yd') return looseYard(tokens, new Fraction(1), unit)
-  // "8 ft a bay", "300 ft² a gallon", "twice a day": what is reckoned by, not a quantity.
-  if (kind === 'duration' && /^(times?|once|twice|holes|posts)$/.test(lower(tokens[at - 1]))) return null
+  // "8 ft a bay", "300 ft² a gallon", "twice a day", "6 hours a day": what is reckoned by, not a quantity.
+  if (
+    kind === 'duration' &&
+    /^(times?|once|twice|holes|posts|hours?|hrs?|h|minutes?|mins?)$/.test(lower(tokens[at - 1]))
+  )
+    return null
   return {
     next: extra ? extra.next : unit.next,
     quantity: quantity(extra ? extra.value.add(1) : new Fraction(1), unit.unit),

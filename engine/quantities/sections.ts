@@ -38,6 +38,17 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
   const together = tokens[first.next]?.glued === true && tokens[first.next + 1]?.glued === true
   const hasUnit = unit !== null && !(unit.doubtful === true && (unit.unit !== 'in' || together))
   if (small && large && Number(b) <= 12 && !hasUnit && isStick(a, b)) {
+    const fullAfter = fullSize.test(tokens[second.next]?.text ?? '')
+    if (fullAfter || fullSize.test(tokens[at - 1]?.text ?? ''))
+      return {
+        next: fullAfter ? second.next + 1 : second.next,
+        section: {
+          name: `${a}x${b}`,
+          thickness: quantity(new Fraction(a), 'in'),
+          width: quantity(new Fraction(b), 'in'),
+          nominal: false,
+        },
+      }
     return {
       next: second.next,
       section: { name: `${a}x${b}`, thickness: quantity(small, 'in'), width: quantity(large, 'in'), nominal: true },
@@ -58,6 +69,9 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
     },
   }
 }
+
+/** "6x6 actual", "rough sawn 6x6", "a full 6x6": it measures what it is called. */
+const fullSize = /^(actual|full|true|rough|sawn|roughsawn)$/i
 
 /** Sizes that sticks are sold in: no wider than a 12, no thicker than it is wide. A 10x12 is a shed, an 8x10 a rug. */
 const isStick = (a: string, b: string): boolean =>

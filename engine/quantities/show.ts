@@ -72,6 +72,7 @@ const leastFeet = 3
 const toSixteenths = (feet: number): Fraction => new Fraction(Math.round(feet * 192)).div(192)
 
 const wordUnits: Readonly<Record<string, string>> = {
+  second: 'second',
   min: 'minute',
   h: 'hour',
   day: 'day',

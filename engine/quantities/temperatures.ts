@@ -1,8 +1,10 @@
 // This file is about temperatures as people write them, differences of temperature, and degrees that are an angle.
+import Fraction from 'fraction.js'
 import type { Found, Habits } from './found.ts'
-import type { NumberRead } from './numbers.ts'
-import { quantity } from './quantity.ts'
+import { type NumberRead, numberAt } from './numbers.ts'
+import { quantity, type Quantity } from './quantity.ts'
 import type { Scanned } from './scan.ts'
+import { unitNamed } from './units.ts'
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
@@ -38,18 +40,56 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
         tokens.slice(next, next + 5).some((token) => /^(dew|dewpoint)$/i.test(token.text)))
     )
       return { next, quantity: quantity(number.value, `d${letter}`), bare: null }
-    return { next, quantity: quantity(number.value, letter), bare: null }
+    const under = underIn(tokens, next)
+    return { next: under.next, quantity: under.of(number.value, letter), bare: null }
   }
   if (!degree) return null
   const turned = [...tokens.slice(at, at + 3), ...tokens.slice(Math.max(0, at - 12), at)].some((token) =>
     /^(angles?|slopes?|pitch|cuts?|bevels?|miters?|mitres?|corners?|turns?|lean|leans|tilt)$/i.test(token.text),
   )
   const unit = habits.system === 'metric' ? 'C' : 'F'
-  const warmth = quantity(number.value, unit)
-  const otherScale = habits.system ? [] : [quantity(number.value, unit === 'F' ? 'C' : 'F')]
+  const under = underIn(tokens, at)
+  const warmth = under.of(number.value, unit)
+  const otherScale = habits.system ? [] : [under.of(number.value, unit === 'F' ? 'C' : 'F')]
+  if (under.next > at)
+    return { next: under.next, quantity: warmth, bare: null, rivals: otherScale, note: `read as °${unit}` }
   const angle = quantity(number.value, 'deg')
   // What sounds like an angle may still be a temperature: "the corner posts are dry, it is 70 degrees out".
   if (turned || tokens[at - 1]?.text === '°')
     return { next: at, quantity: angle, bare: null, rivals: [warmth, ...otherScale] }
   return { next: at, quantity: warmth, bare: null, rivals: [...otherScale, angle], note: `read as °${unit}` }
+}
+
+/** "5 degrees below zero", "3 °C below freezing": counted down from there. */
+function underIn(
+  tokens: readonly Scanned[],
+  at: number,
+): { readonly next: number; of(value: Fraction, scale: string): Quantity } {
+  const from = /^(below|under)$/.test(lower(tokens[at])) ? lower(tokens[at + 1]) : ''
+  if (from === 'zero' || from === '0') return { next: at + 2, of: (value, scale) => quantity(value.neg(), scale) }
+  if (from === 'freezing')
+    return { next: at + 2, of: (value, scale) => quantity(value.neg().add(scale === 'F' ? 32 : 0), scale) }
+  return { next: at, of: quantity }
+}
+
+/** "-5 °C", "minus 5 degrees": a temperature below nought. A dash that joins two numbers is none. */
+export function coldAt(tokens: readonly Scanned[], at: number, habits: Habits): Found | null {
+  const [sign, digits] = [tokens[at] as Scanned, tokens[at + 1]]
+  const apart = !sign.glued || tokens[at - 1]?.sort === 'sign'
+  const isSign = sign.text === '-' && apart && digits?.sort === 'digits' && digits.glued
+  if (!isSign && !/^(minus|negative)$/.test(lower(sign))) return null
+  const number = numberAt(tokens, at + 1, habits.decimalComma ?? false)
+  const warm = number && temperatureAt(tokens, number, habits)
+  if (warm?.quantity?.kind !== 'temperature') return null
+  return {
+    ...warm,
+    quantity: opposite(warm.quantity),
+    rivals: (warm.rivals ?? []).filter((it) => it.kind === 'temperature').map(opposite),
+  }
+}
+
+/** The same number below nought, in its own unit: 10 °C becomes −10 °C, whatever that is in °F. */
+export function opposite(q: Quantity): Quantity {
+  const zero = unitNamed(q.unit).zero ?? new Fraction(0)
+  return { ...q, amount: zero.mul(2).sub(q.amount as Fraction) }
 }

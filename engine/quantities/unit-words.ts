@@ -87,10 +87,25 @@ const others: Readonly<Record<string, string>> = {
   kilonewton: 'kN',
   kilonewtons: 'kN',
   pcf: 'lb/ft3',
+  psi: 'psi',
+  psf: 'lb/ft2',
+  kpa: 'kPa',
+  mpa: 'MPa',
+  gpa: 'GPa',
+  kilopascal: 'kPa',
+  kilopascals: 'kPa',
+  megapascal: 'MPa',
+  megapascals: 'MPa',
+  gigapascal: 'GPa',
+  gigapascals: 'GPa',
   '%': 'percent',
   percent: 'percent',
   pct: 'percent',
   percents: 'percent',
+  // “Second” alone is which one, not how long.
+  sec: 'second',
+  secs: 'second',
+  seconds: 'second',
   min: 'min',
   mins: 'min',
   minute: 'min',
@@ -132,7 +147,7 @@ const others: Readonly<Record<string, string>> = {
   quid: 'GBP',
 }
 const powers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  square: { in: 'in2', ft: 'ft2', m: 'm2' },
+  square: { in: 'in2', ft: 'ft2', mm: 'mm2', cm: 'cm2', m: 'm2' },
   cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', m: 'm3' },
 }
 const signOfPower: Readonly<Record<string, 'square' | 'cubic'>> = {
@@ -256,9 +271,9 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   if (/^mils?$/.test(word) && !metric) return null
   const found = lengths[word] ?? others[word] ?? slipped(word)
   if (!found) return null
-  // ft2, ft³, m^2
+  // ft2, ft³, m^2; but 7'2 is seven foot two
   const raised = tokens[at + 1]?.text === '^' ? tokens[at + 2] : tokens[at + 1]
-  const power = raised?.glued ? signOfPower[raised.text] : undefined
+  const power = raised?.glued && token.sort === 'word' ? signOfPower[raised.text] : undefined
   const unit = power && powers[power]?.[found]
   if (unit) return { unit, next: at + (tokens[at + 1]?.text === '^' ? 3 : 2) }
   return {
@@ -289,7 +304,10 @@ const goesOn = new Set(
 const perVolume: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   ft2: { gal: 'ft2/gal' },
   m2: { L: 'm2/L' },
-  lb: { ft3: 'lb/ft3', ft: 'lb/ft' },
+  lb: { ft3: 'lb/ft3', ft: 'lb/ft', ft2: 'lb/ft2', in2: 'psi' },
+  lbf: { ft2: 'lb/ft2', in2: 'psi' },
+  N: { mm2: 'N/mm2' },
+  kN: { m2: 'kPa' },
   kg: { m3: 'kg/m3', m: 'kg/m' },
 }
 

@@ -19,6 +19,7 @@ export type Kind =
   | 'money'
   | 'force'
   | 'moment'
+  | 'pressure'
   | 'lineWeight'
   | 'date'
 
@@ -59,11 +60,12 @@ export const dimensionOf: Record<Kind, Dimension> = {
   money: dimension({ money: 1 }),
   force: dimension({ force: 1 }), // for itself, since nobody here reckons in pounds times inches a day squared
   moment: dimension({ force: 1, length: 1 }),
+  pressure: dimension({ force: 1, length: -2 }),
   lineWeight: dimension({ mass: 1, length: -1 }),
   date: dimension({ time: 1 }), // days since the first of January 1970
 }
 
-/** One unit. Base units: inch, pound, pound-force, °F, day, one (so 1 % is 1/100), degree for angles. */
+/** One unit. Base units: inch, pound, pound-force, psi, °F, day, one (so 1 % is 1/100), degree for angles. */
 export interface Unit {
   readonly name: string
   readonly kind: Kind
@@ -80,6 +82,7 @@ const f = (value: number | string): Fraction => new Fraction(value)
 const inch = { mm: f('5/127'), m: f('5000/127') } // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)
 const kilogram = f(1).div(f('0.45359237')) // in pounds, exactly, same agreement
 const newton = kilogram.div(f('9.80665')) // in pounds-force, exactly: standard gravity (CGPM 1901; NIST SP 811, appendix B)
+const pascal = newton.div(inch.m.pow(2)!) // in pounds-force a square inch, exactly: a newton on a square metre
 const gallon = f(231) // US gallon, cubic inches, exactly (NIST Handbook 44, appendix C)
 const litre = inch.mm.pow(3)!.mul(1_000_000)
 const year = f('365.25') // mean year in days; a month is a twelfth of it
@@ -93,6 +96,8 @@ const list: Unit[] = [
   { name: 'm', kind: 'length', size: inch.m, sign: 'm', system: 'metric' },
   { name: 'in2', kind: 'area', size: f(1), sign: 'in²', system: 'imperial' },
   { name: 'ft2', kind: 'area', size: f(144), sign: 'ft²', system: 'imperial' },
+  { name: 'mm2', kind: 'area', size: inch.mm.pow(2)!, sign: 'mm²', system: 'metric' },
+  { name: 'cm2', kind: 'area', size: inch.mm.mul(10).pow(2)!, sign: 'cm²', system: 'metric' },
   { name: 'm2', kind: 'area', size: inch.m.pow(2)!, sign: 'm²', system: 'metric' },
   { name: 'in3', kind: 'volume', size: f(1), sign: 'in³', system: 'imperial' },
   { name: 'ft3', kind: 'volume', size: f(1728), sign: 'ft³', system: 'imperial' },
@@ -115,12 +120,19 @@ const list: Unit[] = [
   { name: 'kN', kind: 'force', size: newton.mul(1000), sign: 'kN', system: 'metric' },
   { name: 'lbf-ft', kind: 'moment', size: f(12), sign: 'lbf-ft', system: 'imperial' },
   { name: 'N-m', kind: 'moment', size: newton.mul(inch.m), sign: 'N-m', system: 'metric' },
+  { name: 'psi', kind: 'pressure', size: f(1), sign: 'psi', system: 'imperial' },
+  { name: 'lb/ft2', kind: 'pressure', size: f('1/144'), sign: 'lb/ft²', system: 'imperial' }, // pounds-force, as it is said
+  { name: 'kPa', kind: 'pressure', size: pascal.mul(1000), sign: 'kPa', system: 'metric' },
+  { name: 'MPa', kind: 'pressure', size: pascal.mul(1_000_000), sign: 'MPa', system: 'metric' },
+  { name: 'N/mm2', kind: 'pressure', size: pascal.mul(1_000_000), sign: 'N/mm²', system: 'metric' },
+  { name: 'GPa', kind: 'pressure', size: pascal.mul(1_000_000_000), sign: 'GPa', system: 'metric' },
   { name: 'ft2/gal', kind: 'coverage', size: f(144).div(gallon), sign: 'ft²/gal', system: 'imperial' },
   { name: 'm2/L', kind: 'coverage', size: inch.m.pow(2)!.div(litre), sign: 'm²/L', system: 'metric' },
   { name: 'F', kind: 'temperature', size: f(1), zero: f(0), sign: '°F', system: 'imperial' },
   { name: 'C', kind: 'temperature', size: f('9/5'), zero: f(32), sign: '°C', system: 'metric' },
   { name: 'dF', kind: 'temperatureDifference', size: f(1), sign: 'F°', system: 'imperial' },
   { name: 'dC', kind: 'temperatureDifference', size: f('9/5'), sign: 'C°', system: 'metric' },
+  { name: 'second', kind: 'duration', size: f('1/86400'), sign: 'second' },
   { name: 'min', kind: 'duration', size: f('1/1440'), sign: 'min' },
   { name: 'h', kind: 'duration', size: f('1/24'), sign: 'h' },
   { name: 'day', kind: 'duration', size: f(1), sign: 'day' },

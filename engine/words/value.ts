@@ -35,10 +35,17 @@ export function parseValue(word: Word, text: string, system: System): Value | un
   if (word.kind === 'choice') return word.options?.[text] ? text : undefined
   const reading = readOne(text, { system })
   if (!reading) return undefined
-  const { section } = reading
-  if (section && word.kind === 'length') return section.width
-  return fittedReading(word, reading, system)
+  if (reading.firmness === 'range') return undefined
+  return reading.section ? ofStick(word, reading.section) : fittedReading(word, reading, system)
 }
+
+/** What a stick called by its size, “2x4”, is worth for a word: its dressed width or thickness, or the size it is called by. */
+export function ofStick(word: Word, { name, width, thickness, nominal }: Stick): Quantity | undefined {
+  if (word.ofStick === 'thickness') return thickness
+  if (word.ofStick === 'name' && nominal) return quantity(name.split('x')[1] as string, 'in')
+  return word.ofStick && width
+}
+type Stick = NonNullable<Reading['section']>
 
 /** What was read, as a value of that word: in the first way of reading it whose kind fits. */
 export function fittedReading(
@@ -50,9 +57,9 @@ export function fittedReading(
   return ways.find((it) => it !== undefined)
 }
 
-/** `60, 40, 59.7 and 39.8 ft`: the values of a list, between commas, semicolons, line ends or “and”. */
+/** `60, 40, 59.7 and 39.8 ft`, `1 : 2 : 3`: the values of a list, between commas, semicolons, colons, line ends or “and”. */
 function parseList(word: Word, text: string, system: System): readonly Quantity[] | undefined {
-  const spaced = text.trim().split(/\s*(?:;|\n|,(?=\s)|\band\b|&)\s*/)
+  const spaced = text.trim().split(/\s*(?:;|:|\n|,(?=\s)|\band\b|&)\s*/)
   const items = (spaced.length === 1 && !/\s/.test(text.trim()) ? text.trim().split(',') : spaced).filter(
     (it) => it !== '',
   )
@@ -108,12 +115,15 @@ export function problemWith(word: Word, value: Quantity, confirmed: boolean, sys
   if (most && less(most, value)) return impossible(`it must be ${show({ ...most, unit: value.unit })} or less`)
   if (word.whole && isExact(value.amount) && value.amount.d !== 1n)
     return impossible('it is a count, so it must be whole')
+  const theirUnit = unitNamed(value.unit).system
+  const inTheirs = (q: Quantity): string =>
+    show(unitNamed(q.unit).system === theirUnit ? q : { ...q, unit: value.unit })
   const [from, to] = [limit(word.plausible?.from), limit(word.plausible?.to)]
   if (!confirmed && from && to && (less(value, from) || less(to, value)))
     return {
       code: 'implausible',
       word: word.name,
-      message: `I read the ${word.label} as ${show(value)}. That is outside what I would expect: ${show(from)} to ${show(to)}.`,
+      message: `I read the ${word.label} as ${show(value)}. That is outside what I would expect: ${inTheirs(from)} to ${inTheirs(to)}.`,
       ask: `Is the ${word.label} really ${show(value)}? Say yes, or give it again.`,
     }
   return undefined
@@ -140,6 +150,7 @@ export const baseUnit: Record<Kind, Record<System, string>> = {
   money: { imperial: 'USD', metric: 'USD' },
   force: { imperial: 'lbf', metric: 'N' },
   moment: { imperial: 'lbf-ft', metric: 'N-m' },
+  pressure: { imperial: 'psi', metric: 'MPa' },
   lineWeight: { imperial: 'lb/ft', metric: 'kg/m' },
   date: { imperial: 'date', metric: 'date' },
 }

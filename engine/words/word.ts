@@ -38,11 +38,15 @@ export interface Word<K extends WordKind = WordKind> {
   /** The question that asks for it. */
   readonly ask: string
   readonly called: Called
+  /** The word that takes the upper end where this one is said as a range: “2.5 to 3 L of water a bag”. */
+  readonly upTo?: string
   /** Counts: the singular noun of what is counted. */
   readonly noun?: string
   /** The unit it is shown in when worked; told values keep the person's own. */
   readonly units?: { readonly imperial: string; readonly metric: string }
   readonly usual?: Usual
+  /** Which side of a stick it is, for one called by its size: a “2x4” on edge is wide in depth and thin in thickness. Without it a stick is no value of the word. */
+  readonly ofStick?: 'width' | 'thickness' | 'name'
   /** Outside these it cannot be. As people write quantities; ends included unless `above`. */
   readonly possible?: { readonly above?: string; readonly least?: string; readonly most?: string }
   /** Outside these it is asked about before it is worked. Source: common practice, no source, unless the word's file says else. */
@@ -52,6 +56,8 @@ export interface Word<K extends WordKind = WordKind> {
   readonly list?: boolean
   /** Choices: each option, what it is called on the page and what people call it. */
   readonly options?: Readonly<Record<string, { readonly label: string; readonly called: readonly string[] }>>
+  /** Choices: the size that an option may stand right beside, “holes 12 in square”; a single word of an option counts nowhere else. */
+  readonly saidOf?: string
   /** Verdicts: the words for yes, no and cannot say. */
   readonly says?: { readonly yes: string; readonly no: string; readonly unknown: string }
   /** Words that an earlier turn decided and that this one puts out of date: a new bag weight, the old bag's yield. */

@@ -58,6 +58,12 @@ const lengths: [string, string | number, string][] = [
   ['three eighths of an inch', '3/8', 'in'],
   ['a quarter inch', '1/4', 'in'],
   ['a half inch', '1/2', 'in'],
+  ['6 and a half feet', 78, 'in'],
+  ['2 and a half inches', '5/2', 'in'],
+  ['3 and three quarter inches', '15/4', 'in'],
+  ["4'2", 50, 'in'],
+  ['4\'2"', 50, 'in'],
+  ["6'11", 83, 'in'],
   ['two and a half inches', '5/2', 'in'],
   ['two feet and a half', 30, 'in'],
   ['one and three quarter inches', '7/4', 'in'],
@@ -167,9 +173,31 @@ const others: [string, string | number, string][] = [
   ['70°F', 70, 'F'],
   ['70 degrees F', 70, 'F'],
   ['70f', 70, 'F'],
+  ['1,400,000 psi', 1_400_000, 'psi'],
+  ['1.4 million psi', 1_400_000, 'psi'],
+  ['one million psi', 1_000_000, 'psi'],
+  ['1.4e6 psi', 1_400_000, 'psi'],
+  ['1500 lb/in2', 1500, 'psi'],
+  ['1500 lb/in²', 1500, 'psi'],
+  ['1500 pounds per square inch', 1500, 'psi'],
+  ['1500 lbf/sq in', 1500, 'psi'],
+  ['20 lb/ft2', 20, 'lb/ft2'],
+  ['20 lb per square foot', 20, 'lb/ft2'],
+  ['20 psf', 20, 'lb/ft2'],
+  ['9.7 GPa', '9.7', 'GPa'],
+  ['8 gpa', 8, 'GPa'],
+  ['9,650 MPa', 9650, 'MPa'],
+  ['10 000 N/mm²', 10_000, 'N/mm2'],
+  ['10000 N/mm2', 10_000, 'N/mm2'],
+  ['12 kPa', 12, 'kPa'],
+  ['1.2 kN/m2', '1.2', 'kPa'],
+  ['100 mm²', 100, 'mm2'],
   ['21 C', 21, 'C'],
   ['21°C', 21, 'C'],
   ['21 degrees celsius', 21, 'C'],
+  ['-10 C', -10, 'C'],
+  ['−5 °F', -5, 'F'],
+  ['minus 10 °C', -10, 'C'],
   ['5 °F above dew point', 5, 'dF'],
   ['5 F warmer', 5, 'dF'],
   ['3 °C above the dew point', 3, 'dC'],
@@ -352,6 +380,28 @@ describe('in a sentence', () => {
     expect(all('20 degrees', { system: 'metric' })).toEqual(['20 °C'])
     expect(readQuantities('70 degrees')[0]?.rivals.map(show)).toEqual(['70 °C', '70°'])
   })
+
+  it('a temperature below nought keeps its sign, and a dash between two numbers is none', () => {
+    expect(all('it is -5 C here')).toEqual(['−5 °C'])
+    expect(all('tonight (-4C), tomorrow minus 2 °C')).toEqual(['−4 °C', '−2 °C'])
+    expect(all('5 °C below zero')).toEqual(['−5 °C'])
+    // 32 − 3 = 29
+    expect(all('3 degrees F below freezing')).toEqual(['29 °F'])
+    expect(all('5 °F below dew point')).toEqual(['5 F°'])
+    expect(all('70 F - 50 F')).toEqual(['70 °F', '50 °F'])
+  })
+
+  it('a pound is a weight, and only over a square foot or inch a pressure', () => {
+    expect(all('60 lb bags, a 200 lb person')).toEqual(['60 lb', '200 lb'])
+    expect(all('80 lb a bag, 2 lb/ft of pickets')).toEqual(['80 lb', '2 lb/ft'])
+    expect(all('35 lb/ft3 and 35 lb/ft2')).toEqual(['35 lb/ft³', '35 lb/ft²'])
+  })
+
+  it('minutes and hours by the piece or the day are read as times, and “a day” as none', () => {
+    expect(all('40 min a hole')).toEqual(['40 minutes'])
+    expect(all('dig 6 hours a day')).toEqual(['6 hours'])
+    expect(all('gaps 2 in min')).toEqual(['2 in'])
+  })
 })
 
 describe('laws', () => {
@@ -393,6 +443,8 @@ describe('laws', () => {
       'm',
       'in2',
       'ft2',
+      'mm2',
+      'cm2',
       'm2',
       'ft3',
       'yd3',
@@ -403,6 +455,12 @@ describe('laws', () => {
       'kg',
       'lb/ft3',
       'kg/m3',
+      'psi',
+      'lb/ft2',
+      'kPa',
+      'MPa',
+      'N/mm2',
+      'GPa',
       'ft2/gal',
       'm2/L',
       'percent',
@@ -471,5 +529,30 @@ describe('in a row', () => {
   it('two numbers keep to themselves: "4, 60 lb bags" are four bags', () => {
     expect(row('I have 4, 60 lb bags')).toEqual(['4', '60 lb'])
     expect(row('12 posts, 3 gates, 10 in holes')).toEqual(['12', '3', '10 in'])
+  })
+})
+
+describe('feet with a number behind them and no inch mark', () => {
+  it.each([
+    ['fence is 5 foot 8 high, frost 3 ft 4.', ['5 ft 8 in', '3 ft 4 in']],
+    ['opening is 7 foot 8 wide, 3 1/2 in pickets', ['7 ft 8 in', '3 1/2 in']],
+    ['a 6 ft 3 opening', ['6 ft 3 in']],
+    ['hole 3 ft 6 deep and 12 in wide', ['3 ft 6 in', '12 in']],
+    ['4 ft each way and 5 ft 2 across', ['4 ft', '5 ft 2 in']],
+    ['boards of 6 ft 8 and 10 ft', ['6 ft 8 in', '10 ft']],
+    ["openings 7'2, 7'4 and 6'11", ['7 ft 2 in', '7 ft 4 in', '6 ft 11 in']],
+    ['opening one metre eighty, 70mm pickets', ['1.8 m', '70 mm']],
+  ])('%s', (text, expected) => expect(all(text)).toEqual(expected))
+
+  it('a stick said to be full size measures what it is called', () => {
+    expect(all('posts are rough sawn 6x6')).toEqual(['6x6 6 in × 6 in'])
+    expect(all('a 4x4 post')).toEqual(['4x4 3 1/2 in × 3 1/2 in'])
+  })
+
+  it('what counts something is no inches', () => {
+    expect(all('run of 40 ft 6 posts')).toEqual(['40 ft', '6'])
+    expect(all('a 6 ft 2 rail fence')).toEqual(['6 ft', '2'])
+    expect(all('fence 4 ft 6 in of gravel')).toEqual(['4 ft', '6 in'])
+    expect(all('10 ft 12 wide')).toEqual(['10 ft', '12'])
   })
 })

@@ -14,6 +14,13 @@ describe('units against js-quantities', () => {
     ['yd', 'cm', 'yd', 'cm'],
     ['ft2', 'm2', 'ft^2', 'm^2'],
     ['in2', 'ft2', 'in^2', 'ft^2'],
+    ['in2', 'cm2', 'in^2', 'cm^2'],
+    ['mm2', 'in2', 'mm^2', 'in^2'],
+    ['psi', 'kPa', 'psi', 'kPa'],
+    ['psi', 'MPa', 'psi', 'MPa'],
+    ['lb/ft2', 'kPa', 'lbf/ft^2', 'kPa'],
+    ['N/mm2', 'psi', 'N/mm^2', 'psi'],
+    ['GPa', 'psi', 'GPa', 'psi'],
     ['ft3', 'L', 'ft^3', 'l'],
     ['yd3', 'm3', 'yd^3', 'm^3'],
     ['gal', 'L', 'gal', 'l'],
@@ -33,6 +40,16 @@ describe('units against js-quantities', () => {
         Math.abs(reference) * 1e-6 + 1e-9,
       )
     }
+  })
+})
+
+describe('pressures against the printed factors', () => {
+  // NIST SP 811 (2008), appendix B.8: psi 6.894 757 E+03 Pa; lbf/ft² 4.788 026 E+01 Pa. Half of the last figure each.
+  it.each([
+    ['psi', 6894.757, 0.0005],
+    ['lb/ft2', 47.88026, 0.000005],
+  ])('%s is %s Pa', (unit, pascals, half) => {
+    expect(Math.abs(numberIn(quantity(1, unit), 'kPa') * 1000 - pascals)).toBeLessThanOrEqual(half)
   })
 })
 
