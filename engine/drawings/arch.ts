@@ -4,9 +4,7 @@ import { chainFor, type Curve, heightAt } from '../curves.ts'
 import { toNumber } from '../quantities/amount.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, line, shape, sheet, words } from './svg.ts'
-
-const width = 460
+import { across, aside, box, heading, line, shape, sheet, width } from './svg.ts'
 
 export function archDrawing(seen: Seen): string | null {
   const [opening, rise] = [seen.one('opening'), seen.one('archRise')]
@@ -24,9 +22,9 @@ export function archDrawing(seen: Seen): string | null {
     return dips ? r - y : y
   }
   const pickets = seen.maybe('pickets')
-  const base = seen.maybe('shortestPicket')
+  const base = seen.maybe('base')
   const stub = base ? Math.min(numberIn(base, 'in'), c * 0.45) : c * 0.25
-  const scale = Math.min((width - 70) / c, 210 / (stub + r))
+  const scale = Math.min((width - 44) / c, 210 / (stub + r))
   const left = (width - c * scale) / 2
   const top = 60
   const ground = top + (r + stub) * scale
@@ -52,25 +50,18 @@ export function archDrawing(seen: Seen): string | null {
   )
   parts.push(`<path d="M${fine.join('L')}" fill="none" stroke="#111" stroke-width="2"/>`)
   for (const x of [left - 8, left + c * scale]) parts.push(box(x, top + 4, 8, ground - top + 4, '#bbb'))
-  parts.push(across(left, left + c * scale, ground + 34, `opening ${show(opening)}`, width))
+  parts.push(across(left, left + c * scale, ground + 34, `opening ${show(opening)}`))
   const radius = seen.maybe('archRadius')
-  parts.push(
-    words(
-      width / 2,
-      22,
-      `${dips ? 'dips' : 'rises'} ${show(rise)}${radius ? `, radius ${show(radius)}` : ''}`,
-      'middle',
-      13,
-      true,
-    ),
-  )
+  parts.push(heading(`${dips ? 'dips' : 'rises'} ${show(rise)}${radius ? `, radius ${show(radius)}` : ''}`))
   const tall = seen.maybe('tallestPicket')
-  if (tall && base)
-    parts.push(words(width / 2, 42, `tallest ${show(tall)}, shortest at the curve’s base ${show(base)}`, 'middle', 11))
+  if (tall && base) parts.push(aside(`tallest ${show(tall)}, the curve’s base at ${show(base)}`, 42))
+  // The curve is true. What stands under it is cut short where it would leave no room for the curve.
+  const short = !base || stub < numberIn(base, 'in')
+  if (short) parts.push(aside('the curve is to scale, the height under it is not', ground + 52))
   return sheet(
     {
       width,
-      height: ground + 50,
+      height: ground + (short ? 62 : 46),
       title: dips ? 'A bay that dips in the middle' : 'A bay that rises in the middle',
       description: `An opening of ${show(opening)} with a curve that ${dips ? 'dips' : 'rises'} ${show(rise)} in the middle${radius ? `, radius ${show(radius)}` : ''}.${tall ? ` The tallest picket is ${show(tall)}.` : ''}`,
     },

@@ -2,10 +2,9 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, line, shape, sheet, words } from './svg.ts'
+import { across, aside, box, heading, line, shape, sheet, width } from './svg.ts'
 
-const width = 460
-const side = 34
+const side = 26
 const ground = 196
 const tops = 62
 
@@ -47,13 +46,18 @@ export function bayDrawing(seen: Seen): string | null {
     )
   }
   for (const x of [side, right]) parts.push(box(x, tops - 8, post * scale, ground - tops + 8, '#bbb'))
-  parts.push(across(left, right, 44, `opening ${show(opening)}`, width))
-  parts.push(`<g>${across(left + open, left + open + wide, ground + 24, `picket ${show(picket)}`, width)}</g>`)
-  parts.push(`<g>${across(left, left + open, ground + 44, `gap ${show(tape)} by the tape`, width)}</g>`)
-  for (const x of [left, left + open, left + open + wide])
-    parts.push(line(x, ground + 2, x, ground + 48, 0.5, '#6b6b6b', '2 2'))
-  parts.push(words(width / 2, 18, `${show(count)}, the same gap at every post`, 'middle', 13, true))
-  parts.push(words(width - 8, ground + 68, 'widths to scale, height not', 'end', 11))
+  parts.push(across(left, right, 44, `opening ${show(opening)}`))
+  parts.push(`<g>${across(left + open, left + open + wide, ground + 24, `picket ${show(picket)}`)}</g>`)
+  parts.push(`<g>${across(left, left + open, ground + 44, `gap ${show(tape)} by the tape`)}</g>`)
+  // The picket's far edge is led to its own dimension only: the words of the gap stand below it.
+  for (const [x, y] of [
+    [left, 48],
+    [left + open, 48],
+    [left + open + wide, 28],
+  ] as const)
+    parts.push(line(x, ground + 2, x, ground + y, 0.5, '#6b6b6b', '2 2'))
+  parts.push(heading(`${show(count)}, the same gap at every post`, 18))
+  parts.push(aside('widths to scale, height not', ground + 68))
   return sheet(
     {
       width,

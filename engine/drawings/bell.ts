@@ -2,9 +2,8 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, down, line, shape, sheet, words } from './svg.ts'
+import { across, box, down, heading, line, shape, sheet, width } from './svg.ts'
 
-const width = 360
 const ground = 70
 
 export function bellDrawing(seen: Seen): string | null {
@@ -24,6 +23,7 @@ export function bellDrawing(seen: Seen): string | null {
     number,
     number,
   ]
+  const isSquare = seen.option('holeShape') === 'square'
   const scale = Math.min(200 / deep, 130 / w)
   const middle = width / 2
   const x = (at: number): number => middle + at * scale
@@ -48,15 +48,15 @@ export function bellDrawing(seen: Seen): string | null {
   parts.push(
     down(x(Math.max(w, d) / 2) + 16, ground, bottom, show(depth)),
     down(x(-Math.max(w, d) / 2) - 14, neck, bottom, show(high), 'left'),
-    across(x(-w / 2), x(w / 2), bottom + 24, `bell ${show(bell)}`, width),
-    words(width / 2, 22, `hole ${show(hole)}, belled to ${show(bell)}`, 'middle', 13, true),
+    across(x(-w / 2), x(w / 2), bottom + 24, `bell ${show(bell)}`),
+    heading(`hole ${show(hole)}${isSquare ? ' square' : ''}, belled to ${show(bell)}`),
   )
   return sheet(
     {
       width,
       height: bottom + 40,
       title: 'A belled hole, cut through',
-      description: `A hole ${show(hole)} wide and ${show(depth)} deep, flared to ${show(bell)} over its lowest ${show(high)}, with a ${show(post)} post standing on the bottom.`,
+      description: `A hole ${show(hole)} ${isSquare ? 'square' : 'wide'} and ${show(depth)} deep, flared to ${show(bell)} over its lowest ${show(high)}, with a ${show(post)} post standing on the bottom.`,
     },
     parts,
   )

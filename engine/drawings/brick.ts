@@ -1,39 +1,83 @@
-// This file is about bricks along an edge, from above: a stretch of it to scale.
+// This file is about bricks along an edge: a stretch of it from above and cut across, to scale, as the bricks lie.
 import type { Seen } from '../calculation.ts'
-import { numberIn } from '../quantities/quantity.ts'
+import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, sheet, words } from './svg.ts'
+import { brickLies } from '../words/brick-sizes.ts'
+import { across, aside, box, down, earth, heading, line, sheet, width } from './svg.ts'
 
-const width = 400
+/** By how a brick lies: the size along the edge, the one across the strip, and the one that is its depth. */
+const turned: Readonly<Record<string, readonly [along: string, across: string, up: string]>> = {
+  'end-to-end': ['brickLength', 'brickWidth', 'brickHeight'],
+  across: ['brickWidth', 'brickLength', 'brickHeight'],
+  'on-edge': ['brickHeight', 'brickLength', 'brickWidth'],
+  'edge-to-end': ['brickLength', 'brickHeight', 'brickWidth'],
+  'on-end': ['brickWidth', 'brickHeight', 'brickLength'],
+}
+
+const [left, top] = [40, 66]
+const most = { rows: 6, bricks: 12, wide: width - 116, deep: 120 }
 
 export function brickDrawing(seen: Seen): string | null {
-  const [along, joint, rows, all] = ['brickAlong', 'brickJoint', 'brickRows', 'bricks'].map((it) => seen.one(it)) as [
-    ReturnType<Seen['one']>,
-    ReturnType<Seen['one']>,
-    ReturnType<Seen['one']>,
-    ReturnType<Seen['one']>,
+  const [side, joint, rows, all] = ['brickSide', 'brickJoint', 'brickRows', 'bricks'].map((it) => seen.one(it)) as [
+    Quantity,
+    Quantity,
+    Quantity,
+    Quantity,
   ]
-  const [a, j] = [numberIn(along, 'in'), numberIn(joint, 'in')]
-  const many = Math.min(6, Math.round(numberIn(rows, rows.unit)))
-  const shown = Math.max(2, Math.min(8, Math.round(numberIn(all, all.unit) / Math.max(1, many))))
-  const scale = (width - 60) / (shown * (a + j))
-  const deep = 44
+  const lies = seen.maybe('brickAlong') ? undefined : seen.option('brickLies')
+  const [, acrossIt, upIt] = (lies && turned[lies]) || []
+  const [deep, up] = [acrossIt, upIt].map((name) => (name ? seen.maybe(name) : undefined))
+  const inches = (q: Quantity): number => numberIn(q, 'in')
+  const [a, j] = [inches(side), inches(joint)]
+  const many = Math.min(most.rows, Math.round(numberIn(rows, rows.unit)))
+  // Where the size across is not given, the bricks are drawn as deep as they are long, and that is said.
+  const d = deep ? inches(deep) : a
+  const scale = Math.min(
+    most.wide / (3 * (a + j)),
+    most.deep / (many * (d + j)),
+    up ? most.deep / inches(up) : Infinity,
+  )
+  const inRow = Math.max(1, Math.round(numberIn(all, all.unit) / numberIn(rows, rows.unit)))
+  const shown = Math.min(inRow, most.bricks, Math.max(2, Math.floor(most.wide / ((a + j) * scale) + 1e-6)))
+  const [stepX, stepY] = [(a + j) * scale, (d + j) * scale]
   const parts: string[] = []
   for (let row = 0; row < many; row++)
-    for (let i = 0; i < shown; i++)
-      parts.push(box(30 + i * (a + j) * scale, 60 + row * (deep + Math.max(2, j * scale)), a * scale, deep, '#ddd'))
-  const bottom = 60 + many * (deep + Math.max(2, j * scale))
+    for (let i = 0; i < shown; i++) parts.push(box(left + i * stepX, top + row * stepY, a * scale, d * scale, '#ddd'))
+  let bottom = top + many * stepY - j * scale
+  parts.push(across(left, left + a * scale, bottom + 20, show(side)))
+  const end = left + shown * stepX - j * scale
+  if (deep) parts.push(down(end + 12, top, top + d * scale, show(deep)))
+  bottom += 30
+  if (up) {
+    const ground = bottom + 30
+    const h = inches(up) * scale
+    const wide = many * stepY - j * scale
+    for (let row = 0; row < many; row++) parts.push(box(left + 60 + row * stepY, ground, d * scale, h, '#ddd'))
+    parts.push(
+      line(8, ground, left + 60, ground, 2),
+      earth(12, left + 54, ground),
+      line(left + 60 + wide, ground, width - 8, ground, 2),
+      earth(left + 64 + wide, width - 8, ground),
+      down(left + 60 + wide + 16, ground, ground + h, show(up), 'right'),
+      aside('the same, cut across the strip', ground - 10),
+    )
+    bottom = ground + h + 10
+  }
+  if (!deep) {
+    parts.push(aside('the depth of the bricks is not to scale', bottom + 10))
+    bottom += 16
+  }
+  const label = lies ? (brickLies.options?.[lies]?.label ?? '') : ''
   parts.push(
-    across(30, 30 + a * scale, bottom + 18, show(along), width),
-    words(width / 2, 24, `${show(all)}, ${show(joint)} between them`, 'middle', 13, true),
-    words(width / 2, 44, 'a stretch of the edge, from above; depth of the bricks not to scale', 'middle', 11),
+    heading(`${show(all)}, ${show(joint)} between them`),
+    aside(`from above${label ? `: ${label}` : ', a stretch of the edge'}`, 46),
   )
   return sheet(
     {
       width,
-      height: bottom + 34,
+      height: bottom + 8,
       title: 'The edge from above',
-      description: `${show(all)} in ${show(rows)}, each ${show(along)} along the edge with ${show(joint)} between them.`,
+      description: `${show(all)} in ${show(rows)}${label ? `, ${label}` : ''}, each ${show(side)} along the edge with ${show(joint)} between them.`,
     },
     parts,
   )

@@ -2,17 +2,15 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, down, line, sheet, words } from './svg.ts'
-
-const width = 380
+import { across, aside, box, down, heading, line, sheet, spread, width, words } from './svg.ts'
 
 export function capDrawing(seen: Seen): string | null {
   const [long, short, inner, moulding] = ['outerLong', 'outerShort', 'blockLong', 'mouldingWidth'].map((it) =>
     seen.one(it),
   ) as [ReturnType<Seen['one']>, ReturnType<Seen['one']>, ReturnType<Seen['one']>, ReturnType<Seen['one']>]
   const [a, b, m] = [long, short, moulding].map((it) => numberIn(it, 'in')) as [number, number, number]
-  const scale = Math.min(230 / a, 190 / b)
-  const [left, top] = [(width - a * scale) / 2, 62]
+  const scale = Math.min(200 / a, 190 / b)
+  const [left, top] = [(width - a * scale) / 2 - 20, 62]
   const [right, bottom] = [left + a * scale, top + b * scale]
   const parts = [
     box(left, top, a * scale, b * scale, '#eee', 1.5),
@@ -26,12 +24,13 @@ export function capDrawing(seen: Seen): string | null {
   ] as const)
     parts.push(line(x, y, x + u * m * scale, y + v * m * scale, 1.2))
   parts.push(
-    across(left, right, top - 12, show(long), width),
+    across(left, right, top - 12, show(long)),
     down(right + 14, top, bottom, show(short)),
-    words((left + right) / 2, (top + bottom) / 2 + 4, 'block', 'middle', 12),
-    words(width / 2, bottom + 26, `moulding ${show(moulding)}, mitred at every corner`, 'middle', 12),
-    words(width / 2, 22, 'A built-up cap from above', 'middle', 13, true),
+    aside(`moulding ${show(moulding)}, mitred at every corner`, bottom + 26),
+    heading('A built-up cap from above'),
   )
+  if ((a - 2 * m) * scale > spread('block') + 6 && (b - 2 * m) * scale > 18)
+    parts.push(words((left + right) / 2, (top + bottom) / 2 + 4, 'block'))
   return sheet(
     {
       width,

@@ -2,14 +2,12 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { line, shape, sheet, words } from './svg.ts'
-
-const width = 360
+import { heading, line, shape, sheet, width, words } from './svg.ts'
 
 export function cornerPlan(seen: Seen): string | null {
   const [corner, miter] = [seen.one('cornerAngle'), seen.one('miterCut')]
   const turn = (numberIn(corner, 'deg') * Math.PI) / 180
-  const [x, y] = [190, 150]
+  const [x, y] = [width / 2, 172]
   const [long, thick] = [120, 24]
   // Both rails lie with their outer face along their line from the corner; the miter halves the corner.
   const rail = (direction: number, inward: number) => {
@@ -31,7 +29,7 @@ export function cornerPlan(seen: Seen): string | null {
   ]
   parts.push(
     words(x, y + 26, `corner ${show(corner)} inside`, 'middle', 12),
-    words(width / 2, 24, `saw at ${show(miter)} from square, both rails`, 'middle', 13, true),
+    heading(`saw at ${show(miter)} from square, both rails`),
   )
   return sheet(
     {

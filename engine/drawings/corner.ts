@@ -2,18 +2,19 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { dot, line, sheet, words } from './svg.ts'
-
-const width = 360
+import { aside, dot, heading, line, onSheet, sheet, spread, width, words } from './svg.ts'
 
 export function cornerDrawing(seen: Seen): string | null {
   const [a, b] = seen.rows('legs') as [Quantity, Quantity]
   const right = seen.one('squareAcross')
   const [x, y] = [numberIn(a, 'in'), numberIn(b, 'in')]
-  const scale = Math.min(230 / x, 190 / y)
-  const [left, ground] = [64, 50 + y * scale]
   const angle = seen.maybe('cornerAngle')
   const turn = angle ? (numberIn(angle, 'deg') * Math.PI) / 180 : Math.PI / 2
+  // A wide corner leans out to the left, a narrow one may reach past its own foot: both have to be on the sheet.
+  const [least, most] = [Math.min(0, Math.cos(turn) * y), Math.max(x, Math.cos(turn) * y)]
+  const label = spread(show(b)) + 18
+  const scale = Math.min((width - label - 24) / (most - least), 190 / y)
+  const [left, ground] = [label - least * scale, 46 + y * scale]
   const far = [left + Math.cos(turn) * y * scale, ground - Math.sin(turn) * y * scale] as const
   const parts = [
     line(left, ground, left + x * scale, ground, 2.5),
@@ -25,21 +26,17 @@ export function cornerDrawing(seen: Seen): string | null {
   parts.push(`<path d="M${left} ${ground - 14}h14v14" fill="none" stroke="#111"/>`)
   for (const [u, v] of [[left, ground], [left + x * scale, ground], far]) parts.push(dot(u as number, v as number, 4))
   parts.push(
-    words(left + (x * scale) / 2, ground + 20, show(a)),
-    words(left - 8, ground - (y * scale) / 2, show(b), 'end'),
+    words(onSheet(left + (x * scale) / 2, show(a)), ground + 20, show(a)),
+    words(onSheet(Math.min(left, (left + far[0]) / 2) - 8, show(b), 'end'), ground - (y * scale) / 2, show(b), 'end'),
   )
   const shown = seen.maybe('measuredDiagonal')
   parts.push(
-    words(
-      width / 2,
-      ground + 44,
+    heading(
       shown ? `${show(shown)} measured, ${show(right)} when square` : `${show(right)} straight across when square`,
-      'middle',
-      13,
-      true,
+      ground + 44,
     ),
   )
-  if (angle) parts.push(words(width / 2, ground + 62, `corner ${show(angle)}; dashed: square`, 'middle', 11))
+  if (angle) parts.push(aside(`corner ${show(angle)}; dashed: square`, ground + 62))
   return sheet(
     {
       width,

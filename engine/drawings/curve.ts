@@ -2,9 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { dot, line, sheet, words } from './svg.ts'
-
-const width = 400
+import { aside, dot, heading, line, sheet, width } from './svg.ts'
 
 export function curveDrawing(seen: Seen): string | null {
   const [radius, bays, chord, turn] = [
@@ -22,7 +20,7 @@ export function curveDrawing(seen: Seen): string | null {
   )
   const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))]
   const low = Math.max(...points.map(([, y]) => y), 0.02)
-  const scale = Math.min((width - 70) / Math.max(right - left, 0.01), 220 / low)
+  const scale = Math.min((width - 50) / Math.max(right - left, 0.01), 220 / low)
   const x = (it: number): number => width / 2 + it * scale
   const y = (it: number): number => 70 + it * scale
   const fine = Array.from({ length: 121 }, (_, i) => (i / 120 - 0.5) * whole).map(
@@ -34,14 +32,20 @@ export function curveDrawing(seen: Seen): string | null {
     if (next) parts.push(line(x(u), y(v), x(next[0]), y(next[1]), 2))
     parts.push(dot(x(u), y(v), many > 40 ? 2 : 4))
   })
+  const [string, first, last] = [seen.maybe('longChord'), points[0], points.at(-1)]
+  if (string && first && last)
+    parts.push(
+      line(x(first[0]), y(first[1]), x(last[0]), y(last[1]), 1, '#111', '2 3'),
+      aside(`dotted: the string, ${show(string)}`, y(low) + 24),
+    )
   parts.push(
-    words(width / 2, 24, `${show(bays)} of ${show(chord)}, turning ${show(turn)} at each post`, 'middle', 12, true),
-    words(width / 2, 44, `dashed: the curve, ${show(radius)} radius`, 'middle', 11),
+    heading(`${show(bays)} of ${show(chord)}, turning ${show(turn)} at each post`),
+    aside(`dashed: the curve, ${show(radius)} radius`, 44),
   )
   return sheet(
     {
       width,
-      height: y(low) + 24,
+      height: y(low) + (string ? 36 : 24),
       title: 'The curved run from above',
       description: `${show(bays)} of ${show(chord)} in a straight line from post to post, on a curve of ${show(radius)} radius; each turns ${show(turn)}.`,
     },

@@ -2,9 +2,8 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, down, grey, line, shape, sheet, words } from './svg.ts'
+import { across, aside, box, down, grey, heading, line, shape, sheet, width, words } from './svg.ts'
 
-const width = 420
 const room = { wide: 220, high: 210 }
 const top = 56
 
@@ -41,18 +40,20 @@ export function leafDrawing(seen: Seen): string | null {
       ),
     )
   }
-  parts.push(across(left, left + wide * scale, top + 12, `opening ${show(opening)}`, width))
+  parts.push(across(left, left + wide * scale, top + 12, `opening ${show(opening)}`))
   const x = left + (starts[0] as number) * scale
-  parts.push(across(x, x + leafIn * scale, bottom + 30, `leaf ${show(leaf)}`, width))
+  parts.push(across(x, x + leafIn * scale, bottom + 30, `leaf ${show(leaf)}`))
   const gaps = isDouble
     ? `gaps: ${show(hinge)} at each hinge side${middle ? `, ${show(middle)} where they meet` : ''}`
     : `gaps: ${show(hinge)} hinge side, ${show(latch)} latch side`
-  parts.push(words(width / 2, bottom + 52, gaps, 'middle', 11))
-  parts.push(words(width / 2, 22, isDouble ? 'A double gate, shut' : 'A single gate, shut', 'middle', 13, true))
+  parts.push(aside(gaps, bottom + 52))
+  const guessed = !seen.maybe('leafHeight')
+  if (guessed) parts.push(aside('widths to scale, height not', bottom + 70))
+  parts.push(heading(isDouble ? 'A double gate, shut' : 'A single gate, shut'))
   return sheet(
     {
       width,
-      height: bottom + 64,
+      height: bottom + (guessed ? 80 : 62),
       title: isDouble ? 'A double gate in its opening' : 'A single gate in its opening',
       description: `An opening of ${show(opening)} with ${isDouble ? 'two leaves' : 'one leaf'} of ${show(leaf)} width; ${gaps}.`,
     },
@@ -71,9 +72,9 @@ export function braceDrawing(seen: Seen): string | null {
     'braceCut',
   ].map((it) => seen.one(it)) as [Quantity, Quantity, Quantity, Quantity, Quantity, Quantity]
   const [a, b, t] = [inside, height, stock].map((it) => numberIn(it, 'in')) as [number, number, number]
-  const scale = Math.min(room.wide / a, room.high / b)
+  const scale = Math.min(180 / a, room.high / b)
   const member = Math.max(8, Math.min(16, t * scale * 0.6))
-  const [left, high] = [(width - a * scale) / 2, top]
+  const [left, high] = [(width - a * scale) / 2 - 20, top]
   const bottom = high + b * scale
   const theta = (numberIn(angle, 'deg') * Math.PI) / 180
   const foot = (t / Math.sin(theta)) * scale
@@ -104,17 +105,17 @@ export function braceDrawing(seen: Seen): string | null {
       '#111',
     ),
   )
-  for (const y of [high + 14, bottom - 14]) parts.push(box(left - member - 12, y - 4, 16, 8, '#555'))
-  parts.push(
-    words(left - member - 16, high + 18, 'hinge', 'end', 11),
-    words(left - member - 16, bottom - 10, 'hinge', 'end', 11),
-    words(left + a * scale + member + 20, high + 18, 'latch', 'start', 11),
-  )
-  parts.push(across(left, left + a * scale, high - member - 8, `inside ${show(inside)}`, width))
+  // In a very low frame both hinges stand at the middle of their half.
+  const hung = Math.min(14, (b * scale) / 4)
+  for (const y of [high + hung, bottom - hung]) {
+    parts.push(box(left - member - 12, y - 4, 16, 8, '#555'))
+    if (b * scale > 40 || y < (high + bottom) / 2)
+      parts.push(words(left - member - 16, y + 4, b * scale > 40 ? 'hinge' : 'hinges', 'end', 11))
+  }
+  if (b * scale > 48) parts.push(words(left + a * scale + member + 19, high + hung + 4, 'latch', 'start', 11))
+  parts.push(across(left, left + a * scale, high - member - 8, `inside ${show(inside)}`))
   parts.push(down(left + a * scale + member + 12, high, bottom, show(height)))
-  parts.push(
-    words(width / 2, bottom + member + 22, `brace ${show(length)}, long point to long point`, 'middle', 12, true),
-  )
+  parts.push(heading(`brace ${show(length)}, long point to long point`, bottom + member + 22))
   parts.push(
     words(
       width / 2,

@@ -2,9 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { box, down, line, sheet, words } from './svg.ts'
-
-const width = 380
+import { box, down, heading, line, sheet, width, words } from './svg.ts'
 
 export function gradeDrawing(seen: Seen): string | null {
   const [own, drop, other] = ['fenceHeight', 'gradeDifference', 'heightOtherSide'].map((it) => seen.one(it)) as [
@@ -26,7 +24,7 @@ export function gradeDrawing(seen: Seen): string | null {
     down(middle + 46, top, far, show(other), 'right'),
     words(16, near + 18, 'your side', 'start', 11),
     words(width - 16, far + 18, 'other side', 'end', 11),
-    words(width / 2, 24, `${show(drop)} lower on the other side`, 'middle', 13, true),
+    heading(`${show(drop)} lower on the other side`),
   ]
   return sheet(
     {

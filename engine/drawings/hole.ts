@@ -2,116 +2,180 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, dot, down, grey, line, scattered, sheet, words } from './svg.ts'
+import {
+  across,
+  box,
+  broken,
+  dot,
+  down,
+  earth,
+  grey,
+  heading,
+  line,
+  scattered,
+  sheet,
+  spread,
+  width,
+  words,
+} from './svg.ts'
 
-const column = 320
 const ground = 74
 
 export function holeDrawing(seen: Seen): string | null {
-  const sections = seen.places.slice(0, 4).map((place, i) => sectionOf(seen, place, i))
-  const many = sections.length
+  const holes = seen.places.slice(0, 4).map((place, row) => sizesOf(seen, place, row))
+  // One under the other, and all to one scale, so that they can be held against each other on a narrow screen.
+  const room = { wide: 108, deep: holes.length > 1 ? 130 : 210 }
+  const scale = Math.min(...holes.map((it) => Math.min(room.deep / it.shown, room.wide / it.wide)))
+  const sections = holes.map((it) => sectionOf(it, scale, holes.length > 1))
+  const heights = sections.map((it) => it.bottom + 46)
   return sheet(
     {
-      width: column * many,
-      height: Math.max(...sections.map((it) => it.bottom)) + 46,
-      title: many > 1 ? 'The holes, cut through' : 'The hole, cut through',
+      width,
+      height: heights.reduce((sum, it) => sum + it, 0),
+      title: holes.length > 1 ? 'The holes, cut through' : 'The hole, cut through',
       description: sections.map((it) => it.words).join(' '),
     },
-    sections.map((it, i) => `<g transform="translate(${i * column} 0)">${it.parts.join('')}</g>`),
+    sections.map(
+      ({ parts }, i) =>
+        `<g transform="translate(0 ${heights.slice(0, i).reduce((sum, it) => sum + it, 0)})">${parts.join('')}</g>`,
+    ),
   )
 }
 
-function sectionOf(seen: Seen, place: string, row: number): { parts: string[]; words: string; bottom: number } {
+type Hole = ReturnType<typeof sizesOf>
+
+/** What is known of one hole, and in inches what is drawn of it. */
+function sizesOf(seen: Seen, place: string, row: number) {
   const pick = (name: string): Quantity | undefined => {
     if (!seen.maybe(name)) return undefined
     const rows = seen.rows(name)
     return rows[row] ?? rows[0]
   }
   const inches = (q: Quantity | undefined): number | undefined => (q ? numberIn(q, 'in') : undefined)
-  const [stone, planted, diameter, post, top, above] = [
+  const [stone, planted, diameter, post, top, above, holeDepth, under] = [
     'stoneDepth',
     'embedment',
     'holeDiameter',
     'postWidth',
     'concreteBelowGrade',
     'postAbove',
+    'holeDepth',
+    'concreteUnder',
   ].map(pick)
   const buried = planted ?? pick('thirdOfWhole')
   const stoneIn = inches(stone) ?? 0
-  const depth = inches(pick('holeDepth')) ?? (inches(buried) ?? 0) + stoneIn
+  const underIn = inches(under) ?? 0
+  const depth = inches(holeDepth) ?? (inches(buried) ?? 0) + stoneIn + underIn
   // Where no width is given the hole is drawn at the trade's three times the post, and no width is written.
   const postIn = inches(post) ?? 3.5
   const wide = inches(diameter) ?? Math.max(postIn * 3, depth / 4)
-  const room = { wide: 108, deep: 210 }
   const onlyStone = depth === stoneIn && !buried
-  const shown = onlyStone ? depth * 2 : depth
-  const scale = Math.min(room.deep / shown, room.wide / wide)
-  const middle = 160
+  return {
+    name: seen.places.length > 1 ? `${place.replace(/-posts/g, '').replace(/\+/g, ' and ')} posts` : '',
+    stone,
+    buried,
+    diameter,
+    post,
+    top,
+    above,
+    holeDepth,
+    under,
+    isSquare: seen.option('holeShape') === 'square',
+    stoneIn,
+    underIn,
+    postIn,
+    wide,
+    topIn: inches(top) ?? 0,
+    shown: onlyStone ? depth * 2 : depth,
+  }
+}
+
+function sectionOf(
+  hole: Hole,
+  scale: number,
+  isOneOfMany: boolean,
+): { parts: string[]; words: string; bottom: number } {
+  const { stone, buried, diameter, post, top, above, holeDepth, under, isSquare } = hole
+  const { stoneIn, underIn, postIn, wide, topIn, shown } = hole
+  const middle = width / 2
   const [left, right, bottom] = [middle - (wide * scale) / 2, middle + (wide * scale) / 2, ground + shown * scale]
   const stoneTop = bottom - stoneIn * scale
+  // A post that is hung in the concrete has its foot above the stone.
+  const foot = stoneTop - underIn * scale
   const parts: string[] = []
   parts.push(
-    `<path d="M8 ${ground}H${left}V${bottom}H${right}V${ground}H${column - 8}" fill="none" stroke="#111" stroke-width="2"/>`,
+    `<path d="M8 ${ground}H${left}V${bottom}H${right}V${ground}H${width - 8}" fill="none" stroke="#111" stroke-width="2"/>`,
+    earth(12, left - 4, ground),
+    earth(right + 6, width - 8, ground),
   )
-  for (let x = 12; x < column - 12; x += 9)
-    if (x < left - 8 || x > right + 2) parts.push(line(x, ground + 7, x + 6, ground + 1, 0.75, grey))
-  if (top && post) {
-    const from = ground + (inches(top) ?? 0) * scale
+  if ((top && post) || underIn > 0) {
+    const from = top && post ? ground + topIn * scale : foot
     for (const [u, v] of scattered(70)) {
       const [x, y] = [left + u * (right - left), from + v * Math.max(0, stoneTop - from)]
-      if (Math.abs(x - middle) > (postIn * scale) / 2 + 2) parts.push(dot(x, y, 0.7, grey))
+      if (Math.abs(x - middle) > (postIn * scale) / 2 + 2 || y > foot + 2) parts.push(dot(x, y, 0.7, grey))
     }
-    parts.push(line(left, from, right, from, 1))
+    if (top && post) parts.push(line(left, from, right, from, 1))
   }
   if (stoneIn > 0) {
     parts.push(box(left, stoneTop, right - left, bottom - stoneTop, '#eee', 0.75))
-    for (const [u, v] of scattered(26))
-      parts.push(
-        dot(left + 5 + u * (right - left - 10), stoneTop + 4 + v * Math.max(1, bottom - stoneTop - 8), 3.2, '#fff'),
-      )
+    // Stones that are drawn stay inside their layer, however thin it is.
+    const size = Math.min(3.2, (bottom - stoneTop) / 2 - 0.5)
+    if (size > 1)
+      for (const [u, v] of scattered(26))
+        parts.push(
+          dot(left + 5 + u * (right - left - 10), stoneTop + size + v * (bottom - stoneTop - 2 * size), size, '#fff'),
+        )
   }
   const half = (postIn * scale) / 2
-  parts.push(box(middle - half, 34, half * 2, stoneTop - 34, '#cfcfcf', 1.5))
+  parts.push(box(middle - half, 34, half * 2, foot - 34, '#cfcfcf', 1.5))
   // The post goes on above: a break line says so.
-  parts.push(
-    `<path d="M${middle - half - 5} 36l${half / 2 + 3} -5l${half / 2 + 2} 8l${half + 5} -6" fill="none" stroke="#111" stroke-width="1.2"/>`,
-  )
+  parts.push(broken(middle - half, middle + half, 34))
   const said: string[] = []
-  const holeDepth = pick('holeDepth')
   if (holeDepth) {
-    parts.push(down(right + 22, ground, bottom, `${show(holeDepth)} deep`))
+    parts.push(down(right + 22, ground, bottom, show(holeDepth), 'right', 'deep'))
     said.push(`a hole ${show(holeDepth)} deep`)
   }
   if (diameter) {
-    parts.push(across(left, right, bottom + 30, `${show(diameter)} wide`, column))
-    said.push(`${show(diameter)} wide`)
+    const wideOr = isSquare ? 'square' : 'wide'
+    parts.push(across(left, right, bottom + 30, `${show(diameter)} ${wideOr}`))
+    said.push(`${show(diameter)} ${wideOr}`)
+    if (isSquare) parts.push(fromAbove(postIn / wide, post !== undefined))
   }
   if (stone && stoneIn > 0) {
-    parts.push(
-      down(left - 14, stoneTop, bottom, `${show(stone)}`, 'left'),
-      words(left - 21, (stoneTop + bottom) / 2 + 17, 'stone', 'end', 11),
-    )
+    parts.push(layer(left - 14, stoneTop, bottom, show(stone), 'stone'))
     said.push(`${show(stone)} of stone in the bottom`)
   }
+  if (under && underIn > 0) {
+    parts.push(layer(left - 14, foot, stoneTop, show(under), 'concrete'))
+    said.push(`${show(under)} of concrete under the foot of the post`)
+  }
   if (buried) {
-    parts.push(
-      down(left - 14, ground, stoneTop, show(buried), 'left'),
-      words(left - 21, (ground + stoneTop) / 2 + 17, 'in the ground', 'end', 11),
-    )
+    parts.push(layer(left - 14, ground, foot, show(buried), 'in the ground'))
     said.push(`${show(buried)} of the post in the ground`)
   }
-  if (post && (top || !above)) {
-    parts.push(words(middle + half + 8, 50, `post ${show(post)}`, 'start', 11))
-  }
-  if (above) {
-    parts.push(words(middle + half + 8, 50, `${show(above)} above ground`, 'start', 11))
-    said.push(`${show(above)} above it`)
-  }
-  if (place && seen.places.length > 1)
-    parts.push(words(middle, 16, `${place.replace(/-posts/g, '').replace(/\+/g, ' and ')} posts`, 'middle', 13, true))
-  return {
-    parts,
-    bottom,
-    words: `${seen.places.length > 1 ? `${place.replace(/-posts/g, '').replace(/\+/g, ' and ')} posts: ` : ''}${said.join(', ')}.`,
-  }
+  const beside = middle + half + 10
+  if (post && (top || !above)) parts.push(words(beside, 52, `post ${show(post)}`, 'start', 11))
+  else if (above)
+    parts.push(words(beside, 46, show(above), 'start', 11), words(beside, 60, 'above ground', 'start', 11))
+  if (above) said.push(`${show(above)} above it`)
+  if (isOneOfMany) parts.push(heading(hole.name, 16))
+  return { parts, bottom, words: `${isOneOfMany ? `${hole.name}: ` : ''}${said.join(', ')}.` }
+}
+
+/** A square hole cut through looks like a round one: a small plan beside it tells them apart. */
+function fromAbove(post: number, hasPost: boolean): string {
+  const [side, x, y] = [36, width - 54, ground - 42]
+  const inner = side * post
+  return [
+    box(x, y, side, side, '#fff', 1.5),
+    hasPost ? box(x + (side - inner) / 2, y + (side - inner) / 2, inner, inner, '#cfcfcf') : '',
+    words(x + side / 2, y - 6, 'from above', 'middle', 11),
+  ].join('')
+}
+
+/** A layer's dimension at the left; where it is thin, its figure and its name stand on one line, or the figure alone. */
+function layer(x: number, y1: number, y2: number, figure: string, name: string): string {
+  if (y2 - y1 >= 28) return down(x, y1, y2, figure, 'left', name)
+  const both = `${figure}, ${name}`
+  return down(x, y1, y2, spread(both) < x - 10 ? both : figure, 'left')
 }

@@ -2,9 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, box, line, sheet, words } from './svg.ts'
-
-const width = 420
+import { across, aside, box, heading, line, sheet, width } from './svg.ts'
 
 export function railsDrawing(seen: Seen): string | null {
   if (!seen.maybe('railCut')) return null
@@ -16,8 +14,8 @@ export function railsDrawing(seen: Seen): string | null {
   ]
   const space = numberIn(opening, 'in')
   const post = 3.5 // drawn as a common 4x4; it is no part of the sum
-  const scale = (width - 60) / (space + 2 * post)
-  const left = 30 + post * scale
+  const scale = (width - 44) / (space + 2 * post)
+  const left = 22 + post * scale
   const right = left + space * scale
   const [top, ground] = [56, 170]
   const many = Math.min(6, Math.round(numberIn(rails, rails.unit)))
@@ -29,14 +27,15 @@ export function railsDrawing(seen: Seen): string | null {
     )
   for (const x of [left - post * scale, right]) parts.push(box(x, top - 6, post * scale, ground - top + 6, '#bbb'))
   parts.push(
-    across(left, right, top - 14, `opening ${show(opening)}`, width),
-    across(left + gap, right - gap, ground + 26, `rail ${show(cut)}`, width),
-    words(width / 2, 20, `${show(rails)} in the bay, ${show(play)} of play at each end`, 'middle', 12, true),
+    across(left, right, top - 14, `opening ${show(opening)}`),
+    across(left + gap, right - gap, ground + 26, `rail ${show(cut)}`),
+    heading(`${show(rails)} in the bay, ${show(play)} of play at each end`, 20),
+    aside('lengths to scale, heights not', ground + 46),
   )
   return sheet(
     {
       width,
-      height: ground + 42,
+      height: ground + 56,
       title: 'Rails between two posts',
       description: `${show(rails)} in an opening of ${show(opening)}, each cut to ${show(cut)} with ${show(play)} of play at each end.`,
     },

@@ -2,9 +2,8 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, line, shape, sheet, words } from './svg.ts'
+import { across, aside, heading, ledDown, line, shape, sheet, width, words } from './svg.ts'
 
-const width = 440
 const side = 24
 const fenceShown = 42 // inches of fence above the ground; the height is no part of these sums
 
@@ -43,16 +42,16 @@ export function slopeDrawing(seen: Seen): string | null {
     )
   }
   for (let i = 0; i <= many; i++) parts.push(line(x(i), fenceTop(Math.max(0, i - 1)) - 5, x(i), ground(i) + 8, 3))
-  parts.push(words(width / 2, 22, `${show(bays)}, a step of ${show(step)} at each post`, 'middle', 13, true))
+  parts.push(heading(`${show(bays)}, a step of ${show(step)} at each post`))
   const bottom = ground(many) + 24
-  if (all === many) parts.push(across(x(0), x(many), bottom, `${show(distance)} level`, width))
+  if (all === many) parts.push(across(x(0), x(many), bottom, `${show(distance)} level`))
   const note = [
     all > many ? `the first ${many} bays` : '',
     Math.abs(high / across1 - 1) > 0.01 ? 'heights drawn larger than lengths' : '',
   ]
     .filter((it) => it !== '')
     .join('; ')
-  if (note) parts.push(words(width - 8, bottom + 22, note, 'end', 11))
+  if (note) parts.push(aside(note, bottom + 22))
   return sheet(
     {
       width,
@@ -75,7 +74,7 @@ export function rakeDrawing(seen: Seen): string | null {
     'postWidth',
   ].map((it) => seen.one(it)) as [Quantity, Quantity, Quantity, Quantity, Quantity, Quantity]
   const [b, d, t, p] = [bay, drop, depth, post].map((it) => numberIn(it, 'in')) as [number, number, number, number]
-  const scale = Math.min((width - 90) / (b + p), 210 / (d + fenceShown))
+  const scale = Math.min((width - 50) / (b + p), 210 / (d + fenceShown))
   const left = (width - (b + p) * scale) / 2
   const top = 58
   const y = (at: number, up: number): number => top + (fenceShown - up + (d * at) / b) * scale
@@ -107,21 +106,17 @@ export function rakeDrawing(seen: Seen): string | null {
         1.2,
       ),
     )
-  const middle = (from + to) / 2
-  const between = y(middle, (fenceShown + 4) / 2)
-  parts.push(
-    words(x(middle), between, `rail ${show(rail)} along its edge`, 'middle', 12),
-    words(x(middle), between + 17, `ends ${show(cut)} from square`, 'middle', 12),
-  )
   const bottom = y(b, 0) + 30
   parts.push(
-    across(x(0), x(b), bottom, `${show(bay)} level`, width),
-    words(width / 2, 22, `Drop ${show(drop)} in a bay`, 'middle', 13, true),
+    across(x(0), x(b), bottom, `${show(bay)} level`),
+    heading(`drop in a bay: ${show(drop)}`),
+    words(width / 2, bottom + 24, `rail ${show(rail)} along its edge`),
+    words(width / 2, bottom + 42, `ends ${show(cut)} from square`),
   )
   return sheet(
     {
       width,
-      height: bottom + 16,
+      height: bottom + 54,
       title: 'One bay that follows the slope',
       description: `A bay of ${show(bay)} measured level drops ${show(drop)}. Its rails are ${show(rail)} along the edge, their ends cut ${show(cut)} from square.`,
     },
@@ -136,34 +131,28 @@ export function stringDrawing(seen: Seen): string | null {
   const most = Math.max(...ups)
   const step = heights.length > 1 ? (width - 2 * side - 20) / (heights.length - 1) : 0
   const [string, tall] = [52, 130]
-  const every = Math.ceil(heights.length / 9)
+  const every = Math.ceil(heights.length / 12)
   const at = ups.map((up, i) => [side + 10 + i * step, string + (up / most) * tall] as const)
   const parts = [
     line(side - 8, string, width - side + 8, string, 1.5, '#111', '8 4'),
-    words(
-      width / 2,
-      22,
-      `string over ${heights.length === 1 ? 'one post' : `the posts`}: cut each one at it`,
-      'middle',
-      13,
-      true,
-    ),
+    heading(`string over ${heights.length === 1 ? 'one post' : 'the posts'}: cut each one at it`),
   ]
   if (at.length > 1)
     parts.push(
       `<path d="M${at.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}" fill="none" stroke="#111" stroke-width="2"/>`,
     )
-  at.forEach(([x, y], i) => {
-    parts.push(line(x, string - 10, x, y + 14, heights.length > 40 ? 1.5 : 4, '#888'))
-    if (i % every === 0 || i === at.length - 1)
-      parts.push(
-        words(x, y + 30, show(heights[i] as Quantity), i === 0 ? 'start' : i === at.length - 1 ? 'end' : 'middle', 11),
-      )
-  })
+  for (const [x, y] of at) parts.push(line(x, string - 10, x, y + 14, heights.length > 40 ? 1.5 : 4, '#888'))
+  const labels = ledDown(
+    at.flatMap(([x, y], i) =>
+      i % every === 0 || i === at.length - 1 ? [{ x, from: y + 14, text: show(heights[i] as Quantity) }] : [],
+    ),
+    string + tall + 34,
+  )
+  parts.push(labels.drawn, aside('the posts’ distances are not to scale', labels.lowest + 22))
   return sheet(
     {
       width,
-      height: string + tall + 46,
+      height: labels.lowest + 32,
       title: 'Posts under a string',
       description: `The string stands above the ground at the posts, in order: ${heights.map(show).join(', ')}.`,
     },

@@ -4,6 +4,8 @@
 export const ink = '#111'
 export const grey = '#6b6b6b'
 export const letter = 12
+/** Every sheet is this wide: on a phone, 320 px across, its smallest letters are then still some 10 px high. */
+export const width = 360
 
 const escaped = (text: string): string =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;')
@@ -42,30 +44,115 @@ export const words = (
 ): string =>
   `<text x="${at(x)}" y="${at(y)}" text-anchor="${anchor}" font-size="${size}" fill="${ink}"${bold ? ' font-weight="700"' : ''}>${escaped(text)}</text>`
 
-/** About how wide a text stands, for keeping labels apart: no font is measured here. */
-export const spread = (text: string, size = letter): number => text.length * size * 0.56
+/** About how wide a text stands in the widest of the usual fonts, for keeping labels apart: no font is measured here. */
+export function spread(text: string, size = letter, bold = false): number {
+  let ems = 0
+  for (const sign of text) ems += /[ .,:;/ijlfrtI’()°²³]/.test(sign) ? 0.37 : /[mwMW%−…→]/.test(sign) ? 0.95 : 0.63
+  return ems * size * (bold ? 1.12 : 1)
+}
+
+/** Where a text has to be put to stand wholly on the sheet: there, or as near to it as it goes. */
+export function onSheet(x: number, text: string, anchor: 'start' | 'middle' | 'end' = 'middle', size = letter): number {
+  const wide = spread(text, size)
+  const before = anchor === 'start' ? 0 : anchor === 'middle' ? wide / 2 : wide
+  return Math.max(Math.min(x, width - 3 - (wide - before)), 3 + before)
+}
+
+/** A size of letters in which a text fits the sheet from side to side. */
+const fitting = (text: string, size: number, bold = false): number =>
+  Math.max(8, Math.min(size, Math.floor((2 * (width - 12)) / spread(text, 1, bold)) / 2))
+
+/** What the drawing says first, in bold at the top. */
+export const heading = (text: string, y = 22): string =>
+  words(width / 2, y, text, 'middle', fitting(text, 13, true), true)
+
+/** A line of smaller words over or under the drawing: what is not to scale, what is left out. */
+export const aside = (text: string, y: number): string => words(width / 2, y, text, 'middle', fitting(text, 11))
+
+/** Words on a white ground, for where lines have to pass behind them. */
+export const plate = (x: number, y: number, text: string, size = letter): string => {
+  const half = spread(text, size) / 2 + 2
+  return `<rect x="${at(x - half)}" y="${at(y - size)}" width="${at(2 * half)}" height="${at(size + 4)}" fill="#fff"/>${words(x, y, text, 'middle', size)}`
+}
 
 const tick = (x: number, y: number): string => line(x - 3, y + 3, x + 3, y - 3, 1.5)
 
-/** A dimension from left to right, its text above it; where it is too short for its text, the text stands to the right. */
-export function across(x1: number, x2: number, y: number, text: string, limit: number): string {
+/** A dimension from left to right, its text above it; where it is too short for its text, the text stands beside it. */
+export function across(x1: number, x2: number, y: number, text: string, limit = width): string {
   const room = x2 - x1
   const wide = spread(text)
   const parts = [line(x1, y, x2, y), tick(x1, y), tick(x2, y)]
   if (wide <= room - 4) parts.push(words((x1 + x2) / 2, y - 5, text))
   else if (x2 + 6 + wide <= limit) parts.push(words(x2 + 6, y + 4, text, 'start'))
-  else parts.push(words(x1 - 6, y + 4, text, 'end'))
+  else if (x1 - 6 - wide >= 0) parts.push(words(x1 - 6, y + 4, text, 'end'))
+  else parts.push(words(onSheet((x1 + x2) / 2, text), y - 5, text))
   return parts.join('')
 }
 
-/** A dimension from top to bottom, its text to the right (or left). */
-export function down(x: number, y1: number, y2: number, text: string, side: 'left' | 'right' = 'right'): string {
-  return [
-    line(x, y1, x, y2),
-    tick(x, y1),
-    tick(x, y2),
-    words(side === 'right' ? x + 7 : x - 7, (y1 + y2) / 2 + 4, text, side === 'right' ? 'start' : 'end'),
-  ].join('')
+/** A dimension from top to bottom, its text to the right (or left), with smaller words under it; either may be left out. */
+export function down(
+  x: number,
+  y1: number,
+  y2: number,
+  text: string,
+  side: 'left' | 'right' = 'right',
+  under = '',
+): string {
+  const anchor = side === 'right' ? 'start' : 'end'
+  const [beside, middle] = [side === 'right' ? x + 7 : x - 7, (y1 + y2) / 2]
+  const parts = [line(x, y1, x, y2), tick(x, y1), tick(x, y2)]
+  if (text) parts.push(words(onSheet(beside, text, anchor), under ? middle - 1 : middle + 4, text, anchor))
+  if (under) parts.push(words(onSheet(beside, under, anchor, 11), middle + 12, under, anchor, 11))
+  return parts.join('')
+}
+
+/** The angle between two directions, in degrees turned left from the right hand: an arc round the point where they meet. */
+export function bend(x: number, y: number, radius: number, from: number, to: number): string {
+  const end = (degrees: number): string => {
+    const turn = (degrees * Math.PI) / 180
+    return `${at(x + radius * Math.cos(turn))} ${at(y - radius * Math.sin(turn))}`
+  }
+  return `<path d="M${end(from)}A${at(radius)} ${at(radius)} 0 0 ${to > from ? 0 : 1} ${end(to)}" fill="none" stroke="${ink}" stroke-width="1.2"/>`
+}
+
+/** How many times larger than it is a small lean is drawn, so that it can be seen; whoever draws it so says so. */
+export const timesLarger = (size: number, seen: number, most: number): number =>
+  size <= 0 ? 1 : Math.max(1, Math.min(Math.ceil(seen / size), Math.floor(most / size), 40))
+
+/** The zigzag where something goes on that is not drawn. */
+export function broken(x1: number, x2: number, y: number): string {
+  const [middle, step] = [(x1 + x2) / 2, Math.min(4, (x2 - x1) / 6)]
+  return `<path d="M${at(x1 - 5)} ${at(y)}H${at(middle - 2 * step)}l${at(step)} -6l${at(2 * step)} 12l${at(step)} -6H${at(x2 + 5)}" fill="none" stroke="${ink}" stroke-width="1.2"/>`
+}
+
+/** Strokes under a line of ground, from left to right. */
+export function earth(x1: number, x2: number, y: number): string {
+  const strokes: string[] = []
+  for (let x = x1; x + 6 <= x2; x += 9) strokes.push(line(x, y + 7, x + 6, y + 1, 0.75, grey))
+  return strokes.join('')
+}
+
+interface Led {
+  readonly x: number
+  /** Where its leader starts, above. */
+  readonly from: number
+  readonly text: string
+}
+
+/** Labels under the places they belong to, each on its leader; one that would run into its neighbour goes a row down. Tells where the lowest row is. */
+export function ledDown(places: readonly Led[], y: number): { drawn: string; lowest: number } {
+  const ends: number[] = []
+  const labels = places.map(({ x, from, text }) => {
+    const middle = onSheet(x, text, 'middle', 11)
+    const half = spread(text, 11) / 2 + 3
+    let row = ends.findIndex((end) => end <= middle - half)
+    if (row < 0) row = Math.min(ends.length, 3)
+    ends[row] = middle + half
+    return { x, from, text, middle, y: y + row * 15 }
+  })
+  const leaders = labels.map((it) => line(it.x, it.from, it.x, it.y - 10, 0.5, grey, '2 2'))
+  const plates = labels.map((it) => plate(it.middle, it.y, it.text, 11))
+  return { drawn: [...leaders, ...plates].join(''), lowest: y + Math.max(0, ends.length - 1) * 15 }
 }
 
 /** Places from a seed that is always the same: for stone and speckle, so that a drawing never differs from itself. */

@@ -1,33 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { runNamed } from '../run-named.ts'
-
-const draw = (
-  name: string,
-  given: Record<string, string | string[]>,
-  options: Parameters<typeof runNamed>[2] = {},
-): string => {
-  const { outcome, said } = runNamed(name, given, options)
-  if (!outcome.ok || outcome.drawing === null) throw new Error(said)
-  return outcome.drawing
-}
-/** Every start tag has its end, in order; nothing stands outside the one root. */
-function wellFormed(svg: string): boolean {
-  const open: string[] = []
-  const tags = /<(\/?)([a-zA-Z]+)((?:\s+[\w:-]+="[^"<]*")*)\s*(\/?)>/g
-  let rest = ''
-  let last = 0
-  for (const tag of svg.matchAll(tags)) {
-    rest += svg.slice(last, tag.index)
-    last = tag.index + tag[0].length
-    if (tag[1]) {
-      if (open.pop() !== tag[2]) return false
-    } else if (!tag[4]) open.push(tag[2] as string)
-    if (open.length === 0 && last < svg.length) return false
-  }
-  return open.length === 0 && last === svg.length && !/[<>]/.test(rest) && !/&(?!amp;|lt;|gt;|quot;)/.test(rest)
-}
-const numbersOf = (svg: string): string => svg.replace(/<(title|desc|text)[^>]*>[^<]*<\/\1>/g, '')
+import { draw, said, unworded, wellFormed } from './draw.ts'
 
 describe('drawings', () => {
   it('the bay is to scale: pickets stand where the exact gap puts them', () => {
@@ -36,10 +10,10 @@ describe('drawings', () => {
       (it) => [Number(it[1]), Number(it[2])] as const,
     )
     expect(lefts).toHaveLength(12)
-    const scale = (460 - 68) / (70.625 + 7)
+    const scale = (360 - 52) / (70.625 + 7)
     const pitch = (229 / 104 + 3.5) * scale
     lefts.forEach(([left, right], i) => {
-      expect(Math.abs(left - (34 + 3.5 * scale + (229 / 104) * scale + i * pitch))).toBeLessThan(0.05)
+      expect(Math.abs(left - (26 + 3.5 * scale + (229 / 104) * scale + i * pitch))).toBeLessThan(0.05)
       expect(Math.abs(right - left - 3.5 * scale)).toBeLessThan(0.05)
     })
   })
@@ -57,7 +31,6 @@ describe('drawings', () => {
   })
 
   it('say in words what they show, with the figures', () => {
-    const said = (svg: string): string => /<desc>(.*?)<\/desc>/.exec(svg)?.[1] ?? ''
     expect(said(draw('picket-spacing', { opening: '70 5/8 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' }))).toBe(
       'A bay with an opening of 70 5/8 in: 12 pickets, each 3 1/2 in wide, with a gap of 2 3/16 in by the tape between them and at each post.',
     )
@@ -78,15 +51,25 @@ describe('drawings', () => {
     expect(said(draw('bays-in-run', { runLength: '48 ft', widestBay: '8 ft' }))).toContain('7 posts, 6 bays of 8 ft')
   })
 
-  it('two kinds of post are drawn side by side, each with its own hole', () => {
+  it('two kinds of post are drawn one under the other, each with its own hole, to one scale', () => {
     const svg = draw(
       'concrete-for-posts',
-      { posts: ['4', '7'], holeDiameter: ['12 in', '10 in'], holeDepth: '30 in', bagYield: '0.6 ft3' },
+      { posts: ['4', '7'], holeDiameter: ['12 in', '10 in'], holeDepth: ['40 in', '30 in'], bagYield: '0.6 ft3' },
       { places: ['corner-posts', 'gate-posts'] },
     )
     expect(svg).toContain('corner posts')
     expect(svg).toContain('12 in wide')
     expect(svg).toContain('10 in wide')
+    const holes = [...svg.matchAll(/H([\d.]+)V([\d.]+)H([\d.]+)V74/g)].map(([, left, bottom, right]) => ({
+      wide: Number(right) - Number(left),
+      deep: Number(bottom) - 74,
+    }))
+    expect(holes).toHaveLength(2)
+    const [corner, gate] = holes as [{ wide: number; deep: number }, { wide: number; deep: number }]
+    expect(corner.wide / gate.wide).toBeCloseTo(12 / 10, 3)
+    expect(corner.deep / gate.deep).toBeCloseTo(40 / 30, 3)
+    expect(corner.wide / corner.deep).toBeCloseTo(12 / 40, 3)
+    expect(svg).toMatch(/viewBox="0 0 360 /)
   })
 
   it('are well formed, and hold no number that is none, whatever is drawn', () => {
@@ -96,7 +79,7 @@ describe('drawings', () => {
         const { outcome } = runNamed('picket-spacing', { opening, picketWidth, widestGap })
         if (outcome.ok && outcome.drawing) {
           expect(wellFormed(outcome.drawing)).toBe(true)
-          expect(numbersOf(outcome.drawing)).not.toMatch(/NaN|undefined|Infinity/)
+          expect(unworded(outcome.drawing)).not.toMatch(/NaN|undefined|Infinity/)
         }
       }),
       { numRuns: 150, seed: 4 },
@@ -112,7 +95,7 @@ describe('drawings', () => {
         })
         if (outcome.ok && outcome.drawing) {
           expect(wellFormed(outcome.drawing)).toBe(true)
-          expect(numbersOf(outcome.drawing)).not.toMatch(/NaN|undefined|Infinity/)
+          expect(unworded(outcome.drawing)).not.toMatch(/NaN|undefined|Infinity/)
         }
       }),
       { numRuns: 150, seed: 4 },
@@ -132,7 +115,7 @@ describe('drawings', () => {
           })
           if (outcome.ok && outcome.drawing) {
             expect(wellFormed(outcome.drawing)).toBe(true)
-            expect(numbersOf(outcome.drawing)).not.toMatch(/NaN|undefined|Infinity/)
+            expect(unworded(outcome.drawing)).not.toMatch(/NaN|undefined|Infinity/)
           }
         },
       ),
