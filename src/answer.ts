@@ -14,7 +14,6 @@ export const cautionCodes = [
   'lead',
   'fire',
   'lifting',
-  'heat',
   'tools',
   'open-hole',
   'overhead-lines',

@@ -13,6 +13,7 @@ import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
 import { decideTurn, remember } from './deciding.ts'
 import { whyDeclined } from './declined.ts'
+import { unusedOf, withoutYes } from './unused.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
 import { checkBindings } from './guard/bindings.ts'
 import { cautionsFor } from './guard/cautions.ts'
@@ -74,14 +75,15 @@ export async function answerTo(
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
-  const worked = work(job, job.wanted, turn, job.named)
+  const unused = unusedOf(heard.readings, request, bindings.held)
+  const worked = withoutYes(work(job, job.wanted, turn, job.named), unused)
   const calls = callsOf(worked, job.wanted)
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)
   const figures = figuresIn(worked, calls, changed, readAs)
   watch({ event: 'figures', data: figures })
 
-  const { asks, leftOver } = questionsIn(calls, bindings, job, { request, readings: heard.readings })
+  const { asks, leftOver } = questionsIn(calls, bindings, job, { request, unused })
   const declines = request.declines.map(whyDeclined)
   const refusals = request.declines.filter((it) => it.why !== 'small-talk')
   const cautions = cautionsFor(

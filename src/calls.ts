@@ -6,8 +6,8 @@ import { figureOf, figuresOf } from './figures.ts'
 /** The call of one worked calculation. `asked` are the words that answer what was asked: they come first, in that order. */
 export function callOf(worked: Worked, id: string, asked: readonly string[]): Call {
   const { calculation: calc, outcome, at, places } = worked
-  const inputs: Figure[] = [...outcome.given].flatMap(([name, { value, role }]) =>
-    figuresOf({ ref: `${id}.${name}`, word: wordNamed(name), at, value, role }, places),
+  const inputs: Figure[] = [...outcome.given].flatMap(([name, it]) =>
+    figuresOf({ ref: `${id}.${name}`, word: wordNamed(name), at, ...it }, places),
   )
   const shared = { id, calculation: calc.name, title: calc.title, inputs }
   if (!outcome.ok) {

@@ -1,5 +1,5 @@
 // This file is about the reply: the program's own sentences and sections, in markdown, exactly as the person is shown them.
-import { isQuantity, show, usualFor, vocabulary, type Worked, placeLabel } from '../engine/index.ts'
+import { isList, isQuantity, show, usualFor, vocabulary, type Worked, placeLabel } from '../engine/index.ts'
 import type { Answer, Call } from './answer.ts'
 
 export interface Parts {
@@ -120,16 +120,19 @@ const remarkLines = (worked: Worked, call: Call): string =>
     ...call.doubts.filter((it) => it.ask && it.code !== 'missing').map((it) => it.message),
   ].join('\n\n')
 
-function usualLines({ calculation, outcome }: Worked): string[] {
+function usualLines({ calculation, outcome, places }: Worked): string[] {
   if (!outcome.ok && outcome.problems.some((it) => it.code === 'missing')) return []
   return [...outcome.given]
     .filter(([, it]) => it.role === 'assumed')
-    .map(([name, { value }]) => {
+    .map(([name, { value, roles }]) => {
       const word = vocabulary.get(name)
       const usual = word && usualFor(calculation, word)
       if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
-      const text = isQuantity(value) ? show(value) : (word.options?.[String(value)]?.label ?? String(value))
-      return `- ${capital(word.label)}: ${text}, since ${usual.because} (${usual.from.replace(/\.$/, '')}).`
+      // Where one kind of post was told, only the others are taken as usual.
+      const others = places.filter((_, i) => roles?.[i] === 'assumed')
+      const one = isList(value) ? value[roles?.indexOf('assumed') ?? 0] : value
+      const text = isQuantity(one) ? show(one) : (word.options?.[String(one)]?.label ?? String(one))
+      return `- ${capital(word.label)}${others.map(atPlace).join('')}: ${text}, since ${usual.because} (${usual.from.replace(/\.$/, '')}).`
     })
 }
 

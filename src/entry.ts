@@ -3,7 +3,6 @@ import {
   type Job,
   show,
   isList,
-  isQuantity,
   sameValue,
   type Value,
   vocabulary,
@@ -108,7 +107,7 @@ export function questionsIn(
   calls: readonly Call[],
   { refused, torn, unsure, held }: Bindings,
   job: Job,
-  { request, readings }: { request: Request; readings: readonly Tagged[] },
+  { request, unused }: { request: Request; unused: readonly Tagged[] },
 ): { asks: Answer['asks']; leftOver: string[] } {
   const asks: Answer['asks'] = []
   const leftOver: string[] = []
@@ -132,26 +131,14 @@ export function questionsIn(
     const word = vocabulary.get(it.word)
     if (word && !held.some((h) => h.word === it.word)) leftOver.push(`I did not take the ${word.label}: ${it.why}.`)
   }
-  const used = (it: Tagged): boolean =>
-    request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
-    // "4x4s, actual 3 1/2 in": the name says again what the size said.
-    (it.section !== undefined &&
-      held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
-  // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
-  // A date tells when, and few questions hang on it.
-  const isTurnOfPhrase = (it: Tagged): boolean =>
-    it.quantity?.kind === 'date' || (it.bare !== null && /^(one|two|a couple|a pair)\b/i.test(it.said))
-  // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
-  const countsValues = (it: Tagged): boolean => held.some(({ value }) => isList(value) && it.bare?.equals(value.length))
-  const loose = readings.filter((it) => !used(it) && !isTurnOfPhrase(it) && !countsValues(it))
-  if (loose.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
+  if (unused.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(
-      `I did not use ${loose
+      `I did not use ${unused
         .slice(0, mostNamed)
         .map((it) => `“${it.said}”`)
         .join(
           ', ',
-        )}${loose.length > mostNamed ? ` and ${loose.length - mostNamed} more` : ''}: I cannot tell what ${loose.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
+        )}${unused.length > mostNamed ? ` and ${unused.length - mostNamed} more` : ''}: I cannot tell what ${unused.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
     )
   if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
     leftOver.push(

@@ -21,6 +21,8 @@ export interface FigureOf {
   readonly at: string
   readonly value: Value
   readonly role: Role
+  /** The role of each value of a list, where they are not the same. */
+  readonly roles?: readonly Role[]
   readonly headline?: boolean
   readonly roundedUp?: boolean
   readonly firmness?: Firmness
@@ -56,7 +58,13 @@ export function figuresOf(it: FigureOf, places: readonly string[]): Figure[] {
   const byPlace = places.length === it.value.length && places.length > 1
   return it.value.map((value, i) =>
     byPlace
-      ? figureOf({ ...it, value, at: places[i] as string, ref: `${it.ref}@${places[i]}` })
+      ? figureOf({
+          ...it,
+          value,
+          role: it.roles?.[i] ?? it.role,
+          at: places[i] as string,
+          ref: `${it.ref}@${places[i]}`,
+        })
       : figureOf({ ...it, value, ref: `${it.ref}@${i + 1}` }),
   )
 }

@@ -1,4 +1,5 @@
 // This file is about the job sheet: every word that is known, with its value and who said it.
+import { yard } from '../engine/index.ts'
 import type { Figure, Turn } from './answer.ts'
 import { jobAfter } from './assistant.ts'
 import { wordNamed } from './calls.ts'
@@ -39,7 +40,8 @@ export function jobSheet(turns: readonly Turn[]): SheetLine[] {
   })
   const usual: SheetLine[] = []
   for (const figure of turns.flatMap((turn) => turn.answer.calls.flatMap((call) => call.inputs))) {
-    if (figure.role !== 'assumed' || [...said, ...usual].some((it) => it.word === figure.word)) continue
+    const isSaid = said.some((it) => it.word === figure.word && (it.at === figure.at || it.at === yard))
+    if (figure.role !== 'assumed' || isSaid || usual.some((it) => it.word === figure.word)) continue
     usual.push(lineOf(figure, 'usual'))
   }
   return [...said, ...usual, ...worked]

@@ -5,6 +5,7 @@ import {
   type Decision,
   fitted,
   fittedReading,
+  ofStick,
   isPlace,
   isQuantity,
   type Job,
@@ -79,6 +80,11 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
     const ownOption = own?.told.find((it) => it.word === word.name)?.from.option
     if (told.from.option && ownOption && ownOption !== told.from.option) {
       refused.push({ word: word.name, why: `the message reads as “${ownOption}”, not “${told.from.option}”` })
+      continue
+    }
+    const ends = rangeOf(told, word, readings, job)
+    if (ends) {
+      held.push(...ends.map((it) => ({ ...it, at: told.at, turn })))
       continue
     }
     const result = hold(told, word, said, readings, job)
@@ -160,6 +166,26 @@ function hold(
   return { why: 'nothing says where it comes from' }
 }
 
+/** A range said of a word whose upper end is a word of its own: both ends of it. */
+function rangeOf(
+  told: Told,
+  word: Word,
+  readings: readonly Tagged[],
+  job: Job,
+): Omit<Held, 'at' | 'turn'>[] | undefined {
+  const reading = told.from.tag === null ? undefined : readings.find((it) => it.tag === told.from.tag)
+  const upper = word.upTo === undefined ? undefined : vocabulary.get(word.upTo)
+  if (reading?.firmness !== 'range' || !reading.high || !upper) return undefined
+  const system = systemOf(job)
+  const [low, high] = [fitted(word, reading.quantity, null, system), fitted(upper, reading.high, null, system)]
+  if (!low || !high) return undefined
+  const said = { tag: reading.tag, firmness: 'exactly', accepted: 'said' } as const
+  return [
+    { ...said, word: word.name, value: low },
+    { ...said, word: upper.name, value: high },
+  ]
+}
+
 function noughtOf(word: Word, least: string, system: 'imperial' | 'metric'): Value | undefined {
   const value = parseValue(word, least, system)
   return isQuantity(value) && amountIn(value, value.unit).valueOf() === 0 ? value : undefined
@@ -183,11 +209,10 @@ function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: strin
   const system = systemOf(job)
   const tag = reading.tag || null
   if (reading.firmness === 'range') return { why: `“${reading.said}” is a range; one figure is needed` }
-  const value: Quantity | undefined = reading.section
-    ? word.kind === 'length'
-      ? reading.section.width
-      : undefined
-    : fittedReading(word, reading, system)
+  // A weekday that does not fit its date: either may be the slip, so neither is taken.
+  if (reading.quantity?.kind === 'date' && reading.note)
+    return { why: `you said “${reading.said}”, and ${reading.note}` }
+  const value = reading.section ? ofStick(word, reading.section) : fittedReading(word, reading, system)
   if (!value) return { why: `“${reading.said}” is no ${word.label}` }
   const counted = word.kind === 'count' ? quantity(value.amount, word.noun ?? 'ratio') : value
   return { value: counted, tag, firmness: reading.firmness, accepted: 'said' }

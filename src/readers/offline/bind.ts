@@ -79,7 +79,12 @@ export function bind(
       torn.add(pair.reading.tag)
     }
   }
-  const sure = [...bound, ...restOfLists(bound, heard, message)].filter((it) => !clashes.has(it.word))
+  // "under 4 in" is less than a gap of 4 in, as a ball of 4 in has it that must not pass.
+  const strict = (it: Bound): Bound =>
+    it.word === 'widestGap' && it.reading.firmness === 'less-than' && needed.has('sphere')
+      ? { ...it, word: 'sphere' }
+      : it
+  const sure = [...bound, ...restOfLists(bound, heard, message)].filter((it) => !clashes.has(it.word)).map(strict)
   const loose = (): Tagged[] => heard.readings.filter((reading) => !sure.some((it) => it.reading.tag === reading.tag))
   // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".
   const unnamed = (reading: Tagged): boolean =>
@@ -268,7 +273,7 @@ const told = [...vocabulary.values()].filter(
 )
 
 /** “1:2:3” tells how many parts there are of each thing, in order. */
-const isOfParts = (word: Word): boolean => word.list === true && word.kind === 'count'
+export const isOfParts = (word: Word): boolean => word.list === true && word.noun === 'part'
 
 const isSectionOf =
   (word: Word) =>

@@ -330,6 +330,11 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     // "two 42 in gates": the number counts, the size measures.
     if (one?.measured && two?.tag && !two.measured && vocabulary.get(hit.word)?.kind === 'count')
       return { ...hit, from: start - 1, owner: start - 2, behind: true }
+    // "ten 12 in square holes": the same, with one word between the size and the thing.
+    const three = message[start - 3]
+    const isWordBetween = one !== undefined && !one.tag && /^\p{L}/u.test(one.text) && !phraseEnds.has(one.stem)
+    if (isWordBetween && two?.measured && three?.tag && !three.measured && vocabulary.get(hit.word)?.kind === 'count')
+      return { ...hit, from: start - 2, owner: start - 3, behind: true }
     // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
     const counts = vocabulary.get(hit.word)?.kind === 'count'
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'

@@ -12,7 +12,7 @@ import {
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
-import { type Bound, bind } from './bind.ts'
+import { type Bound, bind, isOfParts } from './bind.ts'
 import { dangerIn, declined } from './declines.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { placesIn } from './places.ts'
@@ -31,10 +31,17 @@ export function readOffline(heard: Heard): Request {
   const places = placesIn(message)
   const danger = dangerIn(message, heard.said)
   const { wants, spent } = wantsIn(message, hits, places, heard.job)
-  const named = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
+  // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
+  const byParts = heard.readings.some((it) => it.proportion)
+    ? catalogue.filter((it) => Object.values(it.needs).some(isOfParts))
+    : []
+  const named = [...byParts, ...calculationsIn(message).map((name) => calculationNamed(name) as Calculation)]
   // A calculation called by its own phrase answers in its own words: "how many pickets … past the posts" are those to each bay.
   const own = (calc: Calculation, want: Wanted): string | undefined =>
-    calc.gives[want.word] ? want.word : Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name
+    calc.gives[want.word]
+      ? want.word
+      : (askedAlike(want.word, hits).find((it) => calc.gives[it]) ??
+        Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name)
   const meant = named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
   const asks = !meant
     ? wants
@@ -85,6 +92,14 @@ export function readOffline(heard: Heard): Request {
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
 }
 
+/** The words that the same phrase asks for: “how much cement” is the concrete of one, and the plain cement of another. */
+const askedAlike = (word: string, hits: readonly Hit[]): string[] => {
+  const mine = hits.filter((hit) => hit.sort === 'ask' && hit.word === word)
+  return hits
+    .filter((hit) => hit.sort === 'ask' && mine.some((it) => it.from === hit.from && it.to === hit.to))
+    .map((hit) => hit.word)
+}
+
 /** Whether two words count the same thing, or one is the other of something: the crown's concrete, and concrete. */
 const isSameSort = (word: Word, other: string): boolean =>
   (word.kind === 'count' && word.noun !== undefined && vocabulary.get(other)?.noun === word.noun) ||
@@ -130,9 +145,14 @@ function choicesIn(
     ...bound.map((it) => it.word),
     ...heard.job.asked.map((it) => it.word),
   ])
+  // The shape of a hole concerns whoever has told its size.
+  const hasSize = (word: string | undefined): boolean => heard.job.decisions.some((it) => it.word === word)
   const concerned = (word: string): boolean =>
+    hasSize(vocabulary.get(word)?.saidOf) ||
     catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
-  const options = hits.filter((hit) => hit.sort === 'option' && concerned(hit.word))
+  const options = hits.filter(
+    (hit) => hit.sort === 'option' && concerned(hit.word) && isSaidOfItsSize(hit, message, bound),
+  )
   const told: Told[] = []
   for (const word of new Set(options.map((hit) => hit.word))) {
     const mine = options.filter((hit) => hit.word === word)
@@ -141,9 +161,10 @@ function choicesIn(
       (hit) => !mine.some((other) => other.length > hit.length && other.from <= hit.from && other.to >= hit.to),
     )
     const said = longest.sort((a, b) => b.length - a.length || b.from - a.from)[0] as Hit
-    const negated = [1, 2, 3].some((back) =>
-      /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(message[said.from - back]?.stem ?? ''),
-    )
+    // "No, round holes" says which; "not round" says which not.
+    const before = message.slice(Math.max(0, said.from - 3), said.from)
+    const clause = before.slice(before.findLastIndex((token) => /^[,.;:?!]$/.test(token.text)) + 1)
+    const negated = clause.some((token) => /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(token.stem))
     const both = Object.keys(vocabulary.get(word)?.options ?? {})
     const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
     const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
@@ -152,9 +173,18 @@ function choicesIn(
   return told
 }
 
+/** “Holes 12 in square” speaks of the hole; “posts 3 1/2 in square” does not: one word says a shape only right beside its size. */
+function isSaidOfItsSize(hit: Hit, message: readonly Token[], bound: readonly Bound[]): boolean {
+  const size = vocabulary.get(hit.word)?.saidOf
+  if (!size || hit.to - hit.from > 1) return true
+  const beside = [message[hit.from - 1]?.tag, message[hit.to]?.tag]
+  return bound.some((it) => it.word === size && beside.includes(it.reading.tag))
+}
+
 /** What people say there is none of. Not gaps: "no gaps wider than 2 in" sets a limit. */
 const mayBeNone = new Set([
   'stoneDepth',
+  'concreteUnder',
   'gates',
   'spare',
   'brickJoint',

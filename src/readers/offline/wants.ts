@@ -79,7 +79,7 @@ export function wantsIn(
     )
   const wanted: Wanted[] = []
   for (const hit of settled) {
-    const at = placeAsked(hit, message, places, job)
+    const at = placeAsked(hit, message, places, job, hits)
     if (!wanted.some((it) => it.word === hit.word && it.at === at)) wanted.push({ word: hit.word, at })
   }
   return { wants: wanted, spent: settled.filter((hit) => hit.sort === 'ask') }
@@ -181,11 +181,35 @@ function opensClause(at: number, message: readonly Token[]): boolean {
   return at < 0 || /^[.;?!,\n:]$/.test((message[at] as Token).text)
 }
 
+/** Whether it is worked for so many posts, or from something that is: the concrete of the holes, as ready-mix. */
+const hangsOnPosts = (word: string): boolean =>
+  catalogue.some(
+    (calc) =>
+      calc.gives[word] &&
+      (calc.needs.posts ||
+        Object.keys(calc.needs).some((need) =>
+          catalogue.some((other) => other.joins && other.gives[need] && other.needs.posts),
+        )),
+  )
+
 /** The kinds of post the question is about: those named after it, the only ones named, or those of the talk so far. */
-function placeAsked(hit: Hit, message: readonly Token[], places: readonly PlaceSaid[], job: Job): string {
-  if (!catalogue.some((calc) => calc.gives[hit.word] && calc.needs.posts)) return yard
+function placeAsked(
+  hit: Hit,
+  message: readonly Token[],
+  places: readonly PlaceSaid[],
+  job: Job,
+  hits: readonly Hit[],
+): string {
+  if (!hangsOnPosts(hit.word)) return yard
   const all = [...new Set(places.map((it) => it.place))]
-  if (all.length === 1) return all[0] as string
+  // "20 posts, 4 corner posts": the question is about them all.
+  const countsAll = hits.some(
+    (it) =>
+      it.word === 'posts' &&
+      message[it.from - 1]?.tag &&
+      !places.some((place) => it.from >= place.from && it.to <= place.to),
+  )
+  if (all.length === 1 && !countsAll) return all[0] as string
   const after = places.find(
     (it) =>
       it.from >= hit.to &&

@@ -1,6 +1,6 @@
 import { talk } from '../talk.ts'
 import { describe, expect, it } from 'vitest'
-import { newJob } from '../../../engine/index.ts'
+import { isQuantity, newJob, show } from '../../../engine/index.ts'
 import { hear } from '../../../src/assistant.ts'
 import { checkBindings } from '../../../src/guard/bindings.ts'
 import { readOffline } from '../../../src/readers/offline/offline.ts'
@@ -35,6 +35,24 @@ describe('bindings of a model', () => {
     )
     expect(held.map((it) => it.word)).toEqual(['holeDiameter', 'holeDepth', 'posts'])
     expect(refused).toEqual([])
+  })
+
+  it('a range is both its ends where the upper one has a word of its own, and refused where it has none', () => {
+    const bag = '10 bags, the bag says 2.5 to 3 L of water per bag'
+    const { held } = check(bag, request([['waterEach', { tag: 'u2' }]]))
+    expect(held.map((it) => [it.word, isQuantity(it.value) && show(it.value)])).toEqual([
+      ['waterEach', '2.5 L'],
+      ['waterEachMost', '3 L'],
+    ])
+    const { held: none, refused } = check('holes 10 to 12 in wide', request([['holeDiameter', { tag: 'u1' }]]))
+    expect(none).toEqual([])
+    expect(refused.map((it) => it.why)).toEqual(['“10 to 12 in” is a range; one figure is needed'])
+  })
+
+  it('a weekday that does not fit its date is not taken, and the day it is said back', () => {
+    const { held, refused } = check('I call on Friday 5 October 2026', request([['callDate', { tag: 'u1' }]]))
+    expect(held).toEqual([])
+    expect(refused).toEqual([{ word: 'callDate', why: 'you said “Friday 5 October 2026”, and that day is a Monday' }])
   })
 
   it('swapped diameter and depth are taken from neither: the person is asked', () => {

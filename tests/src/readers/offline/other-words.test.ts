@@ -45,7 +45,7 @@ const cases: readonly Case[] = [
   ['I bought 8 foot posts. By the third rule how tall can the fence be', { aboveByRule: '5 ft 4 in' }],
   [
     'dug 30 inches, put in 8 inches of gravel, fence is 48 inches tall. deep enough?',
-    { deepEnoughByRule: 'falls short of the one-third rule' },
+    { deepEnoughByRule: 'not deep enough' },
   ],
   ['Number of five gallon buckets of gravel for 12 holes, 10 in wide, 6 in of gravel each', { buckets: '9 buckets' }],
   ['how many trips carrying 2 buckets for 20 holes 12 in with 6 in of gravel', { trips: '11 trips' }],
@@ -111,7 +111,7 @@ const cases: readonly Case[] = [
   // 4 ft and 6 in are two lengths here: 24 − 6 = 18 against 24
   [
     'is my post deep enough, hole 24 in, fence 4 ft, 6 in gravel',
-    { embedment: '18 in', thirdOfWhole: '24 in', deepEnoughByRule: 'falls short of the one-third rule' },
+    { embedment: '18 in', depthByRule: '24 in', deepEnoughByRule: 'not deep enough' },
   ],
   // 7 ft = 84; 84 − 14 × 3 1/2 = 35; / 15 = 2 1/3; nearest sixteenth 2 5/16
   ["what's the gap if i use 14 pickets of 3 1/2 in a 7 foot opening", { gap: '2 1/3 in', tapeGap: '2 5/16 in' }],
@@ -139,6 +139,15 @@ const cases: readonly Case[] = [
     'what size post do i need for a 5 ft fence in an area with 48 in frost line',
     { postLength: '9 ft', embedment: '48 in' },
   ],
+  // Under 4 in is not 4 in: 14 pickets would leave (95 − 35) / 15 = 4; 15 leave (95 − 37 1/2) / 16 = 3 19/32
+  ['gap needs to be under 4 inches, opening 95 in, pickets 2 1/2 in. how many?', { pickets: '15 pickets' }],
+  // 48 ft at 8 ft, three sides, corners once: 6 + 6 + 6 + 1
+  [
+    'three sides of the fence: 48 ft, 48 ft and 48 ft, posts 8 ft apart at most. how many posts?',
+    { posts: '19 posts' },
+  ],
+  // 7 ft 8 = 92; (92 − 16 × 3 1/2) / 17 = 2 2/17, within 2 1/4
+  ['opening is 7 foot 8 wide, 3 1/2 in pickets, gap no more than 2 1/4 in. how many', { pickets: '16 pickets' }],
   ['I want exactly 15 pickets in a 94 1/2 in opening, 3 1/2 in wide. what gap?', { tapeGap: '2 5/8 in' }],
 ]
 

@@ -1,0 +1,52 @@
+// What a later turn says stands beside what was said before, unless it puts it out of date.
+import { describe, expect, it } from 'vitest'
+import { results, talk } from '../../talk.ts'
+
+describe('what a later turn leaves standing', () => {
+  it.each([
+    ['surface 20 %, can I paint?', 'depth 12 %'],
+    ['The surface reads 20 %, can I paint?', 'At depth it reads 12 %'],
+    ['At the surface the meter says 20 %, can I paint?', 'and the core reads 12 %'],
+  ])('a reading at the surface and one at depth are both kept, and the wetter decides: %s', async (first, second) => {
+    const [, answer] = await talk([first, second])
+    expect(results(answer).dryEnough).toBe('not dry enough')
+    expect(JSON.stringify(answer)).toContain('20 % at the surface')
+  })
+
+  it('a reading with no depth said gives way to one at depth', async () => {
+    const [, answer] = await talk(['The meter reads 20 %, can I paint?', 'at depth it is 12 %'])
+    expect(results(answer).dryEnough).toBe('dry enough')
+  })
+
+  it('the yield printed on the bag leaves its weight, so that the load is still told', async () => {
+    const [, answer] = await talk([
+      'Concrete for 10 holes 10 in wide and 30 in deep, 4x4 posts, 80 lb bags: how many bags?',
+      'The bag yields 0.55 ft3. What do the bags weigh?',
+    ])
+    // π × 25 × 30 − 3 1/2² × 30 = 1988.7 in³ = 1.1509 ft³; × 10 / 0.55 = 20.9 → 21 bags of 80 lb
+    expect(results(answer).bagsLoad).toBe('1,680 lb')
+  })
+
+  it('another weight puts the yield of the old bag out of date', async () => {
+    const [, , answer] = await talk([
+      'Concrete for 10 holes 10 in wide and 30 in deep, 4x4 posts, 80 lb bags: how many bags?',
+      'The bag yields 0.55 ft3',
+      'What if I take 60 lb bags?',
+    ])
+    // 60 / 133 1/3 = 0.45; 11.509 / 0.45 = 25.6 → 26
+    expect(results(answer).bags).toBe('26 bags')
+  })
+
+  it('a ball rule and a widest gap are both kept', async () => {
+    const [, wider] = await talk([
+      'How many 3 1/2 in pickets in a 93 in opening if a 4 in ball must not pass?',
+      'gaps no wider than 5 in',
+    ])
+    expect(results(wider).pickets).toBe('12 pickets')
+    const [, ball] = await talk([
+      'How many 3 1/2 in pickets in a 93 in opening with gaps no wider than 2 1/2 in?',
+      'and a 4 in ball must not pass',
+    ])
+    expect(results(ball).pickets).toBe('16 pickets')
+  })
+})
