@@ -1,7 +1,18 @@
 // This file is about what a calculation is, and how one is run.
 import type { CautionCode } from './cautions/caution.ts'
-import { type Amounts, dimensionOfLine, type Line, readLine, sameDimension, workLine, writeLine } from './formula.ts'
+import {
+  type Amounts,
+  dimensionOfLine,
+  type Edge,
+  type Line,
+  readLine,
+  sameDimension,
+  workLine,
+  writeLine,
+} from './formula.ts'
+import { placeLabel } from './job/places.ts'
 import type { Cited, Given, Outcome, Problem, Source, Step, Table } from './outcome.ts'
+import type { Amount } from './quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from './quantities/quantity.ts'
 import { show } from './quantities/show.ts'
 import { type Dimension, dimensionOf, type Kind } from './quantities/units.ts'
@@ -21,12 +32,14 @@ export interface Tools<N extends Words> {
   /** Hands over these words place by place; one that is given once holds for every place. */
   eachPlace(names: readonly string[], check: (...values: Quantity[]) => void): void
   has(name: keyof N & string): boolean
+  /** Whether nobody said it, and its usual value was taken. */
+  assumed(name: keyof N & string): boolean
   /** Whether a line has been worked, or a value put. */
   worked(name: string): boolean
   /** Gives a local name its value where no line can, for instance where a choice decides between two lines. */
   put<V extends Quantity | readonly Quantity[]>(name: string, value: V): V
-  /** Gives a value that no line can: a verdict, or what a search or a table found. */
-  tell(name: string, value: Value): void
+  /** Gives a result that no line of its name can: a verdict, what a search or a table found, or one of two lines. */
+  tell<V extends Value>(name: string, value: V): V
   /** Stops here and asks: the working found that it cannot do without this word after all. */
   need(word: keyof N & string): never
   /** Stops here: it cannot be done as given. */
@@ -55,7 +68,7 @@ export interface Declared<N extends Words> {
   readonly needs: N
   /** Needed words it can do without; `work` asks `has`. */
   readonly may?: readonly (keyof N & string)[]
-  /** Words needed only when one of these results is wanted. */
+  /** Words needed only when one of these results is wanted; their usual values are taken only then, too. */
   readonly onlyFor?: Readonly<Partial<Record<keyof N & string, readonly string[]>>>
   /** Usual values that hold for this calculation only, before the word's own. */
   readonly usually?: Readonly<Partial<Record<keyof N & string, Usual>>>
@@ -109,6 +122,28 @@ const missing = (word: Word): Problem => ({
   ask: word.ask,
 })
 
+/** A sum over all places that has no one value, since a word of the whole job was told for one place only. */
+const notAlike = (
+  word: Word | undefined,
+  name: string,
+  each: readonly Quantity[],
+  places: readonly string[],
+): Problem => ({
+  code: 'contradictory',
+  word: name,
+  message: `The ${word?.label ?? spaced(name)} is not the same everywhere: ${each.map((it, i) => `${show(it)} (${placeLabel(places[i] as string)})`).join(', ')}. All of it together needs one. Give one for all, or ask for each kind of post on its own.`,
+})
+
+/** A rounding that could go either way: both whole numbers are shown, and which of them was taken. */
+const onTheEdge = (word: Word | undefined, name: string, { figure, either, taken }: Edge): Problem => {
+  const plain = (amount: Amount): string => show({ kind: 'number', amount, unit: 'ratio' })
+  return {
+    code: 'contradictory',
+    word: name,
+    message: `Exactly on the edge (${word?.label ?? spaced(name)}): ${plain(figure)} before rounding, as near as I can work it, so it could be ${plain(either[0])} or ${plain(either[1])}. I took ${plain(taken)}.`,
+  }
+}
+
 class Refusal {
   constructor(readonly problem: Problem) {}
 }
@@ -161,7 +196,9 @@ const kindOf = (dimension: Dimension): Kind =>
 /** The usual value of a word in a calculation, and why; nothing where it must be asked for. */
 export const usualFor = (calc: Calculation, word: Word): Usual | undefined => calc.usually?.[word.name] ?? word.usual
 
-function usualValue(word: Word, usual: Usual | undefined, system: System): Value | undefined {
+/** The same as a value, in the person's units. */
+export function usualValue(calc: Calculation, word: Word, system: System): Value | undefined {
+  const usual = usualFor(calc, word)
   if (!usual) return undefined
   const text = system === 'metric' ? (usual.metric ?? usual.value) : usual.value
   return word.kind === 'choice' ? text : declaredValue(word, text, system)
@@ -181,6 +218,28 @@ export interface RunOptions {
   readonly confirmed?: ReadonlySet<string>
   /** Names of the places, when some words are given as a list. */
   readonly places?: readonly string[]
+  /** What has to be said beside the answer, about how the job was understood. */
+  readonly doubts?: readonly Problem[]
+}
+
+/** Words told place by place must have one value for each place. */
+function lengthsApart(
+  given: ReadonlyMap<string, Given>,
+  calc: Calculation,
+  places: readonly string[] | undefined,
+): Problem | undefined {
+  const byPlace = [...given].flatMap(([name, { value }]) => {
+    const word = calc.needs[name] as Word
+    return isList(value) && !word.list ? [{ word, count: value.length }] : []
+  })
+  const expected = places?.length ?? Math.max(...byPlace.map((it) => it.count))
+  const wrong = byPlace.find((it) => it.count !== expected)
+  if (!wrong) return undefined
+  return {
+    code: 'contradictory',
+    word: wrong.word.name,
+    message: `I have ${wrong.count} values for the ${wrong.word.label}, and ${expected} kinds of post. Give one for each kind, or one for all.`,
+  }
 }
 
 /** Runs a calculation on what is given, taking usual values where there are any and saying so. Never throws for the person's mistakes. */
@@ -204,17 +263,24 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
       }
       continue
     }
-    const usual = usualValue(word, usualFor(calc, word), system)
+    // A usual value that nothing wanted hangs on is not taken, and so not read out either.
+    const isIdle = calc.onlyFor?.[word.name]?.every((name) => !wanted.includes(name)) ?? false
+    const usual = isIdle ? undefined : usualValue(calc, word, system)
     if (usual !== undefined) given.set(word.name, { value: usual, role: 'assumed' })
     else if (required.has(word.name)) (canWait(calc, word.name) ? postponed : problems).push(missing(word))
   }
+  const uneven = lengthsApart(given, calc, options.places)
+  if (uneven) problems.push(uneven)
   for (const group of calc.oneOf ?? [])
     if (!group.some((name) => told.has(name))) problems.push(missing(calc.needs[group[0] as string] as Word))
+  // Where every result waits for something, nothing can be worked yet: then they are asked for, not worked beside.
+  const waits = (result: string): boolean => postponed.some((it) => calc.onlyFor?.[it.word ?? '']?.includes(result))
+  if (postponed.length > 0 && Object.keys(calc.gives).every(waits)) problems.push(...postponed.splice(0))
   if (problems.length > 0) return { ok: false, given, problems: [...problems, ...postponed], cited: [] }
 
   const values = new Map<string, Value>()
   const steps: Step[] = []
-  const doubts: Problem[] = [...postponed]
+  const doubts: Problem[] = [...(options.doubts ?? []), ...postponed]
   const remarks: string[] = []
   const tables: Table[] = []
   const cited: Cited[] = []
@@ -223,6 +289,12 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     if (isList(value)) return value
     if (isQuantity(value)) return [value]
     throw new Error(`${calc.name} has no quantity “${name}” yet`)
+  }
+  // Lines that are of all places together: what one of them needs besides must be the same everywhere.
+  const ofTheWhole = new Set<string>()
+  const varied = (names: readonly string[]): string | undefined => {
+    const name = names.find((it) => isList(values.get(it) ?? given.get(it)?.value))
+    return name === undefined || given.has(name) ? name : (varied(calc.lines.get(name)?.line.names ?? []) ?? name)
   }
   const tools: Tools<Words> = {
     system,
@@ -240,13 +312,14 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
           const value = look(used)
           return Array.isArray(value) ? value.map((q: Quantity) => q.amount) : (value as Quantity).amount
         },
-        (edge) =>
-          doubts.push({
-            code: 'contradictory',
-            word: name,
-            message: `Exactly on the edge: ${edge}. One more would be on the safe side.`,
-          }),
+        (edge) => doubts.push(onTheEdge(calc.gives[name], name, edge)),
       )
+      const { besideSum, names } = entry.line
+      if (besideSum || names.some((it) => ofTheWhole.has(it))) {
+        ofTheWhole.add(name)
+        const differs = places.length > 1 && Array.isArray(worked) ? varied(besideSum ?? names) : undefined
+        if (differs !== undefined) throw new Refusal(notAlike(calc.needs[differs], differs, rowsOf(differs), places))
+      }
       const word = calc.gives[name]
       const kind = word ? (word.kind as Kind) : (calc.locals?.[name] ?? kindOf(entry.dimension))
       const unit = word ? unitFor(word, system) : baseUnit[kind][system]
@@ -273,6 +346,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
       for (const i of places.keys()) check(...columns.map((column) => (column[i] ?? column[0]) as Quantity))
     },
     has: (name) => given.has(name),
+    assumed: (name) => given.get(name)?.role === 'assumed',
     worked: (name) => values.has(name),
     put(name, value) {
       values.set(name, value)
@@ -284,6 +358,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     tell(name, value) {
       if (!calc.gives[name]) throw new Error(`${calc.name} does not give “${name}”`)
       values.set(name, value)
+      return value
     },
     refuse(word, message) {
       throw new Refusal({ code: 'impossible', word, message })

@@ -13,6 +13,7 @@ import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
 import { leaningWallCut } from './calculations/frame/leaning-wall-cut.ts'
 import { picketScrews } from './calculations/frame/picket-screws.ts'
 import { railBrackets } from './calculations/frame/rail-brackets.ts'
+import { railSag } from './calculations/frame/rail-sag.ts'
 import { railHeights } from './calculations/frame/rail-heights.ts'
 import { railsAcrossFaces } from './calculations/frame/rails-across-faces.ts'
 import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
@@ -26,9 +27,13 @@ import { gateSwing } from './calculations/gates/gate-swing.ts'
 import { bagsForVolume } from './calculations/ground/bags-for-volume.ts'
 import { belledHole } from './calculations/ground/belled-hole.ts'
 import { crownedTop } from './calculations/ground/crowned-top.ts'
+import { concreteWait } from './calculations/ground/concrete-wait.ts'
+import { diggingHours } from './calculations/ground/digging-hours.ts'
 import { haulTrips } from './calculations/ground/haul-trips.ts'
 import { holeWidthByRule } from './calculations/ground/hole-width-by-rule.ts'
+import { liftingCheck } from './calculations/ground/lifting-check.ts'
 import { mixWater } from './calculations/ground/mix-water.ts'
+import { siteMix } from './calculations/ground/site-mix.ts'
 import { spoilOfHoles } from './calculations/ground/spoil-of-holes.ts'
 import { bagYieldByWeight } from './calculations/ground/bag-yield.ts'
 import { concreteForPosts } from './calculations/ground/concrete-for-posts.ts'
@@ -46,6 +51,7 @@ import { movedPost } from './calculations/layout/moved-post.ts'
 import { postHeights } from './calculations/layout/post-heights.ts'
 import { rakedRun } from './calculations/layout/raked-run.ts'
 import { steppedRun } from './calculations/layout/stepped-run.ts'
+import { asManyGaps } from './calculations/pickets/as-many-gaps.ts'
 import { baysAlike } from './calculations/pickets/bays-alike.ts'
 import { boardOnBoard } from './calculations/pickets/board-on-board.ts'
 import { buttedBoards } from './calculations/pickets/butted-boards.ts'
@@ -55,6 +61,7 @@ import { picketCount } from './calculations/pickets/picket-count.ts'
 import { picketsPastPosts } from './calculations/pickets/pickets-past-posts.ts'
 import { picketsTouchingPosts } from './calculations/pickets/pickets-touching-posts.ts'
 import { seeThrough } from './calculations/pickets/see-through.ts'
+import { stickErrors } from './calculations/pickets/stick-errors.ts'
 import { storyStick } from './calculations/pickets/story-stick.ts'
 import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
@@ -62,6 +69,7 @@ import { clearance } from './calculations/site/clearance.ts'
 import { digNotice } from './calculations/site/dig-notice.ts'
 import { heightBothSides } from './calculations/site/height-both-sides.ts'
 import { holeToMark } from './calculations/site/hole-to-mark.ts'
+import { oldFenceOut } from './calculations/site/old-fence-out.ts'
 import { poolBarrier } from './calculations/site/pool-barrier.ts'
 import { postLine } from './calculations/site/post-line.ts'
 import { rectangleDiagonals } from './calculations/site/rectangle-diagonals.ts'
@@ -73,7 +81,9 @@ import { tenths } from './calculations/site/tenths.ts'
 import { yardClosure } from './calculations/site/yard-closure.ts'
 import { archOverUnequalBays } from './calculations/tops/arch-over-unequal-bays.ts'
 import { archedTop } from './calculations/tops/arched-top.ts'
+import { clippedCorners } from './calculations/tops/clipped-corners.ts'
 import { pointedTop } from './calculations/tops/pointed-top.ts'
+import { roundedTop } from './calculations/tops/rounded-top.ts'
 import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import type { Word } from './words/word.ts'
@@ -82,7 +92,16 @@ import type { Word } from './words/word.ts'
 export const subjects: readonly { readonly subject: string; readonly calculations: readonly Calculation[] }[] = [
   {
     subject: 'lot lines, digging notice and rules',
-    calculations: [digNotice, holeToMark, clearance, postLine, heightBothSides, sightTriangle, poolBarrier],
+    calculations: [
+      digNotice,
+      holeToMark,
+      oldFenceOut,
+      clearance,
+      postLine,
+      heightBothSides,
+      sightTriangle,
+      poolBarrier,
+    ],
   },
   {
     subject: 'corners, yards and slopes',
@@ -115,10 +134,14 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       crownedTop,
       bagYieldByWeight,
       bagsForVolume,
+      siteMix,
       mixWater,
+      concreteWait,
       holeWidthByRule,
       spoilOfHoles,
+      diggingHours,
       haulTrips,
+      liftingCheck,
     ],
   },
   {
@@ -127,6 +150,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       railsBetweenPosts,
       railsAcrossFaces,
       railHeights,
+      railSag,
       railBrackets,
       leaningWallCut,
       screwLength,
@@ -139,18 +163,23 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       picketSpacing,
       gapForPickets,
       picketsTouchingPosts,
+      asManyGaps,
       picketsPastPosts,
       buttedBoards,
       lappedBoards,
       boardOnBoard,
       baysAlike,
       storyStick,
+      stickErrors,
       gapNow,
       seeThrough,
       picketCount,
     ],
   },
-  { subject: 'arched and pointed tops', calculations: [archedTop, archOverUnequalBays, pointedTop] },
+  {
+    subject: 'arched, pointed and rounded tops',
+    calculations: [archedTop, archOverUnequalBays, pointedTop, roundedTop, clippedCorners],
+  },
   { subject: 'gates', calculations: [gateLeaf, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
   { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },

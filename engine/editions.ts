@@ -6,5 +6,6 @@ export const version = '0.1.0'
 export const editions: Readonly<Record<string, string>> = {
   'dressed lumber': 'PS 20, American Softwood Lumber Standard',
   'equilibrium moisture': equilibriumMoistureFit.title,
+  'green wood stiffness': 'Wood Handbook, FPL-GTR-190 (2010), table 5–3b',
   'finish limits': 'Wood Handbook, FPL-GTR-190 (2010), chapters 13 and 16; Iowa State University Extension',
 }

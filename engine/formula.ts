@@ -59,6 +59,8 @@ export interface Line {
   readonly text: string
   /** Every name the line uses, in order of first use. */
   readonly names: readonly string[]
+  /** Those of them that stand outside a sum, where the line adds something up over all places. */
+  readonly besideSum: readonly string[] | null
   readonly node: Node
 }
 
@@ -66,6 +68,9 @@ export interface Line {
 export function readLine(text: string): Line {
   const tokens = text.match(/\d+(?:\.\d+)?|[A-Za-z][A-Za-z0-9]*|[-+*/^(),]|\S/g) ?? []
   const names: string[] = []
+  const outside: string[] = []
+  let hasSum = false
+  let sums = 0
   let at = 0
   const wrong = (what: string): never => {
     throw new Error(`“${text}”: ${what} at “${tokens[at] ?? 'the end'}”`)
@@ -114,22 +119,28 @@ export function readLine(text: string): Line {
     }
     if (tokens[at] !== '(') {
       if (token !== 'pi' && !names.includes(token)) names.push(token)
+      if (token !== 'pi' && sums === 0) outside.push(token)
       return { is: 'name', name: token }
     }
     at++
+    if (token === 'sum') {
+      hasSum = true
+      sums++
+    }
     const inputs = [sum()]
     while (tokens[at] === ',') {
       at++
       inputs.push(sum())
     }
     take(')')
+    if (token === 'sum') sums--
     if (calls[token] === undefined) wrong(`“${token}” is not one of ${Object.keys(calls).join(', ')}`)
     if (calls[token] !== inputs.length) wrong(`“${token}” takes ${calls[token]} inputs`)
     return { is: 'call', name: token, inputs }
   }
   const node = sum()
   if (at < tokens.length) wrong('something is left over')
-  return { text, names, node }
+  return { text, names, besideSum: hasSum ? outside : null, node }
 }
 
 const parts = ['length', 'mass', 'heat', 'time', 'money', 'force'] as const
@@ -177,6 +188,8 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
         switch (node.name) {
           case 'min':
           case 'max':
+            // Nothing is nothing in any unit: “max(short, 0)”.
+            if (isNothing(node.inputs[1])) return first
             return same(first, inputs[1] ?? plain, 'compare')
           case 'round':
             return same(first, inputs[1] ?? plain, 'round')
@@ -210,6 +223,8 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
   return visit(line.node)
 }
 
+const isNothing = (node: Node | undefined): boolean => node?.is === 'number' && node.value.equals(0)
+
 /** A number for each place, or one for all. */
 export type Amounts = Amount | readonly Amount[]
 const isMany = (a: Amounts): a is readonly Amount[] => Array.isArray(a)
@@ -220,8 +235,15 @@ const spread = (inputs: Amounts[], work: (...each: Amount[]) => Amount): Amounts
   return many.map((_, i) => work(...inputs.map((input) => (isMany(input) ? (input[i] as Amount) : input))))
 }
 
-/** Works the line out. `onEdge` is told when a rounding could go either way within the error carried. */
-export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (text: string) => void): Amounts {
+/** A rounding that could go either way within the error carried: the figure before it, both whole numbers, and the one taken. */
+export interface Edge {
+  readonly figure: Amount
+  readonly either: readonly [Fraction, Fraction]
+  readonly taken: Fraction
+}
+
+/** Works the line out. `onEdge` is told when a rounding could go either way. */
+export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (edge: Edge) => void): Amounts {
   const degrees = Math.PI / 180
   const visit = (node: Node): Amounts => {
     switch (node.is) {
@@ -241,9 +263,9 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
         const inputs = node.inputs.map(visit)
         const whole = (round: typeof ceiling) =>
           spread(inputs, (a) => {
-            const { whole: result, edge } = round(a)
-            if (edge) onEdge(`${line.text}: ${toNumber(a)} is a whole number within its error`)
-            return result
+            const { whole: taken, either } = round(a)
+            if (either) onEdge({ figure: a, either, taken })
+            return taken
           })
         switch (node.name) {
           case 'ceil':
@@ -324,8 +346,13 @@ const spoken: Record<string, string> = {
   acos: 'angle whose cosine is',
   atan: 'angle whose tangent is',
 }
-const strength = (node: Node): number =>
-  node.is === 'pair' ? (node.operator === '+' || node.operator === '-' ? 1 : 2) : node.is === 'negative' ? 1 : 3
+
+/** How strongly what is written holds together: 1 as a sum does, 2 as a product, 3 as one number. A sum over a list is written out. */
+const strength = (node: Node, rows: number): number => {
+  if (node.is === 'call' && node.name === 'sum') return rows > 1 ? 1 : strength(node.inputs[0] as Node, rows)
+  if (node.is === 'pair') return node.operator === '+' || node.operator === '-' ? 1 : 2
+  return node.is === 'negative' ? 1 : 3
+}
 
 /** The line with the quantities in place of their names; a list writes it once for each of its values. */
 export function writeLine(line: Line, value: (name: string) => Quantity | readonly Quantity[]): string {
@@ -338,7 +365,7 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
   )
   const visit = (node: Node, row: number): string => {
     const inBrackets = (inner: Node, least: number): string =>
-      strength(inner) < least ? `(${visit(inner, row)})` : visit(inner, row)
+      strength(inner, rows) < least ? `(${visit(inner, row)})` : visit(inner, row)
     switch (node.is) {
       case 'number':
         return node.text
@@ -351,10 +378,10 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
         return `−${inBrackets(node.inner, 3)}`
       case 'power': {
         const base = visit(node.base, row)
-        return `${/^[\d.,]+$/.test(base) || base.startsWith('(') ? base : `(${base})`}${raised[node.exponent] ?? `^${node.exponent}`}`
+        return `${/^[\d.,]+$/.test(base) ? base : `(${base})`}${raised[node.exponent] ?? `^${node.exponent}`}`
       }
       case 'pair': {
-        const least = strength(node)
+        const least = strength(node, rows)
         const sign = { '+': '+', '-': '−', '*': '×', '/': '/' }[node.operator]
         const right = inBrackets(node.right, node.operator === '-' || node.operator === '/' ? least + 1 : least)
         return `${inBrackets(node.left, least)} ${sign} ${right}`
@@ -363,7 +390,7 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
         if (node.name === 'sum') {
           const inner = node.inputs[0] as Node
           return Array.from({ length: rows }, (_, i) =>
-            rows > 1 && strength(inner) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
+            rows > 1 && strength(inner, rows) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
           ).join(' + ')
         }
         const inputs = node.inputs.map((input) => visit(input, row)).join('; ')

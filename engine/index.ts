@@ -1,6 +1,6 @@
 // The names of the engine that the assistant may use. Adding one is a promise.
 export { type Calculation, needsFor, run, usualFor } from './calculation.ts'
-export { fitted, fittedReading, parseValue, problemWith } from './words/value.ts'
+export { fitted, fittedReading, ofStick, parseValue, problemWith } from './words/value.ts'
 export { calculationNamed, catalogue, subjects, vocabulary } from './catalogue.ts'
 export type { CautionCode } from './cautions/caution.ts'
 export { cautionFor, standingCautions } from './cautions/cautions.ts'

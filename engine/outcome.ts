@@ -38,6 +38,8 @@ export type Role = 'said' | 'known' | 'assumed' | 'result' | 'published'
 export interface Given {
   readonly value: Value
   readonly role: Role
+  /** The role at each place, where one was told and another taken as usual. */
+  readonly roles?: readonly Role[]
 }
 
 /** A quantity shown in a remark: kept, so that no figure in an answer is without its record. */

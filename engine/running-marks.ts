@@ -37,10 +37,10 @@ export const mostPickets = new Fraction(20_000)
 const longestTable = 500
 const shownAtEnds = 20
 
-export function marksTable(marks: readonly Mark[], system: System): Table {
+export function marksTable(marks: readonly Mark[], system: System, from = 'the face of the left post'): Table {
   const unit = system === 'metric' ? 'mm' : 'in'
   return {
-    title: `Running marks: left edge of each picket, from the face of the left post${marks.length > longestTable ? ' (the first and the last; the rest follow the same step)' : ''}`,
+    title: `Running marks: left edge of each picket, from ${from}${marks.length > longestTable ? ' (the first and the last; the rest follow the same step)' : ''}`,
     columns: [
       { label: 'picket', unit: '' },
       { label: `mark (${unit})`, unit },

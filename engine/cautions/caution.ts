@@ -12,7 +12,6 @@ export type CautionCode =
   | 'lead'
   | 'fire'
   | 'lifting'
-  | 'heat'
   | 'tools'
   | 'open-hole'
   | 'overhead-lines'

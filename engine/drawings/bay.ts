@@ -8,7 +8,31 @@ const side = 26
 const ground = 196
 const tops = 62
 
-export function bayDrawing(seen: Seen): string | null {
+/** How pickets begin and end at the posts: what share of a gap stands before the first, and how that is said. */
+interface Ends {
+  readonly before: number
+  readonly heading: string
+  readonly inWords: string
+}
+const wholeGaps: Ends = { before: 1, heading: 'the same gap at every post', inWords: 'between them and at each post' }
+const halfGaps: Ends = {
+  before: 0.5,
+  heading: 'half a gap at each post',
+  inWords: 'between them and half of it at each post',
+}
+const oneTight: Ends = { before: 0, heading: 'tight against one post', inWords: 'between them and at the other post' }
+const bothTight: Ends = {
+  before: 0,
+  heading: 'one tight against each post',
+  inWords: 'between them and none at the posts',
+}
+
+export const bayDrawing = (seen: Seen): string => bayWith(seen, wholeGaps)
+export const asManyGapsDrawing = (seen: Seen): string =>
+  bayWith(seen, seen.option('gapsAtPosts') === 'half' ? halfGaps : oneTight)
+export const touchingDrawing = (seen: Seen): string => bayWith(seen, bothTight)
+
+function bayWith(seen: Seen, ends: Ends): string {
   const [opening, picket, count, gap, tape] = [
     seen.one('opening'),
     seen.one('picketWidth'),
@@ -26,10 +50,11 @@ export function bayDrawing(seen: Seen): string | null {
     numberIn(picket, 'in') * scale,
     numberIn(gap, 'in') * scale,
   ]
+  const first = left + open * ends.before
   const parts = [line(8, ground, width - 8, ground, 2)]
   for (const y of [tops + 26, ground - 38]) parts.push(box(left, y, right - left, 8, '#ddd', 0.75))
   for (let i = 0; i < many; i++) {
-    const x = left + open + i * pitch * scale
+    const x = first + i * pitch * scale
     const point = Math.min(wide / 2, 10)
     parts.push(
       shape(
@@ -47,23 +72,23 @@ export function bayDrawing(seen: Seen): string | null {
   }
   for (const x of [side, right]) parts.push(box(x, tops - 8, post * scale, ground - tops + 8, '#bbb'))
   parts.push(across(left, right, 44, `opening ${show(opening)}`))
-  parts.push(`<g>${across(left + open, left + open + wide, ground + 24, `picket ${show(picket)}`)}</g>`)
-  parts.push(`<g>${across(left, left + open, ground + 44, `gap ${show(tape)} by the tape`)}</g>`)
-  // The picket's far edge is led to its own dimension only: the words of the gap stand below it.
-  for (const [x, y] of [
-    [left, 48],
-    [left + open, 48],
-    [left + open + wide, 28],
-  ] as const)
-    parts.push(line(x, ground + 2, x, ground + y, 0.5, '#6b6b6b', '2 2'))
-  parts.push(heading(`${show(count)}, the same gap at every post`, 18))
+  // The gap's dimension stands under the gap before the first picket where that is a whole one, else under the gap behind it.
+  const gapFrom = ends.before === 1 ? left : first + wide
+  // An edge is led to its own dimension only: the words of the gap stand below the picket's.
+  const dimension = (from: number, to: number, below: number, text: string): void => {
+    for (const x of [from, to]) parts.push(line(x, ground + 2, x, ground + below + 4, 0.5, '#6b6b6b', '2 2'))
+    parts.push(`<g>${across(from, to, ground + below, text)}</g>`)
+  }
+  dimension(first, first + wide, 24, `picket ${show(picket)}`)
+  if (ends.before === 1 || many > 1) dimension(gapFrom, gapFrom + open, 44, `gap ${show(tape)} by the tape`)
+  parts.push(heading(`${show(count)}, ${ends.heading}`, 18))
   parts.push(aside('widths to scale, height not', ground + 68))
   return sheet(
     {
       width,
       height: ground + 76,
       title: 'One bay, from the street',
-      description: `A bay with an opening of ${show(opening)}: ${show(count)}, each ${show(picket)} wide, with a gap of ${show(tape)} by the tape between them and at each post.`,
+      description: `A bay with an opening of ${show(opening)}: ${show(count)}, each ${show(picket)} wide, with a gap of ${show(tape)} by the tape ${ends.inWords}.`,
     },
     parts,
   )

@@ -7,6 +7,8 @@ import { aside, dot, grey, heading, ink, line, onSheet, sheet, width, words } fr
 const [left, right, top, bottom] = [34, width - 14, 62, 232]
 /** More than so many times as long is not drawn: the curve leaves the sheet. */
 const most = 8
+/** No thermometer on a building site reads over so many degrees. */
+const widestScale = 200
 
 export function waitDrawing(seen: Seen): string | null {
   const [here, bag, datum, factor] = ['cureTemperature', 'bagTemperature', 'datumTemperature', 'coldFactor'].map((it) =>
@@ -20,6 +22,7 @@ export function waitDrawing(seen: Seen): string | null {
     number,
   ]
   const [from, step, cold] = scale === 'F' ? [Math.min(30, zero), 10, 40] : [Math.min(0, zero), 5, 5]
+  if (Math.max(t, b) - from > widestScale) return null
   const to = Math.ceil((Math.max(t, b) + step / 2) / step) * step
   const x = (degrees: number): number => left + ((degrees - from) / (to - from)) * (right - left)
   const y = (times: number): number => bottom - (Math.min(times, most) / most) * (bottom - top)

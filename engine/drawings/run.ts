@@ -89,8 +89,7 @@ function stripOf(
         words((x(before) + here) / 2, y + 58, 'gate', 'middle', 11),
       )
     }
-    if (next && !post.gateFollows)
-      parts.push(line(here, y + 40, x(next), y + 40, 3))
+    if (next && !post.gateFollows) parts.push(line(here, y + 40, x(next), y + 40, 3))
     parts.push(box(here - 5, y + 35, 10, 10, post.isGate ? '#111' : '#fff', 1.5))
     parts.push(words(here, y + (raised > 8 ? 36 - raised : 28), String(post.number), 'middle', 12, true))
   })

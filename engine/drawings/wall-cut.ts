@@ -1,5 +1,6 @@
 // This file is about the end of a rail that is cut to a leaning wall: the turn of the saw, and the tilt of its blade.
 import type { Seen } from '../calculation.ts'
+import { toNumber } from '../quantities/amount.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import { aside, bend, heading, line, shape, sheet, width, words } from './svg.ts'
@@ -8,16 +9,17 @@ const end = 300 // the long point of the rail
 
 export function wallCutDrawing(seen: Seen): string | null {
   const [miter, bevel] = [seen.one('wallMiter'), seen.one('wallBevel')]
+  const longest = toNumber(seen.one('up').amount) < 0 ? 'bottom edge' : 'top edge'
   return sheet(
     {
       width,
       height: 274,
       title: 'The rail’s end against the wall',
-      description: `Seen on its broad face, the rail’s end is cut ${show(miter)} from square, longest at its top edge. Seen along that cut, the blade is tilted ${show(bevel)} from upright.`,
+      description: `Seen on its broad face, the rail’s end is cut ${show(miter)} from square, longest at its ${longest}. Seen along that cut, the blade is tilted ${show(bevel)} from upright.`,
     },
     [
       heading(`miter ${show(miter)}, bevel ${show(bevel)}`),
-      ...cutEnd(78, 56, miter, 'on the broad face: the saw turned', 'top edge'),
+      ...cutEnd(78, 56, miter, 'on the broad face: the saw turned', longest),
       ...cutEnd(194, 34, bevel, 'along that cut: the blade tilted', ''),
       aside('angles true; the rail’s size is no part of it', 262),
     ],

@@ -1,10 +1,12 @@
 // This file is about working the job: which calculations answer what is wanted, fed by what was decided and by each other.
-import { type Calculation, needsFor, run, usualFor } from '../calculation.ts'
+import { type Calculation, needsFor, run, usualFor, usualValue } from '../calculation.ts'
 import { calculationNamed, catalogue, vocabulary } from '../catalogue.ts'
-import type { Given, Outcome } from '../outcome.ts'
-import { isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
-import { decided, type Job, systemOf, type Wanted } from './job.ts'
-import { kindsIn, postKinds, yard } from './places.ts'
+import type { Given, Outcome, Problem } from '../outcome.ts'
+import { toNumber } from '../quantities/amount.ts'
+import { isList, isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
+import type { Word } from '../words/word.ts'
+import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
+import { kindsIn, placeLabel, postKinds, yard } from './places.ts'
 
 /** One calculation as it was run for the job. */
 export interface Worked {
@@ -83,11 +85,14 @@ const isKnown = (job: Job, calc: Calculation, word: string, at: string): boolean
   usualFor(calc, vocabulary.get(word) as NonNullable<ReturnType<typeof vocabulary.get>>) !== undefined ||
   feeder(job, word, at, [calc.name]) !== undefined
 
-/** A calculation that may stand in for a word nobody said: it joins, and what it needs itself was said. */
+/**
+ * A calculation that may stand in for a word nobody said: it joins, and what it needs itself was said.
+ * Of several, the one that most was said for: a bell that was mentioned is not left out of the sum.
+ */
 function feeder(job: Job, word: string, at: string, above: readonly string[]): Calculation | undefined {
   // A run's posts are all of the yard's: they never stand in for the corner posts.
   if (vocabulary.get(word)?.inherits === false && at !== yard) return undefined
-  return catalogue.find(
+  const able = catalogue.filter(
     (calc) =>
       calc.joins &&
       calc.gives[word] &&
@@ -95,22 +100,82 @@ function feeder(job: Job, word: string, at: string, above: readonly string[]): C
       needsFor(calc, [word]).some((need) => decided(job, need.name, at)) &&
       needsFor(calc, [word]).every(
         (need) =>
-          decided(job, need.name, at) || usualFor(calc, need) || feeder(job, need.name, at, [...above, calc.name]),
+          decided(job, need.name, at) ||
+          (need.name === 'posts' && rowsOfPosts(job, at).length > 0) ||
+          usualFor(calc, need) ||
+          feeder(job, need.name, at, [...above, calc.name]),
       ),
+  )
+  const said = (calc: Calculation): number => Object.keys(calc.needs).filter((need) => decided(job, need, at)).length
+  return able.reduce<Calculation | undefined>(
+    (best, calc) => (best && said(best) >= said(calc) ? best : calc),
+    undefined,
   )
 }
 
-/** The kinds of post whose number was said apart, where the place itself has none: "4 corner posts and 3 gate posts". */
+/**
+ * The kinds of post whose number was said apart, where the place itself has none: "4 corner posts and 3 gate posts";
+ * or where they make up the number that it has: "20 posts", and then "16 line posts, 4 corner posts".
+ */
 function rowsOfPosts(job: Job, at: string): string[] {
-  if (decided(job, 'posts', at)) return []
-  const kinds = at === yard ? Object.keys(postKinds) : kindsIn(at)
-  const apart = job.decisions
-    .filter((it) => it.word === 'posts' && it.at !== yard && kindsIn(it.at).every((kind) => kinds.includes(kind)))
-    .map((it) => it.at)
-  const covered = apart.flatMap(kindsIn)
+  const apart = postsWithin(job, at)
+  const covered = apart.flatMap((it) => kindsIn(it.at))
   if (new Set(covered).size !== covered.length) return []
-  if (at !== yard && !kinds.every((kind) => covered.includes(kind))) return []
-  return apart
+  const all = decided(job, 'posts', at)
+  if (all && countOf(all) !== inAll(apart)) return []
+  if (at !== yard && !kindsIn(at).every((kind) => covered.includes(kind))) return []
+  return apart.map((it) => it.at)
+}
+
+/** The numbers of posts that were said for kinds within a place. */
+function postsWithin(job: Job, at: string): Decision[] {
+  const kinds = at === yard ? Object.keys(postKinds) : kindsIn(at)
+  return job.decisions.filter(
+    (it) =>
+      it.word === 'posts' && it.at !== yard && it.at !== at && kindsIn(it.at).every((kind) => kinds.includes(kind)),
+  )
+}
+
+const countOf = (it: Decision): number => toNumber((it.value as Quantity).amount)
+const inAll = (apart: readonly Decision[]): number => apart.reduce((sum, it) => sum + countOf(it), 0)
+
+/** What was told of one kind of post only and cannot come into the sum, since it is not known how many of the posts are of that kind. */
+function leftApart(job: Job, calc: Calculation, at: string, places: readonly string[]): Problem | undefined {
+  const within = (place: string, wider: string): boolean =>
+    place !== yard && kindsIn(place).every((kind) => kindsIn(wider).includes(kind))
+  const touches = (place: string): boolean => at === yard || kindsIn(place).some((kind) => kindsIn(at).includes(kind))
+  const own = job.decisions.find((it) => {
+    if (it.word === 'posts' || !calc.needs[it.word] || it.at === yard || !touches(it.at)) return false
+    const here = decided(job, it.word, at)
+    return !places.some((place) => within(place, it.at)) && !(here && sameValue(here.value, it.value))
+  })
+  const all = decided(job, 'posts', at)
+  const apart = postsWithin(job, at)
+  const rest = all ? countOf(all) - inAll(apart) : 0
+  const said = (it: Decision): string => `${countOf(it)} ${placeLabel(it.at)}`
+  const byKind = apart.map(said).join(' and ')
+  const posts = (message: string, ask?: string): Problem => ({
+    code: 'contradictory',
+    word: 'posts',
+    message,
+    ...(ask ? { ask } : {}),
+  })
+  if (all && rest < 0)
+    return posts(
+      `You said ${countOf(all)} posts in all, and by kind ${byKind}: that is more.`,
+      'How many posts are there in all, and of each kind?',
+    )
+  if (!own)
+    return all && apart.length > 0 && rest > 0
+      ? posts(`I took the ${byKind} to be among the ${countOf(all)} posts.`)
+      : undefined
+  const isSplit = all && apart.length > 0 && !apart.some((it) => kindsIn(it.at).includes('line-posts'))
+  return posts(
+    `The ${placeLabel(own.at)} have their own ${vocabulary.get(own.word)?.label}, so I must know how many posts of each kind there are.`,
+    isSplit
+      ? `Are the ${byKind} among the ${countOf(all)} posts? Then say “${rest} line posts”. If they come on top, say “${countOf(all) + inAll(apart)} posts in all, ${countOf(all)} line posts”.`
+      : `How many ${placeLabel(own.at)} are there, and how many others?`,
+  )
 }
 
 function workOne(
@@ -121,32 +186,92 @@ function workOne(
   turn: number,
   done: Worked[],
   above: readonly string[] = [],
+  fedTo: readonly string[] = [at],
 ): Outcome {
   const before = done.find((it) => it.calculation === calc && it.at === at)
   if (before) return before.outcome
   const rows = calc.needs.posts ? rowsOfPosts(job, at) : []
-  const places = rows.length > 0 ? rows : [at]
+  const places = rows.length > 0 ? rows : fedTo
+  const system = systemOf(job)
+  const needed = new Set([...(calc.may ?? []), ...needsFor(calc, wanted).map((word) => word.name)])
   const given = new Map<string, Given>()
+  const problems: Problem[] = []
   for (const word of Object.values(calc.needs)) {
-    const found = places.map((place) => decided(job, word.name, place))
-    const [first] = found
-    if (first && found.every((it) => it !== undefined)) {
-      const role = found.some((it) => it?.turn === turn) ? 'said' : 'known'
-      const value: Value =
-        rows.length > 1 && found.some((it) => it?.at !== first.at) && found.every((it) => isQuantity(it?.value))
-          ? found.map((it) => it?.value as Quantity)
-          : first.value
-      given.set(word.name, { value, role })
+    const told = places.map((place) => decided(job, word.name, place))
+    const fed = told.every((it) => it) ? undefined : feed(word)
+    // Nobody said it anywhere: `run` takes its usual value, or asks.
+    if (told.every((it) => !it)) {
+      if (fed !== undefined) given.set(word.name, { value: fed, role: 'result' })
       continue
     }
-    if (above.includes(calc.name)) continue
-    const feeds = feeder(job, word.name, at, [...above, calc.name])
-    if (!feeds) continue
-    const outcome = workOne(job, feeds, [word.name], at, turn, done, [...above, calc.name])
-    const value = outcome.ok ? outcome.values.get(word.name) : undefined
-    if (value !== undefined) given.set(word.name, { value, role: 'result' })
+    const each = told.map((it, i): Given | undefined => {
+      if (it) return { value: it.value, role: it.turn === turn ? 'said' : 'known' }
+      if (fed !== undefined) return { value: isList(fed) && !word.list ? (fed[i] as Quantity) : fed, role: 'result' }
+      const usual = usualValue(calc, word, system)
+      return usual === undefined ? undefined : { value: usual, role: 'assumed' }
+    })
+    const open = places.filter((_, i) => !each[i])
+    const joined = told.every((it) => it && it.at === told[0]?.at) ? each[0] : inOne(each)
+    if (open.length === 0 && joined) given.set(word.name, joined)
+    else if (needed.has(word.name)) problems.push(open.length > 0 ? missingAt(word, open) : unlike(word, each, places))
   }
-  const outcome = run(calc, given, { system: systemOf(job), wanted, confirmed: new Set(job.confirmed), places })
+  const apart = needed.has('posts') && calc.needs.posts ? leftApart(job, calc, at, places) : undefined
+  if (apart?.ask) problems.push(apart)
+  const worked = run(calc, given, {
+    system,
+    wanted,
+    confirmed: new Set(job.confirmed),
+    places,
+    doubts: apart && !apart.ask ? [apart] : [],
+  })
+  const outcome = problems.length > 0 ? stopped(worked, problems) : worked
   done.push({ calculation: calc, at, places, wanted, outcome })
   return outcome
+
+  function feed(word: Word): Value | undefined {
+    if (above.includes(calc.name)) return undefined
+    const chain = [...above, calc.name]
+    const feeds = places.map((place) => feeder(job, word.name, place, chain))
+    const [first] = feeds
+    if (!first || feeds.some((it) => it !== first)) return undefined
+    const outcome = workOne(job, first, [word.name], at, turn, done, chain, places)
+    return outcome.ok ? outcome.values.get(word.name) : undefined
+  }
+}
+
+/** The values of all places as one given: a list of quantities, or the one choice that they agree on; nothing where they differ otherwise. */
+function inOne(each: readonly (Given | undefined)[]): Given | undefined {
+  const all = each.filter((it) => it !== undefined)
+  const [first] = all
+  if (!first || all.length < each.length) return undefined
+  const roles = all.map((it) => it.role)
+  const role = (['assumed', 'said', 'known'] as const).find((it) => roles.includes(it)) ?? first.role
+  if (all.every((it) => isQuantity(it.value)))
+    return { value: all.map((it) => it.value as Quantity), role, ...(roles.some((it) => it !== role) ? { roles } : {}) }
+  return all.every((it) => sameValue(it.value, first.value)) ? { value: first.value, role } : undefined
+}
+
+const missingAt = (word: Word, places: readonly string[]): Problem => {
+  const which = places.map(placeLabel).join(' and the ')
+  return {
+    code: 'missing',
+    word: word.name,
+    message: `I need the ${word.label} for the ${which} as well.`,
+    ask: `For the ${which}: ${word.ask.charAt(0).toLowerCase()}${word.ask.slice(1)}`,
+  }
+}
+
+/** A choice that differs by place: one working cannot hold both. */
+const unlike = (word: Word, each: readonly (Given | undefined)[], places: readonly string[]): Problem => ({
+  code: 'contradictory',
+  word: word.name,
+  message: `The ${word.label} is not the same for all: ${each.map((it, i) => `${word.options?.[String(it?.value)]?.label ?? 'another'}${it?.role === 'assumed' ? ' as usual' : ''} (${placeLabel(places[i] as string)})`).join(', ')}. I can work only one at a time: ask for each kind of post on its own.`,
+})
+
+/** What was given, and why it is not worked. */
+function stopped(worked: Outcome, problems: readonly Problem[]): Outcome {
+  const isOpen = (word: string): boolean => problems.some((it) => it.word === word)
+  const others = worked.ok ? [] : worked.problems.filter((it) => !isOpen(it.word))
+  const given = new Map([...worked.given].filter(([name, it]) => it.role !== 'assumed' || !isOpen(name)))
+  return { ok: false, given, problems: [...problems, ...others], cited: worked.cited }
 }

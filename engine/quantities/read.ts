@@ -2,7 +2,9 @@
 import Fraction from 'fraction.js'
 import { dateAt, isDateOrTime } from './dates.ts'
 import { firmnessOf } from './firmness.ts'
+import { endsMeasure, feetSpoken, inchesAfter } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
+import { looseYard } from './loose-material.ts'
 import { moneyAt } from './money.ts'
 import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { quantity } from './quantity.ts'
@@ -12,7 +14,7 @@ import { plainForm, scan, type Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
 import { isMeasure, unitNamed } from './units.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
-import { unitAt, type UnitRead } from './unit-words.ts'
+import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
 
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
@@ -215,139 +217,6 @@ function measured(
   return { next: unit.next, quantity: quantity(value, unit.unit), bare: null, ...note }
 }
 
-/** Where a unit stands after a number, but for the small words that only look like one: "93 in the opening", "5 in all". */
-function unitAfter(tokens: readonly Scanned[], at: number, metric: boolean, fractional = false): UnitRead | null {
-  const unit = unitAt(tokens, at, metric)
-  if (!unit) return null
-  if (unit.unit === 'in' && lower(tokens[at]) === 'in') {
-    if (unit.next > at + 1) return unit // "in."
-    // Nobody puts 70 5/8 things in the opening.
-    if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
-  }
-  if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'") return null
-  // A minimum far more often than minutes, but for "40 min a hole".
-  if (lower(tokens[at]) === 'min' && !/^(a|an|per|each|apiece)$/.test(lower(tokens[unit.next]))) return null
-  // "four by two foot": the foot is its unit; "2 foot of stone" too. "'": only glued, and not an apostrophe of a word.
-  if (
-    tokens[at]?.text === "'" &&
-    tokens[at + 1]?.glued &&
-    tokens[at + 1]?.sort === 'word' &&
-    !/^[x]$/i.test(tokens[at + 1]?.text ?? '') &&
-    unitAt(tokens, at + 1, metric) === null
-  )
-    return null
-  return unit
-}
-const prepositionAfter = new Set(
-  'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(
-    ' ',
-  ),
-)
-
-/** Feet with inches after them: 7' 10 3/8", 7 ft 10 in, 7ft10, seven foot ten and three eighths. */
-function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead, metric: boolean): Found | null {
-  if (feet.d !== 1n) return null
-  let at = unit.next
-  const joint = tokens[at]
-  if (joint?.text === '-' || joint?.text === ',' || lower(joint) === 'and') {
-    if (joint?.text === ',' && !closesAfterInches(tokens, at + 1, metric)) return null
-    at++
-  }
-  const whole = numberAt(tokens, at, false)
-  // "two feet and a half" is half a foot.
-  if (
-    !whole ||
-    whole.value.compare(12) >= 0 ||
-    whole.note ||
-    whole.feet ||
-    (whole.spoken && whole.value.compare(1) < 0 && lower(joint) === 'and' && !unitAt(tokens, whole.next, metric))
-  )
-    return null
-  const inch = unitAt(tokens, whole.next, metric)
-  const total = feet.add(whole.value.div(12))
-  // "fence 4 ft 6 in of gravel": nobody lays feet of it, so these are two measures.
-  if (inch && lower(tokens[inch.next]) === 'of' && loose.has(lower(tokens[inch.next + 1]))) return null
-  if (inch?.unit === 'in' && unitAfter(tokens, whole.next, metric)) {
-    const extra = whole.hasFraction ? null : spokenFractionAfter(tokens, inch.next)
-    return {
-      next: extra ? extra.next : inch.next,
-      quantity: quantity(extra ? total.add(extra.value.div(12)) : total, 'ft'),
-      bare: null,
-    }
-  }
-  if (inch || joint?.text === ',') return null
-  const follower = tokens[whole.next]
-  const closes = endsMeasure(follower)
-  const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
-  // Without a unit of its own the inch is believed when it is glued on, ends the measure, or carries a fraction.
-  if (tight || closes || whole.hasFraction)
-    return joint?.text === '-' && !tight && !whole.hasFraction
-      ? null
-      : {
-          next: whole.next,
-          quantity: quantity(total, 'ft'),
-          bare: null,
-          note: 'the number after the feet is read as inches',
-        }
-  return null
-}
-
-/** Whether what follows a number shows that nothing is counted by it: "5 foot 8 high", "3 ft 6 gate", but not "40 ft 6 posts". */
-const endsMeasure = (follower: Scanned | undefined): boolean =>
-  follower === undefined || follower.sort === 'sign' || closing.has(lower(follower))
-const closing = new Set(
-  'wide long tall high deep thick across apart square clear off inside between by x and with from to is but oc centres centers centre center on opening gate bay fence hole run span gap'.split(
-    ' ',
-  ),
-)
-
-/** "7 feet, 10 inches" is one length; "fence 4 ft, 6 in of gravel" is two: after a comma the inches must end the phrase. */
-function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
-  const number = numberAt(tokens, at, false)
-  const unit = number && unitAt(tokens, number.next, metric)
-  const follower = unit && tokens[unit.next]
-  if (!unit) return false
-  return (
-    !follower ||
-    follower.sort === 'sign' ||
-    /^(wide|long|tall|high|deep|apart|clear|across|between)$/i.test(follower.text)
-  )
-}
-
-/** A yard of loose material is a cubic yard; a yard of anything else is three feet. */
-function looseYard(tokens: readonly Scanned[], value: Fraction, unit: UnitRead): Found | null {
-  if (unit.unit !== 'yd' || lower(tokens[unit.next]) !== 'of') return null
-  const of = [tokens[unit.next + 1], tokens[unit.next + 2], tokens[unit.next + 3]].map(lower)
-  return of.some((word) => loose.has(word))
-    ? {
-        next: unit.next,
-        quantity: quantity(value, 'yd3'),
-        bare: null,
-        note: 'a yard of loose material is a cubic yard',
-      }
-    : null
-}
-const loose = new Set([
-  'stone',
-  'gravel',
-  'concrete',
-  'mulch',
-  'soil',
-  'topsoil',
-  'dirt',
-  'sand',
-  'rock',
-  'fill',
-  'ballast',
-  'compost',
-  'chips',
-  'readymix',
-  'mix',
-  'base',
-  'shingle',
-  'aggregate',
-])
-
 /** "a foot and a half", "an inch", "half a yard of stone" begins with a number and comes elsewhere; here the article is the number. */
 function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Found | null {
   const word = lower(tokens[at])
@@ -461,21 +330,6 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
     if (isOrdinalWord(after)) return null
   }
   return { next: number.next, quantity: null, bare: number.value, ...note }
-}
-
-/** "seven ten and 3/8": two spoken numbers, the last with a fraction, are feet and inches. */
-function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found | null {
-  if (feet.hasFraction || feet.value.d !== 1n) return null
-  const inches = numberAt(tokens, feet.next, false)
-  if (!inches || inches.value.compare(12) >= 0 || inches.value.d === 1n || !inches.spoken) return null
-  const total = feet.value.add(inches.value.div(12))
-  return {
-    next: inches.next,
-    quantity: quantity(total, 'ft'),
-    bare: null,
-    note: 'two numbers side by side are read as feet and inches',
-    rivals: [],
-  }
 }
 
 const isOrdinal = (tokens: readonly Scanned[], next: number): boolean =>

@@ -327,3 +327,37 @@ function perUnit(tokens: readonly Scanned[], read: UnitRead, metric: boolean): U
   const unit = under && below[under.unit]
   return unit ? { unit, next: under.next } : null
 }
+
+/** Where a unit stands after a number, but for the small words that only look like one: "93 in the opening", "5 in all". */
+export function unitAfter(
+  tokens: readonly Scanned[],
+  at: number,
+  metric: boolean,
+  fractional = false,
+): UnitRead | null {
+  const unit = unitAt(tokens, at, metric)
+  if (!unit) return null
+  if (unit.unit === 'in' && lower(tokens[at]) === 'in') {
+    if (unit.next > at + 1) return unit // "in."
+    // Nobody puts 70 5/8 things in the opening.
+    if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
+  }
+  if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'") return null
+  // A minimum far more often than minutes, but for "40 min a hole".
+  if (lower(tokens[at]) === 'min' && !/^(a|an|per|each|apiece)$/.test(lower(tokens[unit.next]))) return null
+  // "four by two foot": the foot is its unit; "2 foot of stone" too. "'": only glued, and not an apostrophe of a word.
+  if (
+    tokens[at]?.text === "'" &&
+    tokens[at + 1]?.glued &&
+    tokens[at + 1]?.sort === 'word' &&
+    !/^[x]$/i.test(tokens[at + 1]?.text ?? '') &&
+    unitAt(tokens, at + 1, metric) === null
+  )
+    return null
+  return unit
+}
+const prepositionAfter = new Set(
+  'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(
+    ' ',
+  ),
+)

@@ -22,6 +22,7 @@ export const finishLimits = {
     from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/378`,
   },
   water: {
+    most: '30 seconds',
     fact: 'water that soaks in within about half a minute says the face will take a finish; beading may be wet wood, mill glaze or a factory repellent',
     from: 'common practice, no standard',
   },

@@ -53,15 +53,7 @@ export const oddBay = word<'length'>('oddBay', {
   measure: 'What is left after the whole bays, centre to centre.',
   ask: 'How wide is the odd last bay?',
   called: {
-    asks: [
-      'odd last bay',
-      'odd bay',
-      'last bay',
-      'short bay',
-      'bay is left over',
-      'leftover bay',
-      'bay left over',
-    ],
+    asks: ['odd last bay', 'odd bay', 'last bay', 'short bay', 'bay is left over', 'leftover bay', 'bay left over'],
   },
 })
 

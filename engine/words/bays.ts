@@ -220,7 +220,8 @@ export const gateStart = word<'length'>('gateStart', {
   kind: 'length',
   label: 'first gate post centre from the start of the run',
   units: { imperial: 'ft', metric: 'm' },
-  measure: 'From the first post centre (or the wall) to the centre of the nearer gate post.',
+  measure:
+    'From where the length was measured (the first post’s centre or outside face, or the wall) to the centre of the nearer gate post.',
   ask: 'How far from the start of the run is the gate?',
   called: {
     names: [

@@ -61,6 +61,7 @@ export const edgeDepth = word<'length'>('edgeDepth', {
 })
 
 export const brickAlong = word<'length'>('brickAlong', {
+  replaces: ['brickLies'],
   kind: 'length',
   label: 'side of a brick that lies along the edge',
   units: { imperial: 'in', metric: 'mm' },
@@ -76,11 +77,9 @@ export const brickAlong = word<'length'>('brickAlong', {
       'pavers of',
       'brick is',
       'paver is',
-      'bricks',
-      'pavers',
     ],
     things: ['brick', 'bricks', 'paver', 'pavers'],
-    sides: ['along', 'wide', 'long', 'thick', 'across'],
+    sides: ['along'],
     plainly: true,
   },
   possible: { above: '0 in' },

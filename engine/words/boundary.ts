@@ -7,7 +7,7 @@ export const setback = word<'length'>('setback', {
   kind: 'length',
   label: 'setback from the lot line',
   units: { imperial: 'in', metric: 'mm' },
-  measure: `How far inside the line everything must stay. ${ruled} 0 if it may stand on the line.`,
+  measure: `How far inside the line the fence must stay, above the ground. ${ruled} 0 if it may stand on the line.`,
   ask: 'How far from the lot line must the fence stay?',
   called: {
     names: [

@@ -82,7 +82,9 @@ export const capOverhang = word<'length'>('capOverhang', {
   measure: 'Beyond the actual face of the post, not its name.',
   ask: 'How far does the cap stand past the post?',
   called: {
-    names: ['cap overhang'],
+    names: ['cap overhang', 'caps overhang', 'caps overhanging', 'caps stand out', 'caps with an overhang of'],
+    things: ['cap', 'caps', 'post cap', 'post caps'],
+    sides: ['overhang', 'overhanging', 'past the post', 'past the posts'],
     asks: [
       'how much overhang',
       'cap overhang',
@@ -91,6 +93,8 @@ export const capOverhang = word<'length'>('capOverhang', {
       'past the post on each side',
     ],
   },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '4 in' },
 })
 
 export const capRise = word<'length'>('capRise', {

@@ -17,11 +17,22 @@ export const concrete = word<'volume'>('concrete', {
   kind: 'volume',
   label: 'concrete in all',
   units: { imperial: 'ft3', metric: 'L' },
-  measure: 'All the holes together.',
-  ask: 'How much concrete in all?',
+  measure: 'All the holes together, or the volume you were told.',
+  ask: 'How much concrete in all, by volume?',
   called: {
-    names: ['volume of concrete', 'amount of concrete', 'concrete volume', 'total concrete'],
-    things: ['concrete', 'cement', 'crete', 'mix', 'postcrete', 'ready mix', 'readymix'],
+    names: [
+      'volume of concrete',
+      'amount of concrete',
+      'concrete volume',
+      'total concrete',
+      'of concrete',
+      'need to fill',
+      'volume',
+    ],
+    things: ['concrete', 'cement', 'crete', 'mix', 'postcrete'],
+    sides: ['concrete'],
+    plainly: true,
+    byDefault: true,
     asks: [
       'how much concrete',
       'how much cement',
@@ -33,6 +44,8 @@ export const concrete = word<'volume'>('concrete', {
       'what volume',
     ],
   },
+  possible: { above: '0 ft3' },
+  plausible: { from: '0.05 ft3', to: '30 yd3' },
 })
 
 export const bagWeight = word<'mass'>('bagWeight', {
@@ -53,7 +66,6 @@ export const bagWeight = word<'mass'>('bagWeight', {
 })
 
 export const bagYield = word<'volume'>('bagYield', {
-  replaces: ['bagWeight'],
   kind: 'volume',
   label: 'what a bag makes',
   units: { imperial: 'ft3', metric: 'L' },
@@ -146,7 +158,17 @@ export const bags = word<'count'>('bags', {
   called: {
     names: ['number of bags', 'bag count'],
     things: ['bag', 'sack', 'postcrete'],
-    asks: ['how many bags', 'how many sacks', 'bags do i need', 'bags needed', 'bags will', 'bags for', 'no of bags'],
+    asks: [
+      'how many bags',
+      'how many sacks',
+      'bags do i need',
+      'bags needed',
+      'bags will',
+      'bags for',
+      'no of bags',
+      'how many bags of cement',
+      'how many sacks of cement',
+    ],
   },
 })
 

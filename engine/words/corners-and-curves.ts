@@ -131,6 +131,26 @@ export const bulge = word<'length'>('bulge', {
   },
 })
 
+export const longChord = word<'length'>('longChord', {
+  kind: 'length',
+  label: 'string from the first post to the last',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'Straight across the curve, between the end post centres.',
+  ask: 'How long is the string across the curve?',
+  called: {
+    names: ['long chord', 'string across the curve'],
+    asks: [
+      'long chord',
+      'offsets from a string',
+      'offsets from the string',
+      'set out the curve with a string',
+      'set the curve out with a string',
+      'set out a curve with a string',
+      'stakes on a curve with a string',
+    ],
+  },
+})
+
 export const bayBeforePost = word<'length'>('bayBeforePost', {
   kind: 'length',
   label: 'bay before the post, centre to centre',
@@ -208,6 +228,76 @@ export const shorterOpening = word<'length'>('shorterOpening', {
   measure: 'Between the post faces.',
   ask: 'How wide is the opening that shrinks?',
   called: { names: ['opening that shrinks'], asks: ['smaller opening'] },
+})
+
+export const longerPickets = word<'count'>('longerPickets', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets in the bay that grows',
+  whole: true,
+  measure: 'The fewest that keep every gap within your limit.',
+  ask: 'How many pickets does the longer bay take?',
+  called: {
+    names: ['pickets in the longer bay'],
+    asks: ['pickets in the longer bay', 'pickets in the bay that grows'],
+  },
+})
+
+export const longerGap = word<'length'>('longerGap', {
+  kind: 'length',
+  label: 'gap in the bay that grows',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Shared equally, against the posts too.',
+  ask: 'What gap has the longer bay?',
+  called: {
+    names: ['new gaps', 'gap in the longer bay'],
+    asks: ['what are the new gaps', 'what do the gaps become', 'new gaps', 'new spacing', 'gap in the longer bay'],
+  },
+})
+
+export const shorterPickets = word<'count'>('shorterPickets', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets in the bay that shrinks',
+  whole: true,
+  measure: 'The fewest that keep every gap within your limit.',
+  ask: 'How many pickets does the shorter bay take?',
+  called: {
+    names: ['pickets in the shorter bay'],
+    asks: ['pickets in the shorter bay', 'pickets in the bay that shrinks'],
+  },
+})
+
+export const shorterGap = word<'length'>('shorterGap', {
+  kind: 'length',
+  label: 'gap in the bay that shrinks',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Shared equally, against the posts too.',
+  ask: 'What gap has the shorter bay?',
+  called: { names: ['gap in the shorter bay'], asks: ['gap in the shorter bay'] },
+})
+
+export const stockReaches = word<'verdict'>('stockReaches', {
+  kind: 'verdict',
+  label: 'rail boards against the longer opening',
+  measure: 'The board you have against the opening that grows.',
+  ask: 'Are the boards for the rails still long enough?',
+  called: {
+    names: ['boards still long enough'],
+    asks: [
+      'do the rails still fit',
+      'are the rails still long enough',
+      'are the boards still long enough',
+      'do the boards still fit',
+      'do my boards still reach',
+      'will my rails still fit',
+    ],
+  },
+  says: {
+    yes: 'your boards still reach from post to post',
+    no: 'your boards are too short for the longer bay',
+    unknown: 'cannot say: no length of board was given',
+  },
 })
 
 export const moveHolds = word<'verdict'>('moveHolds', {

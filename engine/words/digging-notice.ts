@@ -24,6 +24,7 @@ export const callDate = word<'date'>('callDate', {
     plainly: true,
     byDefault: true,
   },
+  replaces: ['callWeekday'],
 })
 
 export const callWeekday = word<'choice'>('callWeekday', {
@@ -192,6 +193,26 @@ export const lastTicketDay = word<'date'>('lastTicketDay', {
       'ticket expiry',
       'last day to dig',
       'until when can i dig',
+    ],
+  },
+})
+
+export const renewBy = word<'date'>('renewBy', {
+  kind: 'date',
+  label: 'renew the ticket by',
+  measure: 'The last working day on which a new call leaves the whole notice before the ticket runs out.',
+  ask: 'By when must the ticket be renewed?',
+  called: {
+    names: ['renew by'],
+    asks: [
+      'when do i renew the ticket',
+      'when must i renew',
+      'when should i renew',
+      'when do i have to renew',
+      'when do i call again',
+      'by when must i renew',
+      'renew the ticket',
+      'last day to renew',
     ],
   },
 })

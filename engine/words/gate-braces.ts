@@ -89,6 +89,7 @@ export const braceWidth = word<'length'>('braceWidth', {
     sides: ['wide', 'width', 'face'],
     plainly: true,
   },
+  ofStick: 'width',
   possible: { above: '0 in' },
   plausible: { from: '1 in', to: '12 in' },
   usual: {

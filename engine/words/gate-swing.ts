@@ -84,6 +84,7 @@ export const leafThickness = word<'length'>('leafThickness', {
     things: ['gate', 'leaf'],
     sides: ['thick', 'thickness'],
   },
+  ofStick: 'thickness',
   possible: { above: '0 in' },
   plausible: { from: '1/2 in', to: '6 in' },
   usual: {

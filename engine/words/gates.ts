@@ -168,6 +168,7 @@ export const memberWidth = word<'length'>('memberWidth', {
     things: ['stile', 'frame member', 'member'],
     sides: ['wide', 'width', 'face'],
   },
+  ofStick: 'width',
   possible: { above: '0 in' },
   plausible: { from: '1 in', to: '8 in' },
 })

@@ -92,6 +92,7 @@ export const postName = word<'length'>('postName', {
   measure: 'What the yard calls it: a 4x4 is called four inches, and is less.',
   ask: 'What is the post called at the yard, in inches?',
   called: { names: ['nominal', 'by name', 'called'], things: ['nominal post'], sides: ['nominal'] },
+  ofStick: 'name',
   possible: { above: '0 in' },
   plausible: { from: '2 in', to: '14 in' },
 })

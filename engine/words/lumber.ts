@@ -37,3 +37,33 @@ export const kerf = word<'length'>('kerf', {
     from: 'common practice, no source',
   },
 })
+
+export const sawReach = word<'angle'>('sawReach', {
+  kind: 'angle',
+  label: 'furthest the saw turns',
+  measure: 'The last mark on its scale, counted from a square cut. Take the smaller of turn and tilt.',
+  ask: 'How far does your saw turn from square, and how far does its blade tilt?',
+  called: {
+    names: [
+      'saw turns',
+      'saw only turns',
+      'saw goes',
+      'saw only goes',
+      'saw reaches',
+      'saw tilts',
+      'turns no further than',
+      'turns up to',
+      'turns as far as',
+    ],
+    things: ['saw', 'miter saw', 'mitre saw', 'chop saw'],
+    sides: ['turns', 'reaches', 'goes', 'tilts'],
+    plainly: true,
+  },
+  possible: { above: '0 deg', most: '90 deg' },
+  plausible: { from: '30 deg', to: '70 deg' },
+  usual: {
+    value: '45 deg',
+    because: 'many saws turn and tilt no further',
+    from: 'common practice, no source',
+  },
+})

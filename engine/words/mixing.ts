@@ -1,22 +1,5 @@
-// This file is about mixing concrete: bags for a volume, water, weight.
+// This file is about concrete by the volume, out of bags or from the truck: bags, ready-mix, water, weight.
 import { word } from './word.ts'
-
-export const volumeWanted = word<'volume'>('volumeWanted', {
-  kind: 'volume',
-  label: 'concrete wanted',
-  units: { imperial: 'ft3', metric: 'L' },
-  measure: 'The volume you have worked out or been told.',
-  ask: 'How much concrete do you want, by volume?',
-  called: {
-    names: ['of concrete', 'concrete wanted', 'need to fill', 'volume'],
-    things: ['concrete', 'volume', 'yard', 'metre', 'cube'],
-    sides: ['concrete'],
-    plainly: true,
-    byDefault: true,
-  },
-  possible: { above: '0 ft3' },
-  plausible: { from: '0.05 ft3', to: '30 yd3' },
-})
 
 export const bagsForVolume = word<'count'>('bagsForVolume', {
   kind: 'count',
@@ -42,6 +25,71 @@ export const bagsForVolume = word<'count'>('bagsForVolume', {
       'bags in a metre',
       'how many bags for a yard',
       'bags per cubic',
+    ],
+  },
+})
+
+export const orderStep = word<'volume'>('orderStep', {
+  kind: 'volume',
+  label: 'ready-mix is sold by steps of',
+  units: { imperial: 'yd3', metric: 'm3' },
+  measure: 'Ask the plant: the smallest step by which an order grows.',
+  ask: 'By what step does your plant sell ready-mix?',
+  called: {
+    names: [
+      'order step',
+      'steps of',
+      'step of',
+      'sold by',
+      'sold in',
+      'sells by',
+      'sells in',
+      'ordered by',
+      'increments of',
+      'multiples of',
+    ],
+    things: ['step', 'increment'],
+    sides: ['sold', 'sells', 'step', 'steps', 'increments'],
+    plainly: true,
+  },
+  possible: { above: '0 yd3' },
+  plausible: { from: '1/20 yd3', to: '1 1/2 yd3' },
+  usual: {
+    value: '1/4 yd3',
+    metric: '0.2 m3',
+    because: 'plants commonly sell by quarter yards, or by fifths of a cubic metre; ask yours',
+    from: 'common practice, no source (the metric step from memory)',
+  },
+})
+
+export const readyMix = word<'volume'>('readyMix', {
+  kind: 'volume',
+  label: 'ready-mix to order',
+  units: { imperial: 'yd3', metric: 'm3' },
+  measure: 'All the concrete, up to the next step that is sold. Instead of the bags, not with them.',
+  ask: 'How much ready-mix to order?',
+  called: {
+    names: ['ready-mix order', 'from the truck', 'by the truck'],
+    things: ['ready mix', 'readymix', 'ready mixed concrete', 'ready mixed'],
+    asks: [
+      'how much ready mix',
+      'how much readymix',
+      'how much ready mixed',
+      'ready mix do i need',
+      'ready mix to order',
+      'ready mix should i order',
+      'yards of ready mix',
+      'metres of ready mix',
+      'how much to order',
+      'how much concrete to order',
+      'how much concrete should i order',
+      'how much concrete do i order',
+      'yards to order',
+      'yards should i order',
+      'cubic metres to order',
+      'how many yards',
+      'order from the truck',
+      'from the ready mix plant',
     ],
   },
 })
@@ -82,9 +130,10 @@ export const freshDensity = word<'density'>('freshDensity', {
 
 export const waterEach = word<'volume'>('waterEach', {
   kind: 'volume',
-  label: 'water for one bag',
+  upTo: 'waterEachMost',
+  label: 'water for one bag, to begin with',
   units: { imperial: 'gal', metric: 'L' },
-  measure: 'Printed on the bag, often as a range: take the least first.',
+  measure: 'Printed on the bag; of two figures the lower.',
   ask: 'How much water does one bag take, by its print?',
   called: {
     names: ['water per bag', 'water each', 'water a bag', 'per bag', 'water for one bag', 'of water'],
@@ -94,6 +143,21 @@ export const waterEach = word<'volume'>('waterEach', {
   },
   possible: { above: '0 gal' },
   plausible: { from: '0.2 gal', to: '3 gal' },
+})
+
+export const waterEachMost = word<'volume'>('waterEachMost', {
+  kind: 'volume',
+  label: 'most water for one bag',
+  units: { imperial: 'gal', metric: 'L' },
+  measure: 'Printed on the bag; of two figures the higher.',
+  ask: 'What is the most water that the bag allows, by its print?',
+  called: {
+    names: ['most water', 'no more than', 'water at most', 'at most'],
+    things: ['most', 'maximum'],
+    sides: ['at most', 'most', 'maximum'],
+  },
+  possible: { above: '0 gal' },
+  plausible: { from: '0.2 gal', to: '4 gal' },
 })
 
 export const bagsToMix = word<'count'>('bagsToMix', {
@@ -110,9 +174,9 @@ export const bagsToMix = word<'count'>('bagsToMix', {
 
 export const waterAll = word<'volume'>('waterAll', {
   kind: 'volume',
-  label: 'water for all bags',
+  label: 'water for all bags, to begin with',
   units: { imperial: 'gal', metric: 'L' },
-  measure: 'By the amount printed on the bag.',
+  measure: 'By the amount printed on the bag; of two figures the lower.',
   ask: 'How much water in all?',
   called: {
     names: ['water for the bags'],
@@ -126,6 +190,15 @@ export const waterAll = word<'volume'>('waterAll', {
       'litres of water',
     ],
   },
+})
+
+export const waterAllMost = word<'volume'>('waterAllMost', {
+  kind: 'volume',
+  label: 'most water for all bags',
+  units: { imperial: 'gal', metric: 'L' },
+  measure: 'By the higher figure printed on the bag. Never more.',
+  ask: 'What is the most water in all?',
+  called: { names: ['most water in all'], asks: ['most water in all', 'how much water at most'] },
 })
 
 export const waterWeight = word<'mass'>('waterWeight', {

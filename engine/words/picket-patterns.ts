@@ -10,6 +10,62 @@ export const pitch = word<'length'>('pitch', {
   called: { names: ['pitch', 'picket to picket'], asks: ['what pitch', 'pitch of the pickets', 'picket to picket'] },
 })
 
+// ── half a gap at each post, or one picket tight against one post ──
+
+export const halfAtEachPost = ['half a gap', 'half gap', 'half the gap', 'half a space', 'half space'].flatMap((half) =>
+  [
+    'at each post',
+    'at the posts',
+    'at each end',
+    'at both ends',
+    'at both posts',
+    'at either end',
+    'against each post',
+  ].map((where) => `${half} ${where}`),
+)
+export const tightToOnePost = [
+  'tight against',
+  'tight to',
+  'hard against',
+  'against',
+  'touching',
+  'starting against',
+].flatMap((tight) =>
+  [
+    'one post',
+    'one post only',
+    'left post only',
+    'right post only',
+    'the left post',
+    'the right post',
+    'left post',
+    'right post',
+    'first post only',
+    'the first post',
+  ].map((post) => `${tight} ${post}`),
+)
+
+export const gapsAtPosts = word<'choice'>('gapsAtPosts', {
+  kind: 'choice',
+  label: 'gaps at the posts',
+  measure: 'How the pickets begin and end at the posts.',
+  ask: 'Is there half a gap at each post, or a picket tight against one post only?',
+  called: { names: ['gaps at the posts'] },
+  options: {
+    half: { label: 'half a gap at each post', called: halfAtEachPost },
+    one: { label: 'a picket tight against one post only', called: tightToOnePost },
+  },
+})
+
+export const postGap = word<'length'>('postGap', {
+  kind: 'length',
+  label: 'gap at the post',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Half a gap at each post; or, with a picket against one post, the whole gap at the other.',
+  ask: 'How wide is the gap at the post?',
+  called: { names: ['gap at the post', 'end gap'], asks: ['what gap at the post', 'end gap', 'gap at the end'] },
+})
+
 export const picketsEachBay = word<'count'>('picketsEachBay', {
   kind: 'count',
   noun: 'picket',

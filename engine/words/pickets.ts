@@ -55,12 +55,13 @@ export const picketWidth = word<'length'>('picketWidth', {
     sides: ['wide', 'width', 'across', 'face', 'actual'],
     plainly: true,
   },
+  ofStick: 'width',
   possible: { above: '0 in' },
   plausible: { from: '3/4 in', to: '12 in' },
 })
 
 export const widestGap = word<'length'>('widestGap', {
-  replaces: ['wantedGap', 'sphere', 'pickets'],
+  replaces: ['wantedGap', 'pickets'],
   kind: 'length',
   label: 'widest gap allowed',
   units: { imperial: 'in', metric: 'mm' },
@@ -90,7 +91,7 @@ export const widestGap = word<'length'>('widestGap', {
 })
 
 export const wantedGap = word<'length'>('wantedGap', {
-  replaces: ['widestGap', 'sphere', 'pickets'],
+  replaces: ['widestGap', 'pickets'],
   kind: 'length',
   label: 'gap you would like',
   units: { imperial: 'in', metric: 'mm' },
@@ -105,8 +106,9 @@ export const wantedGap = word<'length'>('wantedGap', {
   plausible: { from: '0 in', to: '8 in' },
 })
 
+// A rule that names a ball stands beside the gap that is wished for: neither puts the other out of date.
 export const sphere = word<'length'>('sphere', {
-  replaces: ['widestGap', 'wantedGap', 'pickets'],
+  replaces: ['pickets'],
   kind: 'length',
   label: 'ball that must not pass',
   units: { imperial: 'in', metric: 'mm' },
@@ -271,6 +273,7 @@ export const picketThickness = word<'length'>('picketThickness', {
     things: ['picket', 'board', 'slat', 'pale', 'paling'],
     sides: ['thick', 'thickness'],
   },
+  ofStick: 'thickness',
   possible: { above: '0 in' },
   plausible: { from: '3/8 in', to: '3 in' },
   usual: {

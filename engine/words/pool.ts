@@ -152,7 +152,7 @@ export const latchHeight = word<'length'>('latchHeight', {
   plausible: { from: '24 in', to: '8 ft' },
 })
 
-export const poolFails = word<'verdict'>('poolFails', {
+export const poolHolds = word<'verdict'>('poolHolds', {
   kind: 'verdict',
   label: 'pool fence, by the figures checked',
   measure: 'Against the model code of the US. Your own place’s rule decides.',

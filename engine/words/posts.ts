@@ -41,6 +41,7 @@ export const postWidth = word<'length'>('postWidth', {
     sides: ['wide', 'width', 'thick', 'thickness', 'square', 'actual', 'across', 'sq'],
     plainly: true,
   },
+  ofStick: 'width',
   possible: { above: '0 in' },
   plausible: { from: '1 1/2 in', to: '12 in' },
   usual: {
@@ -116,7 +117,8 @@ export const holeDiameter = word<'length'>('holeDiameter', {
   kind: 'length',
   label: 'hole width',
   units: { imperial: 'in', metric: 'mm' },
-  measure: 'Measure straight across the hole, rim to rim: the diameter, not the radius.',
+  measure:
+    'Measure straight across the hole, rim to rim: the diameter, not the radius. A square hole is measured side to side.',
   ask: 'How wide are the holes, measured straight across?',
   called: {
     names: [
@@ -129,11 +131,54 @@ export const holeDiameter = word<'length'>('holeDiameter', {
       'hole size',
     ],
     things: ['hole', 'auger', 'footing', 'posthole', 'post hole', 'bore', 'bit'],
-    sides: ['wide', 'width', 'diameter', 'dia', 'diam', 'across', 'round', 'ø'],
+    sides: ['wide', 'width', 'diameter', 'dia', 'diam', 'across', 'round', 'square', 'sq', 'ø'],
     plainly: true,
   },
   possible: { above: '0 in' },
   plausible: { from: '4 in', to: '36 in' },
+})
+
+export const holeShape = word<'choice'>('holeShape', {
+  kind: 'choice',
+  label: 'shape of the hole',
+  measure: 'Seen from above. An auger bores a round hole; a spade may cut a square one.',
+  ask: 'Are the holes round or square?',
+  called: {},
+  saidOf: 'holeDiameter',
+  options: {
+    round: {
+      label: 'round',
+      called: [
+        'round',
+        'circular',
+        'round hole',
+        'circular hole',
+        'hole is round',
+        'holes are round',
+        'holes were round',
+      ],
+    },
+    square: {
+      label: 'square',
+      called: [
+        'square',
+        'sq',
+        'square hole',
+        'square footing',
+        'square post hole',
+        'square posthole',
+        'hole is square',
+        'holes are square',
+        'holes were square',
+        'holes dug square',
+      ],
+    },
+  },
+  usual: {
+    value: 'round',
+    because: 'an auger or a post-hole digger makes it so; say “square” if yours are cut square',
+    from: 'Decided here.',
+  },
 })
 
 export const holeDepth = word<'length'>('holeDepth', {
@@ -220,6 +265,34 @@ export const concreteBelowGrade = word<'length'>('concreteBelowGrade', {
   },
 })
 
+export const concreteUnder = word<'length'>('concreteUnder', {
+  kind: 'length',
+  label: 'concrete under the post',
+  units: { imperial: 'in', metric: 'mm' },
+  measure:
+    'From the foot of the post down to the stone, or to the bottom of the hole. None where the post stands on them.',
+  ask: 'How much concrete is there under the foot of the post? Say none if it stands on stone or on the bottom.',
+  called: {
+    names: [
+      'concrete under',
+      'concrete below the post',
+      'concrete beneath',
+      'of concrete under',
+      'of concrete below the post',
+      'of concrete beneath',
+      'off the bottom',
+      'above the bottom of the hole',
+      'hung',
+      'hangs',
+      'hanging',
+    ],
+    things: ['concrete', 'foot'],
+    sides: ['under', 'beneath', 'underneath', 'hung', 'off the bottom'],
+  },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '24 in' },
+})
+
 export const embedment = word<'length'>('embedment', {
   kind: 'length',
   label: 'post in the ground',
@@ -260,15 +333,24 @@ export const frostDepth = word<'length'>('frostDepth', {
   plausible: { from: '0 in', to: '10 ft' },
 })
 
+export const depthByRule = word<'length'>('depthByRule', {
+  kind: 'length',
+  label: 'depth by the one-third rule',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Half the height above ground. A post that goes so deep has a third of itself in the ground.',
+  ask: 'How deep does the one-third rule ask for?',
+  called: {
+    names: ['depth by the rule', 'one third rule', 'third rule', 'half of what shows', 'half the height above ground'],
+  },
+})
+
 export const thirdOfWhole = word<'length'>('thirdOfWhole', {
   kind: 'length',
   label: 'one third of the whole post',
   units: { imperial: 'in', metric: 'mm' },
-  measure: 'Half the height above ground is a third of the whole post.',
+  measure: 'The length of the post over three.',
   ask: 'How deep is a third of the whole post?',
-  called: {
-    names: ['third of the whole', 'third of the post', 'one third rule', 'third rule', 'a third in the ground'],
-  },
+  called: { names: ['third of the whole', 'third of the post', 'a third in the ground'] },
 })
 
 export const thirdOfAbove = word<'length'>('thirdOfAbove', {
@@ -302,9 +384,10 @@ export const aboveByRule = word<'length'>('aboveByRule', {
 
 export const deepEnoughByRule = word<'verdict'>('deepEnoughByRule', {
   kind: 'verdict',
-  label: 'depth against the rule',
-  measure: 'The post in the ground against half its height above ground. A trade rule, not a code.',
-  ask: 'Is the post deep enough by the one-third rule?',
+  label: 'depth against the rules',
+  measure:
+    'The post in the ground against half its height above ground, which is a trade rule and no code, and against the frost depth where you gave one.',
+  ask: 'Is the post deep enough?',
   called: {
     names: ['deep enough', 'too shallow', 'enough in the ground', 'sufficiently deep', 'deep enuf'],
     asks: [
@@ -317,8 +400,8 @@ export const deepEnoughByRule = word<'verdict'>('deepEnoughByRule', {
     ],
   },
   says: {
-    yes: 'meets the one-third rule',
-    no: 'falls short of the one-third rule',
-    unknown: 'cannot say by the one-third rule',
+    yes: 'deep enough by the rules checked here',
+    no: 'not deep enough',
+    unknown: 'cannot say whether it is deep enough',
   },
 })

@@ -11,9 +11,9 @@ export const sightLegs = word<'length'>('sightLegs', {
   measure: `From the corner along each street; one figure if both are alike. ${ruled}`,
   ask: 'How long are the legs of the sight triangle along the two streets?',
   called: {
-    names: ['sight triangle', 'legs of the triangle', 'legs are', 'triangle of', 'vision triangle', 'legs'],
-    things: ['triangle', 'leg', 'legs'],
-    sides: ['legs', 'along', 'each way', 'each street'],
+    names: ['sight triangle of', 'sight triangle is', 'legs of the triangle', 'legs are', 'triangle of', 'legs', 'leg'],
+    things: ['triangle', 'sight triangle', 'vision triangle', 'leg', 'legs', 'other leg'],
+    sides: ['legs', 'along one street', 'along the other', 'each way', 'each street'],
     plainly: true,
   },
   possible: { above: '0 in' },
@@ -25,13 +25,28 @@ export const fenceAlong = word<'length'>('fenceAlong', {
   list: true,
   label: 'fence corner, back from the street corner along each street',
   units: { imperial: 'ft', metric: 'm' },
-  measure:
-    'From the street corner to the nearest part of the fence, measured along the one street and along the other.',
+  measure: 'From the street corner to the nearest part of the fence: two figures, one along each street.',
   ask: 'How far from the street corner is the nearest part of the fence, along each street?',
   called: {
-    names: ['fence corner', 'fence is', 'back from the corner', 'from the corner', 'fence stands'],
+    names: [
+      'fence corner',
+      'fence is',
+      'back from the corner',
+      'from the corner',
+      'fence stands',
+      'fence set back',
+      'back from the streets',
+    ],
     things: ['fence', 'fence corner'],
-    sides: ['back', 'from the corner', 'away'],
+    sides: [
+      'back',
+      'from the corner',
+      'away',
+      'along one street',
+      'along the other',
+      'along the first',
+      'along the second',
+    ],
     plainly: true,
   },
   possible: { least: '0 in' },
@@ -71,7 +86,8 @@ export const sightSide = word<'length'>('sightSide', {
 export const outsideSight = word<'verdict'>('outsideSight', {
   kind: 'verdict',
   label: 'fence and sight triangle',
-  measure: 'Whether the nearest part of the fence lies inside the triangle.',
+  measure:
+    'Whether the nearest part of the fence lies inside the triangle, and whether it is lower than your rule allows there.',
   ask: 'Is the fence inside the sight triangle?',
   called: {
     names: ['inside the sight triangle'],
@@ -85,8 +101,72 @@ export const outsideSight = word<'verdict'>('outsideSight', {
     ],
   },
   says: {
-    yes: 'nothing checked here fails: that place lies outside the triangle',
-    no: 'fails: that place lies inside the sight triangle',
-    unknown: 'cannot say whether the fence lies inside',
+    yes: 'nothing checked here fails',
+    no: 'fails: inside the sight triangle',
+    unknown: 'cannot say: a distance or a height is missing, or just at the rule',
   },
+})
+
+export const sightHeight = word<'length'>('sightHeight', {
+  kind: 'length',
+  label: 'height allowed inside the triangle',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: `Counted from the ground, the curb or the street, as the rule says. ${ruled}`,
+  ask: 'How high does your rule let a fence stand inside the triangle?',
+  called: {
+    names: [
+      'rule says no fence over',
+      'inside the triangle',
+      'in the triangle',
+      'no fence over',
+      'nothing over',
+      'nothing higher than',
+      'no fence higher than',
+      'allowed in the triangle',
+      'allowed inside the triangle',
+      'allows inside the triangle',
+    ],
+    things: ['triangle', 'rule'],
+    sides: ['high', 'higher', 'allowed', 'over', 'tall'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '12 in', to: '6 ft' },
+})
+
+export const leavesFirst = word<'length'>('leavesFirst', {
+  kind: 'length',
+  label: 'along the first street, fence out of the triangle from',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'From the street corner, along the first street. Nearer than that the fence stands inside.',
+  ask: 'Where does the fence along the first street leave the triangle?',
+  called: {
+    names: ['out of the triangle'],
+    asks: [
+      'where does the triangle begin and end',
+      'where does the triangle end',
+      'where does the fence leave the triangle',
+      'where does the fence come out of the triangle',
+      'where along the fence',
+      'how much of the fence is in the triangle',
+      'how far along the fence',
+    ],
+  },
+})
+
+export const leavesSecond = word<'length'>('leavesSecond', {
+  kind: 'length',
+  label: 'along the second street, fence out of the triangle from',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'From the street corner, along the second street.',
+  ask: 'Where does the fence along the second street leave the triangle?',
+  called: { names: ['out of the triangle along the second street'] },
+})
+
+export const fenceInside = word<'length'>('fenceInside', {
+  kind: 'length',
+  label: 'fence inside the triangle',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'From the corner of the fence, along both streets, to where it comes out.',
+  ask: 'How much of the fence stands inside the triangle?',
+  called: { names: ['fence inside the triangle'], asks: ['how much fence is inside the triangle'] },
 })

@@ -1,4 +1,4 @@
-// This file is about the tops of pickets: arches over a bay, points, rounds.
+// This file is about tops that follow one curve over a bay: arches and dips.
 import { word } from './word.ts'
 
 export const archRise = word<'length'>('archRise', {
@@ -73,16 +73,65 @@ export const archCurve = word<'choice'>('archCurve', {
 })
 
 export const shortestPicket = word<'length'>('shortestPicket', {
+  replaces: ['longestPicket', 'endPicket', 'curveBase'],
   kind: 'length',
-  label: 'picket at the ends of a rising arch, or in the middle of a dip',
+  label: 'shortest picket, at its shorter edge',
   units: { imperial: 'in', metric: 'mm' },
-  measure: 'The least length that the curve leaves: its base.',
-  ask: 'How long is the shortest picket to be?',
+  measure: 'Foot to curve: at the ends of a rising arch, in the middle of a dip.',
+  ask: 'How long is the shortest picket to be, at its shorter edge? Or say how long the longest is to be.',
   called: {
-    names: ['shortest picket', 'lowest picket', 'base height', 'base length', 'end pickets', 'shortest', 'lowest'],
+    names: ['shortest picket', 'lowest picket', 'shortest', 'lowest'],
     things: ['picket', 'pickets'],
-    sides: ['shortest', 'lowest', 'base'],
+    sides: ['shortest', 'lowest'],
     plainly: false,
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '12 in', to: '7 ft' },
+})
+
+export const longestPicket = word<'length'>('longestPicket', {
+  replaces: ['shortestPicket', 'endPicket', 'curveBase'],
+  kind: 'length',
+  label: 'longest picket to be, at its highest place',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Foot to curve: in the middle of a rising arch, at the ends of a dip.',
+  ask: 'How long is the longest picket to be?',
+  called: {
+    names: ['longest picket', 'tallest picket', 'highest picket', 'longest', 'tallest'],
+    things: ['picket', 'pickets'],
+    sides: ['longest', 'tallest', 'highest'],
+    plainly: false,
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '12 in', to: '10 ft' },
+})
+
+export const endPicket = word<'length'>('endPicket', {
+  replaces: ['shortestPicket', 'longestPicket', 'curveBase'],
+  kind: 'length',
+  label: 'picket at each end, at its outer edge',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Foot to curve, at the edge by the post: the shortest place of a rising arch, the longest of a dip.',
+  ask: 'How long is the picket at each end to be, at its outer edge?',
+  called: {
+    names: ['end pickets', 'end picket', 'outer pickets', 'picket at the post', 'pickets at the posts'],
+    things: ['end picket', 'end pickets'],
+    plainly: true,
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '12 in', to: '10 ft' },
+})
+
+export const curveBase = word<'length'>('curveBase', {
+  replaces: ['shortestPicket', 'longestPicket', 'endPicket'],
+  kind: 'length',
+  label: 'base of the curve, above the pickets’ feet',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Where the curve ends at the post faces, or the lowest place of a dip.',
+  ask: 'How high above the pickets’ feet does the curve begin?',
+  called: {
+    names: ['base height', 'base length', 'base of the curve', 'curve starts at', 'curve begins at'],
+    sides: ['base'],
   },
   possible: { above: '0 in' },
   plausible: { from: '12 in', to: '7 ft' },
@@ -243,83 +292,5 @@ export const radiusSameRise = word<'length'>('radiusSameRise', {
   called: {
     names: ['radius with the same rise'],
     asks: ['same rise in the short bay', 'same rise', 'same dip', 'radius for the short bay'],
-  },
-})
-
-// ── points and rounds ──
-
-export const pointAngle = word<'angle'>('pointAngle', {
-  kind: 'angle',
-  label: 'angle of the point',
-  measure: 'Between its two slopes: 90° is a right-angled point.',
-  ask: 'What is the angle of the point?',
-  called: {
-    names: ['point angle', 'angle of the point', 'degree point', 'point of', 'pointed at'],
-    things: ['point', 'points', 'tip'],
-    sides: ['angle', 'degrees'],
-    plainly: true,
-  },
-  possible: { above: '0 deg', most: '179 deg' },
-  plausible: { from: '30 deg', to: '150 deg' },
-  usual: { value: '90 deg', because: 'both slopes at 45° are the commonest', from: 'common practice, no source' },
-})
-
-export const pointRise = word<'length'>('pointRise', {
-  kind: 'length',
-  label: 'height of the point',
-  units: { imperial: 'in', metric: 'mm' },
-  measure: 'From the shoulders to the tip.',
-  ask: 'How high is the point?',
-  called: {
-    names: ['height of the point'],
-    asks: [
-      'how high is the point',
-      'height of the point',
-      'how tall is the point',
-      'how far down do i mark the point',
-      'pointed pickets',
-      'cut the points',
-      'shoulder of the point',
-      'where do i start the point',
-      'how do i cut points',
-    ],
-  },
-})
-
-export const pointCut = word<'angle'>('pointCut', {
-  kind: 'angle',
-  label: 'cut of the point, from square',
-  measure: 'Set the saw over by this much from a square cut.',
-  ask: 'At what angle is the point cut?',
-  called: {
-    names: ['cut of the point'],
-    asks: [
-      'angle to cut the point',
-      'what angle for the points',
-      'saw angle for the points',
-      'what angle do i cut the points',
-      'angle for pointed tops',
-    ],
-  },
-})
-
-export const shoulderHeight = word<'length'>('shoulderHeight', {
-  kind: 'length',
-  label: 'shoulder of the point, from the foot',
-  units: { imperial: 'in', metric: 'mm' },
-  measure: 'Mark both edges there, and the middle of the top.',
-  ask: 'How far from the foot is the shoulder?',
-  called: { names: ['shoulder height'], asks: ['shoulder height', 'where is the shoulder'] },
-})
-
-export const roundRadius = word<'length'>('roundRadius', {
-  kind: 'length',
-  label: 'radius of a half-round top',
-  units: { imperial: 'in', metric: 'mm' },
-  measure: 'Half the picket’s width: the compass stands that far below the top.',
-  ask: 'What radius has a half-round top?',
-  called: {
-    names: ['half-round', 'half round radius'],
-    asks: ['radius for round tops', 'half round top', 'half-round top', 'round the tops', 'rounded tops', 'round tops'],
   },
 })

@@ -39,12 +39,20 @@ export const wallLean = word<'angle'>('wallLean', {
 export const railPitch = word<'angle'>('railPitch', {
   kind: 'angle',
   label: 'slope of the rail',
-  measure: 'From level; 0° for a level rail. Up toward the wall counts as more than nothing.',
-  ask: 'At what angle does the rail rise toward the wall?',
+  measure: 'From level; 0° for a level rail.',
+  ask: 'At what angle from level does the rail run?',
   called: {
-    names: ['rail rises', 'slope of the rail', 'pitch of the rail', 'rail slopes'],
+    names: [
+      'rail rises',
+      'rail falls',
+      'slope of the rail',
+      'pitch of the rail',
+      'rail slopes',
+      'rail drops',
+      'rail climbs',
+    ],
     things: ['rail'],
-    sides: ['rises', 'slope', 'slopes', 'pitch'],
+    sides: ['rises', 'falls', 'slope', 'slopes', 'pitch', 'drops', 'climbs'],
     plainly: true,
   },
   possible: { least: '0 deg', most: '45 deg' },
@@ -53,6 +61,42 @@ export const railPitch = word<'angle'>('railPitch', {
     value: '0 deg',
     because: 'a rail is level unless the fence follows a slope',
     from: 'Decided here; say the slope if yours has one.',
+  },
+})
+
+export const railGoes = word<'choice'>('railGoes', {
+  kind: 'choice',
+  label: 'way the rail goes',
+  measure: 'Toward the wall, as the fence runs up or down to it.',
+  ask: 'Does the rail rise toward the wall, or fall toward it?',
+  called: { names: ['way the rail goes'] },
+  options: {
+    up: {
+      label: 'up toward the wall',
+      called: [
+        'rail rises',
+        'rises',
+        'rail climbs',
+        'climbs',
+        'uphill',
+        'up toward the wall',
+        'up to the wall',
+        'slopes up',
+      ],
+    },
+    down: {
+      label: 'down toward the wall',
+      called: [
+        'rail falls',
+        'falls',
+        'rail drops',
+        'drops',
+        'downhill',
+        'down toward the wall',
+        'down to the wall',
+        'slopes down',
+      ],
+    },
   },
 })
 

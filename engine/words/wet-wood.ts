@@ -5,7 +5,7 @@ export const species = word<'choice'>('species', {
   kind: 'choice',
   label: 'kind of wood',
   measure: 'As it is called at the yard.',
-  ask: 'Which wood is it: western redcedar, northern white-cedar, Douglas-fir, southern pine (loblolly), white fir, white ash or black locust?',
+  ask: 'Which wood is it: western redcedar, northern white-cedar, Douglas-fir, white fir, white ash or black locust?',
   called: { names: ['species', 'kind of wood'] },
   options: {
     'western-redcedar': {

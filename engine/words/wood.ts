@@ -8,6 +8,12 @@ const reading = {
   plausible: { from: '4 %', to: '60 %' },
 } as const
 
+/** “The core reads”, “at depth the meter says”: the place is named, so the reading belongs to it. */
+const readsAt = (...places: readonly string[]): string[] =>
+  places.flatMap((place) =>
+    ['reads', 'it reads', 'it is', 'the meter reads', 'the meter says', 'meter says'].map((said) => `${place} ${said}`),
+  )
+
 export const moistureReading = word<'percent'>('moistureReading', {
   replaces: ['surfaceReading', 'depthReading'],
   ...reading,
@@ -37,7 +43,7 @@ export const moistureReading = word<'percent'>('moistureReading', {
 })
 
 export const surfaceReading = word<'percent'>('surfaceReading', {
-  replaces: ['moistureReading', 'depthReading'],
+  replaces: ['moistureReading'],
   ...reading,
   label: 'reading at the surface',
   measure: 'Pins just into the face.',
@@ -55,6 +61,7 @@ export const surfaceReading = word<'percent'>('surfaceReading', {
       'outside',
       'on top',
       'skin',
+      ...readsAt('surface', 'face', 'outside'),
     ],
     things: ['surface', 'face', 'shell', 'skin', 'outside'],
     plainly: true,
@@ -62,7 +69,7 @@ export const surfaceReading = word<'percent'>('surfaceReading', {
 })
 
 export const depthReading = word<'percent'>('depthReading', {
-  replaces: ['moistureReading', 'surfaceReading'],
+  replaces: ['moistureReading'],
   ...reading,
   label: 'reading at depth',
   measure: 'Insulated pins, a fifth to a quarter of the thickness in, or the middle of a fresh cut.',
@@ -93,6 +100,7 @@ export const depthReading = word<'percent'>('depthReading', {
       'hammered in',
       'at the center',
       'at the centre',
+      ...readsAt('depth', 'core', 'inside', 'middle', 'deep'),
     ],
     things: ['core', 'depth', 'inside', 'middle', 'heart', 'center', 'centre'],
     plainly: true,
@@ -204,6 +212,35 @@ export const waterTest = word<'choice'>('waterTest', {
   },
 })
 
+export const soakTime = word<'duration'>('soakTime', {
+  kind: 'duration',
+  label: 'time the drops take to soak in',
+  units: { imperial: 'second', metric: 'second' },
+  measure: 'From the sprinkling until they are gone from the face.',
+  ask: 'How long do the drops take to soak in?',
+  called: {
+    names: [
+      'soaks in after',
+      'soak in after',
+      'soaked in after',
+      'soaks in within',
+      'soaks in in',
+      'soaked in within',
+      'to soak in',
+      'for water to soak in',
+      'takes to soak',
+      'gone in',
+      'gone after',
+      'absorbed in',
+      'absorbed after',
+    ],
+    things: ['water', 'drops', 'droplets'],
+    sides: ['soak', 'soaks', 'absorb', 'absorbs'],
+  },
+  possible: { least: '0 min' },
+  plausible: { from: '0 min', to: '1 h' },
+})
+
 export const woodAge = word<'duration'>('woodAge', {
   kind: 'duration',
   label: 'time out in the weather',
@@ -282,69 +319,6 @@ export const finishKind = word<'choice'>('finishKind', {
   },
 })
 
-export const airTemperature = word<'temperature'>('airTemperature', {
-  kind: 'temperature',
-  label: 'air temperature',
-  units: { imperial: 'F', metric: 'C' },
-  measure: 'The average over the weeks the wood has stood there, in the shade.',
-  ask: 'What is the usual air temperature there, over the last weeks?',
-  called: {
-    names: ['temperature', 'air temperature', 'degrees', 'outside temperature', 'temp'],
-    things: ['air', 'weather', 'outside'],
-    sides: ['temperature', 'warm', 'temp'],
-    plainly: true,
-  },
-  plausible: { from: '30 F', to: '130 F' },
-})
-
-export const humidity = word<'percent'>('humidity', {
-  kind: 'percent',
-  label: 'relative humidity',
-  units: { imperial: 'percent', metric: 'percent' },
-  measure: 'The average over the weeks the wood has stood there.',
-  ask: 'What is the usual relative humidity there?',
-  called: {
-    names: ['humidity', 'relative humidity', 'rh', 'humid'],
-    things: ['air', 'weather', 'humidity'],
-    sides: ['humidity', 'rh', 'humid', 'damp'],
-    plainly: true,
-  },
-  possible: { least: '0 %', most: '100 %' },
-  plausible: { from: '5 %', to: '95 %' },
-})
-
-export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
-  kind: 'percent',
-  label: 'moisture the wood settles at',
-  units: { imperial: 'percent', metric: 'percent' },
-  measure: 'Where wood left in this air ends up, wet or dry to begin with.',
-  ask: 'At what moisture does the wood settle?',
-  called: {
-    names: [
-      'equilibrium moisture',
-      'emc',
-      'equilibrium',
-      'settle at',
-      'settles at',
-      'moisture content will',
-      'equilibrium moisture content',
-    ],
-    asks: [
-      'where will the wood settle',
-      'wood settle',
-      'what moisture will',
-      'how dry can',
-      'how dry will',
-      'settle at',
-      'emc',
-      'equilibrium',
-      'end up at',
-      'as dry as it gets',
-      'how dry does',
-    ],
-  },
-})
-
 export const dryEnough = word<'verdict'>('dryEnough', {
   kind: 'verdict',
   label: 'dry enough',
@@ -370,7 +344,10 @@ export const dryEnough = word<'verdict'>('dryEnough', {
       'ready to',
       'ready for',
       'dry yet',
-      'should i wait',
+      'or should i wait',
+      'should i wait longer',
+      'should i wait to paint',
+      'should i wait to stain',
       'wait longer',
       'paint yet',
       'stain yet',

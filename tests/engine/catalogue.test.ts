@@ -4,26 +4,15 @@ import { type Calculation, needsFor, run, usualFor } from '../../engine/calculat
 import { parseValue } from '../../engine/words/value.ts'
 import { catalogue, vocabulary } from '../../engine/catalogue.ts'
 import { cautionFor } from '../../engine/cautions/cautions.ts'
-import type { Given } from '../../engine/outcome.ts'
-import { isList, isQuantity, type System, type Value } from '../../engine/quantities/quantity.ts'
+import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
 import { show } from '../../engine/quantities/show.ts'
+import { givenOf, systemOf } from './run-named.ts'
 
 type Example = Calculation['examples'][number]
 
-const systemOf = (example: Example): System =>
-  /\b(mm|cm|m|L|kg|C)\b/.test(Object.values(example.given).flat().join(' ')) ? 'metric' : 'imperial'
-
-function runExample(calc: Calculation, example: Example) {
-  const system = systemOf(example)
-  const told = new Map<string, Given>()
-  for (const [name, text] of Object.entries(example.given)) {
-    const word = calc.needs[name]
-    if (!word) throw new Error(`${calc.name} has no input ${name}`)
-    const value = parseValue(word, typeof text === 'string' ? text : text.join('; '), system)
-    if (value === undefined) throw new Error(`${calc.name}: “${text}” does not read as ${name}`)
-    told.set(name, { value, role: 'said' })
-  }
-  return run(calc, told, { system, wanted: Object.keys(example.expect) })
+function runExample(calc: Calculation, { given, expect }: Example) {
+  const system = systemOf(given)
+  return run(calc, givenOf(calc.name, given, system), { system, wanted: Object.keys(expect) })
 }
 
 function text(name: string, value: Value | undefined): string {
@@ -104,6 +93,15 @@ describe('the vocabulary', () => {
       if (word.kind === 'count') expect(word.noun, word.name).toBeDefined()
       if (word.kind === 'verdict') expect(word.says, word.name).toBeDefined()
     }
+  })
+
+  it('has the word for the upper end of a range, wherever the lower one is needed', () => {
+    for (const calc of catalogue)
+      for (const word of Object.values(calc.needs)) {
+        if (word.upTo === undefined) continue
+        expect(calc.needs[word.upTo]?.kind, `${calc.name}: ${word.upTo}`).toBe(word.kind)
+        expect(calc.may, `${calc.name} can do without ${word.upTo}`).toContain(word.upTo)
+      }
   })
 
   it('gives the source of every usual value', () => {

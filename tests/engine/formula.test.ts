@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { dimensionOfLine, readLine, workLine, writeLine } from '../../engine/formula.ts'
+import { dimensionOfLine, type Edge, readLine, workLine, writeLine } from '../../engine/formula.ts'
 import { type Amount, about, exact, isExact, toNumber } from '../../engine/quantities/amount.ts'
 import { quantity } from '../../engine/quantities/quantity.ts'
 import { dimensionOf, type Kind } from '../../engine/quantities/units.ts'
@@ -53,21 +53,26 @@ describe('a line of arithmetic', () => {
     expect(Math.abs(result.value - 3141592.653589793)).toBeLessThanOrEqual(result.error)
   })
 
-  it('a rounding that could go either way says so', () => {
-    const edges: string[] = []
+  // 3 give or take a trillionth: rounded up it may be 3 or 4, of which the higher is taken; rounded down 2 or 3, of which the lower.
+  it.each([
+    ['ceil(x)', 4, [3, 4]],
+    ['floor(x)', 2, [2, 3]],
+  ] as const)('a rounding that could go either way says both, and which was taken: %s', (text, taken, either) => {
+    const edges: Edge[] = []
     const result = workLine(
-      readLine('ceil(x)'),
+      readLine(text),
       () => about(3.0000000000000004, 1e-12),
       (edge) => edges.push(edge),
     ) as Amount
-    expect(toNumber(result)).toBe(4)
-    expect(edges).toHaveLength(1)
+    expect(toNumber(result)).toBe(taken)
+    expect(edges.map((it) => [it.either.map(toNumber), toNumber(it.taken)])).toEqual([[either, taken]])
   })
 
   it.each([
     ['width + pickets', 'add'],
     ['weight - width', 'subtract'],
     ['min(width, weight)', 'compare'],
+    ['max(width, 1)', 'compare'],
     ['ceil(width)', 'number'],
     ['sqrt(width) + width', 'add'],
     ['width + nothing', 'not an input'],
@@ -79,6 +84,7 @@ describe('a line of arithmetic', () => {
     ['width ^ 3', 'volume'],
     ['room / width / gap', 'length'],
     ['pickets + 1', 'number'],
+    ['max(width - gap, 0)', 'length'],
     ['fahrenheit(heat) * 2', 'number'],
   ] as const)('%s is a %s', (text, kind) => {
     expect(dimensionFor(text)).toEqual(dimensionOf[kind])
@@ -94,6 +100,8 @@ describe('a line of arithmetic', () => {
     expect(write('(width + gap) * pickets')).toBe('(3 1/2 in + 1/2 in) × 12')
     expect(write('width - (gap - width)')).toBe('3 1/2 in − (1/2 in − 3 1/2 in)')
     expect(write('width ^ 2 / 4')).toBe('(3 1/2 in)² / 4')
+    expect(write('((width + gap) * pickets) ^ 2')).toBe('((3 1/2 in + 1/2 in) × 12)²')
+    expect(write('sum(width + gap) * pickets')).toBe('(3 1/2 in + 1/2 in) × 12')
   })
 
   it('lists are worked place by place, and summed with every place in view', () => {
@@ -110,5 +118,11 @@ describe('a line of arithmetic', () => {
     ).toBe(22)
     const shown = { a: [quantity(4, 'post'), quantity(7, 'post')], b: quantity('1.5', 'ft3') }
     expect(writeLine(line, (name) => shown[name as 'a' | 'b'])).toBe('4 × 1.5 ft³ + 7 × 1.5 ft³')
+    // What is done to the whole sum is written outside it.
+    const write = (text: string): string => writeLine(readLine(text), (name) => shown[name as 'a' | 'b'])
+    expect(write('sum(a * b) * (1 + 0.1)')).toBe('(4 × 1.5 ft³ + 7 × 1.5 ft³) × (1 + 0.1)')
+    expect(write('2 - sum(a)')).toBe('2 − (4 + 7)')
+    expect(write('ceil(sum(a * b) / b)')).toBe('round up ((4 × 1.5 ft³ + 7 × 1.5 ft³) / 1.5 ft³)')
+    expect(write('sum(a + 1) ^ 2')).toBe('((4 + 1) + (7 + 1))²')
   })
 })

@@ -1,12 +1,23 @@
 // Every calculation, at random: an outcome always, never NaN, never a throw. `npm run soak` runs the same a hundred thousand times each.
 import { describe, expect, it } from 'vitest'
-import { run } from '../../engine/calculation.ts'
+import { type Calculation, run } from '../../engine/calculation.ts'
 import { catalogue } from '../../engine/catalogue.ts'
-import { isList, isQuantity, type Quantity } from '../../engine/quantities/quantity.ts'
+import type { Given } from '../../engine/outcome.ts'
+import { isExact, toNumber } from '../../engine/quantities/amount.ts'
+import {
+  amountIn,
+  isList,
+  isQuantity,
+  type Quantity,
+  type System,
+  type Value,
+} from '../../engine/quantities/quantity.ts'
 import { show } from '../../engine/quantities/show.ts'
 import { unitNamed } from '../../engine/quantities/units.ts'
+import { parseValue } from '../../engine/words/value.ts'
+import type { Word } from '../../engine/words/word.ts'
 import { alwaysGivesAnOutcome, readsAsShown } from './laws.ts'
-import { givenOf } from './run-named.ts'
+import { givenOf, systemOf } from './run-named.ts'
 
 const inputsEach = 2_000
 
@@ -15,9 +26,8 @@ describe.each(catalogue.map((calc) => [calc.name, calc] as const))('%s', (_, cal
 
   it.each(calc.examples.map((example) => [example.ask, example] as const))(
     'what it shows reads again as the same: %s',
-    (_ask, example) => {
-      const outcome = run(calc, givenOf(calc.name, example.given, 'imperial'), { system: 'imperial' })
-      if (!outcome.ok) throw new Error(outcome.problems.map((it) => it.message).join(' '))
+    (_ask, { given }) => {
+      const outcome = runWith(calc, givenOf(calc.name, given, systemOf(given)), systemOf(given))
       const shown = [...outcome.values.values()].flatMap((value) =>
         isList(value) ? [...value] : isQuantity(value) ? [value] : [],
       )
@@ -26,58 +36,76 @@ describe.each(catalogue.map((calc) => [calc.name, calc] as const))('%s', (_, cal
   )
 
   it.each(calc.examples.map((example) => [example.ask, example] as const))(
-    'gives the same exact values in either system of units: %s',
-    (_ask, example) => {
-      // All that has a usual value in one system is said, so that both work on the same.
-      const first = run(calc, givenOf(calc.name, example.given, 'imperial'), { system: 'imperial' })
-      if (!first.ok) throw new Error(first.problems.map((it) => it.message).join(' '))
-      const inMetric = run(
-        calc,
-        new Map([...first.given].map(([name, it]) => [name, { ...it, value: metric(it.value) }])),
-        {
-          system: 'metric',
-        },
+    'told in the units of the other system it gives the same: %s',
+    (_ask, { given }) => {
+      const system = systemOf(given)
+      const first = runWith(calc, givenOf(calc.name, given, system), system)
+      // What was taken as usual in the first system is told too, so that both work on the same.
+      const told = new Map(
+        [...first.given].map(([name, it]) => [name, { ...it, value: restated(calc.needs[name] as Word, it.value) }]),
       )
-      if (!inMetric.ok) throw new Error(inMetric.problems.map((it) => it.message).join(' '))
-      for (const [name, value] of first.values) {
-        const other = inMetric.values.get(name)
-        const [a, b] = [amounts(value), amounts(other)]
-        expect(b.length, name).toBe(a.length)
-        for (const [i, x] of a.entries())
-          expect(Math.abs(x - (b[i] as number)), name).toBeLessThanOrEqual(Math.abs(x) * 1e-9)
-      }
+      const again = runWith(calc, told, system === 'metric' ? 'imperial' : 'metric')
+      for (const [name, value] of first.values) expect(differences(value, again.values.get(name)), name).toEqual([])
     },
   )
 })
 
-const other: Readonly<Record<string, string>> = {
-  in: 'mm',
-  ft: 'm',
-  yd: 'm',
-  in2: 'm2',
-  ft2: 'm2',
-  in3: 'L',
-  ft3: 'L',
-  yd3: 'm3',
-  gal: 'L',
-  lb: 'kg',
-  ton: 'tonne',
-  F: 'C',
-  lbf: 'N',
-  psi: 'MPa',
+function runWith(calc: Calculation, told: ReadonlyMap<string, Given>, system: System) {
+  const outcome = run(calc, told, { system })
+  if (!outcome.ok) throw new Error(outcome.problems.map((it) => it.message).join(' '))
+  return outcome
 }
-const inOther = (q: Quantity): Quantity => ({ ...q, unit: unitNamed(other[q.unit] ?? q.unit).name })
-const metric = <V>(value: V): V =>
-  (isList(value as never)
-    ? (value as readonly Quantity[]).map(inOther)
-    : isQuantity(value as never)
-      ? inOther(value as Quantity)
-      : value) as V
-const amounts = (value: unknown): number[] =>
-  isList(value as never)
-    ? (value as readonly Quantity[]).map((q) =>
-        Number(q.amount instanceof Object && 'value' in q.amount ? q.amount.value : q.amount.valueOf()),
-      )
-    : isQuantity(value as never)
-      ? amounts([value])
-      : []
+
+const pairs = [
+  ['in', 'mm'],
+  ['ft', 'm'],
+  ['in2', 'mm2'],
+  ['ft2', 'm2'],
+  ['in3', 'mm3'],
+  ['ft3', 'L'],
+  ['yd3', 'm3'],
+  ['gal', 'L'],
+  ['lb', 'kg'],
+  ['ton', 'tonne'],
+  ['F', 'C'],
+  ['dF', 'dC'],
+  ['lbf', 'N'],
+  ['psi', 'MPa'],
+  ['psi', 'GPa'],
+  ['lb/ft3', 'kg/m3'],
+  ['ft2/gal', 'm2/L'],
+  ['lb/ft', 'kg/m'],
+  ['lbf-ft', 'N-m'],
+] as const
+const otherUnit = (unit: string): string | undefined => {
+  const [imperial, metric] = pairs.find((it) => it.includes(unit as never)) ?? []
+  return unit === imperial ? metric : imperial
+}
+
+/** The same value written in a unit of the other system, and read again: 3 1/2 in as 889/10 mm. What has no other unit stays. */
+function restated(word: Word, value: Value): Value {
+  if (isList(value)) return value.map((it) => restated({ ...word, list: false }, it) as Quantity)
+  const unit = isQuantity(value) ? otherUnit(value.unit) : undefined
+  if (!isQuantity(value) || unit === undefined) return value
+  const amount = amountIn(value, unit)
+  const text = `${isExact(amount) ? amount.toFraction() : toNumber(amount)} ${unit}`
+  const read = parseValue({ ...word, list: false }, text, unitNamed(unit).system === 'metric' ? 'metric' : 'imperial')
+  if (!isQuantity(read)) throw new Error(`“${text}” does not read as ${word.name}`)
+  expect(read.unit).toBe(unit)
+  return read
+}
+
+/** Where two values differ: exact ones by anything at all, approximate ones by more than a billionth. */
+function differences(a: Value | undefined, b: Value | undefined): string[] {
+  const [one, other] = [a, b].map((it) => (isList(it) ? it : [it]))
+  if (one?.length !== other?.length) return [`${one?.length} values, then ${other?.length}`]
+  return (one ?? []).flatMap((x, i) => {
+    const y = other?.[i]
+    if (!isQuantity(x) || !isQuantity(y)) return x === y ? [] : [`${x} is not ${y}`]
+    const alike =
+      isExact(x.amount) && isExact(y.amount)
+        ? x.amount.equals(y.amount)
+        : Math.abs(toNumber(x.amount) - toNumber(y.amount)) <= Math.abs(toNumber(x.amount)) * 1e-9
+    return alike ? [] : [`${show(x)} is not ${show(y)}`]
+  })
+}

@@ -4,7 +4,9 @@ import { calculationNamed } from '../../engine/catalogue.ts'
 import { parseValue } from '../../engine/words/value.ts'
 import type { Given, Outcome } from '../../engine/outcome.ts'
 import { isList, isQuantity, type System } from '../../engine/quantities/quantity.ts'
+import { readOne } from '../../engine/quantities/read.ts'
 import { show } from '../../engine/quantities/show.ts'
+import { unitNamed } from '../../engine/quantities/units.ts'
 
 export interface Ran {
   readonly outcome: Outcome
@@ -12,10 +14,23 @@ export interface Ran {
   readonly said: string
 }
 
+export type Inputs = Readonly<Record<string, string | readonly string[]>>
+
+/** The units that these inputs are written in: metric where any of them is. */
+export const systemOf = (given: Inputs): System =>
+  Object.values(given)
+    .flat()
+    .some((text) => {
+      const read = readOne(text)?.quantity
+      return read && unitNamed(read.unit).system === 'metric'
+    })
+    ? 'metric'
+    : 'imperial'
+
 /** Runs a calculation; lists are one text a place. `shown` is every result as `show` writes it; `said` joins problems or remarks and doubts. */
 export function runNamed(
   name: string,
-  given: Readonly<Record<string, string | readonly string[]>>,
+  given: Inputs,
   options: {
     system?: System
     wanted?: readonly string[]
@@ -44,11 +59,7 @@ export function runNamed(
 }
 
 /** The inputs of a calculation from texts; lists are one text a value. */
-export function givenOf(
-  name: string,
-  given: Readonly<Record<string, string | readonly string[]>>,
-  system: System,
-): Map<string, Given> {
+export function givenOf(name: string, given: Inputs, system: System): Map<string, Given> {
   const calc = calculationNamed(name)
   if (!calc) throw new Error(`no calculation ${name}`)
   const told = new Map<string, Given>()

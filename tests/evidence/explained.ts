@@ -1,7 +1,5 @@
 // This file is about the worked examples of the reference book that we do not reproduce, each with its reason.
 
-const notYet = 'Its calculation is not built yet.'
-
 export const explained: Readonly<Record<string, string>> = {
   'agg-01':
     'A conversion of units, held in tests/engine/quantities/units.test.ts; the bucket itself is in gravel-for-holes.',
@@ -14,11 +12,4 @@ export const explained: Readonly<Record<string, string>> = {
   'agg-08': 'A conversion of units, held in tests/engine/quantities/units.test.ts.',
   'mow-03':
     'The book reckons a joint with every brick, so 50 ft take 150 and 158. Ours puts joints only between bricks, as they are laid: 150 of them end 3/8 in short of 50 ft, so ours says 151 and 159.',
-  'safe-01': notYet,
-  'safe-02': notYet,
-  'safe-03-pub': notYet,
-  'stick-yaw':
-    'The error of a stick that swings out of the plane is said in words by story-stick; its figure is not built yet.',
-  'stick-perp-transfer': 'Said in words by story-stick (carry the marks plumb); its figure is not built yet.',
-  'stick-bow': 'Said in words by story-stick; its figure is not built yet.',
 }

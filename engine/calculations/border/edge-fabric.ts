@@ -1,11 +1,10 @@
 // Fabric under the stone, roll after roll with laps.
 import { calculation } from '../../calculation.ts'
-import { exact, times } from '../../quantities/amount.ts'
-import { less } from '../../quantities/quantity.ts'
+import { holdsMoreThan, less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { edgeRun, fabricLap, fabricReach, fabricRolls, rollLength } from '../../words/border.ts'
 
-const most = exact(10_000)
+const mostRolls = 10_000
 
 export const edgeFabric = calculation({
   name: 'edge-fabric',
@@ -26,7 +25,7 @@ export const edgeFabric = calculation({
   work({ edgeRun, rollLength, fabricLap }, { line, refuse, remark }) {
     if (!less(fabricLap, rollLength))
       refuse('fabricLap', `A lap of ${show(fabricLap)} leaves nothing of a ${show(rollLength)} roll. Check both.`)
-    if (less({ ...rollLength, amount: times(rollLength.amount, most) }, edgeRun))
+    if (holdsMoreThan(mostRolls, rollLength, edgeRun))
       refuse(
         'edgeRun',
         `${show(edgeRun)} in rolls of ${show(rollLength)} is more than I can count here. Check both units.`,

@@ -42,8 +42,8 @@ export const builtUpCap = calculation({
     mouldingEach: ['2 * outerLong + 2 * outerShort + 4 * kerf', 'two of each, and a cut at the end of each piece'],
     mouldingAll: ['mouldingEach * capCount', 'all caps'],
   },
-  work({ blockLong }, { line, has, rows, put, remark }) {
-    const other = has('blockShort') ? (rows('blockShort')[0] as typeof blockLong) : blockLong
+  work({ blockLong, blockShort }, { line, has, put, remark }) {
+    const other = has('blockShort') ? blockShort : blockLong
     put('otherSide', other)
     line('outerLong')
     line('outerShort')

@@ -1,6 +1,6 @@
 // Square caps sawn from a board.
 import { calculation } from '../../calculation.ts'
-import { compare, exact } from '../../quantities/amount.ts'
+import { capBlanksDrawing } from '../../drawings/cap-blanks.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { capBoards, capCount, capOverhang, capSize, capsPerBoard } from '../../words/caps.ts'
@@ -35,8 +35,8 @@ export const capBlanks = calculation({
       const stock = rows('stockLength')[0] as typeof capSize
       if (less(stock, capSize))
         refuse('stockLength', `A board of ${show(stock)} gives no cap of ${show(capSize)}. Check both.`)
-      const each = line('capsPerBoard')
-      if (has('capCount') && compare(each.amount, exact(0)) === 1) line('capBoards')
+      line('capsPerBoard')
+      if (has('capCount')) line('capBoards')
     }
     line('capOverhang')
     remark(
@@ -45,6 +45,7 @@ export const capBlanks = calculation({
   },
   sources: [{ fact: 'caps = ⌊(board + cut) / (cap + cut)⌋', from: 'Derived here; needs no table.' }],
   cautions: ['tools'],
+  drawing: capBlanksDrawing,
   examples: [
     // ⌊96.125/5.625⌋ = 17; ⌈27/17⌉ = 2; (5.5 − 3.5)/2
     {

@@ -7,6 +7,7 @@
 //   ┃  ─┬─ below the bottom rail
 //   ┗━━─┴─   foot, above the ground
 import { calculation } from '../../calculation.ts'
+import { railHeightsDrawing } from '../../drawings/rail-heights.ts'
 import { compare, exact } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
@@ -56,6 +57,7 @@ export const railHeights = calculation({
     },
   ],
   cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  drawing: railHeightsDrawing,
   examples: [
     // 2 + 42 − 6 = 38; 2 + 6 + 3 1/2 = 11 1/2; 26 1/2
     {

@@ -3,9 +3,12 @@
 //   ●━━━━━━━●━━━━━━━●┃━━━━━━●━━━━━━━●     one board spans as many whole bays as it is long enough for
 //  ◄┘                joint, in the middle of a post
 //  the first and the last reach half a post further, to the outer face of the end post
+//
+//   ●━━━━━━━●┃━━━━━━●━━━━━━━●┃━━━━━━●     the next row starts with a board one bay shorter, so its joints come on other posts
 import { calculation } from '../../calculation.ts'
+import type { Table } from '../../outcome.ts'
 import { compare, exact } from '../../quantities/amount.ts'
-import { less } from '../../quantities/quantity.ts'
+import { exactly, less, type Quantity, quantity, type System } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres } from '../../words/bays.ts'
 import { bayCount, boardsPerRow, endBoard, faceBoards, faceCut, jointEvery } from '../../words/framing.ts'
@@ -17,7 +20,7 @@ export const railsAcrossFaces = calculation({
   name: 'rails-across-faces',
   title: 'Rails across the faces of the posts',
   answers:
-    'How many bays a board spans when rails run across the posts, where the joints come, and how many boards the run takes.',
+    'How many bays a board spans when rails run across the posts, which posts carry a joint in each row, and how many boards the run takes.',
   needs: { bayCentres, bayCount, rails, stockLength, postWidth },
   onlyFor: { bayCount: ['boardsPerRow', 'faceBoards'] },
   gives: { jointEvery, faceCut, endBoard, boardsPerRow, faceBoards },
@@ -33,14 +36,19 @@ export const railsAcrossFaces = calculation({
     'over the face of the posts',
     'on the face of the posts',
   ],
+  locals: { longerRows: 'count' },
   lines: {
     jointEvery: ['floor(stockLength / bayCentres)', 'a joint must come on the middle of a post'],
     faceCut: ['jointEvery * bayCentres', 'from joint to joint'],
     endBoard: ['faceCut + postWidth / 2', 'the first and the last cover their end post whole'],
+    wholeRun: ['bayCount * bayCentres + postWidth', 'from the outer face of the first post to that of the last'],
     boardsPerRow: ['ceil(bayCount / jointEvery)', 'the last one may be shorter'],
-    faceBoards: ['rails * boardsPerRow', 'a row for each rail'],
+    faceBoards: ['rails * boardsPerRow + longerRows', 'a row for each rail, and one more where a shifted row needs it'],
   },
-  work({ stockLength, bayCentres, postWidth }, { line, has, refuse, remark, doubt }) {
+  work(
+    { stockLength, bayCentres, postWidth, rails },
+    { line, has, put, rows, refuse, remark, doubt, cite, table, system },
+  ) {
     if (less(stockLength, bayCentres))
       refuse(
         'stockLength',
@@ -48,16 +56,27 @@ export const railsAcrossFaces = calculation({
       )
     const span = line('jointEvery')
     const cut = line('faceCut')
-    const atEnd = line('endBoard')
-    if (has('bayCount')) {
-      line('boardsPerRow')
-      line('faceBoards')
+    const bays = has('bayCount') ? (rows('bayCount')[0] as Quantity) : undefined
+    if (bays && !less(span, bays)) {
+      inOnePiece(bays)
+      return
     }
+    const atEnd = line('endBoard')
     remark(
       compare(span.amount, exact(1)) === 1
         ? `Each board spans ${show(span)}. Shift the joints of one row by a bay against the next, so that no post carries all of them.`
         : 'Each board spans one bay, so every post carries a joint: two ends share its face, and screws come close to them. Boards that span two bays hold better.',
     )
+    if (bays) {
+      line('boardsPerRow')
+      const longer = put('longerRows', quantity(exact(rowsThatNeedMore(bays, span, rails)), 'row'))
+      line('faceBoards')
+      if (less(quantity(0, 'row'), longer))
+        remark(
+          `Shifted, ${cite(longer, 'rows that take one board more')} ${compare(longer.amount, exact(1)) === 0 ? 'takes' : 'take'} a board more than a row that starts with a whole one. Each piece is reckoned from a board of its own: an offcut that is long enough saves one.`,
+        )
+      table(jointsTable(bays, span, rails, bayCentres, postWidth, system))
+    }
     if (less(cut, stockLength)) remark(`Cut each board back to ${show(cut)}, or the joint misses the post.`)
     if (less(stockLength, atEnd))
       doubt(
@@ -65,6 +84,21 @@ export const railsAcrossFaces = calculation({
         'stockLength',
         `Posts stand on their centres, so at both ends of the run a board must be ${show(atEnd)} to cover its end post, a ${show(postWidth)} one, and a ${show(stockLength)} board ends short of that. Set the end posts half a post nearer, or let the end boards span a bay less and buy for that.`,
       )
+
+    /** A run no longer than one board: no joint anywhere, and both end posts are covered by it. */
+    function inOnePiece(bays: Quantity): void {
+      line('boardsPerRow')
+      put('longerRows', quantity(0, 'row'))
+      line('faceBoards')
+      const whole = line('wholeRun')
+      remark(`One board covers the whole run of ${show(bays)}, so there is no joint. Cut it to ${show(whole)}.`)
+      if (less(stockLength, whole))
+        doubt(
+          'contradictory',
+          'stockLength',
+          `To cover both end posts, ${show(postWidth)} ones, it must be ${show(whole)} long, and a ${show(stockLength)} board is short of that. Set the end posts nearer, or joint it on a post between.`,
+        )
+    }
   },
   sources: [
     {
@@ -88,3 +122,53 @@ export const railsAcrossFaces = calculation({
     },
   ],
 })
+
+// More rows than this are not set out one by one: after as many rows as a board spans bays, the joints come on the same posts again.
+const mostRows = 12
+// So many joints of one row are written out.
+const mostJoints = 12
+
+/** The rows whose shifted joints cost a board more: the first board is so many bays shorter, and the last has no room to make up for it. */
+function rowsThatNeedMore(bays: Quantity, span: Quantity, rows: Quantity): bigint {
+  const [n, k, all] = [bays, span, rows].map((it) => exactly(it).n) as [bigint, bigint, bigint]
+  const spare = (k - (n % k)) % k
+  const ofRound = (upTo: bigint): bigint => (upTo > spare + 1n ? upTo - spare - 1n : 0n)
+  return (all / k) * ofRound(k) + ofRound(all % k)
+}
+
+/** Row by row: the posts that carry a joint, and the first and last board of the row. Posts are counted from one end, from 1. */
+function jointsTable(
+  bays: Quantity,
+  span: Quantity,
+  rails: Quantity,
+  centres: Quantity,
+  post: Quantity,
+  system: System,
+): Table {
+  const unit = system === 'metric' ? 'mm' : 'in'
+  const [n, k] = [bays, span].map((it) => Number(exactly(it).n)) as [number, number]
+  const rowCount = Math.min(Number(exactly(rails).n), mostRows)
+  const long = (count: number): string => {
+    const amount = exactly(centres).mul(count).add(exactly(post).div(2))
+    return show({ kind: 'length', amount, unit }).replace(` ${unit}`, '')
+  }
+  return {
+    title: `Joints row by row, posts counted from one end${Number(exactly(rails).n) > mostRows ? ' (further rows go on alike)' : ''}`,
+    columns: [
+      { label: 'row', unit: '' },
+      { label: 'posts with a joint', unit: '' },
+      { label: `first board (${unit})`, unit },
+      { label: `last board (${unit})`, unit },
+    ],
+    rows: Array.from({ length: rowCount }, (_, row) => {
+      const first = k - (row % k)
+      const joints = Math.ceil((n - first) / k)
+      const at = (i: number): number => 1 + first + i * k
+      const written =
+        joints <= mostJoints
+          ? Array.from({ length: joints }, (_, i) => at(i)).join(', ')
+          : `${at(0)}, ${at(1)} and so on to ${at(joints - 1)}`
+      return [row + 1, written, long(first), long(n + 1 - at(joints - 1))]
+    }),
+  }
+}

@@ -40,7 +40,10 @@ export const railsBetweenPosts = calculation({
     railsInAll: ['rails * bayCount', 'so many in each bay'],
     railsPerBoard: ['floor((stockLength + kerf) / (railCut + kerf))', 'one cut fewer than pieces'],
     railBoards: ['ceil(railsInAll / railsPerBoard)', 'whole boards'],
-    railOffcut: ['stockLength - railsPerBoard * railCut - (railsPerBoard - 1) * kerf', 'what the last cut leaves'],
+    railOffcut: [
+      'max(stockLength - railsPerBoard * (railCut + kerf), 0)',
+      'every rail takes its cut, the last one as well, unless it is the board’s end',
+    ],
   },
   work({ opening: space, fitAllowance }, { line, has, rows, refuse, remark }) {
     if (has('bayCount')) line('railsInAll')
@@ -75,7 +78,7 @@ export const railsBetweenPosts = calculation({
   cautions: ['tools'],
   drawing: railsDrawing,
   examples: [
-    // 92 1/2 − 1/4 = 92 1/4; 2 × 13 = 26; ⌊(96 + 1/8)/(92 1/4 + 1/8)⌋ = 1 → 26 boards; 96 − 92 1/4 = 3 3/4
+    // 92 1/2 − 1/4 = 92 1/4; 2 × 13 = 26; ⌊(96 + 1/8)/(92 1/4 + 1/8)⌋ = 1 → 26 boards; 96 − 92 1/4 − 1/8 = 3 5/8
     {
       ask: 'Rails between the posts: opening 92 1/2 in, 13 bays with 2 rails each, 8 ft boards. How long do I cut the rails and how many boards?',
       given: { opening: '92 1/2 in', rails: '2', bayCount: '13', stockLength: '8 ft' },
@@ -84,10 +87,10 @@ export const railsBetweenPosts = calculation({
         railsInAll: '26 rails',
         railsPerBoard: '1 rail',
         railBoards: '26 boards',
-        railOffcut: '3 3/4 in',
+        railOffcut: '3 5/8 in',
       },
     },
-    // 1710 − 6 = 1704; ⌊3603/1707⌋ = 2; 3 × 10 = 30 → 15; 3600 − 3408 − 3 = 189
+    // 1710 − 6 = 1704; ⌊3603/1707⌋ = 2; 3 × 10 = 30 → 15; 3600 − 2 × 1707 = 186
     {
       ask: 'Opening 1710 mm, 3 rails in each of 10 bays, boards 3.6 m: how long is a rail and how many boards for the rails?',
       given: {
@@ -103,7 +106,7 @@ export const railsBetweenPosts = calculation({
         railsInAll: '30 rails',
         railsPerBoard: '2 rails',
         railBoards: '15 boards',
-        railOffcut: '189 mm',
+        railOffcut: '186 mm',
       },
     },
   ],

@@ -40,10 +40,7 @@ export const gateLeaf = calculation({
     leafDouble: ['(gateOpening - roomDouble) / 2', 'what is left is shared by two leaves'],
     leafRail: ['leafWidth - 2 * memberWidth', 'the rails stand between the stiles'],
   },
-  work(
-    { gateOpening, gateLeaves, hingeGap, latchGap, leafHeight, memberWidth },
-    { line, put, tell, has, refuse, remark },
-  ) {
+  work({ gateOpening, gateLeaves, hingeGap, latchGap, leafHeight, memberWidth }, { line, tell, has, refuse, remark }) {
     const isDouble = gateLeaves === 'double'
     const room = line(isDouble ? 'roomDouble' : 'roomSingle')
     if (!less(room, gateOpening))
@@ -51,8 +48,7 @@ export const gateLeaf = calculation({
         'gateOpening',
         `The hardware takes ${show(room)}, and the opening is ${show(gateOpening)}, so no leaf is left. Check the opening and the gaps.`,
       )
-    const leaf = put('leafWidth', line(isDouble ? 'leafDouble' : 'leafSingle'))
-    tell('leafWidth', leaf)
+    const leaf = tell('leafWidth', line(isDouble ? 'leafDouble' : 'leafSingle'))
     tell('hardwareRoom', room)
     if (has('memberWidth')) {
       if (!less({ ...memberWidth, amount: times(exact(2), memberWidth.amount) }, leaf))

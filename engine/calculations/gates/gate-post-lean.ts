@@ -4,6 +4,7 @@
 //    ╲━━━━━━    out ÷ height = tan of that angle; the latch end moves by width × sin of it
 //     ╲   ↓
 import { calculation } from '../../calculation.ts'
+import { postLeanDrawing } from '../../drawings/post-lean.ts'
 import { show } from '../../quantities/show.ts'
 import { latchMove, leanAngle, outOfPlumb, plumbOver } from '../../words/gate-swing.ts'
 import { leafWidth } from '../../words/gates.ts'
@@ -34,6 +35,7 @@ export const gatePostLean = calculation({
     { fact: 'out of plumb ÷ height = tangent of the lean', from: 'Derived here from the sketch; needs no table.' },
   ],
   cautions: ['structure', 'open-hole'],
+  drawing: postLeanDrawing,
   examples: [
     // atan(1/48) = 1.1935°, shown as 1.193; 42 × sin = 0.8748
     {

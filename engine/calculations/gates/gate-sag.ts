@@ -6,6 +6,7 @@
 //    │    ╳     │         tie² − strut² = 4 × height × drop, whatever the width is
 //   h└──────────┘l
 import { calculation } from '../../calculation.ts'
+import { gateSagDrawing } from '../../drawings/gate-sag.ts'
 import { less, type Quantity, zero } from '../../quantities/quantity.ts'
 import { absolute, compare, negative } from '../../quantities/amount.ts'
 import { show } from '../../quantities/show.ts'
@@ -66,6 +67,7 @@ export const gateSag = calculation({
     },
   ],
   cautions: ['tools', 'lifting'],
+  drawing: gateSagDrawing,
   examples: [
     // A leaf 42 in wide and 40 tall with a drop of 1 in: tie² = 42² + 41² − 1 … with rails of constant length 42: 42² + 40² + 2·40·1 = 3444, strut² = 3284.
     // √3444 = 58.69, √3284 = 57.31. With 58 11/16 and 57 5/16: (3444.22 − 3284.72)/160 = 0.9969; square √3364.47 = 58.0041; take-up 0.6834

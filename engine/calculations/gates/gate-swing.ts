@@ -4,6 +4,7 @@
 //     ┃     │   leaf   │
 //   ──┃─────┴──────────┴──╱╱──    gap below − rise = what is left under the latch end
 import { calculation } from '../../calculation.ts'
+import { gateSwingDrawing } from '../../drawings/gate-swing.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { edgeRoom, gateClears, gateGapBelow, leafThickness, swingRise } from '../../words/gate-swing.ts'
@@ -59,6 +60,7 @@ export const gateSwing = calculation({
     },
   ],
   cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  drawing: gateSwingDrawing,
   examples: [
     // 8 % of 42 = 3.36; √(42² + 1.5²) − 42 = 0.0268
     {

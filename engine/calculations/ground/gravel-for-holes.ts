@@ -1,10 +1,11 @@
 // Gravel in the bottom of the holes: how much, in buckets, and how many trips.
 //
 //   │▒┃ ┃▒│
-//   │:::::│ ◄── stone across the whole hole: the post stands on it and takes up none of its room
+//   │:::::│ ◄── stone across the whole hole, round or square: the post stands on it and takes up none of its room
 //   └─────┘
 import { calculation } from '../../calculation.ts'
 import { holeDrawing } from '../../drawings/hole.ts'
+import { sectionLines, workSection } from '../../holes.ts'
 import { equal, less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
@@ -20,7 +21,7 @@ import {
   settling,
   trips,
 } from '../../words/gravel.ts'
-import { holeDepth, holeDiameter, posts, stoneDepth } from '../../words/posts.ts'
+import { holeDepth, holeDiameter, holeShape, posts, stoneDepth } from '../../words/posts.ts'
 
 export const gravelForHoles = calculation({
   name: 'gravel-for-holes',
@@ -30,6 +31,7 @@ export const gravelForHoles = calculation({
   needs: {
     posts,
     holeDiameter,
+    holeShape,
     stoneDepth,
     holeDepth,
     settling,
@@ -50,11 +52,10 @@ export const gravelForHoles = calculation({
   gives: { gravelInPlace, gravel, gravelLoad, buckets, bucketLoad, trips },
   headlines: ['gravel', 'buckets', 'trips'],
   together: { buckets: ['buckets', 'trips'] },
+  locals: { holeSection: 'area' },
   lines: {
-    gravelInPlace: [
-      'sum(posts * (pi * holeDiameter ^ 2 / 4 * stoneDepth))',
-      'a round slice of stone in every hole; the post stands on it',
-    ],
+    ...sectionLines,
+    gravelInPlace: ['sum(posts * (holeSection * stoneDepth))', 'a slice of stone in every hole; the post stands on it'],
     gravel: ['gravelInPlace * (1 + settling)', 'loose stone settles when it is tamped, so more is bought'],
     gravelLoad: ['gravel * gravelDensity', 'what has to be carried'],
     bucketHolds: ['bucketSize * bucketFill', 'what one bucket is filled with'],
@@ -62,7 +63,7 @@ export const gravelForHoles = calculation({
     buckets: ['ceil(gravel / bucketHolds)', 'whole buckets'],
     trips: ['ceil(buckets / bucketsPerTrip)', 'whole trips'],
   },
-  work(_given, { line, has, eachPlace, refuse, remark }) {
+  work({ holeShape }, { line, rows, put, has, eachPlace, refuse, remark }) {
     if (has('holeDepth'))
       eachPlace(['holeDepth', 'stoneDepth'], (depth, stone) => {
         if (less(depth, stone) || equal(depth, stone))
@@ -71,12 +72,16 @@ export const gravelForHoles = calculation({
             `${show(stone)} of stone fills a ${show(depth)} hole, so no post is left in the ground. Check both measurements.`,
           )
       })
+    workSection(holeShape, { line, rows, put, remark })
     for (const name of ['gravelInPlace', 'gravel', 'gravelLoad', 'bucketHolds', 'bucketLoad', 'buckets', 'trips'])
       line(name)
     remark('Stone under a post drains it. It does not count as depth.')
   },
   sources: [
-    { fact: 'stone in a hole = π/4 × width² × depth', from: 'Derived here from the sketch; needs no table.' },
+    {
+      fact: 'stone in a hole = π/4 × width² × depth; width² × depth in a square one',
+      from: 'Derived here from the sketch; needs no table.',
+    },
     {
       fact: '51 lb (23 kg) is the most the lifting equation allows under the best conditions',
       from: 'NIOSH revised lifting equation, load constant.',
@@ -108,6 +113,12 @@ export const gravelForHoles = calculation({
         gravelDensity: '1600 kg/m3',
       },
       expect: { gravelInPlace: '70.69 L', gravel: '81.29 L', buckets: '9 buckets', trips: '5 trips' },
+    },
+    {
+      // square: 1² × 0.5 × 12 = 6 ft³; × 1.15 = 6.9
+      ask: 'How much gravel for 12 square holes 12 in wide, 6 in of stone in each?',
+      given: { posts: '12', holeDiameter: '12 in', holeShape: 'square', stoneDepth: '6 in' },
+      expect: { gravelInPlace: '6 ft³', gravel: '6.9 ft³' },
     },
   ],
 })

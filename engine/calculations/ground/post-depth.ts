@@ -4,12 +4,14 @@
 //   ─────┃ ┃─────  ground
 //        ┃ ┃   embedment: half of what shows, which is a third of the whole
 //        └─┘
-//       :::::  stone: dug for, never counted
+//       :::::  stone, and concrete under a post that hangs in it: dug for, never counted
 import { calculation } from '../../calculation.ts'
 import { holeDrawing } from '../../drawings/hole.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
+  concreteUnder,
+  depthByRule,
   embedment,
   frostDepth,
   holeDepth,
@@ -17,7 +19,6 @@ import {
   postLength,
   stoneDepth,
   thirdOfAbove,
-  thirdOfWhole,
 } from '../../words/posts.ts'
 
 export const postDepth = calculation({
@@ -25,8 +26,8 @@ export const postDepth = calculation({
   title: 'Post depth and post length, by the one-third rule',
   answers:
     'How deep a post goes for its height above ground, how deep to dig with stone under it, and how long the post must be.',
-  needs: { postAbove, stoneDepth, frostDepth },
-  may: ['frostDepth'],
+  needs: { postAbove, stoneDepth, concreteUnder, frostDepth },
+  may: ['concreteUnder', 'frostDepth'],
   usually: {
     stoneDepth: {
       value: '6 in',
@@ -35,7 +36,7 @@ export const postDepth = calculation({
       from: 'trade rule, no source',
     },
   },
-  gives: { thirdOfWhole, thirdOfAbove, embedment, holeDepth, postLength },
+  gives: { depthByRule, thirdOfAbove, embedment, holeDepth, postLength },
   headlines: ['embedment', 'holeDepth', 'postLength'],
   together: {
     embedment: ['embedment', 'holeDepth', 'postLength'],
@@ -43,15 +44,19 @@ export const postDepth = calculation({
     postLength: ['postLength', 'embedment'],
   },
   lines: {
-    thirdOfWhole: ['postAbove / 2', 'a third of the whole post in the ground is half of what shows'],
+    depthByRule: ['postAbove / 2', 'a third of the whole post in the ground is half of what shows'],
     thirdOfAbove: ['postAbove / 3', 'the other way people read the rule: a third of what shows, which is shallower'],
-    embedment: ['thirdOfWhole', 'the deeper reading of the rule'],
-    embedmentForFrost: ['max(thirdOfWhole, frostDepth)', 'the foot of the post goes below frost, if that is deeper'],
+    embedment: ['depthByRule', 'the deeper reading of the rule'],
+    embedmentForFrost: ['max(depthByRule, frostDepth)', 'the foot of the post goes below frost, if that is deeper'],
     holeDepth: ['embedment + stoneDepth', 'dig for the stone as well; it does not count as depth'],
+    hungDepth: [
+      'embedment + stoneDepth + concreteUnder',
+      'dig for the stone and for the concrete under the foot as well; neither counts as depth',
+    ],
     postLength: ['postAbove + embedment', 'above and below together'],
   },
   work({ frostDepth, stoneDepth }, { line, has, rows, tell, remark }) {
-    const rule = line('thirdOfWhole')
+    const rule = line('depthByRule')
     const other = line('thirdOfAbove')
     if (has('frostDepth') && less(rule, frostDepth)) {
       line('embedmentForFrost')
@@ -65,10 +70,11 @@ export const postDepth = calculation({
           : 'This is the trade’s rule, not a code. Your building office may set a frost depth or a post depth; give it to me and I will use the deeper.',
       )
     }
-    line('holeDepth')
+    if (has('concreteUnder')) tell('holeDepth', line('hungDepth'))
+    else line('holeDepth')
     line('postLength')
     remark(
-      `People read “a third” in two ways. A third of the whole post is ${show(rule)}; a third of what shows is only ${show(other)}. I took the first.`,
+      `People read “a third” in two ways. A third of the whole post in the ground is half of what shows, ${show(rule)}; a third of what shows is only ${show(other)}. I took the first.`,
     )
     remark(`The ${show(stoneDepth)} of stone is dug for, and does not count as depth.`)
   },
@@ -86,7 +92,7 @@ export const postDepth = calculation({
       ask: 'How deep do I set posts for a 4 ft fence with 6 in of stone?',
       given: { postAbove: '4 ft', stoneDepth: '6 in' },
       expect: {
-        thirdOfWhole: '24 in',
+        depthByRule: '24 in',
         thirdOfAbove: '16 in',
         embedment: '24 in',
         holeDepth: '30 in',
@@ -97,7 +103,7 @@ export const postDepth = calculation({
       // 1200/2 = 600 < 900 frost; 900 + 150 = 1050; 1200 + 900 = 2100
       ask: 'Fence 1200 mm high, frost depth 900 mm, 150 mm of gravel: how deep and how long a post?',
       given: { postAbove: '1200 mm', frostDepth: '900 mm', stoneDepth: '150 mm' },
-      expect: { thirdOfWhole: '600 mm', embedment: '900 mm', holeDepth: '1,050 mm', postLength: '2,100 mm' },
+      expect: { depthByRule: '600 mm', embedment: '900 mm', holeDepth: '1,050 mm', postLength: '2,100 mm' },
     },
   ],
 })

@@ -1,14 +1,15 @@
 // What comes out of the holes: as it lay, as it lies on the heap, and how often the barrow goes.
 import { calculation } from '../../calculation.ts'
+import { sectionLines, workSection } from '../../holes.ts'
 import { barrows, barrowSize, soilOut, soilSwell, soilDensity, spoilInGround, spoilWeight } from '../../words/spoil.ts'
 
-import { holeDepth, holeDiameter, posts } from '../../words/posts.ts'
+import { holeDepth, holeDiameter, holeShape, posts } from '../../words/posts.ts'
 
 export const spoilOfHoles = calculation({
   name: 'spoil-of-holes',
   title: 'Soil out of the holes',
   answers: 'How much soil comes out of the post holes, loose, what it weighs, and how many barrow loads it is.',
-  needs: { posts, holeDiameter, holeDepth, soilSwell, soilDensity, barrowSize },
+  needs: { posts, holeDiameter, holeShape, holeDepth, soilSwell, soilDensity, barrowSize },
   gives: { soilOut, barrows, spoilInGround, spoilWeight },
   headlines: ['soilOut', 'barrows'],
   together: {
@@ -16,13 +17,16 @@ export const spoilOfHoles = calculation({
     barrows: ['barrows', 'soilOut', 'spoilWeight'],
     spoilWeight: ['spoilWeight', 'soilOut'],
   },
+  locals: { holeSection: 'area' },
   lines: {
-    spoilInGround: ['sum(posts * (pi * holeDiameter ^ 2 / 4 * holeDepth))', 'round holes, all of them'],
+    ...sectionLines,
+    spoilInGround: ['sum(posts * (holeSection * holeDepth))', 'the holes, all of them'],
     soilOut: ['spoilInGround * (1 + soilSwell)', 'dug soil takes more room'],
     spoilWeight: ['spoilInGround * soilDensity', 'swelling changes no weight'],
     barrows: ['ceil(soilOut / barrowSize)', 'whole loads'],
   },
-  work(_given, { line, remark }) {
+  work({ holeShape }, { line, rows, put, remark }) {
+    workSection(holeShape, { line, rows, put, remark })
     for (const name of ['spoilInGround', 'soilOut', 'spoilWeight', 'barrows']) line(name)
     remark(
       'Some of it goes back round the posts. Do not bank the rest against the fence: wood rots in it. Old concrete and treated scraps do not belong in it.',
@@ -47,6 +51,12 @@ export const spoilOfHoles = calculation({
       ask: 'Spoil from 10 holes 300 mm wide and 600 mm deep: how many wheelbarrow loads?',
       given: { posts: '10', holeDiameter: '300 mm', holeDepth: '600 mm' },
       expect: { soilOut: '0.5301 m³', barrows: '7 loads' },
+    },
+    // square: 0.09 × 0.6 × 10 = 0.54 m³; × 1.25 = 0.675; /85 L = 7.94 → 8
+    {
+      ask: 'Spoil from ten 300 mm square holes 600 deep: how many wheelbarrow loads?',
+      given: { posts: '10', holeDiameter: '300 mm', holeShape: 'square', holeDepth: '600 mm' },
+      expect: { soilOut: '0.675 m³', barrows: '8 loads' },
     },
   ],
 })

@@ -6,7 +6,7 @@
 import { calculation } from '../../calculation.ts'
 import { bayPatternsDrawing } from '../../drawings/bay-patterns.ts'
 import { compare, exact, roundTo, subtract, times, toNumber } from '../../quantities/amount.ts'
-import { exactly, less, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
+import { exactly, holdsMoreThan, less, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { endBays, evenBay, fixedBay, oddBay, wholeBays } from '../../words/bay-patterns.ts'
 import { gateOpening, gates, runEnds, runLength } from '../../words/bays.ts'
@@ -50,12 +50,10 @@ export const bayPatterns = calculation({
     endBays: ['(oddBay + fixedBay) / 2', 'the odd one and one whole bay, shared between the two ends'],
     evenBay: ['fenced / (wholeBays + 1)', 'one bay more than the whole ones, all alike'],
   },
-  work({ runLength, fixedBay, runEnds, postWidth, tapeMark }, tools) {
-    const { line, has, put, need, rows, refuse, remark, table } = tools
+  work({ runLength, fixedBay, runEnds, postWidth, tapeMark, gates: toldGates }, tools) {
+    const { line, has, put, need, refuse, remark, table } = tools
     const none = zero('length', 'in')
-    const gates = has('gates')
-      ? (rows('gates')[0] as Quantity)
-      : put('gates', quantity(has('gateOpening') ? 1 : 0, 'gate'))
+    const gates = has('gates') ? toldGates : put('gates', quantity(has('gateOpening') ? 1 : 0, 'gate'))
     const gateCount = Math.round(toNumber(gates.amount))
     if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
     if (runEnds === 'loop')
@@ -65,7 +63,7 @@ export const bayPatterns = calculation({
         'fixedBay',
         `Posts ${show(postWidth)} wide leave nothing between them at ${show(fixedBay)} centres. Check both measurements.`,
       )
-    if (less({ ...fixedBay, amount: times(fixedBay.amount, exact(mostBays)) }, runLength))
+    if (holdsMoreThan(mostBays, fixedBay, runLength))
       refuse(
         'runLength',
         `A run of ${show(runLength)} with bays of ${show(fixedBay)} has more bays than I can set out at once. Check both units, or give the run in parts.`,

@@ -4,6 +4,7 @@
 //   ◄─ bay ─►                               posts stand at the ends of bays; a gate stands between two of them
 //
 // A gate takes its opening and one post width between post centres. Unless its place is given, it goes where two bays meet.
+// A place that is given counts from where the tape was held: from a wall or an outside face, the first post's centre is half a post further.
 import { calculation } from '../../calculation.ts'
 import { runDrawing } from '../../drawings/run.ts'
 import {
@@ -18,7 +19,7 @@ import {
   toNumber,
   type Amount,
 } from '../../quantities/amount.ts'
-import { exactly, less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
+import { exactly, holdsMoreThan, less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
   bayCentres,
@@ -49,7 +50,7 @@ export const baysInRun = calculation({
     posts: ['posts', 'bays'],
   },
   joins: true,
-  locals: { centresRun: 'length' },
+  locals: { centresRun: 'length', before: 'length' },
   lines: {
     centresOpen: ['runLength', 'measured between the centres of the end posts'],
     centresClear: ['runLength - postWidth', 'half a post stands at each end, so the centres are one post width closer'],
@@ -60,8 +61,9 @@ export const baysInRun = calculation({
     bayOpening: ['bayCentres - postWidth', 'between post faces: what the pickets fill'],
     postsOpen: ['bays + gates + 1', 'one more than the spaces between them'],
     postsLoop: ['bays + gates', 'the last space ends at the first post'],
-    before: ['gateStart', 'from the first post to the gate'],
-    after: ['centresRun - gateStart - gateCentres', 'from the gate to the last post'],
+    beforeOpen: ['gateStart', 'from the centre of the first post to that of the gate post'],
+    beforeClear: ['gateStart - postWidth / 2', 'the tape was held half a post before the centre of the first post'],
+    after: ['centresRun - before - gateCentres', 'from the gate to the last post'],
     baysBefore: ['ceil(before / widestBay)', 'the fewest on the near side of the gate'],
     baysAfter: ['ceil(after / widestBay)', 'the fewest on the far side of the gate'],
     bayBefore: ['before / baysBefore', 'shared equally on the near side'],
@@ -82,6 +84,13 @@ export const baysInRun = calculation({
           : 'You did not mention a gate in this run, so I took none.',
       )
     const gateCount = Math.round(toNumber(gates.amount))
+    if (gateCount === 0 && has('gateOpening'))
+      doubt(
+        'contradictory',
+        'gates',
+        `You gave a gate opening of ${show(rows('gateOpening')[0] as Quantity)} and said that there is no gate. I reckoned without one.`,
+        'How many gates are in the run?',
+      )
     if (gateCount > 0 && !has('gateOpening')) need('gateOpening')
     if (!less(postWidth, widestBay))
       refuse(
@@ -90,7 +99,7 @@ export const baysInRun = calculation({
       )
 
     const clear = runEnds === 'walls' || runEnds === 'outside'
-    if (less({ ...widestBay, amount: times(widestBay.amount, exact(mostBays)) }, runLength))
+    if (holdsMoreThan(mostBays, widestBay, runLength))
       refuse(
         'runLength',
         `A run of ${show(runLength)} with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give the run in parts.`,
@@ -108,20 +117,30 @@ export const baysInRun = calculation({
         )
       if (runEnds === 'loop')
         refuse('gateStart', 'In a closed loop, start at a gate post and leave the place of the gate out.')
-      const far = subtract(between.amount, add(gateStart.amount, gateTakes.amount))
-      if (compare(far, exact(0)) === -1)
+      const before = tools.put('before', line(clear ? 'beforeClear' : 'beforeOpen'))
+      if (less(before, none))
+        refuse(
+          'gateStart',
+          `The first gate post’s centre cannot stand ${show(gateStart)} from ${startOf(runEnds)}: half of a ${show(postWidth)} post takes more. Check both measurements.`,
+        )
+      const after = line('after')
+      if (less(after, none))
         refuse(
           'gateStart',
           `A gate that starts at ${show(gateStart)} and takes ${show(gateTakes)} runs past the end of the ${show(between)} between end posts. Check the three measurements.`,
         )
-      const sides = [
-        ['before', 'baysBefore', 'bayBefore'],
-        ['after', 'baysAfter', 'bayAfter'],
-      ] as const
-      for (const [part, count, each] of sides) {
-        const length = line(part)
+      for (const [length, count, each, side] of [
+        [before, 'baysBefore', 'bayBefore', 'before'],
+        [after, 'baysAfter', 'bayAfter', 'after'],
+      ] as const) {
         line(count)
-        if (less(none, length)) line(each)
+        if (!less(none, length)) continue
+        const bay = line(each)
+        if (!less(postWidth, bay))
+          refuse(
+            'gateStart',
+            `That leaves a bay of ${show({ ...bay, unit: exactUnit(tools.system) })} centre to centre ${side} the gate, and ${show(postWidth)} posts leave nothing of it. Put the gate against the end post, or further from it.`,
+          )
       }
       tell('bays', { ...line('baysBoth'), kind: 'count', unit: 'bay' })
       const [near, other] = ['bayBefore', 'bayAfter'].map((name) => (tools.worked(name) ? rows(name)[0] : undefined))
@@ -163,10 +182,17 @@ export const baysInRun = calculation({
     tell('posts', { ...line(runEnds === 'loop' ? 'postsLoop' : 'postsOpen'), kind: 'count', unit: 'post' })
     const spaces: Space[] = repeat(count, each, 'bay')
     // Gates are put where bays meet, spread as evenly as may be: it keeps every bay equal. Any other joint does as well.
+    const bayCount = spaces.length
     for (let g = gateCount; g >= 1; g--)
-      spaces.splice(Math.round((g * spaces.length) / (gateCount + 1)), 0, { length: gateTakes, what: 'gate' })
+      spaces.splice(Math.round((g * bayCount) / (gateCount + 1)), 0, { length: gateTakes, what: 'gate' })
     stations(tools, spaces, runEnds)
-    if (gateCount > 0)
+    if (gateCount >= bayCount)
+      doubt(
+        'contradictory',
+        'gates',
+        `${show(count)} ${bayCount === 1 ? 'has' : 'have'} too few joints for ${show(gates)} between bays, so a gate stands at an end of the run or shares its post with another gate. Check that it may, or give each part of the run on its own.`,
+      )
+    else if (gateCount > 0)
       remark(
         'The place of the gate was not given, so it stands where two bays meet; any such place keeps the bays equal. Tell me where it starts if it must be elsewhere.',
       )
@@ -234,6 +260,14 @@ const bayUnit = (system: 'imperial' | 'metric'): string => (system === 'metric' 
 const repeat = (count: Quantity | undefined, length: Quantity | undefined, what: Space['what']): Space[] =>
   count && length ? Array.from({ length: Math.round(toNumber(count.amount)) }, () => ({ length, what })) : []
 
+/** Where the tape is held at the start of the run. */
+const startOf = (ends: string): string =>
+  ends === 'walls'
+    ? 'the wall'
+    : ends === 'outside'
+      ? 'the outside face of the first post'
+      : 'the centre of the first post'
+
 /** The centre of every post, measured from the first (or from the wall, when there is one). */
 function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
   const post = tools.rows('postWidth')[0] as Quantity
@@ -258,25 +292,18 @@ function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
     ],
     rows: centres.map((centre, i) => {
       const besideGate =
-        spaces[i]?.what === 'gate' ||
-        spaces[i - 1]?.what === 'gate' ||
-        (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
+        spaces[i - 1]?.what === 'gate' || (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
       const q: Quantity = { kind: 'length', amount: centre, unit }
       return [
         i + 1,
-        besideGate ? 'gate post' : 'post',
+        // Where two gates follow each other, the drawing must know which side of a post is a gate.
+        spaces[i]?.what === 'gate' ? 'gate post, then the gate' : besideGate ? 'gate post' : 'post',
         show({ ...q, amount: roundTo(centre, exactly(mark)) }),
         numberIn(q, exactUnit(tools.system)),
       ]
     }),
   })
-  const from =
-    ends === 'walls'
-      ? 'the wall'
-      : ends === 'outside'
-        ? 'the outside face of the first post'
-        : 'the centre of the first post'
   tools.remark(
-    `Measure every post centre from ${from}, with the tape held at zero. Stepping from post to post adds every small error up.`,
+    `Measure every post centre from ${startOf(ends)}, with the tape held at zero. Stepping from post to post adds every small error up.`,
   )
 }

@@ -6,8 +6,8 @@
 //             ┃
 //   ●━━━━●━━━━◆
 import { calculation } from '../../calculation.ts'
-import { exact, roundTo, subtract, times, toNumber } from '../../quantities/amount.ts'
-import { exactly, less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { roundTo, subtract, toNumber } from '../../quantities/amount.ts'
+import { exactly, holdsMoreThan, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bays, gates, runEnds, widestBay } from '../../words/bays.ts'
 import { cornersShared, fenceSides } from '../../words/fence-sides.ts'
@@ -59,7 +59,7 @@ export const baysRoundCorners = calculation({
     postsClosed: ['bays', 'the last bay ends at the first post'],
   },
   work(
-    { widestBay, runEnds, postWidth, tapeMark },
+    { widestBay, runEnds, postWidth, tapeMark, gates },
     { line, rows, has, put, tell, refuse, doubt, remark, table, system },
   ) {
     const sides = rows('fenceSides')
@@ -90,7 +90,7 @@ export const baysRoundCorners = calculation({
           'fenceSides',
           `A side of ${show(side)} is no longer than a ${show(postWidth)} post is wide. Check that measurement.`,
         )
-      if (less({ ...widestBay, amount: times(widestBay.amount, exact(mostBays)) }, centre))
+      if (holdsMoreThan(mostBays, widestBay, centre))
         refuse(
           'fenceSides',
           `A side of ${show(side)} with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units.`,
@@ -130,7 +130,7 @@ export const baysRoundCorners = calculation({
     remark(
       `Of them ${show(corners)} stand${toNumber(corners.amount) === 1 ? 's' : ''} at corners, counted once though each serves two sides. Set the corner posts first, then divide the sides between them.`,
     )
-    if (has('gates') && toNumber((rows('gates')[0] as Quantity).amount) > 0)
+    if (has('gates') && toNumber(gates.amount) > 0)
       doubt(
         'contradictory',
         'gates',

@@ -9,6 +9,7 @@ import { calculation } from '../../calculation.ts'
 import { cornerPlan } from '../../drawings/corner-plan.ts'
 import { less, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { sawReach } from '../../words/lumber.ts'
 import { buttCut, miterCut, miterFace } from '../../words/corners-and-curves.ts'
 import { railThickness } from '../../words/rails.ts'
 import { cornerAngle } from '../../words/survey.ts'
@@ -19,7 +20,7 @@ export const cornerPost = calculation({
   name: 'corner-post',
   title: 'Rails at a corner that is not square',
   answers: 'The saw setting for rails that meet at a corner of any angle, mitred or butted.',
-  needs: { cornerAngle, railThickness },
+  needs: { cornerAngle, railThickness, sawReach },
   gives: { miterCut, buttCut, miterFace },
   headlines: ['miterCut', 'buttCut'],
   together: { miterCut: ['miterCut', 'buttCut', 'miterFace'], buttCut: ['buttCut', 'miterCut'] },
@@ -29,20 +30,32 @@ export const cornerPost = calculation({
     buttCut: ['abs(90 - cornerAngle)', 'the one that stops is cut to lie along the one that runs through'],
     miterFace: ['railThickness / cos(miterCut)', 'across the thickness, along the cut'],
   },
-  work({ cornerAngle }, { line, refuse, remark }) {
+  work({ cornerAngle, sawReach }, { line, refuse, remark }) {
     if (less(cornerAngle, sharpest))
       refuse(
         'cornerAngle',
         `A corner of ${show(cornerAngle)} is too sharp to frame: give it two posts, or blunt it with a short bay. If you gave the turn, take it from 180° to have the angle inside.`,
       )
     const miter = line('miterCut')
-    line('buttCut')
+    const butt = line('buttCut')
     line('miterFace')
+    const tooFar = less(sawReach, miter)
     remark(
-      `Set the saw to ${show(miter)}, counted from a square cut, for both rails. The corner itself has ${show(cornerAngle)} inside: that is not the saw’s figure. Cut two offcuts first and hold them to the post.`,
+      `${tooFar ? `The miter is ${show(miter)}` : `Set the saw to ${show(miter)}`}, counted from a square cut, for both rails. The corner itself has ${show(cornerAngle)} inside: that is not the saw’s figure. Cut two offcuts first and hold them to the post.`,
     )
+    if (tooFar)
+      remark(
+        `The saw is taken to turn no further than ${show(sawReach)}. ${
+          less(sawReach, butt)
+            ? `The butting cut, ${show(butt)}, is out of its reach too: mark the cut on all four faces and saw it by hand, or give the corner two posts with a short bay between.`
+            : `Instead let one rail run through and butt the other against it, cut at ${show(butt)}; or mark the miter on all four faces and saw it by hand.`
+        }`,
+      )
   },
-  sources: [{ fact: 'miter from square = (180° − corner) / 2', from: 'Derived here from the sketch; needs no table.' }],
+  sources: [
+    { fact: 'miter from square = (180° − corner) / 2', from: 'Derived here from the sketch; needs no table.' },
+    { fact: 'many saws turn no further than 45°', from: 'common practice, no source' },
+  ],
   cautions: ['tools'],
   drawing: cornerPlan,
   examples: [

@@ -30,7 +30,7 @@ export const postHeights = calculation({
     tallestPost: ['highest + buriedLength', 'where the string is highest above the ground'],
     shortestPost: ['lowest + buriedLength', 'where it is lowest'],
   },
-  work({ buriedLength }, { line, has, rows, put, refuse, remark, doubt, table }) {
+  work({ buriedLength, stockLength }, { line, has, rows, put, refuse, remark, doubt, table }) {
     const heights = rows('groundReadings')
     if (heights.length > mostPosts)
       refuse(
@@ -43,7 +43,7 @@ export const postHeights = calculation({
     put('lowest', least)
     const tallest = line('tallestPost')
     line('shortestPost')
-    const stock = has('stockLength') ? (rows('stockLength')[0] as Quantity) : undefined
+    const stock = has('stockLength') ? stockLength : undefined
     const whole = (height: Quantity): Quantity => ({ ...height, amount: add(height.amount, buriedLength.amount) })
     table({
       title: 'Post by post, in order',

@@ -7,8 +7,7 @@
 //         ▔▔──__    ┃
 import { calculation } from '../../calculation.ts'
 import { slopeDrawing } from '../../drawings/slope.ts'
-import { exact, times } from '../../quantities/amount.ts'
-import { less, type Quantity } from '../../quantities/quantity.ts'
+import { holdsMoreThan, less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, widestBay } from '../../words/bays.ts'
 import { tapeMark } from '../../words/pickets.ts'
@@ -53,8 +52,8 @@ export const steppedRun = calculation({
     longerPost: ['stepEach', 'it reaches from the lower ground to the higher bay'],
     slopePercent: ['fall / levelDistance', 'over the whole slope'],
   },
-  work({ levelDistance, widestBay, highEndGap }, { line, has, rows, tell, refuse, remark }) {
-    if (less({ ...widestBay, amount: times(widestBay.amount, exact(mostBays)) }, levelDistance))
+  work({ levelDistance, widestBay, highEndGap, widestUnder: limit }, { line, has, tell, refuse, remark }) {
+    if (holdsMoreThan(mostBays, widestBay, levelDistance))
       refuse(
         'levelDistance',
         `A slope ${show(levelDistance)} long with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give it in parts.`,
@@ -64,7 +63,6 @@ export const steppedRun = calculation({
     line('longerPost')
     line('slopePercent')
     if (has('widestUnder')) {
-      const limit = rows('widestUnder')[0] as Quantity
       const holds = !less(limit, under)
       tell('underHolds', holds)
       remark(

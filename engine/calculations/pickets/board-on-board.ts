@@ -35,7 +35,7 @@ export const boardOnBoard = calculation({
     frontBoards: ['backBoards + 1', 'one over each gap; those at the posts lie partly over a post'],
     bothLayers: ['backBoards + frontBoards', 'back and front'],
   },
-  work({ opening, picketWidth, boardLap }, { line, refuse, remark }) {
+  work({ opening, picketWidth, boardLap }, { line, refuse }) {
     const widest = line('widest')
     if (compare(widest.amount, exact(0)) !== 1)
       refuse(
@@ -57,9 +57,6 @@ export const boardOnBoard = calculation({
         `${show(count)} of ${show(picketWidth)} do not fit a ${show(opening)} opening. Check the measurements.`,
       )
     for (const name of ['coverEachSide', 'frontBoards', 'bothLayers']) line(name)
-    remark(
-      'This counts one bay by itself. Where bays follow each other, the front board over a post serves both: take one off for each post between bays.',
-    )
   },
   sources: [
     {

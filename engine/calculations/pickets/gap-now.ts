@@ -20,9 +20,17 @@ export const gapNow = calculation({
   headlines: ['gapNow', 'widthChange'],
   together: { gapNow: ['gapNow', 'widthChange'], widthChange: ['widthChange', 'gapNow'] },
   called: ['wet now', 'when dry', 'shrink', 'gap now', 'wet wood', 'dries to'],
-  locals: { coefficient: 'number', hundred: 'number' },
+  locals: {
+    coefficient: 'number',
+    hundred: 'number',
+    saturation: 'percent',
+    countsNow: 'percent',
+    countsLater: 'percent',
+  },
   lines: {
-    points: ['hundred * (moistureLater - moistureNow)', 'points of moisture it gains; less than nothing when it dries'],
+    countsNow: ['min(moistureNow, saturation)', 'above fibre saturation wood loses water and keeps its size'],
+    countsLater: ['min(moistureLater, saturation)', 'and the same later'],
+    points: ['hundred * (countsLater - countsNow)', 'points of moisture it gains; less than nothing when it dries'],
     widthChange: ['picketWidth * coefficient * points', 'the handbook’s straight line'],
     gapNow: ['gapDry + widthChange', 'the middles of the pickets stay where they are screwed'],
   },
@@ -31,18 +39,24 @@ export const gapNow = calculation({
     if (of === undefined) throw new Error(`no coefficient for ${species}, ${grain} grain`)
     put('coefficient', { kind: 'number', amount: exact(of), unit: 'ratio' })
     put('hundred', quantity(100, 'ratio'))
+    const saturation = put('saturation', quantity(dimensionalChange.saturation.percent, 'percent'))
+    const [from, to] = [line('countsNow'), line('countsLater')]
     line('points')
     const change = line('widthChange')
+    const moves = compare(change.amount, exact(0)) !== 0
     const limits = [quantity(6, 'percent'), quantity(14, 'percent')] as const
-    if ([moistureNow, moistureLater].some((it) => less(it, limits[0]) || less(limits[1], it)))
+    if (moves && [moistureNow, moistureLater].some((it) => less(it, limits[0]) || less(limits[1], it)))
       doubt(
         'implausible',
         'moistureNow',
-        `The handbook’s straight line holds from about ${cite(limits[0], 'from', 'published')} to ${cite(limits[1], 'to', 'published')}; from ${show(moistureNow)} to ${show(moistureLater)} take it as near, and rather too much.`,
+        `The handbook’s straight line holds from about ${cite(limits[0], 'from', 'published')} to ${cite(limits[1], 'to', 'published')}; from ${show(from)} to ${show(to)} take it as near, and rather too much.`,
       )
+    const least = cite(saturation, 'fibre saturation', 'published')
     remark(
-      `Each point of moisture moves this wood ${cite({ kind: 'number', amount: exact(of), unit: 'ratio' }, 'coefficient', 'published')} of its width.`,
+      `Each point of moisture moves this wood ${cite({ kind: 'number', amount: exact(of), unit: 'ratio' }, 'coefficient', 'published')} of its width, up to fibre saturation at about ${least}.`,
     )
+    if (less(saturation, moistureNow) || less(saturation, moistureLater))
+      remark(`Above that the wood loses water and keeps its size, so I counted no moisture over ${least}.`)
     if (!has('gapDry')) return
     const wanted = rows('gapDry')[0] as Quantity
     const gap = line('gapNow')
@@ -58,7 +72,10 @@ export const gapNow = calculation({
       )
     if (compare(change.amount, exact(0)) === 1) remark('It will swell: boards set too close then buckle.')
   },
-  sources: [{ fact: `${dimensionalChange.title}; holds for ${dimensionalChange.holds}`, from: dimensionalChange.from }],
+  sources: [
+    { fact: `${dimensionalChange.title}; holds for ${dimensionalChange.holds}`, from: dimensionalChange.from },
+    { fact: dimensionalChange.saturation.fact, from: dimensionalChange.saturation.from },
+  ],
   cautions: [],
   examples: [
     // 5.5 × 0.00234 × (12 − 19) = −0.09009; 0.21509 wanted → 0.125

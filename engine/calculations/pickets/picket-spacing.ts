@@ -25,6 +25,8 @@ import {
   widestGap,
 } from '../../words/pickets.ts'
 
+const fewest = 'ceil((opening - widestGap) / (picketWidth + widestGap))'
+
 export const picketSpacing = calculation({
   name: 'picket-spacing',
   title: 'Pickets in one bay, with equal gaps',
@@ -36,10 +38,8 @@ export const picketSpacing = calculation({
   headlines: ['pickets', 'tapeGap'],
   together: { tapeGap: ['pickets', 'tapeGap'], gap: ['gap', 'tapeGap'] },
   lines: {
-    pickets: [
-      'ceil((opening - widestGap) / (picketWidth + widestGap))',
-      'the fewest that keep every gap within your limit',
-    ],
+    pickets: [fewest, 'the fewest that keep every gap within your limit'],
+    picketsForLimit: [fewest, 'the fewest that keep every gap within your limit; what else you gave may take more'],
     nearest: ['(opening - wantedGap) / (picketWidth + wantedGap)', 'how many would give just the gap you would like'],
     gap: [
       '(opening - pickets * picketWidth) / (pickets + 1)',
@@ -71,39 +71,52 @@ export const picketSpacing = calculation({
         `${show(picketWidth)} pickets in a ${show(opening)} opening would be more than ${cite(quantity(mostPickets, 'picket'), 'the most in one bay')}. Check both units, or give one bay at a time.`,
       )
 
-    let count: Fraction
+    // Each thing given asks for so many pickets; the greatest number keeps them all.
+    const alone = (['widestGap', 'wantedGap', 'sphere'] as const).filter(has).length === 1
+    let count = exact(1)
+    let governs = ''
+    const take = (asked: Fraction, what: string): void => {
+      if (governs && asked.compare(count) <= 0) return
+      count = asked
+      governs = what
+    }
+    if (has('wantedGap')) {
+      const just = exactly(line('nearest'))
+      const asked = nearestCount(just, most, exactly(given.wantedGap), (n) => exactly(gapOf(n)))
+      take(asked, `the gap you would like, ${show(given.wantedGap)}`)
+      if (alone)
+        remark(
+          `I took ${show(given.wantedGap)} as the gap you would like, and chose the count whose gap comes nearest to it, wider or narrower. If no gap may be wider than that, say “at most”.`,
+        )
+    }
+    if (has('widestGap')) {
+      const asked = exactly(line(alone ? 'pickets' : 'picketsForLimit'))
+      if (asked.compare(most) > 0)
+        refuse('widestGap', neighbours(given.widestGap, most, gapOf, picketWidth, opening, 'keeps', cite))
+      if (alone && asked.equals(0))
+        refuse(
+          'widestGap',
+          `The ${show(opening)} opening is no wider than the ${show(given.widestGap)} gap you allow, so it takes no picket. Check both measurements.`,
+        )
+      take(asked, `the widest gap you allow, ${show(given.widestGap)}`)
+    }
     if (has('sphere')) {
-      count = fewestThatStop(space, width, exactly(given.sphere), mark, most)
-      if (count.compare(most) > 0)
+      const asked = fewestThatStop(space, width, exactly(given.sphere), mark, most, count)
+      if (asked.compare(most) > 0)
         refuse('sphere', neighbours(given.sphere, most, gapOf, picketWidth, opening, 'stops', cite))
+      take(asked, `the ${show(given.sphere)} ball`)
       if (has('widestGap') && !less(given.widestGap, given.sphere))
         doubt(
           'contradictory',
           'widestGap',
           `A gap of ${show(given.widestGap)} would let a ${show(given.sphere)} ball touch through. I kept every gap under the ball.`,
         )
-      tell('pickets', quantity(count, 'picket'))
       remark(
         `Every gap, as marked on the tape, is less than ${show(given.sphere)}: a gap of exactly that size would let the ball through.`,
       )
-    } else if (has('widestGap')) {
-      count = exactly(line('pickets'))
-      if (count.compare(0) < 0) count = exact(0)
-      if (count.compare(most) > 0)
-        refuse('widestGap', neighbours(given.widestGap, most, gapOf, picketWidth, opening, 'keeps', cite))
-      if (count.equals(0))
-        refuse(
-          'widestGap',
-          `The ${show(opening)} opening is no wider than the ${show(given.widestGap)} gap you allow, so it takes no picket. Check both measurements.`,
-        )
-    } else {
-      const just = exactly(line('nearest'))
-      count = nearestCount(just, most, exactly(given.wantedGap), (n) => exactly(gapOf(n)))
-      tell('pickets', quantity(count, 'picket'))
-      remark(
-        `I took ${show(given.wantedGap)} as the gap you would like, and chose the count whose gap comes nearest to it, wider or narrower. If no gap may be wider than that, say “at most”.`,
-      )
     }
+    if (!alone) remark(`What governs is ${governs}: it asks for the most pickets of what you gave.`)
+    if (!alone || !has('widestGap')) tell('pickets', quantity(count, 'picket'))
     line('gap')
     line('tapeGap')
     line('lastGap')
@@ -150,11 +163,18 @@ function markedGaps(space: Fraction, width: Fraction, count: Fraction, mark: Fra
 // Up to so many pickets every count is tried; beyond, one more in a thousand is no loss.
 const fewToTry = 500
 
-/** The fewest pickets whose gaps, as marked, all stop the ball. One more than fit when none does. */
-function fewestThatStop(space: Fraction, width: Fraction, ball: Fraction, mark: Fraction, most: Fraction): Fraction {
+/** The fewest pickets, from so many on, whose gaps, as marked, all stop the ball. One more than fit when none does. */
+function fewestThatStop(
+  space: Fraction,
+  width: Fraction,
+  ball: Fraction,
+  mark: Fraction,
+  most: Fraction,
+  from: Fraction,
+): Fraction {
   // gap < ball needs pickets > (space − ball) / (width + ball); rounding to marks may need one more.
   let count = space.sub(ball).div(width.add(ball)).floor().add(1)
-  if (count.compare(1) < 0) count = exact(1)
+  if (count.compare(from) < 0) count = from
   // Rounding to marks widens a gap by less than one mark, so a count whose exact gap is a mark narrower always does.
   const narrower = ball.sub(mark)
   const sure = narrower.compare(0) > 0 ? space.sub(narrower).div(width.add(narrower)).ceil() : most.add(1)
@@ -202,6 +222,7 @@ function neighbours(
   return (
     `No number of ${show(width)} pickets ${verb === 'keeps' ? `keeps every gap within ${show(limit)}` : `stops a ${show(limit)} ball`} in a ${show(opening)} opening. ` +
     `${count} leave gaps of ${cite(widest, 'gap with the most that fit')}, which is too wide${equal(widest, limit) ? ' by a hair' : ''}. ${next} do not fit: they are ${cite(wood, 'wood of one more')} of wood, ${cite(over, 'what it overshoots')} more than the opening. ` +
-    'Allow a wider gap, or use narrower pickets, or trim the two at the posts.'
+    // A ball that a rule names is not to be had wider.
+    `${verb === 'keeps' ? 'Allow a wider gap, or use' : 'Use'} narrower pickets, or trim the two at the posts.`
   )
 }

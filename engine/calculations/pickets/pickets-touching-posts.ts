@@ -2,8 +2,9 @@
 //
 //   ┃█   █   █   █┃      one gap fewer than pickets: opening = n × width + (n − 1) × gap
 import { calculation } from '../../calculation.ts'
-import { compare, exact } from '../../quantities/amount.ts'
-import { exactly, less, quantity } from '../../quantities/quantity.ts'
+import { touchingDrawing } from '../../drawings/bay.ts'
+import { compare, exact, times } from '../../quantities/amount.ts'
+import { exactly, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { evenMarks, markFromOneEnd, marksTable, mostPickets } from '../../running-marks.ts'
 import { gap, lastGap, opening, pickets, picketWidth, tapeGap, tapeMark, widestGap } from '../../words/pickets.ts'
@@ -48,10 +49,11 @@ export const picketsTouchingPosts = calculation({
     ],
   },
   work({ opening, picketWidth, widestGap, tapeMark }, { line, refuse, remark, cite, table, system }) {
-    if (less(opening, picketWidth))
+    const two: Quantity = { ...picketWidth, amount: times(exact(2), picketWidth.amount) }
+    if (less(opening, two))
       refuse(
         'opening',
-        `A ${show(picketWidth)} picket does not fit a ${show(opening)} opening. Check both measurements.`,
+        `One at each post takes two pickets, and two of ${show(picketWidth)} do not fit a ${show(opening)} opening. Check both measurements.`,
       )
     const count = line('pickets')
     if (compare(count.amount, mostPickets) === 1)
@@ -74,6 +76,7 @@ export const picketsTouchingPosts = calculation({
     { fact: 'opening = pickets × width + (pickets − 1) × gap', from: 'Derived here from the sketch; needs no table.' },
   ],
   cautions: ['tools'],
+  drawing: touchingDrawing,
   examples: [
     // (93 + 2.5)/6 = 15.92 → 16; 93 − 56 = 37; /15 = 2 7/15; nearest 2 7/16; 37 − 14 × 2 7/16 = 2 7/8
     {

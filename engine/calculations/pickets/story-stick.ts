@@ -4,11 +4,14 @@
 //   ┃  ╲·       ┃      so cos = pitch ÷ step: the stick is longer than the opening, and one end lies lower
 //   ┃    ╲·     ┃      transfer each mark straight up and down (plumb), never square off the stick
 import { calculation } from '../../calculation.ts'
-import { less } from '../../quantities/quantity.ts'
+import { less, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { firstStickMark, stickAngle, stickDrop, stickLength, stickPitch } from '../../words/story-stick.ts'
 import { pitch } from '../../words/picket-patterns.ts'
 import { opening, pickets, picketWidth } from '../../words/pickets.ts'
+
+// The stick must lie against both posts. Few stand higher above the ground than this.
+const tallestPost = quantity(6, 'ft')
 
 export const storyStick = calculation({
   name: 'story-stick',
@@ -22,15 +25,20 @@ export const storyStick = calculation({
     stickDrop: ['stickDrop', 'stickAngle', 'stickLength', 'firstStickMark'],
   },
   called: ['story stick', 'storey stick', 'slanted stick', 'lay the stick', 'stick aslant', 'stick at an angle'],
+  locals: { tallestPost: 'length' },
   lines: {
     pitch: ['(opening + picketWidth) / (pickets + 1)', 'picket to picket, with a gap at each post'],
     cosine: ['pitch / stickPitch', 'laid aslant, the step is shortened to the pitch'],
     stickAngle: ['acos(cosine)', 'the angle that does it'],
     stickLength: ['opening / cosine', 'from post face to post face, along the stick'],
     stickDrop: ['opening * tan(stickAngle)', 'between its two ends'],
+    widestStep: [
+      'pitch * sqrt(1 + tallestPost ^ 2 / opening ^ 2)',
+      'the step at which it drops by a tall post’s height',
+    ],
     firstStickMark: ['(stickLength - (pickets - 1) * stickPitch) / 2', 'the marks sit in the middle of the stick'],
   },
-  work({ opening, picketWidth, pickets, stickPitch }, { line, refuse, remark }) {
+  work({ opening, picketWidth, pickets, stickPitch }, { line, put, refuse, remark, cite }) {
     if (less(opening, picketWidth))
       refuse(
         'opening',
@@ -47,13 +55,22 @@ export const storyStick = calculation({
         'pickets',
         `${show(pickets)} of ${show(picketWidth)} do not fit a ${show(opening)} opening. Check the three.`,
       )
-    for (const name of ['cosine', 'stickAngle', 'stickLength', 'stickDrop', 'firstStickMark']) line(name)
+    for (const name of ['cosine', 'stickAngle', 'stickLength']) line(name)
+    const drop = line('stickDrop')
+    const post = put('tallestPost', tallestPost)
+    if (less(post, drop))
+      refuse(
+        'stickPitch',
+        `With marks ${show(stickPitch)} apart the stick lies so steep that it drops ${show(drop)} from post to post, more than the ${cite(post, 'tallest post')} of a tall one. Mark it no wider than ${cite(line('widestStep'), 'widest step')}.`,
+      )
+    line('firstStickMark')
     remark(
       'Carry each mark to the rail plumb, with a level. Squared off the stick instead, they come out too far apart. Keep the stick straight and flat against both posts: bowed or swung out of the plane, it falls short.',
     )
   },
   sources: [
     { fact: 'cos of the angle = pitch ÷ step on the stick', from: 'Derived here from the sketch; needs no table.' },
+    { fact: 'the posts of a picket fence stand no higher than 6 ft', from: 'common practice, no source' },
   ],
   cautions: ['tools'],
   examples: [

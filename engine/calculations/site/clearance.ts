@@ -18,7 +18,7 @@ export const clearance = calculation({
     clearanceShort: ['clearanceShort', 'clearanceHolds'],
   },
   lines: {
-    clearanceShort: ['max(clearanceRule - clearanceMeasured, 0 * clearanceRule)', 'what is missing, or nothing'],
+    clearanceShort: ['max(clearanceRule - clearanceMeasured, 0)', 'what is missing, or nothing'],
   },
   work({ clearanceRule, clearanceMeasured }, { line, tell, remark }) {
     line('clearanceShort')

@@ -8,6 +8,7 @@ import { calculation } from '../../calculation.ts'
 import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { daysAfter, weekdayOf, weekdays } from '../../quantities/calendar.ts'
 import { toNumber } from '../../quantities/amount.ts'
+import { calendarStripDrawing } from '../../drawings/calendar-strip.ts'
 import { show } from '../../quantities/show.ts'
 import {
   callDate,
@@ -19,6 +20,7 @@ import {
   holidays,
   lastTicketDay,
   noticeDays,
+  renewBy,
   ticketCounts,
   ticketLife,
 } from '../../words/digging-notice.ts'
@@ -30,23 +32,24 @@ export const digNotice = calculation({
   name: 'dig-notice',
   title: 'The days between the call and the first hole',
   answers:
-    'The earliest day to dig and the last day of the ticket, from the day of the call and the notice your one-call centre asks, and how many holes a day that makes.',
+    'The earliest day to dig, the last day of the ticket and the day to renew it by, from the day of the call and the notice your one-call centre asks, and how many holes a day that makes.',
   needs: { callDate, callWeekday, noticeDays, holidays, ticketLife, ticketCounts, holesToDig },
   may: ['callDate', 'callWeekday', 'holidays', 'ticketLife', 'ticketCounts', 'holesToDig'],
   oneOf: [['callDate', 'callWeekday']],
   onlyFor: {
-    callDate: ['firstDigDay', 'lastTicketDay', 'holesADay'],
+    callDate: ['firstDigDay', 'lastTicketDay', 'renewBy', 'holesADay'],
     callWeekday: ['firstDigWeekday'],
-    ticketLife: ['lastTicketDay', 'holesADay'],
-    ticketCounts: ['lastTicketDay', 'holesADay'],
+    ticketLife: ['lastTicketDay', 'renewBy', 'holesADay'],
+    ticketCounts: ['lastTicketDay', 'renewBy', 'holesADay'],
     holesToDig: ['holesADay'],
   },
-  gives: { firstDigDay, firstDigWeekday, lastTicketDay, holesADay },
+  gives: { firstDigDay, firstDigWeekday, lastTicketDay, renewBy, holesADay },
   headlines: ['firstDigDay', 'firstDigWeekday'],
   together: {
-    firstDigDay: ['firstDigDay', 'firstDigWeekday', 'lastTicketDay', 'holesADay'],
+    firstDigDay: ['firstDigDay', 'firstDigWeekday', 'lastTicketDay', 'renewBy', 'holesADay'],
     firstDigWeekday: ['firstDigWeekday', 'firstDigDay'],
-    lastTicketDay: ['lastTicketDay', 'firstDigDay'],
+    lastTicketDay: ['lastTicketDay', 'renewBy', 'firstDigDay'],
+    renewBy: ['renewBy', 'lastTicketDay', 'firstDigDay'],
     holesADay: ['holesADay', 'lastTicketDay', 'firstDigDay'],
   },
   locals: { workingDays: 'number' },
@@ -76,6 +79,12 @@ export const digNotice = calculation({
       remark(theirs)
       return
     }
+    const weekday = (weekdays[weekdayOf(given.callDate)] as string).toLowerCase()
+    if (has('callWeekday') && given.callWeekday !== weekday)
+      refuse(
+        'callWeekday',
+        `You call on ${show(given.callDate)}, and said that it is a ${callWeekday.options?.[given.callWeekday]?.label}. Check the day.`,
+      )
     const first = firstDay(given.callDate, notice, isWorking)
     tell('firstDigDay', first)
     remark(
@@ -98,6 +107,19 @@ export const digNotice = calculation({
           `The ticket would run out on ${show(last)}, before you may dig on ${show(first)}. Check its life and how it is counted.`,
         )
       tell('lastTicketDay', last)
+      const renew = lastCall(last, notice, isWorking)
+      if (renew && !less(renew, given.callDate)) {
+        tell('renewBy', renew)
+        const next = firstDay(renew, notice, isWorking)
+        remark(
+          less(daysAfter(last, 1), next)
+            ? `Call again on ${show(renew)} at the latest: ${show(given.noticeDays)} then pass before the ticket runs out. From ${show(daysAfter(last, 1))} until ${show(next)} no ticket holds; call a day sooner to dig then.`
+            : `Call again on ${show(renew)} at the latest: ${show(given.noticeDays)} then pass before the ticket runs out, and the new one begins on ${show(next)}.`,
+        )
+        remark(
+          'Your centre may have a rule of its own for renewing: its date comes first. A holiday near the end of the ticket puts the call forward: name it.',
+        )
+      }
       const days = workingBetween(first, last, isWorking)
       if (has('holesToDig') && days > 0) {
         put('workingDays', quantity(days, 'ratio'))
@@ -116,6 +138,7 @@ export const digNotice = calculation({
         rows: [
           ['call', show(given.callDate)],
           ['first day to dig', show(first)],
+          ...(renew ? [['renew by', show(renew)]] : []),
           ['last day of the ticket', show(last)],
         ],
       })
@@ -131,6 +154,7 @@ export const digNotice = calculation({
     { fact: 'notice, holidays and the life of the ticket', from: 'As you gave them. Rules differ and change.' },
   ],
   cautions: ['utilities', 'lot-line', 'local-code'],
+  drawing: calendarStripDrawing,
   examples: [
     // Monday; Tuesday, Wednesday, Thursday pass whole; Friday
     {
@@ -145,6 +169,7 @@ export const digNotice = calculation({
       expect: { firstDigWeekday: 'friday' },
     },
     // Thu 24 Dec + 2: Fri 25 is a holiday, Mon 28 and Tue 29 pass, Wed 30; 28 days with the call: 24 Dec … 20 Jan
+    // A call on Mon 18 Jan lets Tue 19 and Wed 20 pass
     {
       ask: 'Called on 24 December 2026, 2 working days notice, holiday on 25 December 2026, ticket good for 28 calendar days including the call. When can I dig and when does it expire?',
       given: {
@@ -154,10 +179,23 @@ export const digNotice = calculation({
         ticketLife: '28',
         ticketCounts: 'calendar-from-call',
       },
-      expect: { firstDigDay: 'Wednesday 30 December 2026', lastTicketDay: 'Wednesday 20 January 2027' },
+      expect: {
+        firstDigDay: 'Wednesday 30 December 2026',
+        lastTicketDay: 'Wednesday 20 January 2027',
+        renewBy: 'Monday 18 January 2027',
+      },
     },
   ],
 })
+
+/** The last working day from which so many full working days still pass by that day, itself included. */
+function lastCall(end: Quantity, notice: number, isWorking: (day: Quantity) => boolean): Quantity | undefined {
+  for (let back = 0; back <= 7 * (notice + 2) + longestLife; back++) {
+    const day = daysAfter(end, -back)
+    if (isWorking(day) && !less(end, nthWorking(day, notice, isWorking))) return day
+  }
+  return undefined
+}
 
 /** The day after so many full working days that follow the day of the call; it is a working day itself. */
 function firstDay(call: Quantity, notice: number, isWorking: (day: Quantity) => boolean): Quantity {

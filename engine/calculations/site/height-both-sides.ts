@@ -38,14 +38,13 @@ export const heightBothSides = calculation({
     ruleLower: ['heightOtherSide', 'your rule measures from the lower ground'],
     ruleMean: ['fenceHeight + gradeDifference / 2', 'your rule measures from half way between'],
   },
-  work({ heightLimit, heightDatum: datum, fenceHeight }, { line, has, put, tell, doubt, remark }) {
+  work({ heightLimit, heightDatum: datum, fenceHeight }, { line, has, tell, doubt, remark }) {
     const other = line('heightOtherSide')
     if (has('heightDatum')) {
-      const height = put(
+      const height = tell(
         'heightByRule',
         line(datum === 'higher' ? 'ruleHigher' : datum === 'lower' ? 'ruleLower' : 'ruleMean'),
       )
-      tell('heightByRule', height)
       if (has('heightLimit')) {
         const holds = !less(heightLimit, height)
         tell('heightHolds', holds)

@@ -2,9 +2,9 @@
 import { calculation } from '../../calculation.ts'
 import type { Quantity } from '../../quantities/quantity.ts'
 import { less } from '../../quantities/quantity.ts'
-import { readOne } from '../../quantities/read.ts'
 import { show } from '../../quantities/show.ts'
 import { poolBarrier as code } from '../../tables/pool-barrier.ts'
+import { published } from '../../tables/published.ts'
 import {
   barrierGap,
   barrierHeight,
@@ -12,17 +12,13 @@ import {
   gapUnderBarrier,
   groundUnder,
   latchHeight,
-  poolFails,
+  poolHolds,
   railSide,
   railTopsApart,
 } from '../../words/pool.ts'
 
 const limit = Object.fromEntries(
-  Object.entries(code.values).map(([name, text]) => {
-    const q = readOne(text)?.quantity
-    if (!q) throw new Error(`“${text}” in the table of pool barriers cannot be read`)
-    return [name, q]
-  }),
+  Object.entries(code.values).map(([name, text]) => [name, published(text)]),
 ) as Readonly<Record<keyof typeof code.values, Quantity>>
 
 export const poolBarrier = calculation({
@@ -32,23 +28,23 @@ export const poolBarrier = calculation({
     'Whether the measures of a fence around a pool fail the figures of the US model code, and what no figure settles. Your own place’s rule decides.',
   needs: { country, barrierHeight, gapUnderBarrier, groundUnder, barrierGap, railTopsApart, railSide, latchHeight },
   may: ['barrierHeight', 'gapUnderBarrier', 'barrierGap', 'railTopsApart', 'railSide', 'latchHeight'],
-  gives: { poolFails },
-  headlines: ['poolFails'],
+  gives: { poolHolds },
+  headlines: ['poolHolds'],
   called: ['pool'],
   lines: {},
   work(given, { has, need, tell, remark, table, doubt, cite }) {
     const eyes =
       'No figure settles the rest, so look yourself: does the gate close and latch by itself from any place, open away from the pool, and stay shut when pushed? Is there anything to climb within reach: a rail, a pot, a wall, a tree, an air conditioner? Do doors and windows of the house open onto the pool?'
     if (given.country !== 'us') {
-      tell('poolFails', null)
+      tell('poolHolds', null)
       remark(
         'I know only the model code of the US, and it does not hold where you are. Your building office or council gives you the rule, and often the inspection.',
       )
       remark(eyes)
       return
     }
-    if (!has('barrierHeight') && !has('gapUnderBarrier') && !has('barrierGap') && !has('latchHeight'))
-      need('barrierHeight')
+    const measures = ['barrierHeight', 'gapUnderBarrier', 'barrierGap', 'railTopsApart', 'latchHeight'] as const
+    if (!measures.some(has)) need('barrierHeight')
     const rows: [string, string, string, string][] = []
     let failed = false
     const check = (what: string, measured: string, fails: boolean, rule: string): void => {
@@ -72,6 +68,7 @@ export const poolBarrier = calculation({
         `at most ${say(name, 'most underneath')} over ${given.groundUnder === 'solid' ? 'a solid surface' : 'soft ground'}`,
       )
     }
+    const railsClose = has('railTopsApart') && less(given.railTopsApart, limit.railsApart)
     if (has('barrierGap')) {
       // A gap as wide as the ball lets it through.
       check(
@@ -80,31 +77,32 @@ export const poolBarrier = calculation({
         !less(given.barrierGap, limit.ball),
         `less than ${say('ball', 'ball that must not pass')}`,
       )
-      if (has('railTopsApart')) {
-        if (less(given.railTopsApart, limit.railsApart)) {
-          check(
-            'gap between pickets, rails close together',
-            show(given.barrierGap),
-            less(limit.closeGap, given.barrierGap),
-            `at most ${say('closeGap', 'most with close rails')}, since the rails’ tops are less than ${say('railsApart', 'rails apart')} apart`,
-          )
-          if (has('railSide'))
-            check(
-              'side of the rails',
-              railSide.options?.[given.railSide]?.label ?? given.railSide,
-              given.railSide === 'outside',
-              'on the pool side, where they are that close together',
-            )
-          else doubt('missing', 'railSide', 'Rails that close together must be on the pool side.', railSide.ask)
-        }
-      } else
-        doubt(
-          'missing',
-          'railTopsApart',
-          'How wide the gaps may be hangs on how far apart the rails are.',
-          railTopsApart.ask,
+      if (railsClose)
+        check(
+          'gap between pickets, rails close together',
+          show(given.barrierGap),
+          less(limit.closeGap, given.barrierGap),
+          `at most ${say('closeGap', 'most with close rails')}, since the rails’ tops are less than ${say('railsApart', 'rails apart')} apart`,
         )
     }
+    // Close rails belong on the pool side however narrow the gaps are.
+    if (railsClose) {
+      if (has('railSide'))
+        check(
+          'side of the rails',
+          railSide.options?.[given.railSide]?.label ?? given.railSide,
+          given.railSide === 'outside',
+          `on the pool side, since the rails’ tops are less than ${say('railsApart', 'rails apart')} apart`,
+        )
+      else doubt('missing', 'railSide', 'Rails that close together must be on the pool side.', railSide.ask)
+    }
+    if (!has('railTopsApart') && (has('barrierGap') || has('railSide')))
+      doubt(
+        'missing',
+        'railTopsApart',
+        'How far apart the rails are decides how wide the gaps may be, and on which side the rails must be.',
+        railTopsApart.ask,
+      )
     if (has('latchHeight') && less(given.latchHeight, limit.latch))
       remark(
         `A latch release under ${say('latch', 'latch height')} must be on the pool side, well below the top of the gate, with no opening near it that a hand fits through. Yours is at ${show(given.latchHeight)}: check that with your building office.`,
@@ -112,7 +110,7 @@ export const poolBarrier = calculation({
     else if (has('latchHeight'))
       rows.push(['latch release', show(given.latchHeight), `${say('latch', 'latch height')} or more`, 'does not fail'])
     if (rows.length === 0) {
-      tell('poolFails', null)
+      tell('poolHolds', null)
       remark(eyes)
       return
     }
@@ -126,7 +124,7 @@ export const poolBarrier = calculation({
       ],
       rows,
     })
-    tell('poolFails', !failed)
+    tell('poolHolds', !failed)
     remark(
       failed
         ? `Decided by: ${rows
@@ -153,13 +151,13 @@ export const poolBarrier = calculation({
         barrierGap: '2 1/2 in',
         railSide: 'pool',
       },
-      expect: { poolFails: 'fails' },
+      expect: { poolHolds: 'fails' },
     },
     // 45 in apart is widely spaced; 2 1/2 is less than 4
     {
       ask: 'In the US, pool fence 1220 mm high, rails 1200 mm apart, gaps of 60 mm: is my pool fence ok?',
       given: { country: 'us', barrierHeight: '1220 mm', railTopsApart: '1200 mm', barrierGap: '60 mm' },
-      expect: { poolFails: 'nothing checked here fails' },
+      expect: { poolHolds: 'nothing checked here fails' },
     },
   ],
 })

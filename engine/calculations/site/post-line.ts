@@ -1,6 +1,7 @@
 // The line of post centres inside the lot line, so that nothing reaches over.
 //
 //   lot line ║◄ setback ►│picket│rail│◄ half post ►●── post centres
+//            ║◄ setback ►│◄── cap overhang, and ──►          a cap that stands out further than the pickets keeps the setback instead
 //            ║                              ◄── hole radius ──►     in the ground the hole reaches furthest of all
 import { calculation } from '../../calculation.ts'
 import { postLineDrawing } from '../../drawings/post-line.ts'
@@ -16,6 +17,7 @@ import {
   postLineOffset,
   setback,
 } from '../../words/boundary.ts'
+import { capOverhang } from '../../words/caps.ts'
 import { picketThickness } from '../../words/pickets.ts'
 import { holeDiameter, postWidth } from '../../words/posts.ts'
 import { railThickness } from '../../words/rails.ts'
@@ -25,8 +27,8 @@ export const postLine = calculation({
   title: 'The post line inside the lot line',
   answers:
     'How far inside the lot line the post centres stand so that fence and holes stay behind it, and how much land is left outside.',
-  needs: { setback, picketSide, postWidth, railThickness, picketThickness, holeDiameter, lineRun },
-  may: ['holeDiameter', 'lineRun'],
+  needs: { setback, picketSide, postWidth, railThickness, picketThickness, capOverhang, holeDiameter, lineRun },
+  may: ['capOverhang', 'holeDiameter', 'lineRun'],
   onlyFor: { lineRun: ['landGivenUp'], holeDiameter: ['holeInside'] },
   gives: { postLineOffset, holeInside, landGivenUp, nothingOver },
   headlines: ['postLineOffset', 'nothingOver'],
@@ -35,7 +37,7 @@ export const postLine = calculation({
     landGivenUp: ['landGivenUp', 'postLineOffset'],
     nothingOver: ['nothingOver', 'postLineOffset', 'holeInside'],
   },
-  locals: { reach: 'length' },
+  locals: { reach: 'length', faceReach: 'length' },
   lines: {
     reachOutside: [
       'postWidth / 2 + railThickness + picketThickness',
@@ -43,26 +45,47 @@ export const postLine = calculation({
     ],
     reachBetween: ['postWidth / 2 + picketThickness', 'rails between the posts add nothing; the pickets do'],
     reachInside: ['postWidth / 2', 'only the post itself stands toward the line'],
+    reachCap: ['postWidth / 2 + capOverhang', 'a cap stands out on every side of its post'],
     postLineOffset: ['setback + reach', 'the setback is kept by whatever stands furthest out'],
     holeInside: ['postLineOffset - holeDiameter / 2', 'the hole reaches half its width toward the line'],
-    landGivenUp: ['setback * lineRun', 'between the lot line and the face of the fence'],
+    landGivenUp: ['(postLineOffset - faceReach) * lineRun', 'between the lot line and the face of the fence'],
   },
-  work({ picketSide, setback }, { line, has, put, rows, tell, remark }) {
-    put(
-      'reach',
+  work({ picketSide, setback, capOverhang }, { line, has, put, rows, tell, remark, cite }) {
+    const face = put(
+      'faceReach',
       line(picketSide === 'inside' ? 'reachInside' : picketSide === 'between' ? 'reachBetween' : 'reachOutside'),
     )
+    const cap = has('capOverhang') ? line('reachCap') : face
+    const isCapFurthest = less(face, cap)
+    put('reach', isCapFurthest ? cap : face)
     const offset = line('postLineOffset')
+    const faceInside: Quantity = { ...offset, amount: subtract(offset.amount, face.amount) }
+    if (isCapFurthest)
+      remark(
+        `The caps stand out furthest, ${show(capOverhang)} past the posts, so it is they that keep the setback; the face of the fence comes to stand ${cite(faceInside, 'face of the fence, inside the line')} inside.`,
+      )
     if (has('lineRun')) line('landGivenUp')
     if (has('holeDiameter')) {
       const left = line('holeInside')
       const inside = compare(left.amount, exact(0)) !== -1
       tell('nothingOver', inside)
+      const nearest = `${isCapFurthest ? 'the edge of the caps' : 'the face of the fence'} is ${show(setback)} inside`
       if (inside)
         remark(
-          `Decided by: the hole, whose edge is ${show(left)} inside the line; the face of the fence is ${show(setback)} inside.`,
+          less(setback, left)
+            ? `Decided by: ${nearest}; the edge of the hole is ${show(left)} inside.`
+            : `Decided by: the hole, whose edge is ${show(left)} inside the line; ${nearest}.`,
         )
-      else {
+      if (inside && less(left, setback)) {
+        const into = cite(
+          { ...setback, amount: subtract(setback.amount, left.amount) },
+          'hole reaches into the setback',
+        )
+        remark(
+          `In the ground the hole reaches ${into} into the setback. Some rules count only what stands above the ground, some the footings too: ask yours. If it counts them, set the posts ${into} further in.`,
+        )
+      }
+      if (!inside) {
         const over: Quantity = { ...left, amount: subtract(exact(0), left.amount) }
         remark(
           `Decided by: the hole. Its edge reaches ${show(over)} over the line, though the fence above stays ${show(setback)} inside. Set the posts ${show(over)} further in, or dig narrower holes. Concrete over the line is a neighbor’s to remove.`,
@@ -83,7 +106,7 @@ export const postLine = calculation({
   },
   sources: [
     {
-      fact: 'offset = setback + half the post + what hangs on it',
+      fact: 'offset = setback + half the post + what hangs on it, or its cap’s overhang where that is more',
       from: 'Derived here from the sketch; needs no table.',
     },
   ],
@@ -98,6 +121,22 @@ export const postLine = calculation({
         postLineOffset: '10 in',
         holeInside: '5 in',
         landGivenUp: '40 ft²',
+        nothingOver: 'by these measures nothing reaches over',
+      },
+    },
+    // caps: 1 3/4 + 1 = 2 3/4, more than half the post alone, 1 3/4; 2 + 2 3/4 = 4 3/4; 4 3/4 − 4 = 3/4
+    {
+      ask: 'Setback 2 in, pickets on the inside, 8 in holes and caps overhanging 1 in: how far inside the line do the posts go?',
+      given: {
+        setback: '2 in',
+        picketSide: 'inside',
+        postWidth: '3 1/2 in',
+        holeDiameter: '8 in',
+        capOverhang: '1 in',
+      },
+      expect: {
+        postLineOffset: '4 3/4 in',
+        holeInside: '3/4 in',
         nothingOver: 'by these measures nothing reaches over',
       },
     },

@@ -35,7 +35,7 @@ export const slopeFromLevels = calculation({
     slopePercent: ['totalFall / distance', 'over the whole length'],
     slopeAngle: ['atan(totalFall / distance)', 'the same as an angle'],
   },
-  work(_given, { line, has, rows, put, refuse, remark, table, system }) {
+  work({ readingsApart }, { line, has, rows, put, refuse, remark, table, system }) {
     const readings = rows('levelReadings')
     const [first] = readings
     const last = readings.at(-1)
@@ -55,7 +55,7 @@ export const slopeFromLevels = calculation({
       amount: subtract((readings[i] as Quantity).amount, (readings[i - 1] as Quantity).amount),
     })
     const unit = system === 'metric' ? 'mm' : 'in'
-    const apart = has('readingsApart') ? (rows('readingsApart')[0] as Quantity) : undefined
+    const apart = has('readingsApart') ? readingsApart : undefined
     table({
       title: 'Ground, reading by reading',
       columns: [

@@ -12,6 +12,7 @@ import { cornerDrawing } from '../../drawings/corner.ts'
 import { absolute, add, compare, exact, floor, over, subtract, times } from '../../quantities/amount.ts'
 import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { tapeMark } from '../../words/pickets.ts'
 import {
   cornerAngle,
   legs,
@@ -27,7 +28,7 @@ export const squareCorner = calculation({
   title: 'A square corner',
   answers:
     'The diagonal that makes a corner square, the biggest 3-4-5 that fits, and from a measured diagonal how far the corner is out and how far to move the far stake.',
-  needs: { legs, measuredDiagonal },
+  needs: { legs, measuredDiagonal, tapeMark },
   may: ['measuredDiagonal'],
   onlyFor: { measuredDiagonal: ['cornerAngle', 'outOfSquare', 'moveStake', 'offsetPerHundred'] },
   gives: { squareAcross, cornerAngle, outOfSquare, moveStake, offsetPerHundred },
@@ -48,9 +49,10 @@ export const squareCorner = calculation({
       '2 * legB * sin(outOfSquare / 2)',
       'the second side swings about the corner stake, and its length stays',
     ],
+    offTheMark: ['abs(measuredDiagonal - squareAcross)', 'what the tape shows too much or too little'],
     offsetPerHundred: ['hundredFeet * sin(outOfSquare)', 'so far would the fence have run off'],
   },
-  work(_given, { line, has, rows, put, refuse, remark, cite, system }) {
+  work({ tapeMark }, { line, has, rows, put, tell, refuse, remark, cite, system }) {
     const [legA, legB, more] = rows('legs')
     if (!legA || !legB || more)
       return refuse(
@@ -77,17 +79,26 @@ export const squareCorner = calculation({
         'measuredDiagonal',
         `Sides of ${show(legA)} and ${show(legB)} cannot have ${show(measured)} across: it must be less than both together and more than their difference. Measure the three again.`,
       )
+    // What a tape cannot show is square: the measure lies no further from it than half a mark.
+    const off = line('offTheMark')
+    if (compare(off.amount, over(tapeMark.amount, exact(2))) !== 1) {
+      tell('cornerAngle', quantity(90, 'deg'))
+      tell('outOfSquare', quantity(0, 'deg'))
+      for (const name of ['moveStake', 'offsetPerHundred']) tell(name, quantity(0, system === 'metric' ? 'mm' : 'in'))
+      remark(
+        `Decided by: ${show(measured)} across, which is what a square corner has, as near as a tape with marks of ${show(tapeMark)} shows.`,
+      )
+      return
+    }
     line('cosine')
     const angle = line('cornerAngle')
     line('outOfSquare')
     const move = line('moveStake')
     put('hundredFeet', quantity(100, 'ft'))
     line('offsetPerHundred')
-    const wide = compare(measured.amount, right.amount)
+    const open = compare(measured.amount, right.amount) === 1
     remark(
-      wide === 0 || wide === null
-        ? `Decided by: ${show(measured)} across, which is what a square corner has.`
-        : `Decided by: ${show(measured)} across against ${show(right)}. The corner has ${show(angle)}: it stands ${wide === 1 ? 'open' : 'pinched'}. Move the far stake of the second side ${wide === 1 ? `in toward the first side by ${show(move)}` : `out from the first side by ${show(move)}`}, and keep its distance from the corner.`,
+      `Decided by: ${show(measured)} across against ${show(right)}. The corner has ${show(angle)}: it stands ${open ? 'open' : 'pinched'}. Move the far stake of the second side ${open ? `in toward the first side by ${show(move)}` : `out from the first side by ${show(move)}`}, and keep its distance from the corner.`,
     )
   },
   sources: [

@@ -109,7 +109,7 @@ export const yardClosure = calculation({
     if (lengths.length === 3 || (lengths.length === 4 && has('yardDiagonal'))) {
       const [a, b, c, d] = lengths as [Quantity, Quantity, Quantity, Quantity?]
       const cut = lengths.length === 3 ? c : (rows('yardDiagonal')[0] as Quantity)
-      isTriangle(a, b, cut, refuse)
+      isTriangle(a, b, cut, d ? 'yardDiagonal' : 'sides', refuse)
       put('a', a)
       put('b', b)
       put('cut', cut)
@@ -119,12 +119,15 @@ export const yardClosure = calculation({
         tell('yardArea', { ...first, kind: 'area', unit: system === 'metric' ? 'm2' : 'ft2' })
         return
       }
-      isTriangle(c, d, cut, refuse)
+      isTriangle(c, d, cut, 'yardDiagonal', refuse)
       put('c', c)
       put('d', d)
       line('otherHalf')
       line('secondTriangle')
       tell('yardArea', { ...line('fourSides'), kind: 'area', unit: system === 'metric' ? 'm2' : 'ft2' })
+      remark(
+        'I took the diagonal as running inside the yard, with a triangle on either side of it. If a corner points inward so that the diagonal runs outside, the area is less: give me the inside angles instead.',
+      )
       return
     }
     remark('Four sides or more do not settle an area by themselves: the corners can still move.')
@@ -211,14 +214,22 @@ function crosses(points: readonly Point[]): boolean {
   return false
 }
 
-function isTriangle(a: Quantity, b: Quantity, c: Quantity, refuse: (word: string, message: string) => never): void {
+function isTriangle(
+  a: Quantity,
+  b: Quantity,
+  c: Quantity,
+  word: 'sides' | 'yardDiagonal',
+  refuse: (word: string, message: string) => never,
+): void {
   const longest = [a, b, c].reduce((most, it) => (compare(most.amount, it.amount) === -1 ? it : most))
   const others = [a, b, c].filter((it) => it !== longest).reduce<Amount>((sum, it) => add(sum, it.amount), exact(0))
-  if (compare(longest.amount, others) !== -1)
-    refuse(
-      'sides',
-      `Sides of ${show(a)}, ${show(b)} and ${show(c)} make no triangle: the longest must be less than the other two together. Measure them again.`,
-    )
+  if (compare(longest.amount, others) === -1) return
+  refuse(
+    word,
+    word === 'sides'
+      ? `Sides of ${show(a)}, ${show(b)} and ${show(c)} make no triangle: the longest must be less than the other two together. Measure them again.`
+      : `A diagonal of ${show(c)} does not close a triangle with sides of ${show(a)} and ${show(b)}: it must be less than both together and more than their difference. Measure the three again.`,
+  )
 }
 
 function cornersTable(points: readonly Point[], system: 'imperial' | 'metric') {

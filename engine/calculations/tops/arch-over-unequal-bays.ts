@@ -32,7 +32,7 @@ export const archOverUnequalBays = calculation({
       'a circle through the other ends and the same middle',
     ],
   },
-  work({ standardChord, archRise, otherChord }, { line, refuse, remark }) {
+  work({ standardChord, archRise, otherChord }, { line, refuse, remark, doubt }) {
     const half = (q: Quantity): Quantity => ({ ...q, amount: over(q.amount, exact(2)) })
     if (less(half(standardChord), archRise))
       refuse(
@@ -46,6 +46,15 @@ export const archOverUnequalBays = calculation({
         `A circle of ${show(radius)} radius does not span a ${show(otherChord)} opening. Choose the same rise there.`,
       )
     const rise = line('riseSameRadius')
+    if (less(half(otherChord), archRise)) {
+      doubt(
+        'contradictory',
+        'otherChord',
+        `With the same rise a circle would bulge past the posts of the odd bay: ${show(archRise)} is more than half of its ${show(otherChord)}. Take the same radius there, or a smaller rise.`,
+      )
+      remark(`Same radius: one template, and the odd bay rises ${show(rise)} against ${show(archRise)}.`)
+      return
+    }
     line('radiusSameRise')
     remark(
       `Same radius: one template, and the odd bay rises ${show(rise)} against ${show(archRise)}. Same rise: the tops line up, and the odd bay has a curve of its own. Beside each other the same rise is less noticed; far apart, the same radius.`,

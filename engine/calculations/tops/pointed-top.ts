@@ -1,33 +1,31 @@
-// Pointed and rounded picket tops.
+// Pointed picket tops.
 //
 //     ╱╲       point: height = half the width ÷ tan(half the angle)
 //    ╱  ╲      cut from square = 90° − half the angle
 //   │    │ ◄── shoulder
 import { calculation } from '../../calculation.ts'
+import { pointedTopDrawing } from '../../drawings/pointed-top.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { picketLength, picketWidth } from '../../words/pickets.ts'
-import { pointAngle, pointCut, pointRise, roundRadius, shoulderHeight } from '../../words/tops.ts'
+import { pointAngle, pointCut, pointRise, shoulderHeight } from '../../words/picket-tops.ts'
 
 export const pointedTop = calculation({
   name: 'pointed-top',
-  title: 'Pointed and rounded tops',
-  answers:
-    'How high the point of a picket is, where its shoulders are marked and at which angle it is cut; and the radius of a half-round top.',
+  title: 'Pointed tops',
+  answers: 'How high the point of a picket is, where its shoulders are marked and at which angle it is cut.',
   needs: { picketWidth, pointAngle, picketLength },
   onlyFor: { picketLength: ['shoulderHeight'] },
-  gives: { pointRise, pointCut, shoulderHeight, roundRadius },
+  gives: { pointRise, pointCut, shoulderHeight },
   headlines: ['pointRise', 'pointCut'],
   together: {
     pointRise: ['pointRise', 'pointCut', 'shoulderHeight'],
     pointCut: ['pointCut', 'pointRise'],
-    roundRadius: ['roundRadius'],
   },
   lines: {
     pointRise: ['picketWidth / 2 / tan(pointAngle / 2)', 'each slope runs over half the width'],
     pointCut: ['90 - pointAngle / 2', 'counted from a square cut'],
     shoulderHeight: ['picketLength - pointRise', 'down from the tip'],
-    roundRadius: ['picketWidth / 2', 'for a half-round instead: the compass stands that far below the top'],
   },
   work(_given, { line, has, rows, refuse, remark }) {
     const rise = line('pointRise')
@@ -41,7 +39,6 @@ export const pointedTop = calculation({
         )
       line('shoulderHeight')
     }
-    line('roundRadius')
     remark(
       'Clamp a stop to the saw, so that all shoulders are alike. Blunt the tip a little: needle points break, and hurt.',
     )
@@ -50,12 +47,13 @@ export const pointedTop = calculation({
     { fact: 'point = half the width ÷ tan(half the angle)', from: 'Derived here from the sketch; needs no table.' },
   ],
   cautions: ['tools'],
+  drawing: pointedTopDrawing,
   examples: [
     // 1.75 / tan 45 = 1.75; 45; 42 − 1.75
     {
       ask: 'How high is the point on 3 1/2 in pickets with a 90 degree point, pickets 42 in long?',
       given: { picketWidth: '3 1/2 in', pointAngle: '90 deg', picketLength: '42 in' },
-      expect: { pointRise: '1.75 in', pointCut: '45°', shoulderHeight: '40.25 in', roundRadius: '1 3/4 in' },
+      expect: { pointRise: '1.75 in', pointCut: '45°', shoulderHeight: '40.25 in' },
     },
     // 35 / tan 30 = 60.62
     {

@@ -4,7 +4,7 @@ import { moistureDrawing } from '../../drawings/moisture.ts'
 import { quantity, less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { equilibriumMoistureFit } from '../../tables/equilibrium-moisture.ts'
-import { airTemperature, equilibriumMoisture, humidity } from '../../words/wood.ts'
+import { airTemperature, equilibriumMoisture, humidity } from '../../words/air.ts'
 
 export const equilibrium = calculation({
   name: 'equilibrium-moisture',

@@ -7,16 +7,17 @@
 import { calculation } from '../../calculation.ts'
 import { moistureDrawing } from '../../drawings/moisture.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
-import { readOne } from '../../quantities/read.ts'
 import { show } from '../../quantities/show.ts'
 import { finishLimits } from '../../tables/finish-limits.ts'
+import { published } from '../../tables/published.ts'
+import { equilibriumMoisture } from '../../words/air.ts'
 import {
   depthReading,
   dryEnough,
-  equilibriumMoisture,
   finishKind,
   moistureLimit,
   moistureReading,
+  soakTime,
   surfaceReading,
   surfaceReady,
   waterTest,
@@ -34,6 +35,7 @@ export const readyToFinish = calculation({
     moistureReading,
     moistureLimit,
     waterTest,
+    soakTime,
     woodAge,
     equilibriumMoisture,
     finishKind,
@@ -43,6 +45,7 @@ export const readyToFinish = calculation({
     'surfaceReading',
     'moistureReading',
     'waterTest',
+    'soakTime',
     'woodAge',
     'equilibriumMoisture',
     'finishKind',
@@ -53,26 +56,19 @@ export const readyToFinish = calculation({
   lines: {},
   work(given, tools) {
     const { has, need, doubt } = tools
-    if (
-      !has('depthReading') &&
-      !has('surfaceReading') &&
-      !has('moistureReading') &&
-      !has('waterTest') &&
-      !has('woodAge')
-    )
+    const meter = ['depthReading', 'surfaceReading', 'moistureReading'] as const
+    if (![...meter, 'waterTest', 'soakTime', 'woodAge'].some((name) => has(name as 'waterTest')))
       need('moistureReading')
-    const readings = (['depthReading', 'surfaceReading', 'moistureReading'] as const)
-      .filter(has)
-      .map((name) => ({ name, value: given[name] }))
+    const readings = meter.filter(has).map((name) => ({ name, value: given[name] }))
     for (const { name, value } of readings)
-      if (less(value, read(finishLimits.meter.least)) || less(read(finishLimits.meter.most), value))
+      if (less(value, published(finishLimits.meter.least)) || less(published(finishLimits.meter.most), value))
         doubt(
           'implausible',
           name,
-          `A pin meter can be relied on from about ${finishLimits.meter.least} to ${finishLimits.meter.most}. ${show(value)} is outside that, so take it as “${less(value, read(finishLimits.meter.least)) ? 'very dry' : 'very wet'}” and no more.`,
+          `A pin meter can be relied on from about ${finishLimits.meter.least} to ${finishLimits.meter.most}. ${show(value)} is outside that, so take it as “${less(value, published(finishLimits.meter.least)) ? 'very dry' : 'very wet'}” and no more.`,
         )
     judgeDryness(given.moistureLimit, readings, given.equilibriumMoisture, tools)
-    judgeSurface(given.waterTest, given.woodAge, given.finishKind, tools)
+    judgeSurface(given.waterTest, given.soakTime, given.woodAge, given.finishKind, tools)
   },
   sources: [
     { fact: 'the limit on your own can or its data sheet comes first', from: 'common practice, no source' },
@@ -101,6 +97,12 @@ export const readyToFinish = calculation({
       expect: { dryEnough: 'dry enough', surfaceReady: 'surface not ready' },
     },
     {
+      // five minutes against half a minute
+      ask: 'The wood reads 12 % at depth, it was hung a week ago and water soaks in after 5 minutes. Can I paint?',
+      given: { depthReading: '12 %', woodAge: '1 week', soakTime: '5 minutes' },
+      expect: { dryEnough: 'dry enough', surfaceReady: 'surface not ready' },
+    },
+    {
       // 13 at the limit of the can, 13: within it; one week is fresh
       ask: 'Pins deep read 13 %, the can says 13 % or less, hung one week ago, water soaks in: can I paint?',
       given: { depthReading: '13 %', moistureLimit: '13 %', woodAge: '1 week', waterTest: 'soaks', finishKind: 'film' },
@@ -110,16 +112,6 @@ export const readyToFinish = calculation({
 })
 
 type Tools = Parameters<typeof readyToFinish.work>[1]
-
-const known = new Map<string, Quantity>()
-function read(text: string): Quantity {
-  const before = known.get(text)
-  if (before) return before
-  const q = readOne(text)?.quantity
-  if (!q) throw new Error(`“${text}” in a table cannot be read`)
-  known.set(text, q)
-  return q
-}
 
 /** The wettest reading decides. A surface reading alone can condemn the wood, never clear it: faces dry first. */
 function judgeDryness(
@@ -151,9 +143,9 @@ function judgeDryness(
   if (less(limit, wettest.value)) {
     tell('dryEnough', false)
     remark(`Dryness is decided by the reading of ${reading}: over the limit of ${show(limit)}.`)
-    if (less(read(finishLimits.upper.value), wettest.value) || !less(wettest.value, read(finishLimits.upper.value)))
+    if (less(published(finishLimits.upper.value), wettest.value))
       remark(
-        `At ${cite(read(finishLimits.upper.value), 'moisture where blisters become likely', 'published')} and over, a finish is likely to blister or peel.`,
+        `Over ${cite(published(finishLimits.upper.value), 'moisture over which blisters are likelier', 'published')} the risk of blistering and peeling rises.`,
       )
   } else if (readings.every(({ name }) => name === 'surfaceReading')) {
     tell('dryEnough', null)
@@ -172,22 +164,32 @@ function judgeDryness(
       )
   }
   if (!settles) return
-  remark(
-    less(limit, settles)
-      ? `In this air the wood settles at ${show(settles)}, over the limit of ${show(limit)}: it will not get there by waiting in this weather.`
-      : `In this air the wood settles at ${show(settles)}, so ${show(limit)} can be reached by waiting.`,
-  )
+  const air = `In this air the wood settles at ${show(settles)}`
+  const wet = less(limit, wettest.value)
+  if (less(limit, settles))
+    remark(
+      `${air}, over the limit of ${show(limit)}: it will ${wet ? 'not get there by waiting' : 'not stay dry enough'} in this weather.`,
+    )
+  else
+    remark(wet ? `${air}, so ${show(limit)} can be reached by waiting.` : `${air}, within the limit of ${show(limit)}.`)
 }
 
 function judgeSurface(
   water: string | undefined,
+  soaking: Quantity | undefined,
   age: Quantity | undefined,
   finish: string | undefined,
   { tell, remark, doubt, cite }: Tools,
 ): void {
-  const weathered = age !== undefined && less(read(finishLimits.fresh.value), age)
+  const weathered = age !== undefined && less(published(finishLimits.fresh.value), age)
   const soaksIn = finish === 'penetrating'
-  if (water === 'beads') {
+  const soonEnough = published(finishLimits.water.most)
+  if (soaking && less(soonEnough, soaking)) {
+    tell('surfaceReady', false)
+    remark(
+      `The surface is decided by the water: it takes ${show(soaking)} to soak in, and ${cite(soonEnough, 'time for drops to soak in', 'published')} is what tells. That may be wet wood, mill glaze or a factory repellent. Wait if the wood is wet; if it is dry, sand it lightly and try the water again.`,
+    )
+  } else if (water === 'beads') {
     tell('surfaceReady', false)
     remark(
       'The surface is decided by the water: it still beads. That may be wet wood, mill glaze or a factory repellent. Wait if the wood is wet; if it is dry, wet a planed face, let it dry a few days and sand it lightly, then try the water again.',
@@ -195,11 +197,11 @@ function judgeSurface(
   } else if (weathered && !soaksIn) {
     tell('surfaceReady', false)
     remark(
-      `The surface is decided by its time in the weather: ${show(age)}, against ${cite(read(finishLimits.fresh.value), 'time before the first film coat', 'published')} for a film finish on planed wood. The face is weathered. Wash or sand it and let it dry before ${finish === 'film' ? 'the film goes on' : 'a film finish (paint or solid stain)'}.`,
+      `The surface is decided by its time in the weather: ${show(age)}, against ${cite(published(finishLimits.fresh.value), 'time before the first film coat', 'published')} for a film finish on planed wood. The face is weathered. Wash or sand it and let it dry before ${finish === 'film' ? 'the film goes on' : 'a film finish (paint or solid stain)'}.`,
     )
     if (!finish)
       remark('A finish that soaks in takes weathered wood better; clean it all the same. Tell me which finish it is.')
-  } else if (water === undefined) {
+  } else if (water === undefined && !soaking) {
     tell('surfaceReady', null)
     doubt(
       'missing',
@@ -223,7 +225,7 @@ function judgeSurface(
   } else {
     tell('surfaceReady', true)
     remark(
-      `The surface is decided by two facts: water soaks in, and it has been out ${show(age)}, within ${cite(read(finishLimits.fresh.value), 'time before the first film coat', 'published')}.`,
+      `The surface is decided by two facts: water soaks in, and it has been out ${show(age)}, within ${cite(published(finishLimits.fresh.value), 'time before the first film coat', 'published')}.`,
     )
   }
 }

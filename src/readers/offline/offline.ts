@@ -41,7 +41,8 @@ export function readOffline(heard: Heard): Request {
     calc.gives[want.word]
       ? want.word
       : (askedAlike(want.word, hits).find((it) => calc.gives[it]) ??
-        Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name)
+        Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name ??
+        calc.headlines.find((it) => isSameMeasure(it, want.word)))
   const meant = named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
   const asks = !meant
     ? wants
@@ -104,6 +105,12 @@ const askedAlike = (word: string, hits: readonly Hit[]): string[] => {
 const isSameSort = (word: Word, other: string): boolean =>
   (word.kind === 'count' && word.noun !== undefined && vocabulary.get(other)?.noun === word.noun) ||
   (word.kind === vocabulary.get(other)?.kind && word.name.toLowerCase().endsWith(other.toLowerCase()))
+
+/** "How heavy?" of an old fence is its own weight: a weight, a volume or a time is asked for, whatever it is of. */
+const isSameMeasure = (word: string, other: string): boolean => {
+  const kind = vocabulary.get(word)?.kind
+  return kind === vocabulary.get(other)?.kind && (kind === 'mass' || kind === 'volume' || kind === 'duration')
+}
 
 /** The message as tokens: its words, and one token for each quantity, in order. */
 function tokensWithQuantities({ said, readings }: Heard): Token[] {

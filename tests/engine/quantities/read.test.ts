@@ -551,6 +551,7 @@ describe('feet with a number behind them and no inch mark', () => {
 
   it('what counts something is no inches', () => {
     expect(all('run of 40 ft 6 posts')).toEqual(['40 ft', '6'])
+    expect(all('8 foot 4x4 posts')).toEqual(['8 ft', '4x4 3 1/2 in × 3 1/2 in'])
     expect(all('a 6 ft 2 rail fence')).toEqual(['6 ft', '2'])
     expect(all('fence 4 ft 6 in of gravel')).toEqual(['4 ft', '6 in'])
     expect(all('10 ft 12 wide')).toEqual(['10 ft', '12'])

@@ -160,4 +160,76 @@ export const borderChecks: readonly Check[] = [
     },
     tolerance: 0,
   },
+  {
+    calculation: 'strip-bed',
+    what: 'loose base for a strip',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { edgeRun: '50 ft', edgeWidth: '9 in', baseDepth: '4 in', settling: '15 %' },
+    gives: 'baseToBuy',
+    unit: 'ft3',
+    expected: () => byMathjs('50 ft * 9 inch * 4 inch * 1.15', 'ft^3'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'strip-bed',
+    what: 'weight of the sand for a strip',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { edgeRun: '12 m', edgeWidth: '250 mm', sandDepth: '30 mm', settling: '15 %', sandDensity: '1600 kg/m3' },
+    system: 'metric',
+    gives: 'sandWeight',
+    unit: 'kg',
+    expected: () => byMathjs('12 m * 250 mm * 30 mm * 1.15 * 1600 kg / m^3', 'kg'),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'brick-edge',
+    what: 'pavers of 8 by 4 in laid tight, end to end: pavers in a square foot',
+    kind: 'published',
+    source:
+      'https://www.hunker.com/13401159/how-to-calculate-number-of-bricks-per-square-foot: 4.5 pavers of 4 by 8 in to a square foot',
+    given: { edgeRun: '1000 ft', brickLies: 'end-to-end', brickLength: '8 in', brickJoint: '0 in', breakage: '0 %' },
+    gives: 'bricks',
+    unit: 'brick/ft2',
+    // Pavers in a foot of one row, times the three rows of 4 in that make a foot.
+    got: ({ shown }) => (Number((shown.bricks ?? '').replace(/[^0-9]/g, '')) / 1000) * (12 / 4),
+    expected: 4.5,
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      ['end-to-end', 7.625],
+      ['across', 3.625],
+      ['on-edge', 2.25],
+      ['edge-to-end', 7.625],
+      ['on-end', 3.625],
+    ] as const
+  ).map(
+    ([brickLies, side]): Check => ({
+      calculation: 'brick-edge',
+      what: `a 37 ft edge of modular bricks, ${brickLies}`,
+      kind: 'second derivation',
+      source: 'second derivation: bricks set one after the other, each a joint from the last, until the end is reached',
+      given: {
+        edgeRun: '37 ft',
+        brickLies,
+        brickLength: '7 5/8 in',
+        brickWidth: '3 5/8 in',
+        brickHeight: '2 1/4 in',
+        brickJoint: '3/8 in',
+      },
+      gives: 'bricks',
+      unit: 'brick',
+      expected: () => {
+        let [end, laid] = [side, 1]
+        while (end < 37 * 12) {
+          end += 0.375 + side
+          laid++
+        }
+        return laid
+      },
+      tolerance: 0,
+    }),
+  ),
 ]

@@ -3,27 +3,33 @@ import type { Check } from '../check.ts'
 
 const ours = 'Reference book, gates (statics and geometry)'
 const corners =
-  'second derivation: the brace’s four corners placed in the frame by coordinates, the angle found by halving'
+  'second derivation: the brace’s four corners placed in the frame by coordinates, moved along the rails until the brace is as wide as its stock'
 
-/** The angle at which a brace of that width touches both stiles of a frame, found without trigonometry of the fit: by halving. */
-function angleByHalving(wide: number, high: number, stock: number): number {
-  // Lower edge from (0, 0) at that angle; the upper edge lies `stock` to its left and must meet the far corner (wide, high).
-  const miss = (angle: number): number => wide * Math.sin(angle) - high * Math.cos(angle) - stock
-  let low = 0
-  let up = Math.PI / 2
-  for (let i = 0; i < 80; i++) {
-    const middle = (low + up) / 2
-    if (miss(middle) < 0) low = middle
-    else up = middle
-  }
-  return low
-}
+/** The two feet on the rails are alike: moved along them, the brace grows wider, until it has the width of its stock. */
 function lengthByCorners(wide: number, high: number, stock: number): number {
-  const angle = angleByHalving(wide, high, stock)
-  // Along the brace: the foot's near end lies behind, the head's far end before; the blank spans both.
-  const along = (x: number, y: number): number => x * Math.cos(angle) + y * Math.sin(angle)
-  const foot = stock / Math.sin(angle)
-  const spots = [along(0, 0), along(foot, 0), along(wide, high), along(wide - foot, high)]
+  const cornersAt = (foot: number) =>
+    [
+      [0, 0],
+      [foot, 0],
+      [wide, high],
+      [wide - foot, high],
+    ] as const
+  /** Along the brace, from the first corner to the fourth. */
+  const along = (foot: number): readonly [number, number] => {
+    const edge = Math.hypot(wide - foot, high)
+    return [(wide - foot) / edge, high / edge]
+  }
+  let [narrow, broad] = [0, wide]
+  for (let i = 0; i < 80; i++) {
+    const foot = (narrow + broad) / 2
+    // How far the second corner lies from the edge between the first and the fourth.
+    const [x, y] = along(foot)
+    const across = Math.hypot(foot - foot * x * x, foot * x * y)
+    if (across < stock) narrow = foot
+    else broad = foot
+  }
+  const [x, y] = along(narrow)
+  const spots = cornersAt(narrow).map(([right, up]) => right * x + up * y)
   return Math.max(...spots) - Math.min(...spots)
 }
 

@@ -1,4 +1,6 @@
 // This file is about the evidence for calculations on the ground: posts, holes, concrete, stone, spoil.
+import { isQuantity, numberIn } from '../../../engine/quantities/quantity.ts'
+import type { Ran } from '../../engine/run-named.ts'
 import type { Check } from '../check.ts'
 import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
@@ -18,6 +20,17 @@ function concreteByGrid(diameter: number, post: number, height: number): number 
     }
   return (full * (diameter / cells) ** 2 * height) / 1728
 }
+
+const worksheet =
+  'NIOSH lifting analysis worksheet, tables 1 to 4 in inches, https://www.scribd.com/document/53505426/Lifting-Analysis-Worksheet'
+/** What stands in a line of the working that is no result of its own: a multiplier of the lifting equation. */
+const inWorking =
+  (name: string) =>
+  ({ outcome }: Ran): number => {
+    const value = outcome.ok ? outcome.steps.find((it) => it.gives === name)?.value : undefined
+    if (!isQuantity(value)) throw new Error(`no “${name}” in the working`)
+    return numberIn(value, 'ratio')
+  }
 
 export const groundChecks: readonly Check[] = [
   ...(
@@ -123,6 +136,201 @@ export const groundChecks: readonly Check[] = [
     unit: 'ft3',
     expected: () => concreteByGrid(12, 3.5, 30),
     tolerance: 0.01,
+  },
+  {
+    calculation: 'concrete-for-posts',
+    what: 'a square hole with a post hung in it, by counting little cubes',
+    kind: 'second derivation',
+    source: 'second derivation: 12 × 12 × 30 in cut into half-inch cubes, those of the post and of the stone left out',
+    given: {
+      posts: '1',
+      holeDiameter: '12 in',
+      holeShape: 'square',
+      holeDepth: '30 in',
+      stoneDepth: '4 in',
+      concreteUnder: '6 in',
+      postWidth: '4 in',
+      concreteBelowGrade: '2 in',
+    },
+    gives: 'concretePerHole',
+    unit: 'in3',
+    expected: () => {
+      let cubes = 0
+      for (let down = 0; down < 60; down++)
+        for (let i = 0; i < 24; i++)
+          for (let j = 0; j < 24; j++) {
+            const deep = (down + 0.5) / 2
+            const inPost = deep < 20 && Math.abs(i + 0.5 - 12) < 4 && Math.abs(j + 0.5 - 12) < 4
+            if (deep > 2 && deep < 26 && !inPost) cubes++
+          }
+      return cubes / 8
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'concrete-for-posts',
+    what: 'a round hole with a post hung 100 mm off the bottom',
+    kind: 'library',
+    source: mathjsWorks,
+    given: {
+      posts: '1',
+      holeDiameter: '300 mm',
+      holeDepth: '600 mm',
+      stoneDepth: '0 mm',
+      concreteUnder: '100 mm',
+      postWidth: '90 mm',
+    },
+    system: 'metric',
+    gives: 'concretePerHole',
+    unit: 'L',
+    expected: () => byMathjs('pi * (150 mm)^2 * 600 mm - (90 mm)^2 * 500 mm', 'litre'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gravel-for-holes',
+    what: 'stone in place in twelve square holes',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { posts: '12', holeDiameter: '12 in', holeShape: 'square', stoneDepth: '6 in' },
+    gives: 'gravelInPlace',
+    unit: 'ft3',
+    expected: () => byMathjs('12 * 1 ft * 1 ft * 0.5 ft', 'cuft'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'spoil-of-holes',
+    what: 'the soil of ten square holes as it lay',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { posts: '10', holeDiameter: '300 mm', holeShape: 'square', holeDepth: '600 mm' },
+    system: 'metric',
+    gives: 'spoilInGround',
+    unit: 'L',
+    expected: () => byMathjs('10 * 300 mm * 300 mm * 600 mm', 'litre'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'belled-hole',
+    what: 'a square bell sliced into ten thousand plates',
+    kind: 'second derivation',
+    source: 'second derivation: level square plates from the bottom to the neck, each with its own width',
+    given: {
+      posts: '1',
+      holeDiameter: '8 in',
+      holeShape: 'square',
+      holeDepth: '36 in',
+      bellWidth: '14 in',
+      bellHeight: '12 in',
+    },
+    gives: 'bellConcrete',
+    unit: 'in3',
+    expected: () => {
+      let sum = 0
+      for (let i = 0; i < 10_000; i++) sum += (14 - 6 * ((i + 0.5) / 10_000)) ** 2 * (12 / 10_000)
+      return sum
+    },
+    tolerance: 1e-4,
+  },
+  {
+    calculation: 'crowned-top',
+    what: 'a crown over a square hole sliced into plates',
+    kind: 'second derivation',
+    source: 'second derivation: level square plates from the rim to the post, the post’s area taken from each',
+    given: { holeDiameter: '12 in', holeShape: 'square', crownRise: '1 in', postWidth: '3 1/2 in' },
+    gives: 'crownConcrete',
+    unit: 'in3',
+    expected: () => {
+      let sum = 0
+      for (let i = 0; i < 10_000; i++) sum += ((12 - 8.5 * ((i + 0.5) / 10_000)) ** 2 - 12.25) / 10_000
+      return sum
+    },
+    tolerance: 1e-4,
+  },
+  ...(
+    [
+      ['cementVolume', 'm3', 0.22, 0.005],
+      ['sandForMix', 'm3', 0.44, 0.005],
+      ['stoneForMix', 'm3', 0.88, 0.005],
+      ['cementBags', 'bag', 7, 0],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'site-mix',
+      what: `a cubic metre at 1 : 2 : 4 with bags of 50 kg: ${gives}`,
+      kind: 'published',
+      source:
+        'Worked example, https://engineeringdiscoveries.com/2019/08/03/what-is-the-ratio-of-dry-concrete-to-wet-concrete/: 0.22 m³ of cement (“say 7 bags”), 0.44 of sand, 0.88 of stone',
+      given: { concrete: '1 m3', mixParts: '1 : 2 : 4', cementBagWeight: '50 kg', cementDensity: '1440 kg/m3' },
+      system: 'metric',
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  ...(
+    [
+      ['sandForMix', 0.0163],
+      ['stoneForMix', 0.0326],
+    ] as const
+  ).map(
+    ([gives, expected]): Check => ({
+      calculation: 'site-mix',
+      what: `a cubic foot at 1 : 2 : 4: ${gives}`,
+      kind: 'published',
+      source:
+        'Atlas Portland Cement Company, Concrete Construction for the Home and the Farm, Table III, https://bitlit.ru/page/en/atlas-portland-cement-company/concrete-construction-for-the-home-and-the-farm/17: 0.0163 and 0.0326 yd³ in a cubic foot of concrete',
+      given: { concrete: '1 ft3', mixParts: '1 : 2 : 4' },
+      gives,
+      unit: 'yd3',
+      expected,
+      tolerance: 0.00005,
+    }),
+  ),
+  {
+    calculation: 'site-mix',
+    what: 'cement in a cubic foot at 1 : 2 : 4, in the barrels of that table',
+    kind: 'published',
+    source:
+      'the same Table III: 0.058 barrels of cement; a barrel of four 94 lb bags then measured 3.8 ft³ (the size is from memory; Gillette and Hill, Concrete Construction, Table XII, give tables for it)',
+    given: { concrete: '1 ft3', mixParts: '1 : 2 : 4' },
+    gives: 'cementVolume',
+    unit: 'ft3',
+    expected: 0.058 * 3.8,
+    tolerance: 0.0005 * 3.8,
+  },
+  {
+    calculation: 'site-mix',
+    what: 'buckets tipped in until the heap makes the concrete',
+    kind: 'second derivation',
+    source: 'second derivation: batches of one, two and three buckets added up, each making its share of wet concrete',
+    given: { concrete: '13.5 ft3', mixParts: '1 : 2 : 3', bucketSize: '5 gal', bucketFill: '100 %', dryExtra: '50 %' },
+    gives: 'mixBatches',
+    unit: 'batch',
+    expected: () => {
+      let [wet, batches] = [0, 0]
+      while (wet < 13.5 * 1728) {
+        wet += ((1 + 2 + 3) * 5 * 231) / 1.5
+        batches++
+      }
+      return batches
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'bags-for-volume',
+    what: 'quarter yards ordered until the holes are full',
+    kind: 'second derivation',
+    source: 'second derivation: a quarter yard of 6.75 ft³ added until there is enough',
+    given: { concrete: '10.13 ft3', orderStep: '1/4 yd3' },
+    gives: 'readyMix',
+    unit: 'yd3',
+    expected: () => {
+      let quarters = 0
+      while (quarters * 6.75 < 10.13) quarters++
+      return quarters / 4
+    },
+    tolerance: 0,
   },
   {
     calculation: 'gravel-for-holes',
@@ -330,7 +538,7 @@ export const groundChecks: readonly Check[] = [
       kind: 'reference',
       source: ours,
       reference: 'conc-02',
-      given: { volumeWanted: '1 yd3', bagYield },
+      given: { concrete: '1 yd3', bagYield },
       gives: 'bagsForVolume',
       unit: 'bag',
       expected,
@@ -342,7 +550,7 @@ export const groundChecks: readonly Check[] = [
     what: 'bags emptied into a form of 13.81 ft³ until it is full',
     kind: 'second derivation',
     source: 'second derivation: bags emptied one after the other until nothing is left to fill',
-    given: { volumeWanted: '13.81 ft3', bagYield: '0.45 ft3' },
+    given: { concrete: '13.81 ft3', bagYield: '0.45 ft3' },
     gives: 'bagsForVolume',
     unit: 'bag',
     expected: () => {
@@ -368,7 +576,7 @@ export const groundChecks: readonly Check[] = [
       kind: 'reference',
       source: ours,
       reference: 'conc-03-si',
-      given: { volumeWanted: '1 m3', bagYield },
+      given: { concrete: '1 m3', bagYield },
       gives: 'bagsForVolume',
       unit: 'bag',
       expected,
@@ -387,7 +595,7 @@ export const groundChecks: readonly Check[] = [
       kind: 'reference',
       source: ours,
       reference: 'conc-06',
-      given: { volumeWanted: '13.81 ft3', freshDensity },
+      given: { concrete: '13.81 ft3', freshDensity },
       gives: 'freshWeight',
       unit: 'lb',
       expected,
@@ -417,6 +625,17 @@ export const groundChecks: readonly Check[] = [
     unit: 'lb',
     expected: 8.35,
     tolerance: 0.005,
+  },
+  {
+    calculation: 'mix-water',
+    what: 'the most water for 14 bags that name 6 to 7 US pints each',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { bagsToMix: '14', waterEach: '0.75 gal', waterEachMost: '0.875 gal' },
+    gives: 'waterAllMost',
+    unit: 'gal',
+    expected: () => byMathjs('14 * 7 pint', 'gallon'),
+    tolerance: 1e-6,
   },
   {
     calculation: 'mix-water',
@@ -469,6 +688,133 @@ export const groundChecks: readonly Check[] = [
     tolerance: 0.5,
   },
   {
+    calculation: 'lifting-check',
+    what: 'the lift at best returns the load constant',
+    kind: 'published',
+    source:
+      'Revised NIOSH lifting equation (NIOSH 94-110), http://what-when-how.com/Tutorial/topic-53604/Fundamentals-and-Assessment-Tools-for-Occupational-Ergonomics-892.html',
+    reference: 'safe-01',
+    given: { liftReach: '10 in', liftFrom: '30 in', liftTo: '40 in', liftGrip: 'good' },
+    gives: 'liftLimit',
+    unit: 'lb',
+    expected: 51,
+    tolerance: 0.001,
+  },
+  ...(
+    [
+      ['liftLimit', 'lb', 22.03, 0.005],
+      ['liftIndex', 'ratio', 3.63, 0.005],
+    ] as const
+  ).map(
+    ([gives, unit, expected, tolerance]): Check => ({
+      calculation: 'lifting-check',
+      what: `${gives} of an 80 lb bag from the floor to 30 in, hands 15 in out`,
+      kind: 'reference',
+      source: 'Reference book, lifting',
+      reference: 'safe-02',
+      given: { liftWeight: '80 lb', liftReach: '15 in', liftFrom: '0 in', liftTo: '30 in', liftGrip: 'fair' },
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  // Printed for 25, 75 and 4.5 cm; ours works in inches, so 40 cm gives 0.635, 0.775 and 0.934.
+  ...(
+    [
+      ['reachPart', 0.63],
+      ['heightPart', 0.78],
+      ['travelPart', 0.93],
+    ] as const
+  ).map(
+    ([gives, expected]): Check => ({
+      calculation: 'lifting-check',
+      what: `${gives} with the hands 40 cm out, lifted 40 cm from the floor`,
+      kind: 'published',
+      source: 'Table at https://bhhcsafetycenter.com/calculating-recommended-weight-limit-rwl-fact-sheets/?print=print',
+      reference: 'safe-03-pub',
+      given: { liftReach: '40 cm', liftFrom: '0 cm', liftTo: '40 cm' },
+      system: 'metric',
+      gives,
+      unit: 'ratio',
+      got: inWorking(gives),
+      expected,
+      tolerance: 0.006,
+    }),
+  ),
+  ...[1, 0.91, 0.83, 0.77, 0.71, 0.67, 0.63, 0.59, 0.56, 0.53, 0.5, 0.48, 0.46, 0.44, 0.42, 0.4].map(
+    (expected, i): Check => ({
+      calculation: 'lifting-check',
+      what: `the printed horizontal multiplier at ${10 + i} in`,
+      kind: 'published',
+      source: worksheet,
+      given: { liftReach: `${10 + i} in`, liftFrom: '30 in', liftTo: '40 in' },
+      gives: 'reachPart',
+      unit: 'ratio',
+      got: inWorking('reachPart'),
+      expected,
+      // The table prints 0.46 and 0.44 for 10/22 and 10/23.
+      tolerance: 0.0056,
+    }),
+  ),
+  ...[0.78, 0.81, 0.85, 0.89, 0.93, 0.96, 1, 0.96, 0.93, 0.89, 0.85, 0.81, 0.78, 0.74, 0.7].map(
+    (expected, i): Check => ({
+      calculation: 'lifting-check',
+      what: `the printed vertical multiplier at ${5 * i} in`,
+      kind: 'published',
+      source: worksheet,
+      given: { liftReach: '10 in', liftFrom: `${5 * i} in`, liftTo: '40 in' },
+      gives: 'heightPart',
+      unit: 'ratio',
+      got: inWorking('heightPart'),
+      expected,
+      tolerance: 0.005 + 1e-9,
+    }),
+  ),
+  ...(
+    [
+      [10, 1],
+      [15, 0.94],
+      [20, 0.91],
+      [25, 0.89],
+      [30, 0.88],
+      [35, 0.87],
+      [40, 0.87],
+      [45, 0.86],
+      [50, 0.86],
+      [55, 0.85],
+      [60, 0.85],
+      [70, 0.85],
+    ] as const
+  ).map(
+    ([inches, expected]): Check => ({
+      calculation: 'lifting-check',
+      what: `the printed distance multiplier at ${inches} in`,
+      kind: 'published',
+      source: worksheet,
+      given: { liftReach: '10 in', liftFrom: '0 in', liftTo: `${inches} in` },
+      gives: 'travelPart',
+      unit: 'ratio',
+      got: inWorking('travelPart'),
+      expected,
+      tolerance: 0.005 + 1e-9,
+    }),
+  ),
+  ...[1, 0.95, 0.9, 0.86, 0.81, 0.76, 0.71, 0.66, 0.62, 0.57].map(
+    (expected, i): Check => ({
+      calculation: 'lifting-check',
+      what: `the printed asymmetric multiplier at ${15 * i}°`,
+      kind: 'published',
+      source: worksheet,
+      given: { liftReach: '10 in', liftTo: '40 in', liftTwist: `${15 * i} deg` },
+      gives: 'twistPart',
+      unit: 'ratio',
+      got: inWorking('twistPart'),
+      expected,
+      tolerance: 0.005 + 1e-9,
+    }),
+  ),
+  {
     calculation: 'haul-trips',
     what: '2,400 lb with a payload of 1,500 lb',
     kind: 'reference',
@@ -478,6 +824,33 @@ export const groundChecks: readonly Check[] = [
     gives: 'haulTrips',
     unit: 'trip',
     expected: 2,
+    tolerance: 0,
+  },
+  {
+    calculation: 'haul-trips',
+    what: 'by weight, room and count at once, driven until nothing is left of any of them',
+    kind: 'second derivation',
+    source: 'second derivation: a payload, a bed and an armful taken off the three heaps each trip',
+    given: {
+      loadWeight: '2400 lb',
+      payload: '1500 lb',
+      loadVolume: '4 yd3',
+      bedVolume: '1.2 yd3',
+      piecesToHaul: '46',
+      piecesEachTrip: '12',
+    },
+    gives: 'haulTrips',
+    unit: 'trip',
+    expected: () => {
+      let [pounds, tenthYards, pieces, trips] = [2400, 40, 46, 0]
+      while (pounds > 0 || tenthYards > 0 || pieces > 0) {
+        pounds -= 1500
+        tenthYards -= 12
+        pieces -= 12
+        trips++
+      }
+      return trips
+    },
     tolerance: 0,
   },
   {
@@ -495,6 +868,86 @@ export const groundChecks: readonly Check[] = [
         trips++
       }
       return trips
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'digging-hours',
+    what: '23 holes of 35 minutes dug by four',
+    kind: 'second derivation',
+    source:
+      'second derivation: whoever is free first takes the next hole, until none is left; the last to finish decides',
+    given: { posts: '23', holeTime: '35 minutes', diggers: '4' },
+    gives: 'diggingClock',
+    unit: 'h',
+    expected: () => {
+      const busyUntil = [0, 0, 0, 0]
+      for (let hole = 0; hole < 23; hole++) {
+        const first = busyUntil.indexOf(Math.min(...busyUntil))
+        busyUntil[first] = (busyUntil[first] as number) + 35
+      }
+      return Math.max(...busyUntil) / 60
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'digging-hours',
+    what: '11 holes of 40 minutes',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { posts: '11', holeTime: '40 minutes' },
+    gives: 'diggingTime',
+    unit: 'h',
+    expected: () => byMathjs('11 * 40 minutes', 'hours'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'concrete-wait',
+    what: '28 days at 15 °C with a datum of −11 °C are 728 °C·days, and so are the days we give at 2 °C',
+    kind: 'published',
+    source:
+      'Examination question on quality control of concrete, https://civinnovate.com/2026/06/22/quality-control-of-concrete-explanation-9/: 28 × (15 + 11) = 728',
+    given: { gateWait: '28 days', bagTemperature: '15 C', cureTemperature: '2 C', datumTemperature: '-11 C' },
+    system: 'metric',
+    gives: 'gateUp',
+    unit: '°C·day',
+    got: ({ shown }) => Number((shown.gateUp ?? '').replace(/[^0-9.]/g, '')) * (2 + 11),
+    expected: 728,
+    tolerance: 0,
+  },
+  {
+    calculation: 'concrete-wait',
+    what: '4 days at 20 °C, in days of 10 °C that swing by 8 °C',
+    kind: 'second derivation',
+    source:
+      'second derivation: hour by hour, the temperature of that hour above the datum added up, by day and by night, until the sum is the bag’s',
+    given: { gateWait: '4 days', bagTemperature: '20 C', cureTemperature: '10 C', datumTemperature: '0 C' },
+    system: 'metric',
+    gives: 'gateUp',
+    unit: 'day',
+    expected: () => {
+      let [sum, hours] = [0, 0]
+      while (sum < 4 * 24 * 20 - 1e-6) sum += 10 + 8 * Math.sin(((hours++ + 0.5) / 24) * 2 * Math.PI)
+      return hours / 24
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'concrete-wait',
+    what: '4 hours at 73 °F, at 50 °F',
+    kind: 'second derivation',
+    source:
+      'second derivation: minute by minute, the temperature above the datum added up until the sum is the bag’s; rounded up to the hour',
+    given: { braceWait: '4 h', bagTemperature: '73 F', cureTemperature: '50 F' },
+    gives: 'braceOff',
+    unit: 'h',
+    expected: () => {
+      let [sum, minutes] = [0, 0]
+      while (sum < 4 * 60 * (73 - 32)) {
+        sum += 50 - 32
+        minutes++
+      }
+      return Math.ceil(minutes / 60)
     },
     tolerance: 0,
   },

@@ -1,4 +1,7 @@
 // This file is about the evidence for the calculations in layout/.
+import { numberIn } from '../../../engine/quantities/quantity.ts'
+import { readOne } from '../../../engine/quantities/read.ts'
+import type { Ran } from '../../engine/run-named.ts'
 import type { Check } from '../check.ts'
 import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
@@ -10,6 +13,14 @@ function baysBySearch(run: number, widest: number): number {
 }
 
 const ours = 'Reference book, layout (geometry)'
+
+/** A length of the first table, in inches: by row and column, counted from nought. */
+function cell({ outcome }: Ran, row: number, column: number): number {
+  const text = outcome.ok ? String(outcome.tables[0]?.rows[row]?.[column]) : ''
+  const q = readOne(text)?.quantity
+  if (!q) throw new Error(`“${text}” is no length`)
+  return numberIn(q, 'in')
+}
 
 export const layoutChecks: readonly Check[] = [
   ...(
@@ -265,6 +276,70 @@ export const layoutChecks: readonly Check[] = [
       return Math.max(...Array.from({ length: 1001 }, (_, i) => r * Math.cos(turn * (i / 1000 - 0.5)) - line))
     },
     tolerance: 1e-6,
+  },
+  {
+    calculation: 'curve-by-chords',
+    what: 'the string from the first post to the last',
+    kind: 'second derivation',
+    source: 'second derivation: both end posts by coordinates on the circle, the distance measured',
+    given: { curveRadius: '30 ft', curveLength: '45 ft', widestBay: '6 ft' },
+    gives: 'longChord',
+    unit: 'in',
+    // 45 ft round a circle of 30 ft is a turn of 1.5
+    expected: () => Math.hypot(360 * Math.sin(1.5), 360 * (1 - Math.cos(1.5))),
+    tolerance: 1e-6,
+  },
+  ...([2, 3, 5] as const).map(
+    (post): Check => ({
+      calculation: 'curve-by-chords',
+      what: `how far post ${post} of 9 stands off the string, by the table`,
+      kind: 'second derivation',
+      source:
+        'second derivation: the circle through both ends of the string, its height over the place that the table gives along the string',
+      given: { curveRadius: '30 ft', curveLength: '45 ft', widestBay: '6 ft' },
+      gives: 'longChord',
+      unit: 'in',
+      got: (ran) => cell(ran, post - 1, 3),
+      expected: () => {
+        const half = 360 * Math.sin(0.75)
+        const along = (i: number): number => 360 * (Math.sin(0.75) + Math.sin((1.5 * i) / 8 - 0.75))
+        return Math.sqrt(360 ** 2 - (along(post - 1) - half) ** 2) - Math.sqrt(360 ** 2 - half ** 2)
+      },
+      tolerance: 1 / 32 + 1e-9,
+    }),
+  ),
+  ...(
+    [
+      ['longerPickets', 'picket', 101 - 3.5],
+      ['shorterPickets', 'picket', 91 - 3.5],
+    ] as const
+  ).map(
+    ([gives, unit, space]): Check => ({
+      calculation: 'moved-post',
+      what: `${gives} when a post moves 5 in`,
+      kind: 'second derivation',
+      source: 'second derivation: one picket after another added until every gap is within the limit',
+      given: { bayBeforePost: '96 in', postMoved: '5 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' },
+      gives,
+      unit,
+      expected: () => {
+        let count = 0
+        while ((space - count * 3.5) / (count + 1) > 2.5) count++
+        return count
+      },
+      tolerance: 0,
+    }),
+  ),
+  {
+    calculation: 'moved-post',
+    what: 'the gap of the bay that grows',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { bayBeforePost: '96 in', postMoved: '5 in', picketWidth: '3 1/2 in', pickets: '15' },
+    gives: 'longerGap',
+    unit: 'in',
+    expected: () => byMathjs('(8 ft + 5 inch - 3.5 inch - 15 * 3.5 inch) / 16', 'inch'),
+    tolerance: 1e-9,
   },
   {
     calculation: 'moved-post',

@@ -136,6 +136,36 @@ export const picketsChecks: readonly Check[] = [
     },
     tolerance: 0,
   },
+  ...(['half', 'one'] as const).map(
+    (gapsAtPosts): Check => ({
+      calculation: 'as-many-gaps',
+      what: `the gap with ${gapsAtPosts === 'half' ? 'half of it at each post' : 'one picket tight against one post'}, laid by hand`,
+      kind: 'second derivation',
+      source:
+        'second derivation: pickets added until no gap is over the limit, the gap widened by halving until the last gap ends at the far post',
+      given: { opening: '92 1/2 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in', gapsAtPosts },
+      gives: 'gap',
+      unit: 'in',
+      expected: () => {
+        const before = gapsAtPosts === 'half' ? 0.5 : 0
+        const gapOf = (count: number): number => {
+          let [low, high] = [-10, 92.5]
+          for (let i = 0; i < 80; i++) {
+            const gap = (low + high) / 2
+            let at = before * gap
+            for (let k = 0; k < count; k++) at += 3.5 + (k === count - 1 ? (1 - before) * gap : gap)
+            if (at > 92.5) high = gap
+            else low = gap
+          }
+          return low
+        }
+        let count = 1
+        while (gapOf(count) > 2.5) count++
+        return gapOf(count)
+      },
+      tolerance: 1e-9,
+    }),
+  ),
   {
     calculation: 'pickets-past-posts',
     what: 'the pattern comes round again at the next post',
@@ -235,6 +265,91 @@ export const picketsChecks: readonly Check[] = [
       // The first picket’s middle lies a gap and half a picket from the post: along the stick that is longer by step over pitch.
       const [gap, pitch] = [(94.5 - 15 * 3.5) / 16, (94.5 - 15 * 3.5) / 16 + 3.5]
       return ((gap + 1.75) * 6.5) / pitch
+    },
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      // The book's drop is rounded to 33.56957 in; exactly it is 33.57044.
+      ['swingShort', 'stick-yaw', 0.19036316, 4e-4],
+      ['swingPitch', 'stick-yaw', 6.1140848, 2e-5],
+      ['swingOver', 'stick-yaw', 0.15281675, 3e-4],
+      ['squaredPitch', 'stick-perp-transfer', 6.8979073, 6e-5],
+      ['bowShort', 'stick-bow', 0.026590697, 1e-8],
+    ] as const
+  ).map(
+    ([gives, reference, expected, tolerance]): Check => ({
+      calculation: 'stick-errors',
+      what: `${gives} of a stick marked every 6 1/2 in`,
+      kind: 'reference',
+      source: ours,
+      reference,
+      given: {
+        opening: '94 1/2 in',
+        picketWidth: '3 1/2 in',
+        pickets: '15',
+        stickPitch: '6 1/2 in',
+        stickSwing: '6 in',
+        stickBow: '1 in',
+      },
+      gives,
+      unit: 'in',
+      expected,
+      tolerance,
+    }),
+  ),
+  {
+    calculation: 'stick-errors',
+    what: 'a stick of 100 2/7 in bent into an arc 1 in high: its two ends, straight across',
+    kind: 'second derivation',
+    source: 'second derivation: the circle found by halving whose arc is the stick and whose height is the bow',
+    given: { opening: '94 1/2 in', picketWidth: '3 1/2 in', pickets: '15', stickPitch: '6 1/2 in', stickBow: '1 in' },
+    gives: 'bowShort',
+    unit: 'in',
+    expected: () => {
+      const long = 702 / 7
+      let [low, high] = [0, 1]
+      for (let i = 0; i < 100; i++) {
+        const half = (low + high) / 2
+        if ((long / 2 / half) * (1 - Math.cos(half)) > 1) high = half
+        else low = half
+      }
+      return long - (long / low) * Math.sin(low)
+    },
+    tolerance: 2e-5,
+  },
+  {
+    calculation: 'stick-errors',
+    what: 'a stick whose far end is swung round until it is 6 in out of line: how far it still reaches',
+    kind: 'second derivation',
+    source:
+      'second derivation: the level run of the stick turned about the near post by a thousandth of a degree at a time',
+    given: { opening: '94 1/2 in', picketWidth: '3 1/2 in', pickets: '15', stickPitch: '6 1/2 in', stickSwing: '6 in' },
+    gives: 'swingShort',
+    unit: 'in',
+    expected: () => {
+      let turned = 0
+      while (94.5 * Math.sin(turned) < 6) turned += Math.PI / 180_000
+      return 94.5 - 94.5 * Math.cos(turned)
+    },
+    tolerance: 1e-4,
+  },
+  {
+    calculation: 'stick-errors',
+    what: 'two neighbouring marks squared off a stick on to a level rail, by coordinates',
+    kind: 'second derivation',
+    source: 'second derivation: both square lines cut with the rail as straight lines in the plane',
+    given: { opening: '1800 mm', picketWidth: '70 mm', pickets: '18', stickPitch: '110 mm' },
+    gives: 'squaredPitch',
+    unit: 'mm',
+    expected: () => {
+      const angle = Math.acos(1870 / 19 / 110)
+      const onRail = (along: number): number => {
+        const [x, y] = [along * Math.cos(angle), along * Math.sin(angle)]
+        // Square to the stick: (x' − x) cos + (y' − y) sin = 0, with the rail at y' = 2000.
+        return x - ((2000 - y) * Math.sin(angle)) / Math.cos(angle)
+      }
+      return onRail(330) - onRail(220)
     },
     tolerance: 1e-9,
   },

@@ -83,6 +83,36 @@ export const siteChecks: readonly Check[] = [
     expected: () => firstDay('2026-12-23', 4, ['2026-12-25', '2027-01-01']),
     tolerance: 0,
   },
+  {
+    calculation: 'dig-notice',
+    what: 'the last working day from which a new call still lets the notice pass before the ticket ends, over a holiday',
+    kind: 'library',
+    source:
+      'The platform’s own calendar: every day of the ticket tried as the day of a new call, the last good one taken',
+    given: {
+      callDate: '2026-12-01',
+      noticeDays: '3',
+      holidays: ['2026-12-25'],
+      ticketLife: '28',
+      ticketCounts: 'calendar-from-call',
+    },
+    gives: 'renewBy',
+    unit: 'days since 1970',
+    got: dayIn('renewBy'),
+    expected: () => {
+      const holidays = ['2026-12-25']
+      const last = day('2026-12-28')
+      let best = 0
+      for (let at = day('2026-12-01'); at <= last; at++) {
+        const text = new Date(at * 86_400_000).toISOString().slice(0, 10)
+        const works = new Date(at * 86_400_000).getUTCDay() % 6 !== 0 && !holidays.includes(text)
+        // The working day after two whole ones is the third: with it the notice has passed.
+        if (works && firstDay(text, 2, holidays) <= last) best = at
+      }
+      return best
+    },
+    tolerance: 0,
+  },
   ...(
     [
       ['18 in', 38],
@@ -117,6 +147,37 @@ export const siteChecks: readonly Check[] = [
     tolerance: 1e-9,
   },
   {
+    calculation: 'hole-to-mark',
+    what: 'the nearest point of a square hole, however it is turned',
+    kind: 'second derivation',
+    source:
+      'second derivation: the square turned through 3,600 positions, its four corners each time, the nearest taken',
+    given: {
+      markDistance: '32 in',
+      holeDiameter: '12 in',
+      holeShape: 'square',
+      zoneEachSide: '24 in',
+      facilityWidth: '2 in',
+    },
+    gives: 'edgeToZone',
+    unit: 'in',
+    expected: () => {
+      let nearest = Infinity
+      for (let i = 0; i < 3600; i++) {
+        const [cos, sin] = [Math.cos((i / 1800) * Math.PI), Math.sin((i / 1800) * Math.PI)]
+        for (const [x, y] of [
+          [6, 6],
+          [6, -6],
+          [-6, 6],
+          [-6, -6],
+        ] as const)
+          nearest = Math.min(nearest, 32 + x * cos - y * sin)
+      }
+      return nearest - 25
+    },
+    tolerance: 1e-9,
+  },
+  {
     calculation: 'clearance',
     what: 'what is missing from 36 in when there are 30',
     kind: 'library',
@@ -142,6 +203,29 @@ export const siteChecks: readonly Check[] = [
     gives: 'postLineOffset',
     unit: 'in',
     expected: () => byMathjs('0.5 ft + 3/4 inch + 1.5 inch + 3.5 inch / 2', 'inch'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'post-line',
+    what: 'a cap that stands out further than the pickets: every part laid off from the line, the nearest of them just at the setback',
+    kind: 'second derivation',
+    source:
+      'second derivation: the posts moved back by thousandths until no corner of post, pickets or cap is nearer than the setback',
+    given: {
+      setback: '3 in',
+      picketSide: 'between',
+      postWidth: '3 1/2 in',
+      picketThickness: '3/4 in',
+      capOverhang: '1 1/4 in',
+    },
+    gives: 'postLineOffset',
+    unit: 'in',
+    expected: () => {
+      let thousandths = 0
+      const nearest = (middle: number): number => Math.min(middle - 1.75, middle - 1.75 - 0.75, middle - 1.75 - 1.25)
+      while (nearest(thousandths / 1000) < 3) thousandths++
+      return thousandths / 1000
+    },
     tolerance: 1e-9,
   },
   {
@@ -207,6 +291,33 @@ export const siteChecks: readonly Check[] = [
   ),
   ...(
     [
+      ['leavesFirst', 0],
+      ['leavesSecond', 1],
+    ] as const
+  ).map(
+    ([gives, street]): Check => ({
+      calculation: 'sight-triangle',
+      what: `walking along street ${street + 1} beside a fence 8 and 10 ft back, legs of 25 and 40 ft: ${gives}`,
+      kind: 'second derivation',
+      source:
+        'second derivation: a place moved along the fence by thousandths of a foot until the three areas it makes with the triangle’s corners are more than the triangle',
+      given: { sightLegs: ['25 ft', '40 ft'], fenceAlong: ['8 ft', '10 ft'] },
+      gives,
+      unit: 'ft',
+      expected: () => {
+        const area = (ax: number, ay: number, bx: number, by: number, cx: number, cy: number): number =>
+          Math.abs((bx - ax) * (cy - ay) - (cx - ax) * (by - ay)) / 2
+        const isInside = (x: number, y: number): boolean =>
+          area(x, y, 0, 0, 25, 0) + area(x, y, 25, 0, 0, 40) + area(x, y, 0, 40, 0, 0) <= 500 + 1e-9
+        let walked = 0
+        while (street === 0 ? isInside(8 + walked / 1000, 10) : isInside(8, 10 + walked / 1000)) walked++
+        return (street === 0 ? 8 : 10) + walked / 1000
+      },
+      tolerance: 0.0011,
+    }),
+  ),
+  ...(
+    [
       ['42 in', 0],
       ['45 in', 1],
       ['44 15/16 in', 0],
@@ -220,10 +331,61 @@ export const siteChecks: readonly Check[] = [
         'ISPSC 2018, 305.2.5 and 305.2.6, https://www.thebuildingcodeforum.com/forum/threads/r2-pool-barrier.30545/latest',
       reference: 'gate-07-pool',
       given: { country: 'us', barrierHeight: '48 in', railTopsApart, barrierGap: '2 1/2 in', railSide: 'pool' },
-      gives: 'poolFails',
+      gives: 'poolHolds',
       unit: 'verdict',
       expected,
       tolerance: 0,
     }),
   ),
+  {
+    calculation: 'old-fence-out',
+    what: 'a solid footing 10 in wide and 24 in deep',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { footingWidth: '10 in', footingDepth: '24 in', hardDensity: '150 lb/ft3' },
+    gives: 'footingWeight',
+    unit: 'lb',
+    expected: () => byMathjs('pi / 4 * (10 inch)^2 * 24 inch * 150 lb / ft^3', 'lb'),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'old-fence-out',
+    what: 'a footing with the room of its post, cut into a fine grid',
+    kind: 'second derivation',
+    source:
+      'second derivation: the footing’s section cut into 810,000 cells, those outside the post counted and weighed',
+    given: { footingWidth: '300 mm', footingDepth: '600 mm', oldPostWidth: '100 mm', hardDensity: '2400 kg/m3' },
+    system: 'metric',
+    gives: 'footingWeight',
+    unit: 'kg',
+    expected: () => {
+      const cells = 900
+      let full = 0
+      for (let i = 0; i < cells; i++)
+        for (let j = 0; j < cells; j++) {
+          const [x, y] = [((i + 0.5) / cells - 0.5) * 0.3, ((j + 0.5) / cells - 0.5) * 0.3]
+          if (x * x + y * y <= 0.15 ** 2 && (Math.abs(x) > 0.05 || Math.abs(y) > 0.05)) full++
+        }
+      return full * (0.3 / cells) ** 2 * 0.6 * 2400
+    },
+    tolerance: 0.05,
+  },
+  {
+    calculation: 'old-fence-out',
+    what: 'pieces broken off one footing',
+    kind: 'second derivation',
+    source: 'second derivation: one person’s lift taken off the footing until nothing is left',
+    given: { footingWidth: '10 in', footingDepth: '24 in' },
+    gives: 'footingPieces',
+    unit: 'piece',
+    expected: () => {
+      let [left, pieces] = [((Math.PI / 4) * 100 * 24 * 150) / 1728, 0]
+      while (left > 0) {
+        left -= 51
+        pieces++
+      }
+      return pieces
+    },
+    tolerance: 0,
+  },
 ]

@@ -2,6 +2,7 @@
 import { numberIn } from '../../../engine/quantities/quantity.ts'
 import { readOne } from '../../../engine/quantities/read.ts'
 import type { Check } from '../check.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, arches (geometry)'
 
@@ -101,7 +102,7 @@ export const topsChecks: readonly Check[] = [
         archRise: '6 in',
         picketWidth: '3 1/2 in',
         pickets: '15',
-        shortestPicket: '36 in',
+        curveBase: '36 in',
         tapeMark: '1/500 in',
       },
       confirmed: ['tapeMark'],
@@ -206,5 +207,94 @@ export const topsChecks: readonly Check[] = [
       return low
     },
     tolerance: 1e-6,
+  },
+  {
+    calculation: 'rounded-top',
+    what: 'the radius of a 70 mm top that rises 20 mm, by halving',
+    kind: 'second derivation',
+    source: 'second derivation: the radius halved until the circle rises by just so much over the width',
+    given: { picketWidth: '70 mm', wantedRise: '20 mm' },
+    gives: 'roundRadius',
+    unit: 'mm',
+    expected: () => radiusByHalving(70, 20),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'rounded-top',
+    what: 'its cut, by two hundred thousand straight steps',
+    kind: 'second derivation',
+    source: 'second derivation: the curve cut into small straight steps, summed',
+    given: { picketWidth: '70 mm', wantedRise: '20 mm' },
+    gives: 'roundLength',
+    unit: 'mm',
+    expected: () => lengthBySteps((x) => Math.sqrt(40.625 ** 2 - x * x), 70),
+    tolerance: 1e-5,
+  },
+  {
+    calculation: 'rounded-top',
+    what: 'what a top of 3 in radius loses at the corners of a 3 1/2 in picket, in thin strips',
+    kind: 'second derivation',
+    source: 'second derivation: a hundred thousand upright strips between the tip’s level and the curve, summed',
+    given: { picketWidth: '3 1/2 in', wantedRadius: '3 in' },
+    gives: 'cornersLost',
+    unit: 'in2',
+    expected: () => {
+      const strips = 100_000
+      let sum = 0
+      for (let i = 0; i < strips; i++) {
+        const x = ((i + 0.5) / strips - 0.5) * 3.5
+        sum += (3 - Math.sqrt(9 - x * x)) * (3.5 / strips)
+      }
+      return sum
+    },
+    tolerance: 1e-8,
+  },
+  {
+    calculation: 'rounded-top',
+    what: 'half round on a 3 1/2 in picket: half the way round a circle as wide as it',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { picketWidth: '3 1/2 in' },
+    gives: 'roundLength',
+    unit: 'in',
+    expected: () => byMathjs('pi * 3.5 inch / 2', 'inch'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'clipped-corners',
+    what: 'the angle between the cut and a square one, 20 mm along and 40 mm down',
+    kind: 'second derivation',
+    source: 'second derivation: the cut and the top as vectors, the angle between them by their product',
+    given: { picketWidth: '90 mm', clipAcross: '20 mm', clipDown: '40 mm' },
+    gives: 'clipCut',
+    unit: 'deg',
+    expected: () => (Math.acos((20 * 1) / Math.hypot(20, 40)) * 180) / Math.PI,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'clipped-corners',
+    what: 'a cut at 30° from square, 1 1/2 in along the top: what is cut away, by going round both pieces',
+    kind: 'second derivation',
+    source: 'second derivation: the area of the picket’s top by the cross products of its corners, off a square one',
+    given: { picketWidth: '5 1/2 in', clipAcross: '1 1/2 in', clipAngle: '30 deg' },
+    gives: 'cornersLost',
+    unit: 'in2',
+    expected: () => {
+      const down = 1.5 / Math.sqrt(3)
+      const round = [
+        [0, -10],
+        [5.5, -10],
+        [5.5, -down],
+        [4, 0],
+        [1.5, 0],
+        [0, -down],
+      ] as const
+      const twice = round.reduce((sum, [x, y], i) => {
+        const [u, v] = round[(i + 1) % round.length] as readonly [number, number]
+        return sum + x * v - u * y
+      }, 0)
+      return 5.5 * 10 - twice / 2
+    },
+    tolerance: 1e-9,
   },
 ]

@@ -102,6 +102,18 @@ describe('concrete for posts', () => {
     expect(outcome.steps.find((it) => it.gives === 'concrete')?.substituted).toContain('4 × 1.401 ft³ + 7 × 0.9207 ft³')
   })
 
+  // 42 − 6 = 36 in and 30 − 6 = 24 in
+  it('kinds of post in holes of different depth have their depths told kind by kind, not as one', () => {
+    const { shown, said } = runNamed(
+      'concrete-for-posts',
+      { ...eleven, posts: ['4', '7'], holeDepth: ['42 in', '30 in'] },
+      { places: ['corner-posts', 'gate-posts'] },
+    )
+    expect(shown.embedment).toBe('36 in; 24 in')
+    expect(said).toContain('The stone does not count as depth.')
+    expect(said).not.toContain('each post is')
+  })
+
   it('asks which bags before it counts them, and works the volume without', () => {
     const { bagYield: _, bagWeight: __, ...rest } = eleven
     const { outcome, shown } = runNamed('concrete-for-posts', rest, { wanted: ['bags'] })
@@ -138,12 +150,123 @@ describe('concrete for posts', () => {
     if (!outcome.ok) throw new Error('must be ok')
     return (outcome.values.get('bags') as { amount: { valueOf(): number } }).amount.valueOf()
   }
-  it('a wider hole never needs fewer bags, and bags together never exceed bags hole by hole', () => {
+  it('a wider hole never needs fewer bags', () => {
     fc.assert(
       fc.property(fc.integer({ min: 48, max: 200 }), (eighths) => {
         expect(bagsFor(eighths + 1)).toBeGreaterThanOrEqual(bagsFor(eighths))
       }),
       { numRuns: 120, seed: 3 },
+    )
+  })
+
+  // (36 π − 12.25) × 15 / 1728 = 0.8754 ft³; × 10 × 1.2 = 10.505; / 0.93 = 11.3 → 12 together. One hole 1.0505 / 0.93 → 2, ten 20;
+  // without the fifth to spare one hole would seem to take 1 bag, and ten fewer than all together.
+  it.each([
+    ['concrete-for-posts', { posts: '10', holeDiameter: '12 in', holeDepth: '15 in', bagYield: '0.93 ft3' }],
+    [
+      'belled-hole',
+      {
+        posts: '10',
+        holeDiameter: '8 in',
+        holeDepth: '36 in',
+        bellWidth: '14 in',
+        bellHeight: '12 in',
+        bagYield: '1.13 ft3',
+      },
+    ],
+  ] as const)('%s adds what is to spare at every hole too', (name, given) => {
+    expect(runNamed(name, { ...given, spare: '20 %' }).shown).toMatchObject({
+      bags: '12 bags',
+      bagsPerHole: '2 bags',
+      bagsByHole: '20 bags',
+    })
+  })
+
+  it('bags together never exceed bags hole by hole, with or without spare', () => {
+    const number = (value: unknown): number => (value as { amount: { valueOf(): number } }).amount.valueOf()
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 30 }),
+        fc.integer({ min: 64, max: 160 }),
+        fc.integer({ min: 0, max: 40 }),
+        fc.integer({ min: 30, max: 120 }),
+        (posts, eighths, spare, bag) => {
+          const { outcome } = runNamed('concrete-for-posts', {
+            ...eleven,
+            posts: `${posts}`,
+            holeDiameter: `${eighths}/8 in`,
+            spare: `${spare} %`,
+            bagYield: `${bag / 100} ft3`,
+          })
+          if (!outcome.ok) throw new Error('must be ok')
+          expect(number(outcome.values.get('bags'))).toBeLessThanOrEqual(number(outcome.values.get('bagsByHole')))
+        },
+      ),
+      { numRuns: 120, seed: 3 },
+    )
+  })
+
+  // square: (100 − 12.25) × 24 = 2106 in³ = 1.21875 ft³; × 11 = 13.40625; / 0.45 = 29.8 → 30
+  it('eleven posts in 10 in square holes take 30 bags, where round ones take 23', () => {
+    const { shown, said } = runNamed('concrete-for-posts', { ...eleven, holeShape: 'square' })
+    expect(shown).toMatchObject({ concretePerHole: '1.219 ft³', bags: '30 bags' })
+    expect(said).toContain('The holes are square, as you said')
+  })
+
+  // A 4 in post goes into a 4 1/2 in square hole, and not into a round one of 5 1/2 in (its diagonal is 5.66 in).
+  it('a post goes into a square hole by its width, into a round one by its diagonal', () => {
+    const post = { ...eleven, postWidth: '4 in' }
+    expect(runNamed('concrete-for-posts', { ...post, holeShape: 'square', holeDiameter: '4 1/2 in' }).outcome.ok).toBe(
+      true,
+    )
+    expect(runNamed('concrete-for-posts', { ...post, holeDiameter: '5 1/2 in' }).said).toContain(
+      'A 4 in post does not fit in a 5 1/2 in hole, corner to corner.',
+    )
+    expect(runNamed('concrete-for-posts', { ...post, holeShape: 'square', holeDiameter: '4 in' }).said).toContain(
+      'A 4 in post does not fit in a square hole of 4 in.',
+    )
+  })
+
+  // 30 − 6 − 4 = 20 in of post; (78.5398 − 12.25) × 20 + 78.5398 × 4 = 1325.80 + 314.16 = 1639.96 in³ = 0.9490 ft³
+  it('a post hung in the concrete takes no room under its foot, and the depth there does not count', () => {
+    const { shown, said } = runNamed('concrete-for-posts', { ...eleven, concreteUnder: '4 in' })
+    expect(shown).toMatchObject({ concretePerHole: '0.949 ft³', embedment: '20 in' })
+    expect(said).toContain(
+      'The stone and the concrete under the post does not count as depth: each post is 20 in in the ground, not 30 in.',
+    )
+  })
+
+  it('refuses concrete under the post that leaves it nothing to stand in', () => {
+    expect(runNamed('concrete-for-posts', { ...eleven, concreteUnder: '24 in' }).said).toContain(
+      '24 in of concrete under the post fills the 24 in of hole over the stone',
+    )
+  })
+
+  it('a wider or deeper square hole never needs fewer bags; a square hole never fewer than a round one; a hung post never fewer than one on stone', () => {
+    const bags = (given: Readonly<Record<string, string>>): number => {
+      const { outcome } = runNamed('concrete-for-posts', { ...eleven, ...given })
+      if (!outcome.ok) throw new Error('must be ok')
+      return (outcome.values.get('bags') as { amount: { valueOf(): number } }).amount.valueOf()
+    }
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 48, max: 200 }),
+        fc.integer({ min: 80, max: 400 }),
+        fc.integer({ min: 0, max: 10 }),
+        (width, depth, under) => {
+          const [holeDiameter, holeDepth, concreteUnder] = [`${width}/8 in`, `${depth}/8 in`, `${under}/4 in`]
+          const square = bags({ holeShape: 'square', holeDiameter, holeDepth, concreteUnder })
+          expect(
+            bags({ holeShape: 'square', holeDiameter: `${width + 1}/8 in`, holeDepth, concreteUnder }),
+          ).toBeGreaterThanOrEqual(square)
+          expect(
+            bags({ holeShape: 'square', holeDiameter, holeDepth: `${depth + 1}/8 in`, concreteUnder }),
+          ).toBeGreaterThanOrEqual(square)
+          expect(square).toBeGreaterThanOrEqual(bags({ holeDiameter, holeDepth, concreteUnder }))
+          expect(square).toBeGreaterThanOrEqual(bags({ holeShape: 'square', holeDiameter, holeDepth }))
+        },
+      ),
+      { numRuns: 60, seed: 5 },
     )
   })
 

@@ -33,13 +33,15 @@ describe('post depth and post length', () => {
   it('a 6 ft fence buries 36 in by the rule, read the other way only 24 in', () => {
     const { shown, said } = runNamed('post-depth', { postAbove: '6 ft' })
     expect(shown).toMatchObject({
-      thirdOfWhole: '36 in',
+      depthByRule: '36 in',
       thirdOfAbove: '24 in',
       embedment: '36 in',
       holeDepth: '42 in',
       postLength: '9 ft',
     })
-    expect(said).toContain('A third of the whole post is 36 in; a third of what shows is only 24 in')
+    expect(said).toContain(
+      'A third of the whole post in the ground is half of what shows, 36 in; a third of what shows is only 24 in',
+    )
     expect(said).toContain('does not count as depth')
   })
 
@@ -71,5 +73,62 @@ describe('post depth and post length', () => {
     const { shown, said } = runNamed('post-depth-check', { holeDepth: '3 ft', stoneDepth: '1 ft', postAbove: '6 ft' })
     expect(shown).toMatchObject({ embedment: '24 in', deepEnoughByRule: 'false' })
     expect(said).toContain('Dig 12 in deeper')
+  })
+
+  // 30 − 4 = 26 in of post against 36: 10 in short, which 4 in of stone cannot give
+  it('less stone is offered only where there is so much of it', () => {
+    const given = { postAbove: '6 ft', holeDepth: '30 in' }
+    expect(runNamed('post-depth-check', { ...given, stoneDepth: '4 in' }).said).toMatch(/Dig 10 in deeper\. /)
+    // 36 in of hole, 6 in of stone: 6 in short, and the stone is just that much.
+    expect(runNamed('post-depth-check', { postAbove: '6 ft', holeDepth: '36 in', stoneDepth: '6 in' }).said).toContain(
+      'Dig 6 in deeper, or use that much less stone.',
+    )
+  })
+
+  // 6 ft − 42 in = 30 in of post: over the rule’s 21 in, short of the frost’s 36 in
+  it('a post that meets the one-third rule and not the frost depth is not deep enough, bought or dug', () => {
+    const bought = runNamed('post-as-bought', { postLength: '6 ft', postAbove: '42 in', frostDepth: '36 in' })
+    expect(bought.shown).toMatchObject({ embedment: '30 in', depthByRule: '21 in', deepEnoughByRule: 'false' })
+    expect(bought.said).toContain('by the frost depth, which is deeper than the 21 in of the one-third rule')
+    expect(bought.said).toContain('The post is 6 in too short')
+    const dug = { holeDepth: '30 in', postAbove: '42 in' }
+    expect(runNamed('post-depth-check', dug).shown.deepEnoughByRule).toBe('true')
+    const frost = runNamed('post-depth-check', { ...dug, frostDepth: '36 in' })
+    expect(frost.shown.deepEnoughByRule).toBe('false')
+    expect(frost.said).toContain('Dig 6 in deeper')
+    // Frost alone can fail it, and alone passes nothing.
+    const alone = (frostDepth: string) => runNamed('post-depth-check', { holeDepth: '30 in', frostDepth }).shown
+    expect(alone('36 in').deepEnoughByRule).toBe('false')
+    expect(alone('24 in').deepEnoughByRule).toBeUndefined()
+  })
+
+  it('the one-third rule governs where the frost depth is less', () => {
+    const { shown, said } = runNamed('post-as-bought', { postLength: '8 ft', postAbove: '6 ft', frostDepth: '12 in' })
+    expect(shown.deepEnoughByRule).toBe('false')
+    expect(said).toContain(
+      'against 36 in by the one-third rule, which is as deep as the frost depth of 12 in, or deeper',
+    )
+  })
+
+  // A third of an 8 ft post is 32 in; the rule for 6 ft above ground asks 36 in, which an 8 ft post cannot give.
+  it('a third of the whole post and the depth for a height have a word each', () => {
+    expect(runNamed('post-split', { postLength: '8 ft' }).shown.thirdOfWhole).toBe('32 in')
+    const { shown } = runNamed('post-as-bought', { postLength: '8 ft', postAbove: '6 ft' })
+    expect(shown).toMatchObject({ depthByRule: '36 in' })
+    expect(shown.thirdOfWhole).toBeUndefined()
+  })
+
+  // 30 − 6 = 24 in would meet 48/2; 4 in of concrete under the foot leaves 20
+  it('concrete under the foot does not count as depth', () => {
+    const given = { holeDepth: '30 in', stoneDepth: '6 in', postAbove: '4 ft' }
+    expect(runNamed('post-depth-check', given).shown).toMatchObject({ embedment: '24 in', deepEnoughByRule: 'true' })
+    expect(runNamed('post-depth-check', { ...given, concreteUnder: '4 in' }).shown).toMatchObject({
+      embedment: '20 in',
+      deepEnoughByRule: 'false',
+    })
+    expect(runNamed('post-depth-check', { ...given, concreteUnder: '24 in' }).said).toContain('no post is left')
+    expect(
+      runNamed('post-depth', { postAbove: '4 ft', stoneDepth: '6 in', concreteUnder: '4 in' }).shown,
+    ).toMatchObject({ embedment: '24 in', holeDepth: '34 in' })
   })
 })

@@ -117,4 +117,52 @@ describe('corners and curves', () => {
     const ran = runNamed('moved-post', { bayBeforePost: '96 in', postMoved: '7 3/16 in' })
     expect(figure(ran, 'longerBay', 'in') + figure(ran, 'shorterBay', 'in')).toBe(192)
   })
+
+  it('pickets and gaps fill both new openings, and no gap is over the limit', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 24 }), fc.integer({ min: 2, max: 5 }), (moved, widest) => {
+        const ran = runNamed('moved-post', {
+          bayBeforePost: '96 in',
+          postMoved: `${moved} in`,
+          picketWidth: '3 1/2 in',
+          widestGap: `${widest} in`,
+        })
+        for (const [count, gap, opening] of [
+          ['longerPickets', 'longerGap', 'longerOpening'],
+          ['shorterPickets', 'shorterGap', 'shorterOpening'],
+        ] as const) {
+          const [n, g] = [figure(ran, count, 'picket'), figure(ran, gap, 'in')]
+          expect(n * 3.5 + (n + 1) * g).toBeCloseTo(figure(ran, opening, 'in'), 9)
+          expect(g).toBeLessThanOrEqual(widest)
+        }
+      }),
+    )
+  })
+
+  it('a board just as long as the longer opening reaches, a hair less does not', () => {
+    // 96 + 5 − 3 1/2 = 97 1/2
+    const given = { bayBeforePost: '96 in', postMoved: '5 in' }
+    expect(runNamed('moved-post', { ...given, stockLength: '97 1/2 in' }).shown.stockReaches).toBe('true')
+    expect(runNamed('moved-post', { ...given, stockLength: '97 7/16 in' }).shown.stockReaches).toBe('false')
+    expect(runNamed('moved-post', given).shown.stockReaches).toBeUndefined()
+  })
+
+  it('a miter that the saw does not reach comes with what to do instead', () => {
+    const said = (given: Record<string, string>): string => runNamed('corner-post', given).said
+    expect(said({ cornerAngle: '90 deg' })).not.toContain('no further')
+    expect(said({ cornerAngle: '89 deg' })).toContain('no further than 45°. Instead let one rail run through')
+    expect(said({ cornerAngle: '75 deg', sawReach: '60 deg' })).not.toContain('no further')
+    // |90 − 40| = 50 is past 45 as well
+    expect(said({ cornerAngle: '40 deg' })).toContain('out of its reach too')
+    expect(
+      runNamed('leaning-wall-cut', { wallLean: '8 deg', planAngle: '40 deg', sawReach: '50 deg' }).said,
+    ).not.toContain('by hand')
+  })
+
+  it('a curve of more than half a circle is not set out from one string', () => {
+    const ran = runNamed('curve-by-chords', { curveRadius: '10 ft', curveLength: '50 ft', widestBay: '6 ft' })
+    expect(ran.shown.longChord).toBeUndefined()
+    expect(ran.said).toContain('more than half a circle')
+    expect(ran.outcome.ok && ran.outcome.tables[0]?.columns).toHaveLength(2)
+  })
 })

@@ -70,6 +70,35 @@ describe('pickets in one bay', () => {
     expect(shown.pickets).toBe('13 pickets')
   })
 
+  // For 2 1/2 in: (93 − 2 1/2)/6 = 15.08 → 16, gap 37/17 = 2 3/17. The 4 in ball alone: (93 − 4)/7 1/2 = 11.87 → 12.
+  it('a ball and a limit are both kept: the stricter governs, and is named', () => {
+    const bay = { opening: '93 in', picketWidth: '3 1/2 in', sphere: '4 in' }
+    const limit = runNamed('picket-spacing', { ...bay, widestGap: '2 1/2 in' })
+    expect(limit.shown).toMatchObject({ pickets: '16 pickets', gap: '2 3/17 in' })
+    expect(limit.said).toContain('What governs is the widest gap you allow, 2 1/2 in')
+    const ball = runNamed('picket-spacing', { ...bay, widestGap: '5 in' })
+    expect(ball.shown.pickets).toBe('12 pickets')
+    expect(ball.said).toContain('What governs is the 4 in ball')
+  })
+
+  // About 2 in: (93 − 2)/5 1/2 = 16.5; 17 leave 67/36 (0.139 off), 16 leave 2 3/17 (0.176 off). The ball alone takes 12.
+  it('a gap that is wished for stands beside a ball, and gives way to a limit', () => {
+    const bay = { opening: '93 in', picketWidth: '3 1/2 in', wantedGap: '2 in' }
+    expect(runNamed('picket-spacing', { ...bay, sphere: '4 in' }).shown.pickets).toBe('17 pickets')
+    // (93 − 1 1/2)/5 = 18.3 → 19
+    const { shown, said } = runNamed('picket-spacing', { ...bay, widestGap: '1 1/2 in' })
+    expect(shown.pickets).toBe('19 pickets')
+    expect(said).toContain('What governs is the widest gap you allow, 1 1/2 in')
+  })
+
+  // One 7 in picket leaves 2 1/2 in at each side; two do not fit 12 in.
+  it('a ball that no count stops is not answered with a wider gap', () => {
+    const { outcome, said } = runNamed('picket-spacing', { opening: '12 in', picketWidth: '7 in', sphere: '2 in' })
+    expect(outcome.ok).toBe(false)
+    expect(said).not.toContain('Allow a wider gap')
+    expect(said).toContain('Use narrower pickets, or trim the two at the posts.')
+  })
+
   it('asks how wide a gap may be when nobody says', () => {
     expect(runNamed('picket-spacing', { opening: '93 in', picketWidth: '3 1/2 in' }).said).toContain(
       'missing widestGap',
@@ -77,14 +106,24 @@ describe('pickets in one bay', () => {
   })
 
   const sixteenths = (least: number, most: number) => fc.integer({ min: least * 16, max: most * 16 })
+  // Odd sizes are confirmed, so that nothing is refused but what cannot be done.
+  const bayOf = (opening: number, width: number, gap: number) =>
+    runNamed(
+      'picket-spacing',
+      { opening: `${opening}/16 in`, picketWidth: `${width}/16 in`, widestGap: `${gap}/16 in` },
+      { confirmed: ['opening', 'picketWidth', 'widestGap'] },
+    ).outcome
+  /** Some count leaves gaps that are not less than nothing and not over the limit. */
+  const canBeDone = (opening: number, width: number, gap: number): boolean =>
+    Array.from({ length: Math.floor(opening / width) }, (_, i) => i + 1).some(
+      (count) => (opening - count * width) / (count + 1) <= gap,
+    )
+
   it('wood and gaps add back up, no gap is over the limit, one picket fewer would break it, and no mark drifts', () => {
     fc.assert(
       fc.property(sixteenths(24, 144), sixteenths(1, 8), sixteenths(0, 5), (opening, width, gap) => {
-        const { outcome } = runNamed('picket-spacing', {
-          opening: `${opening}/16 in`,
-          picketWidth: `${width}/16 in`,
-          widestGap: `${gap}/16 in`,
-        })
+        const outcome = bayOf(opening, width, gap)
+        expect(outcome.ok).toBe(canBeDone(opening, width, gap))
         if (!outcome.ok) return
         const value = (name: string): number => {
           const q = outcome.values.get(name) as { amount: { valueOf(): number } }
@@ -107,15 +146,12 @@ describe('pickets in one bay', () => {
   it('agrees with laying pickets one by one', () => {
     fc.assert(
       fc.property(sixteenths(24, 144), sixteenths(1, 6), sixteenths(1, 5), (opening, width, gap) => {
-        const { outcome } = runNamed('picket-spacing', {
-          opening: `${opening}/16 in`,
-          picketWidth: `${width}/16 in`,
-          widestGap: `${gap}/16 in`,
-        })
+        const outcome = bayOf(opening, width, gap)
         let laid = 0
         while (laid * width <= opening && (opening - laid * width) / (laid + 1) > gap) laid++
-        if (laid * width > opening) expect(outcome.ok).toBe(false)
-        else if (laid > 0 && outcome.ok)
+        // Every opening here is wider than the widest gap, so there is a picket at least.
+        expect(outcome.ok).toBe(laid * width <= opening)
+        if (outcome.ok)
           expect((outcome.values.get('pickets') as { amount: { valueOf(): number } }).amount.valueOf()).toBe(laid)
       }),
       { numRuns: 300, seed: 11 },

@@ -10,6 +10,16 @@ const figure = (ran: ReturnType<typeof runNamed>, word: string, unit: string): n
   return numberIn(value, unit)
 }
 
+type Point = readonly [x: number, y: number]
+/** Where two circles meet: about one point with one reach, about another with another. */
+function meeting([px, py]: Point, near: number, [qx, qy]: Point, far: number): Point[] {
+  const apart = Math.hypot(qx - px, qy - py)
+  const along = (near ** 2 - far ** 2 + apart ** 2) / (2 * apart)
+  const beside = Math.sqrt(Math.max(0, near ** 2 - along ** 2))
+  const [ux, uy] = [(qx - px) / apart, (qy - py) / apart]
+  return [1, -1].map((side) => [px + along * ux - side * beside * uy, py + along * uy + side * beside * ux])
+}
+
 describe('a corner', () => {
   it('a square one needs no moving, and says so', () => {
     const ran = runNamed('square-corner', { legs: ['9 ft', '12 ft'], measuredDiagonal: '15 ft' })
@@ -26,21 +36,24 @@ describe('a corner', () => {
     )
   })
 
-  it('the stake moved by that much makes the corner square', () => {
+  // By coordinates: corner at (0, 0), first mark at (a, 0). The far stake stands where the taped lengths meet, and is moved as it is told.
+  it('the stake moved by that much, its distance from the corner kept, stands square', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 5, max: 60 }),
         fc.integer({ min: 5, max: 60 }),
         fc.integer({ min: -80, max: 80 }),
         (a, b, off) => {
-          const across = Math.hypot(a, b) * (1 + off / 1000)
-          const ran = runNamed('square-corner', {
-            legs: [`${a} ft`, `${b} ft`],
-            measuredDiagonal: `${across.toFixed(6)} ft`,
-          })
-          const angle = figure(ran, 'cornerAngle', 'deg')
-          const chord = 2 * b * Math.sin((Math.abs(angle - 90) * Math.PI) / 360)
-          expect(figure(ran, 'moveStake', 'ft')).toBeCloseTo(chord, 6)
+          const across = Number((Math.hypot(a, b) * (1 + off / 1000)).toFixed(6))
+          const ran = runNamed('square-corner', { legs: [`${a} ft`, `${b} ft`], measuredDiagonal: `${across} ft` })
+          const [stake] = meeting([0, 0], b, [a, 0], across)
+          const places = meeting([0, 0], b, stake as Point, figure(ran, 'moveStake', 'ft'))
+          const isNearer = (it: Point): boolean => it[0] > (stake as Point)[0]
+          const moved = ran.said.includes('stands open') ? places.find(isNearer) : places.find((it) => !isNearer(it))
+          // A tape shows nothing under half of its sixteenth.
+          const within = figure(ran, 'moveStake', 'ft') === 0 ? 1 / 32 / 12 : 1e-6
+          const taped = moved ? Math.hypot(moved[0] - a, moved[1]) : across
+          expect(Math.abs(taped - Math.hypot(a, b))).toBeLessThanOrEqual(within + 1e-9)
         },
       ),
     )
@@ -60,6 +73,20 @@ describe('a corner', () => {
 
   it('one side alone is no corner', () => {
     expect(runNamed('square-corner', { legs: ['3 ft'] }).said).toContain('A corner has two sides, and I have 1 side')
+  })
+})
+
+describe('a square corner by the tape', () => {
+  // √(10² + 10²) = 14.1421 ft = 14 ft 1.7056 in: the nearest sixteenth is 14 ft 1 11/16 in, 0.018 in less
+  it('the nearest mark on the tape is square: nothing to move', () => {
+    const legs = ['10 ft', '10 ft']
+    const near = runNamed('square-corner', { legs, measuredDiagonal: '14 ft 1 11/16 in' })
+    expect(near.shown).toMatchObject({ cornerAngle: '90°', outOfSquare: '0°', moveStake: '0 in' })
+    expect(near.said).toContain('what a square corner has, as near as a tape with marks of 1/16 in shows')
+    expect(near.said).not.toContain('pinched')
+    // The next mark down is 0.081 in off, and the tape shows that.
+    expect(runNamed('square-corner', { legs, measuredDiagonal: '14 ft 1 5/8 in' }).said).toContain('pinched')
+    expect(runNamed('square-corner', { legs, measuredDiagonal: '14 ft 1 3/4 in' }).said).toContain('open')
   })
 })
 
@@ -93,6 +120,23 @@ describe('a yard', () => {
 
   it('sides that make no triangle are refused', () => {
     expect(runNamed('yard-closure', { sides: ['10 ft', '20 ft', '40 ft'] }).said).toContain('make no triangle')
+  })
+
+  it('a diagonal that closes no triangle is refused by its own name', () => {
+    const sides = ['30 m', '40 m', '30 m', '40 m']
+    expect(runNamed('yard-closure', { sides, yardDiagonal: '80 m' }, { system: 'metric' }).said).toContain(
+      'impossible yardDiagonal: A diagonal of 80 m does not close a triangle with sides of 30 m and 40 m',
+    )
+  })
+
+  // 10, 10 and 16 ft: 8 × 6 = 48 ft²; 20, 20 and 16 ft: 8 × √336 = 146.64; a yard that holds the diagonal has both, a dart the difference.
+  it('four sides with a diagonal are taken with the diagonal inside, and it says so', () => {
+    const { shown, said } = runNamed('yard-closure', {
+      sides: ['10 ft', '10 ft', '20 ft', '20 ft'],
+      yardDiagonal: '16 ft',
+    })
+    expect(shown.yardArea).toBe('194.6 ft²')
+    expect(said).toContain('I took the diagonal as running inside the yard')
   })
 })
 

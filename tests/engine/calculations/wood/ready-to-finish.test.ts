@@ -51,6 +51,44 @@ describe('is the wood ready to finish?', () => {
     expect(said).toContain('it will not get there by waiting in this weather')
   })
 
+  it('says nothing of waiting to wood that is dry enough, and warns when the air will wet it again', () => {
+    const dry = { depthReading: '11 %' }
+    const stays = runNamed('ready-to-finish', { ...dry, equilibriumMoisture: '12 %' }).said
+    expect(stays).toContain('In this air the wood settles at 12 %, within the limit of 15 %.')
+    expect(stays).not.toContain('waiting')
+    expect(runNamed('ready-to-finish', { ...dry, equilibriumMoisture: '18 %' }).said).toContain(
+      'will not stay dry enough',
+    )
+    expect(runNamed('ready-to-finish', { depthReading: '19 %', equilibriumMoisture: '12 %' }).said).toContain(
+      '15 % can be reached by waiting',
+    )
+  })
+
+  // Wood Handbook, chapter 16: over 20 % the risk of blistering and peeling rises. At 20 % it says nothing yet.
+  it('speaks of blisters over 20 %, not at 20 %', () => {
+    expect(runNamed('ready-to-finish', { depthReading: '20 %' }).said).not.toContain('blister')
+    expect(runNamed('ready-to-finish', { depthReading: '21 %' }).said).toContain(
+      'Over 20 % the risk of blistering and peeling rises.',
+    )
+  })
+
+  it('water that takes more than half a minute to soak in does not count as soaking in', () => {
+    const hung = { depthReading: '12 %', woodAge: '1 week', waterTest: 'soaks' }
+    const ready = (soakTime: string) => runNamed('ready-to-finish', { ...hung, soakTime }).shown.surfaceReady
+    expect([ready('20 seconds'), ready('half a minute'), ready('45 seconds'), ready('5 minutes')]).toEqual([
+      'true',
+      'true',
+      'false',
+      'false',
+    ])
+    expect(runNamed('ready-to-finish', { ...hung, soakTime: '5 minutes' }).said).toContain(
+      'it takes 5 minutes to soak in',
+    )
+    expect(runNamed('ready-to-finish', { depthReading: '12 %', soakTime: '20 seconds' }).shown.surfaceReady).toBe(
+      'null',
+    )
+  })
+
   it('a finish that soaks in takes a weathered face, cleaned', () => {
     expect(
       runNamed('ready-to-finish', {

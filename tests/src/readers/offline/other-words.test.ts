@@ -39,6 +39,16 @@ const cases: readonly Case[] = [
     'How far apart do I put 1x4 pickets in a 68 inch opening if I want gaps of 2 inches or less',
     { pickets: '12 pickets' },
   ],
+  // 92 1/2 / 6 = 15.4 → 16; 92 1/2 / 16 − 3 1/2 = 2 9/32
+  [
+    'half gap at each post in a 92 1/2 opening, pickets 3 1/2, gap max 2 1/2',
+    { pickets: '16 pickets', gap: '2 9/32 in', postGap: '1 9/64 in' },
+  ],
+  // 88 1/2 / 6 1/2 = 13.6 → 14; 88 1/2 / 14 − 3 1/2 = 2 23/28
+  [
+    'picket tight against the left post only, opening 88 1/2 in, pickets 3 1/2 in, gaps at most 3 in: how many?',
+    { pickets: '14 pickets', gap: '2 23/28 in' },
+  ],
   ['80 mm palings in a 2.35 m gap, spaces max 25 mm', { pickets: '23 pickets' }],
   ['how deep should my posts be for a 5 foot fence', { embedment: '30 in' }],
   ['post length for a fence 1.2 m high?', { postLength: '1,800 mm' }],

@@ -1,0 +1,97 @@
+// This file is about feet with inches behind them, in all the ways that people write and say them.
+import type Fraction from 'fraction.js'
+import type { Found } from './found.ts'
+import { isLoose } from './loose-material.ts'
+import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
+import { quantity } from './quantity.ts'
+import type { Scanned } from './scan.ts'
+import { sectionAt } from './sections.ts'
+import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
+
+const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
+
+/** Feet with inches after them: 7' 10 3/8", 7 ft 10 in, 7ft10, seven foot ten and three eighths. */
+export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: UnitRead, metric: boolean): Found | null {
+  if (feet.d !== 1n) return null
+  let at = unit.next
+  const joint = tokens[at]
+  if (joint?.text === '-' || joint?.text === ',' || lower(joint) === 'and') {
+    if (joint?.text === ',' && !closesAfterInches(tokens, at + 1, metric)) return null
+    at++
+  }
+  const whole = numberAt(tokens, at, false)
+  // "two feet and a half" is half a foot; "8 foot 4x4 posts" are called by their size.
+  if (
+    !whole ||
+    sectionAt(tokens, at) !== null ||
+    whole.value.compare(12) >= 0 ||
+    whole.note ||
+    whole.feet ||
+    (whole.spoken && whole.value.compare(1) < 0 && lower(joint) === 'and' && !unitAt(tokens, whole.next, metric))
+  )
+    return null
+  const inch = unitAt(tokens, whole.next, metric)
+  const total = feet.add(whole.value.div(12))
+  // "fence 4 ft 6 in of gravel": nobody lays feet of it, so these are two measures.
+  if (inch && lower(tokens[inch.next]) === 'of' && isLoose(tokens[inch.next + 1])) return null
+  if (inch?.unit === 'in' && unitAfter(tokens, whole.next, metric)) {
+    const extra = whole.hasFraction ? null : spokenFractionAfter(tokens, inch.next)
+    return {
+      next: extra ? extra.next : inch.next,
+      quantity: quantity(extra ? total.add(extra.value.div(12)) : total, 'ft'),
+      bare: null,
+    }
+  }
+  if (inch || joint?.text === ',') return null
+  const follower = tokens[whole.next]
+  const closes = endsMeasure(follower)
+  const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
+  // Without a unit of its own the inch is believed when it is glued on, ends the measure, or carries a fraction.
+  if (tight || closes || whole.hasFraction)
+    return joint?.text === '-' && !tight && !whole.hasFraction
+      ? null
+      : {
+          next: whole.next,
+          quantity: quantity(total, 'ft'),
+          bare: null,
+          note: 'the number after the feet is read as inches',
+        }
+  return null
+}
+
+/** Whether what follows a number shows that nothing is counted by it: "5 foot 8 high", "3 ft 6 gate", but not "40 ft 6 posts". */
+export const endsMeasure = (follower: Scanned | undefined): boolean =>
+  follower === undefined || follower.sort === 'sign' || closing.has(lower(follower))
+const closing = new Set(
+  'wide long tall high deep thick across apart square clear off inside between by x and with from to is but oc centres centers centre center on opening gate bay fence hole run span gap'.split(
+    ' ',
+  ),
+)
+
+/** "7 feet, 10 inches" is one length; "fence 4 ft, 6 in of gravel" is two: after a comma the inches must end the phrase. */
+function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
+  const number = numberAt(tokens, at, false)
+  const unit = number && unitAt(tokens, number.next, metric)
+  const follower = unit && tokens[unit.next]
+  if (!unit) return false
+  return (
+    !follower ||
+    follower.sort === 'sign' ||
+    /^(wide|long|tall|high|deep|apart|clear|across|between)$/i.test(follower.text)
+  )
+}
+
+/** "seven ten and 3/8": two spoken numbers, the last with a fraction, are feet and inches. */
+export function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found | null {
+  if (feet.hasFraction || feet.value.d !== 1n) return null
+  const inches = numberAt(tokens, feet.next, false)
+  if (!inches || inches.value.compare(12) >= 0 || inches.value.d === 1n || !inches.spoken) return null
+  const total = feet.value.add(inches.value.div(12))
+  return {
+    next: inches.next,
+    quantity: quantity(total, 'ft'),
+    bare: null,
+    note: 'two numbers side by side are read as feet and inches',
+    rivals: [],
+  }
+}

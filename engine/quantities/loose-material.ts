@@ -1,0 +1,45 @@
+// This file is about stuff that is sold by the heap: a yard of it is a cubic yard.
+import type Fraction from 'fraction.js'
+import type { Found } from './found.ts'
+import { quantity } from './quantity.ts'
+import type { Scanned } from './scan.ts'
+import type { UnitRead } from './unit-words.ts'
+
+const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
+
+/** Whether a token names such stuff. */
+export const isLoose = (token: Scanned | undefined): boolean => loose.has(lower(token))
+
+/** A yard of loose material is a cubic yard; a yard of anything else is three feet. */
+export function looseYard(tokens: readonly Scanned[], value: Fraction, unit: UnitRead): Found | null {
+  if (unit.unit !== 'yd' || lower(tokens[unit.next]) !== 'of') return null
+  const of = [tokens[unit.next + 1], tokens[unit.next + 2], tokens[unit.next + 3]]
+  return of.some(isLoose)
+    ? {
+        next: unit.next,
+        quantity: quantity(value, 'yd3'),
+        bare: null,
+        note: 'a yard of loose material is a cubic yard',
+      }
+    : null
+}
+const loose = new Set([
+  'stone',
+  'gravel',
+  'concrete',
+  'mulch',
+  'soil',
+  'topsoil',
+  'dirt',
+  'sand',
+  'rock',
+  'fill',
+  'ballast',
+  'compost',
+  'chips',
+  'readymix',
+  'mix',
+  'base',
+  'shingle',
+  'aggregate',
+])

@@ -1,0 +1,65 @@
+// This file is about the air that wood lies in, and the moisture it settles at there.
+import { word } from './word.ts'
+
+export const airTemperature = word<'temperature'>('airTemperature', {
+  kind: 'temperature',
+  label: 'air temperature',
+  units: { imperial: 'F', metric: 'C' },
+  measure: 'The average over the weeks the wood has stood there, in the shade.',
+  ask: 'What is the usual air temperature there, over the last weeks?',
+  called: {
+    names: ['temperature', 'air temperature', 'degrees', 'outside temperature', 'temp'],
+    things: ['air', 'weather', 'outside'],
+    sides: ['temperature', 'warm', 'temp'],
+    plainly: true,
+  },
+  plausible: { from: '30 F', to: '130 F' },
+})
+
+export const humidity = word<'percent'>('humidity', {
+  kind: 'percent',
+  label: 'relative humidity',
+  units: { imperial: 'percent', metric: 'percent' },
+  measure: 'The average over the weeks the wood has stood there.',
+  ask: 'What is the usual relative humidity there?',
+  called: {
+    names: ['humidity', 'relative humidity', 'rh', 'humid'],
+    things: ['air', 'weather', 'humidity'],
+    sides: ['humidity', 'rh', 'humid', 'damp'],
+    plainly: true,
+  },
+  possible: { least: '0 %', most: '100 %' },
+  plausible: { from: '5 %', to: '95 %' },
+})
+
+export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
+  kind: 'percent',
+  label: 'moisture the wood settles at',
+  units: { imperial: 'percent', metric: 'percent' },
+  measure: 'Where wood left in this air ends up, wet or dry to begin with.',
+  ask: 'At what moisture does the wood settle?',
+  called: {
+    names: [
+      'equilibrium moisture',
+      'emc',
+      'equilibrium',
+      'settle at',
+      'settles at',
+      'moisture content will',
+      'equilibrium moisture content',
+    ],
+    asks: [
+      'where will the wood settle',
+      'wood settle',
+      'what moisture will',
+      'how dry can',
+      'how dry will',
+      'settle at',
+      'emc',
+      'equilibrium',
+      'end up at',
+      'as dry as it gets',
+      'how dry does',
+    ],
+  },
+})

@@ -1,0 +1,99 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { runNamed } from '../../run-named.ts'
+
+const number = (outcome: ReturnType<typeof runNamed>['outcome'], name: string): number => {
+  if (!outcome.ok) throw new Error('must be ok')
+  return (outcome.values.get(name) as { amount: { valueOf(): number } }).amount.valueOf()
+}
+const firstMark = (outcome: ReturnType<typeof runNamed>['outcome']): unknown =>
+  outcome.ok && outcome.tables[0]?.rows[0]?.[1]
+
+describe('how pickets begin and end at the posts', () => {
+  // 92 1/2 / (3 1/2 + 2 1/2) = 15.4 → 16; 92 1/2 / 16 − 3 1/2 = 2 9/32; the first mark at half of it, 1 9/64, is 1 1/8 on the tape
+  it('half a gap at each post: 92 1/2 in takes 16, 2 9/32 in apart', () => {
+    const { shown, outcome } = runNamed('as-many-gaps', {
+      opening: '92 1/2 in',
+      picketWidth: '3 1/2 in',
+      widestGap: '2 1/2 in',
+      gapsAtPosts: 'half',
+    })
+    expect(shown).toMatchObject({ pickets: '16 pickets', gap: '2 9/32 in', postGap: '1 9/64 in' })
+    expect(firstMark(outcome)).toBe('1 1/8')
+  })
+
+  // 88 1/2 / 6 1/2 = 13.6 → 14; 88 1/2 / 14 − 3 1/2 = 2 23/28
+  it('tight against one post: 88 1/2 in takes 14, 2 13/16 in by the tape, and a whole gap at the other', () => {
+    const { shown, outcome } = runNamed('as-many-gaps', {
+      opening: '88 1/2 in',
+      picketWidth: '3 1/2 in',
+      widestGap: '3 in',
+      gapsAtPosts: 'one',
+    })
+    expect(shown).toMatchObject({ pickets: '14 pickets', tapeGap: '2 13/16 in', postGap: '2 23/28 in' })
+    expect(firstMark(outcome)).toBe('0')
+  })
+
+  it('wood and gaps add back up, no gap is over the limit, and one picket fewer would break it', () => {
+    const sixteenths = (least: number, most: number) => fc.integer({ min: least * 16, max: most * 16 })
+    fc.assert(
+      fc.property(
+        sixteenths(24, 144),
+        sixteenths(1, 8),
+        sixteenths(0, 5),
+        fc.constantFrom('half', 'one'),
+        (opening, width, limit, gapsAtPosts) => {
+          const { outcome } = runNamed('as-many-gaps', {
+            opening: `${opening}/16 in`,
+            picketWidth: `${width}/16 in`,
+            widestGap: `${limit}/16 in`,
+            gapsAtPosts,
+          })
+          if (!outcome.ok) {
+            // Refused only where no number does: one fewer leaves too wide a gap, and that many are too much wood.
+            const count = Math.ceil(opening / (width + limit))
+            expect(count * width).toBeGreaterThan(opening)
+            return
+          }
+          const [count, gap] = [number(outcome, 'pickets'), number(outcome, 'gap')]
+          expect(count * (width / 16 + gap)).toBeCloseTo(opening / 16, 9)
+          expect(gap).toBeGreaterThanOrEqual(0)
+          expect(gap).toBeLessThanOrEqual(limit / 16 + 1e-12)
+          if (count > 1) expect(opening / 16 / (count - 1) - width / 16).toBeGreaterThan(limit / 16)
+        },
+      ),
+      { numRuns: 300, seed: 3 },
+    )
+  })
+
+  it('with one against each post, two must fit, and no wider gap is offered where they never do', () => {
+    const { outcome, said } = runNamed('pickets-touching-posts', {
+      opening: '12 in',
+      picketWidth: '7 in',
+      widestGap: '2 in',
+    })
+    expect(outcome.ok).toBe(false)
+    expect(said).toContain('two of 7 in do not fit a 12 in opening')
+    expect(said).not.toContain('wider gap')
+  })
+})
+
+describe('boards in two layers', () => {
+  // Gaps of 3 5/11 in, boards 5 1/2 in: each front board at a post reaches 1 1/44 in over it. Two of them do not meet on a 3 1/2 in post.
+  it('says nothing of one front board that serves two bays', () => {
+    const { said } = runNamed('board-on-board', { opening: '93 in', picketWidth: '5 1/2 in', boardLap: '1 in' })
+    expect(said).not.toContain('serves both')
+  })
+})
+
+describe('a story stick', () => {
+  const bay = { opening: '94 1/2 in', picketWidth: '3 1/2 in', pickets: '15' }
+  // Pitch 6 1/8: a 24 in step lies at acos(6.125/24) = 75.2° and drops 94.5 × tan = 358 in
+  it('that would drop past what a post can take is refused, with the widest step that does', () => {
+    const { said } = runNamed('story-stick', { ...bay, stickPitch: '24 in' })
+    expect(said).toContain('drops 358 in from post to post, more than the 6 ft of a tall one')
+    // 6 1/8 × √(1 + (72/94 1/2)²) = 7.700
+    expect(said).toContain('no wider than 7.7 in')
+    expect(runNamed('story-stick', { ...bay, stickPitch: '7.69 in' }).outcome.ok).toBe(true)
+  })
+})
