@@ -114,7 +114,7 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
   if (!only || more || only.start !== 0) return null
   const rest = trimmed.slice((negative?.[0].length ?? 0) + only.end)
   // A count may bring its noun along ("23 bags"); a measure stands alone.
-  if (!(rest === '' || (only.bare !== null && /^ [a-z]+$/.test(rest)))) return null
+  if (!(rest === '' || (only.bare !== null && /^( [a-z]+){1,2}$/.test(rest)))) return null
   if (!negative) return only
   return {
     ...only,
