@@ -165,6 +165,8 @@ export const braceOff = word<'duration'>('braceOff', {
   called: {
     asks: [
       'how long before the braces',
+      'how long should i wait before the braces',
+      'how long do i wait before the braces',
       'how long before the bracing',
       'how long before i take the braces off',
       'how long do the braces stay',
@@ -189,6 +191,9 @@ export const railsUp = word<'duration'>('railsUp', {
   called: {
     asks: [
       'how long before rails',
+      'how long should i wait before hanging rails',
+      'how long should i wait before hanging the rails',
+      'how long do i wait before i hang the rails',
       'how long before the rails',
       'how long before i hang rails',
       'how long before i hang the rails',
@@ -219,6 +224,9 @@ export const gateUp = word<'duration'>('gateUp', {
   called: {
     asks: [
       'how long before a gate',
+      'how long should i wait before hanging the gate',
+      'how long should i wait before hanging a gate',
+      'how long do i wait before i hang the gate',
       'how long before the gate',
       'how long before i hang a gate',
       'how long before i hang the gate',

@@ -2,6 +2,8 @@
 import type { Check } from './check.ts'
 import { borderChecks } from './checks/border.ts'
 import { capsChecks } from './checks/caps.ts'
+import { concreteChecks } from './checks/concrete.ts'
+import { diggingChecks } from './checks/digging.ts'
 import { frameChecks } from './checks/frame.ts'
 import { gatesChecks } from './checks/gates.ts'
 import { groundChecks } from './checks/ground.ts'
@@ -17,6 +19,8 @@ export const checks: readonly Check[] = [
   ...surveyChecks,
   ...layoutChecks,
   ...groundChecks,
+  ...concreteChecks,
+  ...diggingChecks,
   ...frameChecks,
   ...picketsChecks,
   ...topsChecks,

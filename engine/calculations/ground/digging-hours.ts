@@ -26,11 +26,13 @@ export const diggingHours = calculation({
   lines: {
     people: ['helpers + 1', 'you dig too'],
     diggingTime: ['sum(posts * holeTime)', 'every hole at the pace of your first'],
-    holesEach: ['ceil(posts / people)', 'nobody digs half a hole: the most that falls to one'],
-    diggingClock: ['sum(holesEach * holeTime)', 'all are done when the one with the most is done'],
+    holesEach: ['ceil(sum(posts) / people)', 'nobody digs half a hole: the most that falls to one'],
+    diggingClock: ['holesEach * holeTime', 'all are done when the one with the most is done'],
+    holesOfKind: ['ceil(posts / people)', 'kind by kind, since each has its own pace'],
+    clockByKind: ['sum(holesOfKind * holeTime)', 'one kind of hole after the other'],
     diggingDays: ['ceil(diggingClock / dayHours)', 'a day begun counts'],
   },
-  work({ helpers, diggers }, { line, put, has, remark, doubt }) {
+  work({ helpers, diggers }, { line, rows, put, tell, has, remark, doubt }) {
     if (has('diggers')) {
       put('people', { ...diggers, kind: 'number', unit: 'ratio' })
       if (has('helpers') && numberIn(diggers, diggers.unit) !== numberIn(helpers, helpers.unit) + 1)
@@ -44,7 +46,17 @@ export const diggingHours = calculation({
       put('people', quantity(1, 'ratio'))
       remark('You did not speak of helpers, so it is you alone.')
     }
-    for (const name of ['diggingTime', 'holesEach', 'diggingClock']) line(name)
+    line('diggingTime')
+    if (rows('holeTime').length === 1) {
+      line('holesEach')
+      line('diggingClock')
+    } else {
+      line('holesOfKind')
+      tell('diggingClock', { ...line('clockByKind'), unit: 'h' })
+      remark(
+        'I took it that you all finish one kind of hole before the next. Whoever is done first may go ahead, and save a little.',
+      )
+    }
     if (has('dayHours')) line('diggingDays')
     remark(
       'It is your own pace, and it slackens: the last holes are slower than the first, and one root or stone can cost an hour. Near marks you dig by hand, slower still. Mixing, setting posts and carrying the soil away are not in it.',

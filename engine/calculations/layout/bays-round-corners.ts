@@ -48,7 +48,7 @@ export const baysRoundCorners = calculation({
   ],
   locals: { centreSides: 'length' },
   lines: {
-    halfPost: ['postWidth / 2', 'at each free end half a post stands inside the measure'],
+    halfPost: ['postWidth / 2', 'at each wall half a post stands inside the measure'],
     baysOfSides: ['ceil(centreSides / widestBay)', 'on each side the fewest that keep every bay within your limit'],
     bayOfSides: ['centreSides / baysOfSides', 'shared equally on each side'],
     bays: ['sum(baysOfSides)', 'all sides together'],
@@ -80,11 +80,12 @@ export const baysRoundCorners = calculation({
         'widestBay',
         `Posts ${show(postWidth)} wide leave nothing between them at ${show(widestBay)} centres. Check both measurements.`,
       )
-    const measuredClear = runEnds === 'walls' || runEnds === 'outside'
-    const half = measuredClear ? line('halfPost') : undefined
+    const half = runEnds === 'walls' ? line('halfPost') : undefined
     const centres = sides.map((side, i) => {
-      const isFree = half && (i === 0 || i === sides.length - 1)
-      const centre: Quantity = isFree ? { ...side, amount: subtract(side.amount, half.amount) } : side
+      const isFree = i === 0 || i === sides.length - 1
+      // Outside to outside, every side holds half a post at both its ends; between walls only the two free ends do.
+      const posts = runEnds === 'outside' ? postWidth : isFree ? half : undefined
+      const centre: Quantity = posts ? { ...side, amount: subtract(side.amount, posts.amount) } : side
       if (!less(postWidth, centre))
         refuse(
           'fenceSides',

@@ -77,12 +77,12 @@ export const oldFenceOut = calculation({
     } else {
       if (!has('footingWidth')) need('footingWidth')
       if (!has('footingDepth')) need('footingDepth')
-      line('solidFooting')
+      const solid = line('solidFooting')
       if (has('oldPostWidth')) {
         refuseWidePost(given.oldPostWidth, given.footingWidth, refuse)
         line('postRoom')
         put('oneFooting', line('hollowFooting'))
-      } else put('oneFooting', line('solidFooting'))
+      } else put('oneFooting', solid)
       const weight = line('footingWeight')
       const pieces = line('footingPieces')
       if (has('oldPosts')) for (const name of ['footingsVolume', 'footingsWeight', 'loadWeight']) line(name)

@@ -26,6 +26,18 @@ describe('hours of digging', () => {
     expect(worked(given, ['corner-posts', 'line-posts'])('diggingTime')).toBe(7.5)
   })
 
+  // 4 + 7 = 11 holes for three: 4 each, 2 h; kind by kind it would be 2 + 3 = 5 each
+  it('kinds of post at one pace are shared out together', () => {
+    const given = { posts: ['4', '7'], holeTime: '30 minutes', diggers: '3' }
+    expect(worked(given, ['corner-posts', 'line-posts'])('diggingClock')).toBe(2)
+  })
+
+  // 4 and 7 holes for three, at an hour and at half an hour: ⌈4/3⌉ × 1 + ⌈7/3⌉ × 0.5 = 3.5 h
+  it('at paces of their own, one kind after the other', () => {
+    const given = { posts: ['4', '7'], holeTime: ['1 h', '30 minutes'], diggers: '3' }
+    expect(worked(given, ['corner-posts', 'line-posts'])('diggingClock')).toBe(3.5)
+  })
+
   it('more hands never take longer, and never less than their even share', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 1, max: 9 }), (posts, people) => {

@@ -28,6 +28,11 @@ describe('bays round corners', () => {
     expect(ran.shown).toMatchObject({ bays: '8 bays', posts: '9 posts' })
   })
 
+  // 24 ft and 16 ft between centres, each with half a post more at both ends.
+  it('outside to outside, a post comes off every side', () => {
+    expect(fence(['24 ft 3 1/2 in', '16 ft 3 1/2 in'], { runEnds: 'outside' }).shown).toMatchObject({ bays: '5 bays' })
+  })
+
   it('a gate is not counted, and it says so', () => {
     expect(fence(['24 ft', '32 ft'], { gates: '1' }).said).toContain('No gate is in this count')
   })
