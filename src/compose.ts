@@ -31,10 +31,7 @@ export function compose(parts: Parts): string {
         ({ said, figure }) => `- “${plain(said)}” → ${figure.label}${atPlace(figure.at)}: ${figure.text}`,
       ),
     ),
-    section(
-      'Taken as usual',
-      parts.worked.flatMap((worked) => usualLines(worked)),
-    ),
+    section('Taken as usual', unique(parts.worked.flatMap((worked) => usualLines(worked)))),
     section('Working', parts.calls.flatMap(workingLines)),
     ...parts.calls.flatMap((call) => call.tables.map((table) => section(table.title, tableLines(table)))),
     section(
@@ -73,7 +70,14 @@ function answerText(parts: Parts): string {
     const worked = parts.worked[i] as Worked
     if (call.problems.length > 0)
       blocks.push(...call.problems.filter((it) => it.code !== 'missing').map((it) => it.message))
-    else if (call.results.length > 0) blocks.push(headlineText(call), resultLines(call), remarkLines(worked, call))
+    else if (call.results.length > 0)
+      blocks.push(
+        answers(call)
+          ? headlineText(call)
+          : `For that, worked first – ${call.title.charAt(0).toLowerCase()}${call.title.slice(1)}:`,
+        resultLines(call),
+        remarkLines(worked, call),
+      )
   }
   blocks.push(...parts.leftOver)
   if (parts.changed.length > 0)

@@ -30,7 +30,7 @@ export function profileDrawing(seen: Seen): string | null {
     string + 16 + deep + 22,
   )
   const fall = seen.one('totalFall')
-  const slope = seen.maybe('slopePercent')
+  const slope = seen.maybe('slope')
   const title = slope ? `falls ${show(fall)}, ${show(slope)}` : `falls ${show(fall)}`
   parts.push(labels.drawn, heading(title, 24), aside('heights drawn larger than lengths', labels.lowest + 22))
   return sheet(

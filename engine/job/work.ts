@@ -97,6 +97,7 @@ function feeder(job: Job, word: string, at: string, above: readonly string[]): C
       calc.joins &&
       calc.gives[word] &&
       !above.includes(calc.name) &&
+      (calc.oneOf ?? []).every((group) => group.some((need) => decided(job, need, at))) &&
       needsFor(calc, [word]).some((need) => decided(job, need.name, at)) &&
       needsFor(calc, [word]).every(
         (need) =>

@@ -249,10 +249,12 @@ export const bays = word<'count'>('bays', {
   measure: 'Spaces between posts that are filled with fence.',
   ask: 'How many bays?',
   called: {
-    names: ['number of bays'],
+    names: ['number of bays', 'bays like this'],
     things: ['bay', 'section', 'panel'],
     asks: ['how many bays', 'how many sections', 'how many panels', 'bays do i', 'how many spans'],
   },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '200' },
 })
 
 export const bayCentres = word<'length'>('bayCentres', {
@@ -310,21 +312,4 @@ export const bayCentres = word<'length'>('bayCentres', {
   },
   possible: { above: '0 in' },
   plausible: { from: '2 ft', to: '16 ft' },
-})
-
-export const bayOpening = word<'length'>('bayOpening', {
-  kind: 'length',
-  label: 'opening of a bay',
-  units: { imperial: 'in', metric: 'mm' },
-  measure: 'Post face to post face: centre to centre less one post width.',
-  ask: 'How wide is a bay between post faces?',
-  called: {
-    names: ['clear bay'],
-    asks: [
-      'how wide between the posts',
-      'how wide is the opening',
-      'what is the clear opening',
-      'how wide is the clear',
-    ],
-  },
 })

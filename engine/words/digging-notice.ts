@@ -135,18 +135,6 @@ export const holidays = word<'date'>('holidays', {
   },
 })
 
-export const holesToDig = word<'count'>('holesToDig', {
-  kind: 'count',
-  noun: 'hole',
-  label: 'holes to dig',
-  whole: true,
-  measure: 'One for each post.',
-  ask: 'How many holes are there to dig?',
-  called: { names: ['holes to dig', 'number of holes'], things: ['hole', 'holes', 'post hole'], plainly: true },
-  possible: { least: '1' },
-  plausible: { from: '1', to: '400' },
-})
-
 export const firstDigDay = word<'date'>('firstDigDay', {
   kind: 'date',
   label: 'earliest day to dig',

@@ -24,18 +24,6 @@ export const fitAllowance = word<'length'>('fitAllowance', {
   },
 })
 
-export const bayCount = word<'count'>('bayCount', {
-  kind: 'count',
-  noun: 'bay',
-  label: 'bays like this one',
-  whole: true,
-  measure: 'Bays of the same width.',
-  ask: 'How many bays are like this one?',
-  called: { names: ['number of bays', 'bays like this'], things: ['bay', 'bays', 'section', 'panel'] },
-  possible: { least: '1' },
-  plausible: { from: '1', to: '200' },
-})
-
 export const railCut = word<'length'>('railCut', {
   kind: 'length',
   label: 'rail, as cut',
@@ -287,7 +275,15 @@ export const railsApart = word<'length'>('railsApart', {
   units: { imperial: 'in', metric: 'mm' },
   measure: 'From one rail to the next.',
   ask: 'How far are the rails apart?',
-  called: { names: ['rails apart'], asks: ['how far apart are the rails', 'rails apart', 'spacing of the rails'] },
+  called: {
+    names: ['rails apart', 'rail tops apart', 'between the rails', 'rails are', 'tops of the rails'],
+    things: ['rail'],
+    sides: ['apart', 'tops', 'spacing'],
+    plainly: true,
+    asks: ['how far apart are the rails', 'rails apart', 'spacing of the rails'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '12 in', to: '8 ft' },
 })
 
 export const brackets = word<'count'>('brackets', {

@@ -166,12 +166,21 @@ export const trips = word<'count'>('trips', {
   noun: 'trip',
   label: 'trips',
   whole: true,
-  measure: 'Buckets, over those carried at once, rounded up.',
+  measure: 'There and back, rounded up.',
   ask: 'How many trips?',
   called: {
     names: ['number of trips'],
     things: ['trip', 'load', 'run'],
-    asks: ['how many trips', 'how many loads', 'how many walks', 'how many carries', 'how many times do i'],
+    asks: [
+      'how many trips',
+      'how many loads',
+      'how many walks',
+      'how many carries',
+      'how many times do i',
+      'trips to haul',
+      'can i haul it in one',
+      'one trip or two',
+    ],
   },
 })
 

@@ -107,28 +107,6 @@ export const piecesEachTrip = word<'count'>('piecesEachTrip', {
   plausible: { from: '1', to: '500' },
 })
 
-export const haulTrips = word<'count'>('haulTrips', {
-  kind: 'count',
-  noun: 'trip',
-  label: 'trips',
-  whole: true,
-  measure: 'Whole trips: by weight, by room or by count, whichever asks the most.',
-  ask: 'How many trips?',
-  called: {
-    names: ['hauling trips'],
-    asks: [
-      'how many trips',
-      'how many loads',
-      'trips to haul',
-      'can i haul it in one',
-      'trips with the truck',
-      'trips with my truck',
-      'one trip or two',
-      'how many truck loads',
-    ],
-  },
-})
-
 export const eachTrip = word<'mass'>('eachTrip', {
   kind: 'mass',
   label: 'on each trip, shared evenly',

@@ -60,27 +60,6 @@ export const totalFall = word<'length'>('totalFall', {
   },
 })
 
-export const slopePercent = word<'percent'>('slopePercent', {
-  kind: 'percent',
-  label: 'slope',
-  measure: 'Fall for each hundred of level distance.',
-  ask: 'How steep is it, in percent?',
-  called: {
-    names: ['slope in percent'],
-    asks: [
-      'how steep',
-      'what slope',
-      'what is the slope',
-      'slope in percent',
-      'what grade',
-      'what percent slope',
-      'percent grade',
-      'find the slope',
-      'get the slope',
-    ],
-  },
-})
-
 export const slopeAngle = word<'angle'>('slopeAngle', {
   kind: 'angle',
   label: 'slope as an angle',

@@ -1,29 +1,6 @@
 // This file is about pickets for the whole fence.
 import { word } from './word.ts'
 
-export const picketsPerBay = word<'count'>('picketsPerBay', {
-  kind: 'count',
-  noun: 'picket',
-  label: 'pickets in each bay',
-  whole: true,
-  measure: 'In one bay, as worked out or counted.',
-  ask: 'How many pickets are in each bay?',
-  called: {
-    names: [
-      'pickets per bay',
-      'pickets a bay',
-      'pickets in each bay',
-      'pickets each bay',
-      'per bay',
-      'a bay',
-      'in each bay',
-    ],
-    things: ['picket', 'pickets', 'paling'],
-  },
-  possible: { least: '1' },
-  plausible: { from: '1', to: '400' },
-})
-
 export const gatePickets = word<'count'>('gatePickets', {
   kind: 'count',
   noun: 'picket',
@@ -96,9 +73,15 @@ export const picketsToBuy = word<'count'>('picketsToBuy', {
 export const picketsHung = word<'count'>('picketsHung', {
   kind: 'count',
   noun: 'picket',
-  label: 'pickets that hang',
+  label: 'pickets in all, without spares',
   whole: true,
-  measure: 'Without spares.',
-  ask: 'How many pickets hang?',
-  called: { names: ['pickets that hang'], asks: ['how many pickets hang'] },
+  measure: 'In all bays and gates, as they hang.',
+  ask: 'How many pickets are there in all?',
+  called: {
+    names: ['pickets that hang', 'pickets in all', 'pickets in total', 'total pickets', 'pickets altogether'],
+    things: ['picket', 'board', 'paling'],
+    asks: ['how many pickets hang'],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '5000' },
 })

@@ -105,22 +105,6 @@ export const barrierGap = word<'length'>('barrierGap', {
   plausible: { from: '0 in', to: '8 in' },
 })
 
-export const railTopsApart = word<'length'>('railTopsApart', {
-  kind: 'length',
-  label: 'rails apart, top to top',
-  units: { imperial: 'in', metric: 'mm' },
-  measure: 'From the top of the lower rail to the top of the one above it.',
-  ask: 'How far apart are the tops of the rails?',
-  called: {
-    names: ['rails apart', 'rail tops apart', 'between the rails', 'rails are', 'tops of the rails'],
-    things: ['rails', 'rail'],
-    sides: ['apart', 'tops', 'spacing'],
-    plainly: true,
-  },
-  possible: { above: '0 in' },
-  plausible: { from: '12 in', to: '8 ft' },
-})
-
 export const railSide = word<'choice'>('railSide', {
   kind: 'choice',
   label: 'side of the rails',

@@ -12,7 +12,7 @@ export const posts = word<'count'>('posts', {
   measure: 'Count the posts of this kind, one hole each.',
   ask: 'How many posts are there?',
   called: {
-    names: ['number of posts', 'post count'],
+    names: ['number of posts', 'post count', 'holes to dig'],
     things: ['post', 'hole', 'footing', 'post hole', 'posthole'],
     asks: [
       'how many posts',

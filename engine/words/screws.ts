@@ -1,21 +1,6 @@
 // This file is about screws: how many, how long, in how many boxes.
 import { word } from './word.ts'
 
-export const picketsInAll = word<'count'>('picketsInAll', {
-  kind: 'count',
-  noun: 'picket',
-  label: 'pickets in all',
-  whole: true,
-  measure: 'Pickets in the whole fence, gates included.',
-  ask: 'How many pickets are there in all?',
-  called: {
-    names: ['pickets in all', 'pickets in total', 'total pickets', 'pickets altogether'],
-    things: ['picket', 'pickets', 'board', 'paling'],
-  },
-  possible: { least: '1' },
-  plausible: { from: '1', to: '5000' },
-})
-
 export const screwsEachJoint = word<'count'>('screwsEachJoint', {
   kind: 'count',
   noun: 'screw',

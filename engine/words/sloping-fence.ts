@@ -238,22 +238,6 @@ export const groundReadings = word<'length'>('groundReadings', {
   plausible: { from: '1 ft', to: '12 ft' },
 })
 
-export const buriedLength = word<'length'>('buriedLength', {
-  kind: 'length',
-  label: 'post in the ground, the same for all',
-  units: { imperial: 'in', metric: 'mm' },
-  measure: 'From the ground down to the foot of the post; the stone under it does not count.',
-  ask: 'How much of each post is in the ground?',
-  called: {
-    names: ['in the ground', 'buried', 'below ground', 'below grade', 'set in the ground', 'deep in the ground'],
-    things: ['post', 'posts'],
-    sides: ['buried', 'deep', 'below'],
-    plainly: false,
-  },
-  possible: { above: '0 in' },
-  plausible: { from: '6 in', to: '6 ft' },
-})
-
 export const tallestPost = word<'length'>('tallestPost', {
   kind: 'length',
   label: 'longest post needed',

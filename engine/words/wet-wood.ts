@@ -55,32 +55,6 @@ export const moistureNow = word<'percent'>('moistureNow', {
   plausible: { from: '6 %', to: '60 %' },
 })
 
-export const moistureLater = word<'percent'>('moistureLater', {
-  kind: 'percent',
-  label: 'moisture it will settle at',
-  measure: 'Outdoors it settles by the air: ask me for the equilibrium moisture of your air.',
-  ask: 'What moisture will the wood settle at?',
-  called: {
-    names: [
-      'settles at',
-      'settle at',
-      'dries to',
-      'dry to',
-      'will dry to',
-      'down to',
-      'later',
-      'end up at',
-      'when dry',
-      'in summer',
-    ],
-    things: ['moisture', 'wood'],
-    sides: ['later', 'dries', 'settle', 'settles'],
-    plainly: true,
-  },
-  possible: { least: '0 %', most: '200 %' },
-  plausible: { from: '5 %', to: '25 %' },
-})
-
 export const gapDry = word<'length'>('gapDry', {
   kind: 'length',
   label: 'gap wanted when it is dry',

@@ -1,20 +1,21 @@
 // Brackets: one at each end of each rail.
 import { calculation } from '../../calculation.ts'
-import { bayCount, brackets, bracketScrews, screwsEachBracket } from '../../words/framing.ts'
+import { brackets, bracketScrews, screwsEachBracket } from '../../words/framing.ts'
 import { rails } from '../../words/rails.ts'
+import { bays } from '../../words/bays.ts'
 
 export const railBrackets = calculation({
   name: 'rail-brackets',
   title: 'Brackets for the rails',
   answers: 'How many brackets the rails take, and how many screws for them.',
-  needs: { rails, bayCount, screwsEachBracket },
+  needs: { rails, bays, screwsEachBracket },
   may: ['screwsEachBracket'],
   onlyFor: { screwsEachBracket: ['bracketScrews'] },
   gives: { brackets, bracketScrews },
   headlines: ['brackets'],
   together: { brackets: ['brackets', 'bracketScrews'], bracketScrews: ['bracketScrews', 'brackets'] },
   lines: {
-    brackets: ['2 * rails * bayCount', 'one at each end of each rail'],
+    brackets: ['2 * rails * bays', 'one at each end of each rail'],
     bracketScrews: ['brackets * screwsEachBracket', 'every hole filled'],
   },
   work(_given, { line, has, remark }) {
@@ -30,13 +31,13 @@ export const railBrackets = calculation({
     // 2 × 2 × 13 = 52; × 8 = 416
     {
       ask: 'How many brackets for 13 bays with 2 rails, and 8 screws per bracket?',
-      given: { bayCount: '13', rails: '2', screwsEachBracket: '8' },
+      given: { bays: '13', rails: '2', screwsEachBracket: '8' },
       expect: { brackets: '52 brackets', bracketScrews: '416 screws' },
     },
     // 2 × 3 × 10
     {
       ask: '10 bays, 3 rails each: how many rail brackets?',
-      given: { bayCount: '10', rails: '3' },
+      given: { bays: '10', rails: '3' },
       expect: { brackets: '60 brackets' },
     },
   ],

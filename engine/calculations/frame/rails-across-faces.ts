@@ -10,8 +10,8 @@ import type { Table } from '../../outcome.ts'
 import { compare, exact } from '../../quantities/amount.ts'
 import { exactly, less, type Quantity, quantity, type System } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { bayCentres } from '../../words/bays.ts'
-import { bayCount, boardsPerRow, endBoard, faceBoards, faceCut, jointEvery } from '../../words/framing.ts'
+import { bayCentres, bays } from '../../words/bays.ts'
+import { boardsPerRow, endBoard, faceBoards, faceCut, jointEvery } from '../../words/framing.ts'
 import { stockLength } from '../../words/lumber.ts'
 import { postWidth } from '../../words/posts.ts'
 import { rails } from '../../words/rails.ts'
@@ -21,8 +21,8 @@ export const railsAcrossFaces = calculation({
   title: 'Rails across the faces of the posts',
   answers:
     'How many bays a board spans when rails run across the posts, which posts carry a joint in each row, and how many boards the run takes.',
-  needs: { bayCentres, bayCount, rails, stockLength, postWidth },
-  onlyFor: { bayCount: ['boardsPerRow', 'faceBoards'] },
+  needs: { bayCentres, bays, rails, stockLength, postWidth },
+  onlyFor: { bays: ['boardsPerRow', 'faceBoards'] },
   gives: { jointEvery, faceCut, endBoard, boardsPerRow, faceBoards },
   headlines: ['faceBoards', 'jointEvery'],
   together: {
@@ -41,8 +41,8 @@ export const railsAcrossFaces = calculation({
     jointEvery: ['floor(stockLength / bayCentres)', 'a joint must come on the middle of a post'],
     faceCut: ['jointEvery * bayCentres', 'from joint to joint'],
     endBoard: ['faceCut + postWidth / 2', 'the first and the last cover their end post whole'],
-    wholeRun: ['bayCount * bayCentres + postWidth', 'from the outer face of the first post to that of the last'],
-    boardsPerRow: ['ceil(bayCount / jointEvery)', 'the last one may be shorter'],
+    wholeRun: ['bays * bayCentres + postWidth', 'from the outer face of the first post to that of the last'],
+    boardsPerRow: ['ceil(bays / jointEvery)', 'the last one may be shorter'],
     faceBoards: ['rails * boardsPerRow + longerRows', 'a row for each rail, and one more where a shifted row needs it'],
   },
   work(
@@ -56,7 +56,7 @@ export const railsAcrossFaces = calculation({
       )
     const span = line('jointEvery')
     const cut = line('faceCut')
-    const bays = has('bayCount') ? (rows('bayCount')[0] as Quantity) : undefined
+    const bays = has('bays') ? (rows('bays')[0] as Quantity) : undefined
     if (bays && !less(span, bays)) {
       inOnePiece(bays)
       return
@@ -111,13 +111,13 @@ export const railsAcrossFaces = calculation({
     // ⌊16/8⌋ = 2; ⌈13/2⌉ = 7; × 2 = 14
     {
       ask: 'Rails across the faces of the posts: bays of 8 ft centre to centre, 13 bays, 2 rails, 16 ft boards. How many boards across the posts?',
-      given: { bayCentres: '8 ft', bayCount: '13', rails: '2', stockLength: '16 ft' },
+      given: { bayCentres: '8 ft', bays: '13', rails: '2', stockLength: '16 ft' },
       expect: { jointEvery: '2 bays', faceCut: '192 in', boardsPerRow: '7 boards', faceBoards: '14 boards' },
     },
     // ⌊4.8/1.8⌋ = 2; 3600; ⌈9/2⌉ = 5; × 3
     {
       ask: 'Rails on the face of the posts, bays 1.8 m centre to centre, 9 bays with 3 rails, boards 4.8 m long: where do the joints fall?',
-      given: { bayCentres: '1800 mm', bayCount: '9', rails: '3', stockLength: '4800 mm' },
+      given: { bayCentres: '1800 mm', bays: '9', rails: '3', stockLength: '4800 mm' },
       expect: { jointEvery: '2 bays', faceCut: '3,600 mm', faceBoards: '15 boards' },
     },
   ],

@@ -6,26 +6,19 @@ import { railsDrawing } from '../../drawings/rails.ts'
 import { exact, times } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import {
-  bayCount,
-  fitAllowance,
-  railBoards,
-  railCut,
-  railOffcut,
-  railsInAll,
-  railsPerBoard,
-} from '../../words/framing.ts'
+import { fitAllowance, railBoards, railCut, railOffcut, railsInAll, railsPerBoard } from '../../words/framing.ts'
 import { kerf, stockLength } from '../../words/lumber.ts'
 import { opening } from '../../words/pickets.ts'
 import { rails } from '../../words/rails.ts'
+import { bays } from '../../words/bays.ts'
 
 export const railsBetweenPosts = calculation({
   name: 'rails-between-posts',
   title: 'Rails between the posts',
   answers: 'How long rails between posts are cut, how many there are, and how many boards of a given length they take.',
-  needs: { opening, fitAllowance, rails, bayCount, stockLength, kerf },
+  needs: { opening, fitAllowance, rails, bays, stockLength, kerf },
   onlyFor: {
-    bayCount: ['railsInAll', 'railBoards'],
+    bays: ['railsInAll', 'railBoards'],
     stockLength: ['railsPerBoard', 'railBoards', 'railOffcut'],
   },
   gives: { railCut, railsInAll, railsPerBoard, railBoards, railOffcut },
@@ -37,7 +30,7 @@ export const railsBetweenPosts = calculation({
   called: ['between the posts', 'between posts'],
   lines: {
     railCut: ['opening - 2 * fitAllowance', 'the opening, less the play at both ends'],
-    railsInAll: ['rails * bayCount', 'so many in each bay'],
+    railsInAll: ['rails * bays', 'so many in each bay'],
     railsPerBoard: ['floor((stockLength + kerf) / (railCut + kerf))', 'one cut fewer than pieces'],
     railBoards: ['ceil(railsInAll / railsPerBoard)', 'whole boards'],
     railOffcut: [
@@ -46,7 +39,7 @@ export const railsBetweenPosts = calculation({
     ],
   },
   work({ opening: space, fitAllowance }, { line, has, rows, refuse, remark }) {
-    if (has('bayCount')) line('railsInAll')
+    if (has('bays')) line('railsInAll')
     const play: Quantity = { ...fitAllowance, amount: times(exact(2), fitAllowance.amount) }
     if (!less(play, space))
       refuse(
@@ -62,7 +55,7 @@ export const railsBetweenPosts = calculation({
           `A board of ${show(stock)} is shorter than the rail, ${show(cut)}. Take longer boards, or closer posts.`,
         )
       line('railsPerBoard')
-      if (has('bayCount')) line('railBoards')
+      if (has('bays')) line('railBoards')
       line('railOffcut')
     }
     remark(
@@ -81,7 +74,7 @@ export const railsBetweenPosts = calculation({
     // 92 1/2 − 1/4 = 92 1/4; 2 × 13 = 26; ⌊(96 + 1/8)/(92 1/4 + 1/8)⌋ = 1 → 26 boards; 96 − 92 1/4 − 1/8 = 3 5/8
     {
       ask: 'Rails between the posts: opening 92 1/2 in, 13 bays with 2 rails each, 8 ft boards. How long do I cut the rails and how many boards?',
-      given: { opening: '92 1/2 in', rails: '2', bayCount: '13', stockLength: '8 ft' },
+      given: { opening: '92 1/2 in', rails: '2', bays: '13', stockLength: '8 ft' },
       expect: {
         railCut: '92 1/4 in',
         railsInAll: '26 rails',
@@ -96,7 +89,7 @@ export const railsBetweenPosts = calculation({
       given: {
         opening: '1710 mm',
         rails: '3',
-        bayCount: '10',
+        bays: '10',
         stockLength: '3600 mm',
         kerf: '3 mm',
         fitAllowance: '3 mm',

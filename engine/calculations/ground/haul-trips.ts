@@ -6,7 +6,6 @@ import { show } from '../../quantities/show.ts'
 import {
   bedVolume,
   eachTrip,
-  haulTrips as trips,
   loadVolume,
   loadWeight,
   payload,
@@ -16,6 +15,7 @@ import {
   tripsByVolume,
   tripsByWeight,
 } from '../../words/hauling.ts'
+import { trips } from '../../words/gravel.ts'
 
 /** What is hauled, what one trip takes of it, the line, and how it is said. */
 const ways = [
@@ -34,17 +34,17 @@ export const haulTrips = calculation({
   needs: { loadWeight, payload, loadVolume, bedVolume, piecesToHaul, piecesEachTrip },
   may: ['loadWeight', 'payload', 'loadVolume', 'bedVolume', 'piecesToHaul', 'piecesEachTrip'],
   oneOf: [['loadWeight', 'loadVolume', 'piecesToHaul']],
-  gives: { haulTrips: trips, tripsByWeight, tripsByVolume, tripsByCount, eachTrip },
-  headlines: ['haulTrips'],
-  together: { haulTrips: ['haulTrips', 'tripsByWeight', 'tripsByVolume', 'tripsByCount', 'eachTrip'] },
+  gives: { trips, tripsByWeight, tripsByVolume, tripsByCount, eachTrip },
+  headlines: ['trips'],
+  together: { trips: ['trips', 'tripsByWeight', 'tripsByVolume', 'tripsByCount', 'eachTrip'] },
   called: ['payload', 'my truck', 'my trailer', 'pickup'],
   locals: { most: 'count' },
   lines: {
     tripsByWeight: ['ceil(loadWeight / payload)', 'whole trips, none heavier than the vehicle takes'],
     tripsByVolume: ['ceil(loadVolume / bedVolume)', 'whole trips, none fuller than the bed'],
     tripsByCount: ['ceil(piecesToHaul / piecesEachTrip)', 'whole trips, so many pieces at once'],
-    haulTrips: ['most', 'what asks for the most trips governs'],
-    eachTrip: ['loadWeight / haulTrips', 'shared evenly'],
+    trips: ['most', 'what asks for the most trips governs'],
+    eachTrip: ['loadWeight / trips', 'shared evenly'],
   },
   work(given, { line, has, put, need, doubt, remark }) {
     const worked = ways.flatMap(([load, room, name, said]) =>
@@ -55,7 +55,7 @@ export const haulTrips = calculation({
     if (!first) return need(half ? half[1] : 'loadWeight')
     const governs = worked.reduce((most, it) => (less(most.many, it.many) ? it : most), first)
     put('most', governs.many as Quantity)
-    const many = line('haulTrips')
+    const many = line('trips')
     if (has('loadWeight')) line('eachTrip')
     if (worked.length > 1)
       remark(
@@ -89,24 +89,24 @@ export const haulTrips = calculation({
     {
       ask: 'A load of 2400 lb to haul with a truck payload of 1500 lb: how many trips?',
       given: { loadWeight: '2400 lb', payload: '1500 lb' },
-      expect: { haulTrips: '2 trips', eachTrip: '1,200 lb' },
+      expect: { trips: '2 trips', eachTrip: '1,200 lb' },
     },
     {
       ask: 'My trailer carries 750 kg and I have 1800 kg to haul. How many loads?',
       given: { loadWeight: '1800 kg', payload: '750 kg' },
-      expect: { haulTrips: '3 trips', eachTrip: '600 kg' },
+      expect: { trips: '3 trips', eachTrip: '600 kg' },
     },
     // 2400/1500 → 2; 4/1.5 → 3, and that governs; 2400/3
     {
       ask: 'A load of 2400 lb of mulch, 4 yd3 loose, with a truck payload of 1500 lb and a truck bed of 1.5 yd3: how many trips?',
       given: { loadWeight: '2400 lb', payload: '1500 lb', loadVolume: '4 yd3', bedVolume: '1.5 yd3' },
-      expect: { haulTrips: '3 trips', tripsByWeight: '2 trips', tripsByVolume: '3 trips', eachTrip: '800 lb' },
+      expect: { trips: '3 trips', tripsByWeight: '2 trips', tripsByVolume: '3 trips', eachTrip: '800 lb' },
     },
     // 46/12 → 4
     {
       ask: 'How many trips with my truck for 46 bags, 12 bags each trip?',
       given: { piecesToHaul: '46', piecesEachTrip: '12' },
-      expect: { haulTrips: '4 trips' },
+      expect: { trips: '4 trips' },
     },
   ],
 })

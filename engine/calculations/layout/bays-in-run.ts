@@ -21,18 +21,8 @@ import {
 } from '../../quantities/amount.ts'
 import { exactly, holdsMoreThan, less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import {
-  bayCentres,
-  bayOpening,
-  bays,
-  gateOpening,
-  gates,
-  gateStart,
-  runEnds,
-  runLength,
-  widestBay,
-} from '../../words/bays.ts'
-import { tapeMark } from '../../words/pickets.ts'
+import { bayCentres, bays, gateOpening, gates, gateStart, runEnds, runLength, widestBay } from '../../words/bays.ts'
+import { opening, tapeMark } from '../../words/pickets.ts'
 import { posts, postWidth } from '../../words/posts.ts'
 
 export const baysInRun = calculation({
@@ -42,7 +32,7 @@ export const baysInRun = calculation({
     'How many equal bays a run divides into, how far apart the posts stand, how many posts, and where each post goes.',
   needs: { runLength, widestBay, runEnds, gates, gateOpening, gateStart, postWidth, tapeMark },
   may: ['gates', 'gateStart', 'gateOpening'],
-  gives: { bays, bayCentres, bayOpening, posts },
+  gives: { bays, bayCentres, opening, posts },
   headlines: ['bays', 'bayCentres', 'posts'],
   together: {
     bayCentres: ['bays', 'bayCentres', 'posts'],
@@ -58,7 +48,7 @@ export const baysInRun = calculation({
     fenced: ['centresRun - gates * gateCentres', 'what is left to fill with bays'],
     bays: ['ceil(fenced / widestBay)', 'the fewest that keep every bay within your limit'],
     bayCentres: ['fenced / bays', 'shared equally'],
-    bayOpening: ['bayCentres - postWidth', 'between post faces: what the pickets fill'],
+    opening: ['bayCentres - postWidth', 'between post faces: what the pickets fill'],
     postsOpen: ['bays + gates + 1', 'one more than the spaces between them'],
     postsLoop: ['bays + gates', 'the last space ends at the first post'],
     beforeOpen: ['gateStart', 'from the centre of the first post to that of the gate post'],
@@ -147,7 +137,7 @@ export const baysInRun = calculation({
       const wider = near && other ? (less(near, other) ? other : near) : (near ?? other)
       if (!wider) refuse('runLength', 'The gate fills the whole run, so there is no bay. Check the measurements.')
       tell('bayCentres', { ...(wider as Quantity), unit: tools.system === 'metric' ? 'mm' : 'ft' })
-      line('bayOpening')
+      line('opening')
       if (near && other)
         remark(
           `On the near side the bays are ${tools.cite({ ...near, unit: bayUnit(tools.system) }, 'bay before the gate')}, on the far side ${tools.cite({ ...other, unit: bayUnit(tools.system) }, 'bay after the gate')}, centre to centre. The wider is shown as the bay.`,
@@ -178,7 +168,7 @@ export const baysInRun = calculation({
         'widestBay',
         `Bays of ${show(each)} leave nothing between ${show(postWidth)} posts. Check the measurements.`,
       )
-    line('bayOpening')
+    line('opening')
     tell('posts', { ...line(runEnds === 'loop' ? 'postsLoop' : 'postsOpen'), kind: 'count', unit: 'post' })
     const spaces: Space[] = repeat(count, each, 'bay')
     // Gates are put where bays meet, spread as evenly as may be: it keeps every bay equal. Any other joint does as well.
@@ -223,13 +213,13 @@ export const baysInRun = calculation({
       // 100/8 = 12.5 → 13; 100 ft/13 = 92 4/13 in = 7 ft 8 4/13 in; less 3 1/2; 13 + 1
       ask: 'A run of 100 ft between post centers, posts no more than 8 ft apart: how many bays and posts?',
       given: { runLength: '100 ft', widestBay: '8 ft', runEnds: 'centres' },
-      expect: { bays: '13 bays', bayCentres: '7 ft 8 4/13 in', bayOpening: '88 21/26 in', posts: '14 posts' },
+      expect: { bays: '13 bays', bayCentres: '7 ft 8 4/13 in', opening: '88 21/26 in', posts: '14 posts' },
     },
     {
       // 8.4 ÷ 1.2 = 7 exactly, where floating point says 7.000000000000001
       ask: 'Run 8.4 m, posts at most 1.2 m apart: how many bays?',
       given: { runLength: '8.4 m', widestBay: '1.2 m', runEnds: 'centres', postWidth: '100 mm' },
-      expect: { bays: '7 bays', bayCentres: '1,200 mm', bayOpening: '1,100 mm', posts: '8 posts' },
+      expect: { bays: '7 bays', bayCentres: '1,200 mm', opening: '1,100 mm', posts: '8 posts' },
     },
     {
       // between walls: 60 ft = 720 − 3.5 = 716.5; gate 42 + 3.5 = 45.5; 671/96 = 6.99 → 7; 671/7 = 95 6/7; posts 7 + 1 + 1

@@ -10,7 +10,8 @@ import { add, compare, subtract } from '../../quantities/amount.ts'
 import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { stockLength } from '../../words/lumber.ts'
-import { buriedLength, groundReadings, shortestPost, tallestPost } from '../../words/sloping-fence.ts'
+import { groundReadings, shortestPost, tallestPost } from '../../words/sloping-fence.ts'
+import { embedment } from '../../words/posts.ts'
 
 const mostPosts = 200
 
@@ -19,7 +20,7 @@ export const postHeights = calculation({
   title: 'Posts cut to a string',
   answers:
     'How long each post must be when the tops follow a string, from the height of the string above the ground at every post.',
-  needs: { groundReadings, buriedLength, stockLength },
+  needs: { groundReadings, embedment, stockLength },
   may: ['stockLength'],
   gives: { tallestPost, shortestPost },
   headlines: ['tallestPost', 'shortestPost'],
@@ -27,10 +28,10 @@ export const postHeights = calculation({
   called: ['string line', 'to the string', 'string heights', 'posts to a string', 'string above ground'],
   locals: { highest: 'length', lowest: 'length' },
   lines: {
-    tallestPost: ['highest + buriedLength', 'where the string is highest above the ground'],
-    shortestPost: ['lowest + buriedLength', 'where it is lowest'],
+    tallestPost: ['highest + embedment', 'where the string is highest above the ground'],
+    shortestPost: ['lowest + embedment', 'where it is lowest'],
   },
-  work({ buriedLength, stockLength }, { line, has, rows, put, refuse, remark, doubt, table }) {
+  work({ embedment, stockLength }, { line, has, rows, put, refuse, remark, doubt, table }) {
     const heights = rows('groundReadings')
     if (heights.length > mostPosts)
       refuse(
@@ -44,7 +45,7 @@ export const postHeights = calculation({
     const tallest = line('tallestPost')
     line('shortestPost')
     const stock = has('stockLength') ? stockLength : undefined
-    const whole = (height: Quantity): Quantity => ({ ...height, amount: add(height.amount, buriedLength.amount) })
+    const whole = (height: Quantity): Quantity => ({ ...height, amount: add(height.amount, embedment.amount) })
     table({
       title: 'Post by post, in order',
       columns: [
@@ -84,13 +85,13 @@ export const postHeights = calculation({
     // 58 + 24 = 82; 48 + 24 = 72
     {
       ask: 'String heights at the posts are 48, 51, 54 1/2 and 58 in, and 24 in of each post is in the ground. How long is the longest post?',
-      given: { groundReadings: ['48 in', '51 in', '54 1/2 in', '58 in'], buriedLength: '24 in' },
+      given: { groundReadings: ['48 in', '51 in', '54 1/2 in', '58 in'], embedment: '24 in' },
       expect: { tallestPost: '82 in', shortestPost: '72 in' },
     },
     // 1450 + 600 = 2050
     {
       ask: 'Posts to a string: the string is 1200 mm, 1310 mm and 1450 mm above ground and the posts are buried 600 mm. How long must the posts be?',
-      given: { groundReadings: ['1200 mm', '1310 mm', '1450 mm'], buriedLength: '600 mm' },
+      given: { groundReadings: ['1200 mm', '1310 mm', '1450 mm'], embedment: '600 mm' },
       expect: { tallestPost: '2,050 mm', shortestPost: '1,800 mm' },
     },
   ],

@@ -11,8 +11,7 @@ import { holdsMoreThan, less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, widestBay } from '../../words/bays.ts'
 import { tapeMark } from '../../words/pickets.ts'
-import { slopePercent } from '../../words/heights.ts'
-import { fall, levelDistance } from '../../words/slopes.ts'
+import { fall, levelDistance, slope } from '../../words/slopes.ts'
 import {
   gapUnderStep,
   highEndGap,
@@ -34,7 +33,7 @@ export const steppedRun = calculation({
   needs: { fall, levelDistance, widestBay, highEndGap, widestUnder, tapeMark },
   may: ['widestUnder'],
   onlyFor: { widestUnder: ['underHolds'] },
-  gives: { slopeBays, stepEach, stepTape, gapUnderStep, longerPost, slopePercent, underHolds, bayCentres },
+  gives: { slopeBays, stepEach, stepTape, gapUnderStep, longerPost, slope, underHolds, bayCentres },
   headlines: ['stepEach', 'gapUnderStep'],
   together: {
     stepEach: ['stepEach', 'stepTape', 'slopeBays', 'gapUnderStep', 'longerPost', 'underHolds'],
@@ -50,7 +49,7 @@ export const steppedRun = calculation({
     stepTape: ['round(stepEach, tapeMark)', 'the nearest mark on a tape'],
     gapUnderStep: ['highEndGap + stepEach', 'the ground drops by a step over the length of a level bay'],
     longerPost: ['stepEach', 'it reaches from the lower ground to the higher bay'],
-    slopePercent: ['fall / levelDistance', 'over the whole slope'],
+    slope: ['fall / levelDistance', 'over the whole slope'],
   },
   work({ levelDistance, widestBay, highEndGap, widestUnder: limit }, { line, has, tell, refuse, remark }) {
     if (holdsMoreThan(mostBays, widestBay, levelDistance))
@@ -61,7 +60,7 @@ export const steppedRun = calculation({
     for (const name of ['slopeBays', 'bayCentres', 'stepEach', 'stepTape']) line(name)
     const under = line('gapUnderStep')
     line('longerPost')
-    line('slopePercent')
+    line('slope')
     if (has('widestUnder')) {
       const holds = !less(limit, under)
       tell('underHolds', holds)

@@ -7,14 +7,15 @@ import { compare, exact } from '../../quantities/amount.ts'
 import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { dimensionalChange } from '../../tables/dimensional-change.ts'
-import { gapDry, gapNow as now, grain, moistureLater, moistureNow, species, widthChange } from '../../words/wet-wood.ts'
+import { gapDry, gapNow as now, grain, moistureNow, species, widthChange } from '../../words/wet-wood.ts'
 import { picketWidth } from '../../words/pickets.ts'
+import { equilibriumMoisture } from '../../words/air.ts'
 
 export const gapNow = calculation({
   name: 'gap-now',
   title: 'The gap to set with wet wood',
   answers: 'How much pickets shrink or swell until they have settled, and the gap to set now so that it is right then.',
-  needs: { picketWidth, species, grain, moistureNow, moistureLater, gapDry },
+  needs: { picketWidth, species, grain, moistureNow, equilibriumMoisture, gapDry },
   onlyFor: { gapDry: ['gapNow'] },
   gives: { gapNow: now, widthChange },
   headlines: ['gapNow', 'widthChange'],
@@ -29,12 +30,12 @@ export const gapNow = calculation({
   },
   lines: {
     countsNow: ['min(moistureNow, saturation)', 'above fibre saturation wood loses water and keeps its size'],
-    countsLater: ['min(moistureLater, saturation)', 'and the same later'],
+    countsLater: ['min(equilibriumMoisture, saturation)', 'and the same later'],
     points: ['hundred * (countsLater - countsNow)', 'points of moisture it gains; less than nothing when it dries'],
     widthChange: ['picketWidth * coefficient * points', 'the handbook’s straight line'],
     gapNow: ['gapDry + widthChange', 'the middles of the pickets stay where they are screwed'],
   },
-  work({ species, grain, moistureNow, moistureLater }, { line, put, has, rows, tell, remark, doubt, cite }) {
+  work({ species, grain, moistureNow, equilibriumMoisture }, { line, put, has, rows, tell, remark, doubt, cite }) {
     const of = dimensionalChange.values[species]?.[grain as 'edge' | 'flat']
     if (of === undefined) throw new Error(`no coefficient for ${species}, ${grain} grain`)
     put('coefficient', { kind: 'number', amount: exact(of), unit: 'ratio' })
@@ -45,7 +46,7 @@ export const gapNow = calculation({
     const change = line('widthChange')
     const moves = compare(change.amount, exact(0)) !== 0
     const limits = [quantity(6, 'percent'), quantity(14, 'percent')] as const
-    if (moves && [moistureNow, moistureLater].some((it) => less(it, limits[0]) || less(limits[1], it)))
+    if (moves && [moistureNow, equilibriumMoisture].some((it) => less(it, limits[0]) || less(limits[1], it)))
       doubt(
         'implausible',
         'moistureNow',
@@ -55,7 +56,7 @@ export const gapNow = calculation({
     remark(
       `Each point of moisture moves this wood ${cite({ kind: 'number', amount: exact(of), unit: 'ratio' }, 'coefficient', 'published')} of its width, up to fibre saturation at about ${least}.`,
     )
-    if (less(saturation, moistureNow) || less(saturation, moistureLater))
+    if (less(saturation, moistureNow) || less(saturation, equilibriumMoisture))
       remark(`Above that the wood loses water and keeps its size, so I counted no moisture over ${least}.`)
     if (!has('gapDry')) return
     const wanted = rows('gapDry')[0] as Quantity
@@ -86,7 +87,7 @@ export const gapNow = calculation({
         species: 'western-redcedar',
         grain: 'flat',
         moistureNow: '19 %',
-        moistureLater: '12 %',
+        equilibriumMoisture: '12 %',
         gapDry: '1/4 in',
       },
       expect: { widthChange: '−0.09009 in', gapNow: '0.1599 in' },
@@ -99,7 +100,7 @@ export const gapNow = calculation({
         species: 'douglas-fir',
         grain: 'flat',
         moistureNow: '20 %',
-        moistureLater: '14 %',
+        equilibriumMoisture: '14 %',
       },
       expect: { widthChange: '−1.4418 mm' },
     },

@@ -1,18 +1,20 @@
 // Pickets for the whole fence: every bay, the gates, and some to spare.
 import { calculation } from '../../calculation.ts'
-import { bayCount } from '../../words/framing.ts'
-import { gatePickets, picketsHung, picketSpare, picketsPerBay, picketsToBuy } from '../../words/picket-count.ts'
+import { gatePickets, picketsHung, picketSpare, picketsToBuy } from '../../words/picket-count.ts'
+import { bays } from '../../words/bays.ts'
+import { pickets } from '../../words/pickets.ts'
 
 export const picketCount = calculation({
   name: 'picket-count',
   title: 'Pickets for the whole fence',
   answers: 'How many pickets all bays and gates take, and how many to buy with some to spare.',
-  needs: { picketsPerBay, bayCount, gatePickets, picketSpare },
+  needs: { pickets, bays, gatePickets, picketSpare },
   gives: { picketsToBuy, picketsHung },
   headlines: ['picketsToBuy'],
+  joins: true,
   together: { picketsToBuy: ['picketsToBuy', 'picketsHung'], picketsHung: ['picketsHung', 'picketsToBuy'] },
   lines: {
-    picketsHung: ['picketsPerBay * bayCount + gatePickets', 'all bays, and the gates'],
+    picketsHung: ['pickets * bays + gatePickets', 'all bays, and the gates'],
     picketsToBuy: ['ceil(picketsHung * (1 + picketSpare))', 'spares added, rounded up once'],
   },
   work(_given, { line, remark }) {
@@ -26,13 +28,13 @@ export const picketCount = calculation({
     // 13 × 16 + 12 = 220; × 1.05 = 231
     {
       ask: 'How many pickets to buy for 13 bays with 16 pickets per bay, 12 pickets on the gate and 5 % spare?',
-      given: { picketsPerBay: '16', bayCount: '13', gatePickets: '12', picketSpare: '5 %' },
+      given: { pickets: '16', bays: '13', gatePickets: '12', picketSpare: '5 %' },
       expect: { picketsHung: '220 pickets', picketsToBuy: '231 pickets' },
     },
     // 24 × 10 = 240; × 1.1 = 264
     {
       ask: '10 bays with 24 pickets in each bay and 10 % extra: how many pickets in all?',
-      given: { picketsPerBay: '24', bayCount: '10', picketSpare: '10 %' },
+      given: { pickets: '24', bays: '10', picketSpare: '10 %' },
       expect: { picketsHung: '240 pickets', picketsToBuy: '264 pickets' },
     },
   ],

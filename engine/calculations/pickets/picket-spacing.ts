@@ -36,6 +36,7 @@ export const picketSpacing = calculation({
   oneOf: [['widestGap', 'wantedGap', 'sphere']],
   gives: { pickets, gap, tapeGap, lastGap, gapOneFewer, gapOneMore },
   headlines: ['pickets', 'tapeGap'],
+  joins: true,
   together: { tapeGap: ['pickets', 'tapeGap'], gap: ['gap', 'tapeGap'] },
   lines: {
     pickets: [fewest, 'the fewest that keep every gap within your limit'],
@@ -124,6 +125,9 @@ export const picketSpacing = calculation({
     if (count.compare(most) < 0) line('gapOneMore')
 
     table(marksTable(runningMarks(space, width, count, mark), system))
+    remark(
+      'I took a gap against each post too. If a picket stands against each post, or the pickets run past the posts, say so: the count changes.',
+    )
     remark(markFromOneEnd)
   },
   sources: [

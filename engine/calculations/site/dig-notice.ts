@@ -16,7 +16,6 @@ import {
   firstDigDay,
   firstDigWeekday,
   holesADay,
-  holesToDig,
   holidays,
   lastTicketDay,
   noticeDays,
@@ -24,6 +23,7 @@ import {
   ticketCounts,
   ticketLife,
 } from '../../words/digging-notice.ts'
+import { posts } from '../../words/posts.ts'
 
 const longestNotice = 60
 const longestLife = 400
@@ -33,15 +33,15 @@ export const digNotice = calculation({
   title: 'The days between the call and the first hole',
   answers:
     'The earliest day to dig, the last day of the ticket and the day to renew it by, from the day of the call and the notice your one-call centre asks, and how many holes a day that makes.',
-  needs: { callDate, callWeekday, noticeDays, holidays, ticketLife, ticketCounts, holesToDig },
-  may: ['callDate', 'callWeekday', 'holidays', 'ticketLife', 'ticketCounts', 'holesToDig'],
+  needs: { callDate, callWeekday, noticeDays, holidays, ticketLife, ticketCounts, posts },
+  may: ['callDate', 'callWeekday', 'holidays', 'ticketLife', 'ticketCounts', 'posts'],
   oneOf: [['callDate', 'callWeekday']],
   onlyFor: {
     callDate: ['firstDigDay', 'lastTicketDay', 'renewBy', 'holesADay'],
     callWeekday: ['firstDigWeekday'],
     ticketLife: ['lastTicketDay', 'renewBy', 'holesADay'],
     ticketCounts: ['lastTicketDay', 'renewBy', 'holesADay'],
-    holesToDig: ['holesADay'],
+    posts: ['holesADay'],
   },
   gives: { firstDigDay, firstDigWeekday, lastTicketDay, renewBy, holesADay },
   headlines: ['firstDigDay', 'firstDigWeekday'],
@@ -54,7 +54,7 @@ export const digNotice = calculation({
   },
   locals: { workingDays: 'number' },
   lines: {
-    holesADay: ['ceil(holesToDig / workingDays)', 'every working day from the first to the last, both counted'],
+    holesADay: ['ceil(sum(posts) / workingDays)', 'every working day from the first to the last, both counted'],
   },
   work(given, { line, has, rows, put, tell, refuse, doubt, remark, table }) {
     const notice = toNumber(given.noticeDays.amount)
@@ -121,13 +121,13 @@ export const digNotice = calculation({
         )
       }
       const days = workingBetween(first, last, isWorking)
-      if (has('holesToDig') && days > 0) {
+      if (has('posts') && days > 0) {
         put('workingDays', quantity(days, 'ratio'))
         line('holesADay')
         remark(
           'Rain, rock and a helper who does not come are not in that. Renew the ticket in good time if you fall behind: paint that still shows is not a ticket that still holds.',
         )
-      } else if (has('holesToDig'))
+      } else if (has('posts'))
         doubt('contradictory', 'ticketLife', `There is no working day from ${show(first)} to ${show(last)}.`)
       table({
         title: 'Call, dig, expiry',

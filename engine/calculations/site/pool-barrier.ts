@@ -14,8 +14,8 @@ import {
   latchHeight,
   poolHolds,
   railSide,
-  railTopsApart,
 } from '../../words/pool.ts'
+import { railsApart } from '../../words/framing.ts'
 
 const limit = Object.fromEntries(
   Object.entries(code.values).map(([name, text]) => [name, published(text)]),
@@ -26,8 +26,8 @@ export const poolBarrier = calculation({
   title: 'A fence around a pool, against the model code',
   answers:
     'Whether the measures of a fence around a pool fail the figures of the US model code, and what no figure settles. Your own place’s rule decides.',
-  needs: { country, barrierHeight, gapUnderBarrier, groundUnder, barrierGap, railTopsApart, railSide, latchHeight },
-  may: ['barrierHeight', 'gapUnderBarrier', 'barrierGap', 'railTopsApart', 'railSide', 'latchHeight'],
+  needs: { country, barrierHeight, gapUnderBarrier, groundUnder, barrierGap, railsApart, railSide, latchHeight },
+  may: ['barrierHeight', 'gapUnderBarrier', 'barrierGap', 'railsApart', 'railSide', 'latchHeight'],
   gives: { poolHolds },
   headlines: ['poolHolds'],
   called: ['pool'],
@@ -43,7 +43,7 @@ export const poolBarrier = calculation({
       remark(eyes)
       return
     }
-    const measures = ['barrierHeight', 'gapUnderBarrier', 'barrierGap', 'railTopsApart', 'latchHeight'] as const
+    const measures = ['barrierHeight', 'gapUnderBarrier', 'barrierGap', 'railsApart', 'latchHeight'] as const
     if (!measures.some(has)) need('barrierHeight')
     const rows: [string, string, string, string][] = []
     let failed = false
@@ -68,7 +68,7 @@ export const poolBarrier = calculation({
         `at most ${say(name, 'most underneath')} over ${given.groundUnder === 'solid' ? 'a solid surface' : 'soft ground'}`,
       )
     }
-    const railsClose = has('railTopsApart') && less(given.railTopsApart, limit.railsApart)
+    const railsClose = has('railsApart') && less(given.railsApart, limit.railsApart)
     if (has('barrierGap')) {
       // A gap as wide as the ball lets it through.
       check(
@@ -96,12 +96,12 @@ export const poolBarrier = calculation({
         )
       else doubt('missing', 'railSide', 'Rails that close together must be on the pool side.', railSide.ask)
     }
-    if (!has('railTopsApart') && (has('barrierGap') || has('railSide')))
+    if (!has('railsApart') && (has('barrierGap') || has('railSide')))
       doubt(
         'missing',
-        'railTopsApart',
+        'railsApart',
         'How far apart the rails are decides how wide the gaps may be, and on which side the rails must be.',
-        railTopsApart.ask,
+        railsApart.ask,
       )
     if (has('latchHeight') && less(given.latchHeight, limit.latch))
       remark(
@@ -147,7 +147,7 @@ export const poolBarrier = calculation({
       given: {
         country: 'us',
         barrierHeight: '48 in',
-        railTopsApart: '42 in',
+        railsApart: '42 in',
         barrierGap: '2 1/2 in',
         railSide: 'pool',
       },
@@ -156,7 +156,7 @@ export const poolBarrier = calculation({
     // 45 in apart is widely spaced; 2 1/2 is less than 4
     {
       ask: 'In the US, pool fence 1220 mm high, rails 1200 mm apart, gaps of 60 mm: is my pool fence ok?',
-      given: { country: 'us', barrierHeight: '1220 mm', railTopsApart: '1200 mm', barrierGap: '60 mm' },
+      given: { country: 'us', barrierHeight: '1220 mm', railsApart: '1200 mm', barrierGap: '60 mm' },
       expect: { poolHolds: 'nothing checked here fails' },
     },
   ],

@@ -8,7 +8,8 @@ import { profileDrawing } from '../../drawings/profile.ts'
 import { exact, subtract, times } from '../../quantities/amount.ts'
 import { type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { levelReadings, readingsApart, slopeAngle, slopePercent, totalFall } from '../../words/heights.ts'
+import { levelReadings, readingsApart, slopeAngle, totalFall } from '../../words/heights.ts'
+import { slope } from '../../words/slopes.ts'
 
 const mostReadings = 200
 
@@ -17,10 +18,10 @@ export const slopeFromLevels = calculation({
   title: 'The ground from level readings',
   answers: 'The fall between readings down from a level string, the fall in all and the slope.',
   needs: { levelReadings, readingsApart },
-  onlyFor: { readingsApart: ['slopePercent', 'slopeAngle'] },
-  gives: { totalFall, slopePercent, slopeAngle },
-  headlines: ['totalFall', 'slopePercent'],
-  together: { totalFall: ['totalFall', 'slopePercent'], slopePercent: ['slopePercent', 'totalFall', 'slopeAngle'] },
+  onlyFor: { readingsApart: ['slope', 'slopeAngle'] },
+  gives: { totalFall, slope, slopeAngle },
+  headlines: ['totalFall', 'slope'],
+  together: { totalFall: ['totalFall', 'slope'], slope: ['slope', 'totalFall', 'slopeAngle'] },
   called: [
     'level readings',
     'readings down',
@@ -32,7 +33,7 @@ export const slopeFromLevels = calculation({
   lines: {
     totalFall: ['last - first', 'a bigger reading is lower ground'],
     distance: ['steps * readingsApart', 'from the first reading to the last, measured level'],
-    slopePercent: ['totalFall / distance', 'over the whole length'],
+    slope: ['totalFall / distance', 'over the whole length'],
     slopeAngle: ['atan(totalFall / distance)', 'the same as an angle'],
   },
   work({ readingsApart }, { line, has, rows, put, refuse, remark, table, system }) {
@@ -73,7 +74,7 @@ export const slopeFromLevels = calculation({
     })
     if (has('readingsApart')) {
       line('distance')
-      line('slopePercent')
+      line('slope')
       line('slopeAngle')
     }
     remark(
@@ -93,13 +94,13 @@ export const slopeFromLevels = calculation({
     {
       ask: 'Level readings of 12, 20, 33 and 40 in, taken every 8 ft: how much does it fall and what is the slope?',
       given: { levelReadings: ['12 in', '20 in', '33 in', '40 in'], readingsApart: '8 ft' },
-      expect: { totalFall: '28 in', slopePercent: '9.722 %', slopeAngle: '5.553°' },
+      expect: { totalFall: '28 in', slope: '9.722 %', slopeAngle: '5.553°' },
     },
     // 310 − 100 = 210 mm over 3 × 2.4 m = 7.2 m: 2.9167 %
     {
       ask: 'I measure down from the string 100, 150, 230 and 310 mm, readings 2.4 m apart. How far does the ground fall?',
       given: { levelReadings: ['100 mm', '150 mm', '230 mm', '310 mm'], readingsApart: '2.4 m' },
-      expect: { totalFall: '210 mm', slopePercent: '2.917 %' },
+      expect: { totalFall: '210 mm', slope: '2.917 %' },
     },
   ],
 })

@@ -5,24 +5,24 @@
 //                  ▔▔▔──
 import { calculation } from '../../calculation.ts'
 import { show } from '../../quantities/show.ts'
-import { alongGround, slopeAngle, slopePercent } from '../../words/heights.ts'
-import { fall, levelDistance } from '../../words/slopes.ts'
+import { alongGround, slopeAngle } from '../../words/heights.ts'
+import { fall, levelDistance, slope } from '../../words/slopes.ts'
 
 export const slopeOfGround = calculation({
   name: 'slope-of-ground',
   title: 'How steep the ground is',
   answers: 'The slope in percent and degrees from a fall over a level distance, and the length along the ground.',
   needs: { fall, levelDistance },
-  gives: { slopePercent, slopeAngle, alongGround },
-  headlines: ['slopePercent'],
-  together: { slopePercent: ['slopePercent', 'slopeAngle', 'alongGround'], slopeAngle: ['slopeAngle', 'slopePercent'] },
+  gives: { slope, slopeAngle, alongGround },
+  headlines: ['slope'],
+  together: { slope: ['slope', 'slopeAngle', 'alongGround'], slopeAngle: ['slopeAngle', 'slope'] },
   lines: {
-    slopePercent: ['fall / levelDistance', 'so much fall for each length of level distance'],
+    slope: ['fall / levelDistance', 'so much fall for each length of level distance'],
     slopeAngle: ['atan(fall / levelDistance)', 'the same as an angle from level'],
     alongGround: ['sqrt(levelDistance ^ 2 + fall ^ 2)', 'the ground is the long side of the triangle'],
   },
   work({ levelDistance }, { line, remark }) {
-    line('slopePercent')
+    line('slope')
     line('slopeAngle')
     const along = line('alongGround')
     remark(
@@ -36,13 +36,13 @@ export const slopeOfGround = calculation({
     {
       ask: 'The ground falls 40 in over a level distance of 48 ft. How steep is it?',
       given: { fall: '40 in', levelDistance: '48 ft' },
-      expect: { slopePercent: '6.944 %', slopeAngle: '3.972°', alongGround: '48 ft 1 3/8 in' },
+      expect: { slope: '6.944 %', slopeAngle: '3.972°', alongGround: '48 ft 1 3/8 in' },
     },
     // 0.6/12 = 5 %
     {
       ask: 'What slope is a drop of 600 mm over a level distance of 12 m?',
       given: { fall: '600 mm', levelDistance: '12 m' },
-      expect: { slopePercent: '5 %', slopeAngle: '2.862°', alongGround: '12.015 m' },
+      expect: { slope: '5 %', slopeAngle: '2.862°', alongGround: '12.015 m' },
     },
   ],
 })

@@ -46,6 +46,7 @@ export function bind(
 ): { bound: Bound[]; loose: Tagged[] } {
   const answering = named ? [named] : catalogue.filter((calc) => wanted.some((word) => calc.gives[word]))
   const needed = new Set(answering.flatMap((calc) => Object.keys(calc.needs)))
+  const behind = neededBehind(needed)
   const insidePlace = (hit: Hit): boolean =>
     places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
   const usable = owners(
@@ -55,7 +56,7 @@ export function bind(
   )
   const spots = new Map(message.flatMap((token, i) => (token.tag ? [[token.tag, i] as const] : [])))
   const pairs = heard.readings.flatMap((reading) =>
-    pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, asksNow),
+    pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, behind, asksNow),
   )
   pairs.push(...holesByTwo(heard, message, usable, places, needed))
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed))
@@ -114,6 +115,16 @@ export function bind(
       ...(heard.job.asked.length > 0 ? onlyWordLeft(heard, sure, loose().filter(unnamed), needed, wanted) : []),
     )
   return { bound: sure, loose: loose() }
+}
+
+/** What those need that may stand in for what is needed: behind the pickets in all a bay's, its opening, the run. */
+function neededBehind(needed: ReadonlySet<string>): Set<string> {
+  const behind = new Set(needed)
+  // A set goes on to what is added to it on the way.
+  for (const word of behind)
+    for (const calc of catalogue)
+      if (calc.joins && calc.gives[word]) for (const need of Object.keys(calc.needs)) behind.add(need)
+  return behind
 }
 
 /** "sides 60 ft, 40 ft, 59.7 ft and 39.8 ft": what stands in one row with a value of a list, and is nothing else, is of the list too. */
@@ -192,6 +203,7 @@ function pairsOf(
   usable: readonly Owned[],
   places: readonly PlaceSaid[],
   needed: ReadonlySet<string>,
+  behind: ReadonlySet<string>,
   asksNow: boolean,
 ): Bound[] {
   const askable = new Set(heard.job.asked.map((it) => it.word))
@@ -206,10 +218,12 @@ function pairsOf(
     const isNeeded = needed.has(word.name)
     let score = cueScore(word, reading, spot, near, message, plainlyMeant(word, needed))
     if (score > 0)
-      score += likelihood(word, reading, heard) + (isNeeded ? weight.needed : asksNow ? weight.unneeded : 0)
+      score +=
+        likelihood(word, reading, heard) +
+        (isNeeded ? weight.needed : asksNow && !behind.has(word.name) ? weight.unneeded : 0)
     if (askable.has(word.name))
       score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
-    if (firm && limits.has(word.name) && score > 0 && (!asksNow || isNeeded)) score += weight.limit
+    if (firm && limits.has(word.name) && score > 0 && (!asksNow || behind.has(word.name))) score += weight.limit
     if (firm && word.name === 'wantedGap') score -= weight.limit
     if (!firm && word.name === 'widestGap') score -= 1
     // "…at most 2 in" in a question about pickets limits the gap, whether or not the gap is named beside it; "about 2 in" wishes for it.

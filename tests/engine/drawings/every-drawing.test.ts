@@ -20,7 +20,7 @@ const awkward: readonly (readonly [name: string, given: Given])[] = [
   ['square-corner', { legs: ['6 ft', '243 ft 10 in'] }],
   ['yard-closure', { sides: ['5 ft', '120 ft 6 in', '4 ft', '120 ft'], yardDiagonal: '120 ft 7 in' }],
   ['slope-from-levels', { levelReadings: ['12 in', '124 in', '9 in', '80 in'], readingsApart: '10 ft' }],
-  ['post-heights', { groundReadings: ['498 mm', '987 mm', '310 mm', '1,240 mm', '280 mm'], buriedLength: '600 mm' }],
+  ['post-heights', { groundReadings: ['498 mm', '987 mm', '310 mm', '1,240 mm', '280 mm'], embedment: '600 mm' }],
   ['raked-run', { slope: '70 %', bayCentres: '36 in', postWidth: '5 1/2 in' }],
   ['bays-in-run', { runLength: '118 ft', widestBay: '5 ft 6 in', runEnds: 'loop' }],
   ['bays-in-run', { runLength: '40 ft', widestBay: '8 ft', gates: '1', gateOpening: '42 in' }],

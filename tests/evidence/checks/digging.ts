@@ -202,7 +202,7 @@ export const diggingChecks: readonly Check[] = [
     source: ours,
     reference: 'agg-09',
     given: { loadWeight: '2400 lb', payload: '1500 lb' },
-    gives: 'haulTrips',
+    gives: 'trips',
     unit: 'trip',
     expected: 2,
     tolerance: 0,
@@ -220,7 +220,7 @@ export const diggingChecks: readonly Check[] = [
       piecesToHaul: '46',
       piecesEachTrip: '12',
     },
-    gives: 'haulTrips',
+    gives: 'trips',
     unit: 'trip',
     expected: () => {
       let [pounds, tenthYards, pieces, trips] = [2400, 40, 46, 0]
@@ -240,7 +240,7 @@ export const diggingChecks: readonly Check[] = [
     kind: 'second derivation',
     source: 'second derivation: a payload taken off the heap each trip',
     given: { loadWeight: '6100 kg', payload: '750 kg' },
-    gives: 'haulTrips',
+    gives: 'trips',
     unit: 'trip',
     expected: () => {
       let [left, trips] = [6100, 0]

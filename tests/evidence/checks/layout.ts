@@ -110,7 +110,7 @@ export const layoutChecks: readonly Check[] = [
       ['slopeBays', 'bay', 6, 0],
       ['bayCentres', 'ft', 8, 0],
       ['stepEach', 'in', 6.667, 0.0005],
-      ['slopePercent', 'percent', 6.94, 0.005],
+      ['slope', 'percent', 6.94, 0.005],
     ] as const
   ).map(
     ([gives, unit, expected, tolerance]): Check => ({
@@ -213,7 +213,7 @@ export const layoutChecks: readonly Check[] = [
     what: 'the longest post, found by looking at each',
     kind: 'library',
     source: mathjsWorks,
-    given: { groundReadings: ['48 in', '57 1/4 in', '54 1/2 in'], buriedLength: '24 in' },
+    given: { groundReadings: ['48 in', '57 1/4 in', '54 1/2 in'], embedment: '24 in' },
     gives: 'tallestPost',
     unit: 'in',
     expected: () => byMathjs('max(48 inch, 57.25 inch, 54.5 inch) + 2 ft', 'inch'),

@@ -323,14 +323,14 @@ export const siteChecks: readonly Check[] = [
       ['44 15/16 in', 0],
     ] as const
   ).map(
-    ([railTopsApart, expected]): Check => ({
+    ([railsApart, expected]): Check => ({
       calculation: 'pool-barrier',
-      what: `rails ${railTopsApart} apart with gaps of 2 1/2 in`,
+      what: `rails ${railsApart} apart with gaps of 2 1/2 in`,
       kind: 'handbook',
       source:
         'ISPSC 2018, 305.2.5 and 305.2.6, https://www.thebuildingcodeforum.com/forum/threads/r2-pool-barrier.30545/latest',
       reference: 'gate-07-pool',
-      given: { country: 'us', barrierHeight: '48 in', railTopsApart, barrierGap: '2 1/2 in', railSide: 'pool' },
+      given: { country: 'us', barrierHeight: '48 in', railsApart, barrierGap: '2 1/2 in', railSide: 'pool' },
       gives: 'poolHolds',
       unit: 'verdict',
       expected,

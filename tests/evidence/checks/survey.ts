@@ -263,10 +263,9 @@ export const surveyChecks: readonly Check[] = [
     kind: 'library',
     source: mathjsWorks,
     given: { levelReadings: ['4 1/2 in', '11 3/8 in', '9 in', '17 1/16 in'], readingsApart: '8 ft' },
-    gives: 'slopePercent',
+    gives: 'slope',
     unit: 'percent',
-    got: ({ outcome }) =>
-      numberIn((outcome.ok ? outcome.values.get('slopePercent') : undefined) as Quantity, 'percent'),
+    got: ({ outcome }) => numberIn((outcome.ok ? outcome.values.get('slope') : undefined) as Quantity, 'percent'),
     expected: () => byMathjs('(17.0625 - 4.5) inch / (3 * 8 ft) * 100 inch', 'inch'),
     tolerance: 1e-9,
   },

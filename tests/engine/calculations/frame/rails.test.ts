@@ -84,7 +84,7 @@ describe('rails across the posts', () => {
         (bays, rails, stock) => {
           const ran = runNamed('rails-across-faces', {
             bayCentres: '8 ft',
-            bayCount: String(bays),
+            bays: String(bays),
             rails: String(rails),
             stockLength: `${stock} ft`,
           })
@@ -108,7 +108,7 @@ describe('rails across the posts', () => {
 
   it('two rows never have their joints on the same posts while a board spans two bays', () => {
     const [first, second] = rowsOf(
-      runNamed('rails-across-faces', { bayCentres: '6 ft', bayCount: '9', rails: '2', stockLength: '12 ft' }),
+      runNamed('rails-across-faces', { bayCentres: '6 ft', bays: '9', rails: '2', stockLength: '12 ft' }),
     )
     expect(first).toEqual([1, '3, 5, 7, 9', '145 3/4', '73 3/4'])
     expect(second).toEqual([2, '2, 4, 6, 8', '73 3/4', '145 3/4'])
@@ -117,7 +117,7 @@ describe('rails across the posts', () => {
   it('a run that one board covers has no joint', () => {
     const ran = runNamed('rails-across-faces', {
       bayCentres: '6 ft',
-      bayCount: '2',
+      bays: '2',
       rails: '2',
       stockLength: '13 ft',
     })
@@ -129,7 +129,7 @@ describe('rails across the posts', () => {
 })
 
 describe('rails between the posts', () => {
-  const rail = { opening: '92 1/2 in', rails: '2', bayCount: '1' }
+  const rail = { opening: '92 1/2 in', rails: '2', bays: '1' }
   const offcut = (stockLength: string) =>
     figure(runNamed('rails-between-posts', { ...rail, stockLength }), 'railOffcut', 'in')
 

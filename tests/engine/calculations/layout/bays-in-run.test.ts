@@ -34,7 +34,7 @@ describe('bays in a run', () => {
         gates: '1',
         gateOpening: '42 in',
       }).shown,
-    ).toMatchObject({ bays: '7 bays', bayCentres: '7 ft 11 6/7 in', bayOpening: '92 5/14 in', posts: '9 posts' })
+    ).toMatchObject({ bays: '7 bays', bayCentres: '7 ft 11 6/7 in', opening: '92 5/14 in', posts: '9 posts' })
   })
 
   // Gate from 20 ft: before 240/96 → 3 bays of 80; 100 ft: after 1200 − 240 − 45 1/2 = 914 1/2 → 10 bays of 91 9/20; posts 13 + 1 + 1

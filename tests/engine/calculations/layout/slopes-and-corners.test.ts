@@ -62,7 +62,7 @@ describe('posts to a string', () => {
   it('stock that is too short is said so, and for which post', () => {
     const ran = runNamed('post-heights', {
       groundReadings: ['48 in', '60 in'],
-      buriedLength: '30 in',
+      embedment: '30 in',
       stockLength: '7 ft',
     })
     expect(ran.said).toContain('too short for the longest')

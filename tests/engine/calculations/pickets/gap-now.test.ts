@@ -8,7 +8,7 @@ describe('the gap to set with wet wood', () => {
 
   // Wood Handbook: no shrinkage above fibre saturation, about 30 %. 5 1/2 × 0.00234 × (12 − 30) = −0.23166; from 45 it is no more.
   it('wood at 45 % shrinks no more on its way to 12 % than wood at 30 %', () => {
-    const wet = { ...board, moistureLater: '12 %', gapDry: '1/4 in' }
+    const wet = { ...board, equilibriumMoisture: '12 %', gapDry: '1/4 in' }
     expect(runNamed('gap-now', { ...wet, moistureNow: '30 %' }).shown.widthChange).toBe('−0.2317 in')
     const { shown, said, outcome } = runNamed('gap-now', { ...wet, moistureNow: '45 %' })
     expect(shown).toMatchObject({ widthChange: '−0.2317 in', gapNow: '0.01834 in' })
@@ -20,8 +20,8 @@ describe('the gap to set with wet wood', () => {
   it('from 60 to 30 % nothing moves', () => {
     const { shown } = runNamed(
       'gap-now',
-      { ...board, moistureNow: '60 %', moistureLater: '30 %', gapDry: '1/4 in' },
-      { confirmed: ['moistureLater'] },
+      { ...board, moistureNow: '60 %', equilibriumMoisture: '30 %', gapDry: '1/4 in' },
+      { confirmed: ['equilibriumMoisture'] },
     )
     expect(shown).toMatchObject({ widthChange: '0 in', gapNow: '1/4 in' })
   })

@@ -75,7 +75,7 @@ const cases: readonly Case[] = [
   ['how many posts for 120 feet of fence', ['widestBay']],
   ['can I paint my fence yet?', ['moistureReading']],
   ['how deep should the posts be?', ['postAbove']],
-  ['how many screws do I need', ['picketsInAll']],
+  ['how many screws do I need', ['picketsHung']],
   ['what is the weather tomorrow', 'declined'],
   ['how do I bake bread', 'declined'],
   ['should I use an auger right next to the gas line marks', 'declined'],
