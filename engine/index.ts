@@ -36,5 +36,6 @@ export {
 export { readQuantities } from './quantities/read.ts'
 export type { Firmness, Reading } from './quantities/reading.ts'
 export { exactText, show } from './quantities/show.ts'
+export { atNearestMark } from './quantities/tape.ts'
 export { unitNamed } from './quantities/units.ts'
 export type { Word } from './words/word.ts'

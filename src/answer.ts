@@ -35,6 +35,8 @@ export const figureSchema = z.object({
   high: z.number().optional(),
   /** The exact fraction in `unit`, where there is one and `value` cannot hold it. */
   exact: z.string().optional(),
+  /** A worked length at the nearest mark of a tape, where `text` does not stand on one. */
+  byTape: z.object({ value: z.number(), text: z.string() }).optional(),
   role: z.enum(['result', 'said', 'assumed', 'known', 'published']),
   headline: z.boolean(),
 })

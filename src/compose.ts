@@ -1,6 +1,6 @@
 // This file is about the reply: the program's own sentences and sections, in markdown, exactly as the person is shown them.
 import { isList, isQuantity, show, usualFor, vocabulary, type Worked, placeLabel } from '../engine/index.ts'
-import type { Answer, Call } from './answer.ts'
+import type { Answer, Call, Figure } from './answer.ts'
 
 export interface Parts {
   readonly worked: readonly Worked[]
@@ -103,17 +103,23 @@ function headlineText(call: Call): string {
         : figure.label.startsWith(`${noun}, `)
           ? figure.label.slice(noun.length)
           : ` – ${figure.label}`
-      return `**${figure.text}**${label}${place ? `, for the ${place}` : ''}.`
+      return `**${figure.text}**${onTape(figure, call)}${label}${place ? `, for the ${place}` : ''}.`
     })
     .join('\n\n')
 }
+
+/** A length that no mark of the tape stands for, as the tape has it; not where another result says just that. */
+const onTape = ({ byTape, at, ref }: Figure, call: Call): string =>
+  !byTape || call.results.some((it) => it.ref !== ref && it.at === at && it.text === byTape.text)
+    ? ''
+    : ` (${byTape.text} by the tape)`
 
 const resultLines = (call: Call): string =>
   call.results
     .filter((it) => !it.headline)
     .map(
       (it) =>
-        `- ${capital(it.label)}${call.results.some((other) => other.at !== it.at) ? atPlace(it.at) : ''}: ${it.text}`,
+        `- ${capital(it.label)}${call.results.some((other) => other.at !== it.at) ? atPlace(it.at) : ''}: ${it.text}${onTape(it, call)}`,
     )
     .join('\n')
 

@@ -92,6 +92,7 @@ export function figuresIn(
   const all = [
     ...results.filter((it) => it.headline),
     ...results.filter((it) => !it.headline),
+    ...results.flatMap(byTape),
     ...calls.flatMap((call, i) => besidesIn(worked[i] as Worked, call.id)),
     ...changed.flatMap((it) => [it.before, it.after]),
     ...readAs.map((it) => it.figure),
@@ -99,6 +100,12 @@ export function figuresIn(
   ]
   return all.filter((it, i) => all.findIndex((other) => other.ref === it.ref) === i)
 }
+
+/** What a result is by the tape, as a figure of its own. */
+const byTape = ({ byTape: marked, exact: _, ...it }: Figure): Figure[] =>
+  marked
+    ? [{ ...it, ...marked, ref: `${it.ref}.byTape`, label: `${it.label}, by the tape`, kind: 'about', headline: false }]
+    : []
 
 const mostNamed = 6
 

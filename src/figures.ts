@@ -1,5 +1,6 @@
 // This file is about figures: a value of the engine, as other programs and the page are told it.
 import {
+  atNearestMark,
   exactText,
   type Firmness,
   isExact,
@@ -35,6 +36,7 @@ export function figureOf(it: FigureOf): Figure {
   if (isList(value)) return { ...figureOf({ ...it, value: value[0] as Quantity }), text: value.map(show).join('; ') }
   if (isQuantity(value)) {
     const exact = exactText(value)
+    const marked = role === 'result' ? atNearestMark(value) : undefined
     return {
       ...base,
       value: value.kind === 'date' ? isoDate(value) : numberIn(value, value.unit),
@@ -42,6 +44,7 @@ export function figureOf(it: FigureOf): Figure {
       text: show(value),
       kind: kindOf(value, it),
       ...(exact?.includes('/') ? { exact } : {}),
+      ...(marked ? { byTape: { value: numberIn(marked, value.unit), text: show(marked) } } : {}),
     }
   }
   if (typeof value === 'string')

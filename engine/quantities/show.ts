@@ -64,7 +64,9 @@ function showFeet(amount: Fraction): string {
   if (rest.d > longestFraction) return `${rounded(amount.valueOf())} ft`
   const sign = inches.s < 0n ? '−' : ''
   if (rest.equals(0)) return `${sign}${mixed(feet)} ft`
-  return feet.equals(0) ? `${sign}${mixed(rest)} in` : `${sign}${mixed(feet)} ft ${mixed(rest)} in`
+  if (feet.equals(0)) return `${sign}${mixed(rest)} in`
+  // "22 ft 11/16 in" is misread: the nought says that there is no whole inch.
+  return `${sign}${mixed(feet)} ft ${rest.compare(1) < 0 ? '0 ' : ''}${mixed(rest)} in`
 }
 
 // From here up a foot is shown with its inches, to the sixteenth that a tape has.
