@@ -341,6 +341,9 @@ export function unitAfter(
     if (unit.next > at + 1) return unit // "in."
     // Nobody puts 70 5/8 things in the opening.
     if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
+    // "one in side 1": a place that has a number of its own.
+    if (!fractional && numberedPlace.has(lower(tokens[unit.next])) && tokens[unit.next + 1]?.sort === 'digits')
+      return null
   }
   if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'") return null
   // A minimum far more often than minutes, but for "40 min a hole".
@@ -356,6 +359,7 @@ export function unitAfter(
     return null
   return unit
 }
+const numberedPlace = new Set(['side', 'bay', 'run', 'section', 'stretch'])
 const prepositionAfter = new Set(
   'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(
     ' ',

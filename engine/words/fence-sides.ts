@@ -46,3 +46,28 @@ export const cornersShared = word<'count'>('cornersShared', {
   ask: 'How many corner posts are there?',
   called: { asks: ['how many corner posts', 'how many of them are corner posts', 'how many are corner posts'] },
 })
+
+export const gateSides = word<'count'>('gateSides', {
+  kind: 'count',
+  noun: 'side',
+  list: true,
+  label: 'sides, counted up to each gate’s',
+  whole: true,
+  measure: 'Count the sides in the order you gave them; one number for each gate.',
+  ask: 'In which side is each gate? Count the sides in the order you gave them, and say one number for each gate.',
+  called: {
+    names: [
+      'gate in side',
+      'gate on side',
+      'gates in sides',
+      'gates on sides',
+      'gates in side',
+      'gates on side',
+      'in side',
+      'on side',
+      'side number',
+    ],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '40' },
+})

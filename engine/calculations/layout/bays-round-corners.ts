@@ -5,25 +5,28 @@
 //             ●        open: one post more than there are bays; closed: as many
 //             ┃
 //   ●━━━━●━━━━◆
+//
+// A gate takes its opening and one post width out of its side, from post centre to post centre, and adds one post.
 import { calculation } from '../../calculation.ts'
 import { roundTo, subtract, toNumber } from '../../quantities/amount.ts'
-import { exactly, holdsMoreThan, less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { exactly, holdsMoreThan, less, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { bays, gates, runEnds, widestBay } from '../../words/bays.ts'
-import { cornersShared, fenceSides } from '../../words/fence-sides.ts'
+import { bays, gateOpening, gates, runEnds, widestBay } from '../../words/bays.ts'
+import { cornersShared, fenceSides, gateSides } from '../../words/fence-sides.ts'
 import { tapeMark } from '../../words/pickets.ts'
 import { posts, postWidth } from '../../words/posts.ts'
 
 const mostSides = 40
 const mostBays = 500
+const mostGates = 40
 
 export const baysRoundCorners = calculation({
   name: 'bays-round-corners',
   title: 'Bays and posts round corners',
   answers:
     'How many bays and posts a fence with several sides takes when the sides share their corner posts, and how wide the bays of each side are.',
-  needs: { fenceSides, widestBay, runEnds, gates, postWidth, tapeMark },
-  may: ['gates'],
+  needs: { fenceSides, widestBay, runEnds, gates, gateOpening, gateSides, postWidth, tapeMark },
+  may: ['gates', 'gateOpening', 'gateSides'],
   gives: { posts, bays, cornersShared },
   headlines: ['posts'],
   together: {
@@ -46,21 +49,24 @@ export const baysRoundCorners = calculation({
     'l-shaped',
     'u-shaped',
   ],
-  locals: { centreSides: 'length' },
+  locals: { centreSides: 'length', gatesOfSides: 'number' },
   lines: {
     halfPost: ['postWidth / 2', 'at each wall half a post stands inside the measure'],
-    baysOfSides: ['ceil(centreSides / widestBay)', 'on each side the fewest that keep every bay within your limit'],
-    bayOfSides: ['centreSides / baysOfSides', 'shared equally on each side'],
+    gateCentres: ['gateOpening + postWidth', 'from gate post centre to gate post centre'],
+    fencedSides: ['centreSides - gatesOfSides * gateCentres', 'what is left of each side to fill with bays'],
+    baysOfSides: ['ceil(fencedSides / widestBay)', 'on each side the fewest that keep every bay within your limit'],
+    bayOfSides: ['fencedSides / baysOfSides', 'shared equally on each side'],
     bays: ['sum(baysOfSides)', 'all sides together'],
+    gatesInAll: ['sum(gatesOfSides)', 'all sides together'],
     postsOpen: [
-      'bays + 1',
-      'one more than there are bays: at a corner the last post of a side is the first of the next',
+      'bays + gatesInAll + 1',
+      'one more than the spaces between them: at a corner the last post of a side is the first of the next',
     ],
-    postsClosed: ['bays', 'the last bay ends at the first post'],
+    postsClosed: ['bays + gatesInAll', 'the last space ends at the first post'],
   },
   work(
-    { widestBay, runEnds, postWidth, tapeMark, gates },
-    { line, rows, has, put, tell, refuse, doubt, remark, table, system },
+    { widestBay, runEnds, postWidth, tapeMark },
+    { line, rows, has, put, tell, need, refuse, remark, table, system },
   ) {
     const sides = rows('fenceSides')
     if (sides.length < 2)
@@ -99,9 +105,24 @@ export const baysRoundCorners = calculation({
       return centre
     })
     put('centreSides', centres)
+    const gatesOf = gatesOfSides()
+    put(
+      'gatesOfSides',
+      gatesOf.map((count) => quantity(count, 'ratio')),
+    )
+    const gateCount = gatesOf.reduce((sum, count) => sum + count, 0)
+    const gateTakes = gateCount > 0 ? line('gateCentres') : put('gateCentres', zero('length', 'in'))
+    line('fencedSides')
+    for (const [i, fenced] of rows('fencedSides').entries())
+      if (!less(postWidth, fenced))
+        refuse(
+          'fenceSides',
+          `On side ${i + 1}, ${show(centres[i] as Quantity)} between corner centres, ${show(quantity(gatesOf[i] as number, 'gate'))} of ${show(gateTakes)} between post centres ${gatesOf[i] === 1 ? 'leaves' : 'leave'} no room for a bay of more than a post’s width. Check the side and the gate’s opening.`,
+        )
     line('baysOfSides')
     line('bayOfSides')
     line('bays')
+    line('gatesInAll')
     tell('posts', { ...line(runEnds === 'loop' ? 'postsClosed' : 'postsOpen'), kind: 'count', unit: 'post' })
     const corners = quantity(runEnds === 'loop' ? sides.length : sides.length - 1, 'post')
     tell('cornersShared', corners)
@@ -113,7 +134,8 @@ export const baysRoundCorners = calculation({
         { label: 'side', unit: '' },
         { label: 'length', unit: '' },
         { label: 'bays', unit: '' },
-        { label: `bay, centre to centre, by the tape`, unit },
+        ...(gateCount > 0 ? [{ label: 'gates', unit: '' }] : []),
+        { label: 'bay, centre to centre, by the tape', unit },
         { label: 'posts between its ends', unit: '' },
       ],
       rows: sides.map((side, i) => {
@@ -123,20 +145,52 @@ export const baysRoundCorners = calculation({
           i + 1,
           show(side),
           count,
+          ...(gateCount > 0 ? [gatesOf[i] as number] : []),
           show({ ...width, unit, amount: roundTo(width.amount, exactly(tapeMark)) }),
-          count - 1,
+          count + (gatesOf[i] as number) - 1,
         ]
       }),
     })
     remark(
       `Of them ${show(corners)} stand${toNumber(corners.amount) === 1 ? 's' : ''} at corners, counted once though each serves two sides. Set the corner posts first, then divide the sides between them.`,
     )
-    if (has('gates') && toNumber(gates.amount) > 0)
-      doubt(
-        'contradictory',
-        'gates',
-        'No gate is in this count: a gate takes its opening and a post out of one side and adds its own post. Ask for that side on its own, with the gate, and take the others from here.',
+    if (gateCount > 0)
+      remark(
+        'Each gate stands where two bays of its side meet, or beside a corner post where the side has one bay. Ask for that side on its own to get every post’s place.',
       )
+
+    /** How many gates each side has. */
+    function gatesOfSides(): number[] {
+      const named = has('gateSides') ? rows('gateSides').map((it) => Math.round(toNumber(it.amount))) : []
+      const count = has('gates') ? Math.round(toNumber((rows('gates')[0] as Quantity).amount)) : named.length
+      if (count === 0 && !has('gateOpening') && named.length === 0) {
+        remark('You did not mention a gate, so I took none.')
+        return sides.map(() => 0)
+      }
+      if (count === 0 && has('gates')) {
+        if (named.length > 0 || has('gateOpening'))
+          refuse('gates', 'You speak of a gate and say that there is none. How many gates are there?')
+        return sides.map(() => 0)
+      }
+      if (!has('gateOpening')) need('gateOpening')
+      if (named.length === 0) need('gateSides')
+      if (named.length !== 1 && named.length !== count)
+        refuse(
+          'gateSides',
+          `You have ${show(quantity(count, 'gate'))} and named ${show(quantity(named.length, 'side'))}. Give one side for each gate, the same side twice where two gates are in it.`,
+        )
+      const beyond = named.find((it) => it > sides.length)
+      if (beyond !== undefined)
+        refuse('gateSides', `There is no side ${beyond}: you gave ${show(quantity(sides.length, 'side'))}.`)
+      const each =
+        named.length === 1 ? Array.from({ length: Math.min(count, mostGates + 1) }, () => named[0] as number) : named
+      if (each.length > mostGates)
+        refuse(
+          'gates',
+          `That is ${show(quantity(count, 'gate'))}. Give at most ${show(quantity(mostGates, 'gate'))} at a time.`,
+        )
+      return sides.map((_, i) => each.filter((it) => it === i + 1).length)
+    }
   },
   sources: [
     {
@@ -157,6 +211,18 @@ export const baysRoundCorners = calculation({
       ask: 'Closed yard, sides of the fence 20 m, 12 m, 20 m and 12 m, posts no more than 2.4 m apart. How many posts with each side set out evenly?',
       given: { fenceSides: ['20 m', '12 m', '20 m', '12 m'], widestBay: '2.4 m', runEnds: 'loop' },
       expect: { posts: '28 posts', bays: '28 bays', cornersShared: '4 posts' },
+    },
+    // Gate: 42 + 3 1/2 = 45 1/2 in; side 2: 720 − 45 1/2 = 674 1/2; / 96 = 7.03 → 8 bays; 5 + 8 + 5 = 18; + 1 gate + 1 = 20
+    {
+      ask: 'Fence on three sides, 40 ft, 60 ft and 40 ft, posts at most 8 ft apart, and one gate with an opening of 42 in, gate in side 2. How many posts with the corner posts shared?',
+      given: {
+        fenceSides: ['40 ft', '60 ft', '40 ft'],
+        widestBay: '8 ft',
+        gates: '1',
+        gateOpening: '42 in',
+        gateSides: '2',
+      },
+      expect: { posts: '20 posts', bays: '18 bays', cornersShared: '2 posts' },
     },
   ],
 })

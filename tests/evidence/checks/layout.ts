@@ -84,6 +84,36 @@ export const layoutChecks: readonly Check[] = [
   }),
   {
     calculation: 'bays-round-corners',
+    what: 'posts of a fence of 41, 63 and 29 ft with gates of 40 in in its first and last side, at most 8 ft apart',
+    kind: 'second derivation',
+    source:
+      'second derivation: each side walked off post by post, a gate first where there is one, then bays of the first even width that reaches the corner',
+    given: {
+      fenceSides: ['41 ft', '63 ft', '29 ft'],
+      widestBay: '8 ft',
+      gates: '2',
+      gateOpening: '40 in',
+      gateSides: ['1', '3'],
+      postWidth: '3 1/2 in',
+    },
+    gives: 'posts',
+    unit: 'post',
+    expected: () => {
+      let posts = 1
+      for (const [i, side] of [41, 63, 29].entries()) {
+        let left = side * 12
+        if (i !== 1) {
+          posts++
+          left -= 40 + 3.5
+        }
+        posts += baysBySearch(left / 12, 8)
+      }
+      return posts
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'bays-round-corners',
     what: 'posts of a fence of 41, 63, 29 and 50 ft, closed, at most 8 ft apart',
     kind: 'second derivation',
     source:

@@ -33,8 +33,28 @@ describe('bays round corners', () => {
     expect(fence(['24 ft 3 1/2 in', '16 ft 3 1/2 in'], { runEnds: 'outside' }).shown).toMatchObject({ bays: '5 bays' })
   })
 
-  it('a gate is not counted, and it says so', () => {
-    expect(fence(['24 ft', '32 ft'], { gates: '1' }).said).toContain('No gate is in this count')
+  // A gate of 44 1/2 in takes 4 ft: 32 − 4 = 28 ft, 4 bays of 7 ft; 3 + 4 bays, a gate and one: 9 posts
+  it('a gate takes its opening and a post out of its side, and adds its post', () => {
+    const gate = { gates: '1', gateOpening: '44 1/2 in' }
+    expect(fence(['24 ft', '32 ft'], { ...gate, gateSides: '2' }).shown).toMatchObject({
+      bays: '7 bays',
+      posts: '9 posts',
+      cornersShared: '1 post',
+    })
+    expect(fence(['24 ft', '32 ft'], { gates: '1' }).said).toContain('gate opening')
+    expect(fence(['24 ft', '32 ft'], gate).said).toContain('counted up to each gate')
+    expect(fence(['24 ft', '32 ft'], { ...gate, gateSides: '3' }).said).toContain('There is no side 3')
+    expect(fence(['24 ft', '4 ft'], { ...gate, gateSides: '2' }).said).toContain('no room for a bay')
+  })
+
+  it('several gates have their sides named one by one, or all in one', () => {
+    const two = { gates: '2', gateOpening: '44 1/2 in' }
+    const named = (gateSides: string[]) =>
+      runNamed('bays-round-corners', { fenceSides: ['24 ft', '32 ft'], widestBay: '8 ft', ...two, gateSides })
+    // one in each: 20 ft → 3 bays, 28 ft → 4; both in the second: 3 bays, and 24 ft → 3
+    expect(named(['1', '2']).shown).toMatchObject({ bays: '7 bays', posts: '10 posts' })
+    expect(named(['2']).shown).toMatchObject({ bays: '6 bays', posts: '9 posts' })
+    expect(named(['1', '2', '2']).said).toContain('Give one side for each gate')
   })
 
   it('one side has no corner, two close no yard, and a side must be longer than a post', () => {
