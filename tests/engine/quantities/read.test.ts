@@ -292,7 +292,7 @@ describe('in a sentence', () => {
     ['24 on center', ['24']],
     ['600 dia', ['600']],
     ['93 in the opening', ['93']],
-    ['one in side 1', ['1', '1']],
+    ['one in side 1', ['1']],
     ['put 3 in each hole', ['3']],
     ['5 in all', ['5']],
     ['3 in a row', ['3']],
