@@ -10,7 +10,7 @@ import {
   workLine,
   writeLine,
 } from './formula.ts'
-import { placeLabel } from './job/places.ts'
+import { placeLabel } from './places.ts'
 import type { Cited, Given, Outcome, Problem, Source, Step, Table } from './outcome.ts'
 import type { Amount } from './quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from './quantities/quantity.ts'

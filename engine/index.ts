@@ -18,7 +18,7 @@ export {
   writeJob,
   type WrittenJob,
 } from './job/job.ts'
-export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './job/places.ts'
+export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './places.ts'
 export { type Worked, work } from './job/work.ts'
 export type { Given, Problem, Role } from './outcome.ts'
 export { isoDate } from './quantities/calendar.ts'

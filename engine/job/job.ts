@@ -3,7 +3,7 @@ import Fraction from 'fraction.js'
 import { vocabulary } from '../catalogue.ts'
 import { type Amount, compare, isExact } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
-import { looksFrom } from './places.ts'
+import { looksFrom } from '../places.ts'
 
 export interface Decision {
   readonly word: string

@@ -6,7 +6,7 @@ import { toNumber } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
 import type { Word } from '../words/word.ts'
 import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
-import { kindsIn, placeLabel, postKinds, yard } from './places.ts'
+import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
 
 /** One calculation as it was run for the job. */
 export interface Worked {

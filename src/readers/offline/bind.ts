@@ -24,8 +24,14 @@ import {
   weight,
 } from './cue-score.ts'
 import type { Hit } from './lexicon.ts'
-import type { PlaceSaid } from './places.ts'
+import { type PlaceSaid, stretchesByKind } from './places.ts'
 import type { Token } from './stems.ts'
+
+/** The kinds of post that are spoken of, and the one whose holes a stretch of the message tells. */
+interface Kinds {
+  readonly places: readonly PlaceSaid[]
+  readonly ofKind: (spot: number) => string | undefined
+}
 
 export interface Bound {
   readonly reading: Tagged
@@ -54,11 +60,15 @@ export function bind(
     message,
     places,
   )
+  const others = heard.job.decisions.some(
+    (it) => it.word === 'posts' && it.at !== yard && !places.some(({ place }) => place === it.at),
+  )
+  const kinds: Kinds = { places, ofKind: stretchesByKind(message, places, others) }
   const spots = new Map(message.flatMap((token, i) => (token.tag ? [[token.tag, i] as const] : [])))
   const pairs = heard.readings.flatMap((reading) =>
-    pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, places, needed, behind, asksNow),
+    pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, kinds, needed, behind, asksNow),
   )
-  pairs.push(...holesByTwo(heard, message, usable, places, needed))
+  pairs.push(...holesByTwo(heard, message, usable, kinds, needed))
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
@@ -201,7 +211,7 @@ function pairsOf(
   heard: Heard,
   message: readonly Token[],
   usable: readonly Owned[],
-  places: readonly PlaceSaid[],
+  kinds: Kinds,
   needed: ReadonlySet<string>,
   behind: ReadonlySet<string>,
   asksNow: boolean,
@@ -236,8 +246,7 @@ function pairsOf(
     if (reading.section && isSectionOf(word)(reading.section)) score += weight.section
     // Nor has a proportion: its terms are the parts of a mix.
     if (reading.proportion) score += weight.section
-    if (score >= weight.least)
-      pairs.push({ reading, word: word.name, at: placeFor(word, spot, places, message), score })
+    if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, kinds, message), score })
   }
   return pairs
 }
@@ -247,7 +256,7 @@ function holesByTwo(
   heard: Heard,
   message: readonly Token[],
   usable: readonly Owned[],
-  places: readonly PlaceSaid[],
+  kinds: Kinds,
   needed: ReadonlySet<string>,
 ): Bound[] {
   const pairs: Bound[] = []
@@ -259,7 +268,7 @@ function holesByTwo(
       usable.some((hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.to >= i - 3)
     const [across, down] = [token, second].map((it) => heard.readings.find((reading) => reading.tag === it.tag))
     if (!ofHoles || !across || !down || !isLength(across) || !isLength(down)) continue
-    const at = placeFor(vocabulary.get('holeDiameter') as Word, i, places, message)
+    const at = placeFor(vocabulary.get('holeDiameter') as Word, i, kinds, message)
     pairs.push(
       { reading: across, word: 'holeDiameter', at, score: weight.byTwo },
       { reading: down, word: 'holeDepth', at, score: weight.byTwo },
@@ -350,7 +359,10 @@ function onlyWordLeft(
 }
 
 /** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */
-function placeFor(word: Word, spot: number, places: readonly PlaceSaid[], message: readonly Token[]): string {
+function placeFor(word: Word, spot: number, { places, ofKind }: Kinds, message: readonly Token[]): string {
+  const isOfHole = ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name)
+  const own = isOfHole ? ofKind(spot) : undefined
+  if (own) return own
   const distance = (it: PlaceSaid): number => (it.from > spot ? it.from - spot - 1 : spot - it.to)
   const apart = (it: PlaceSaid): boolean =>
     message
@@ -359,7 +371,5 @@ function placeFor(word: Word, spot: number, places: readonly PlaceSaid[], messag
   const nearest = places.filter((it) => distance(it) <= 3 && !apart(it)).sort((a, b) => distance(a) - distance(b))[0]
   if (!nearest) return yard
   if (word.name === 'posts') return nearest.place
-  return nearest.of === 'hole' && ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name)
-    ? nearest.place
-    : yard
+  return nearest.of === 'hole' && isOfHole ? nearest.place : yard
 }

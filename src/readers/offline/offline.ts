@@ -73,10 +73,11 @@ export function readOffline(heard: Heard): Request {
     ...choicesIn(heard, message, hits, bound, context),
     ...noneIn(message, hits, heard, bound),
   ]
-  // "And for the line posts?": the same question at another place.
+  // "And for the line posts?", "and 10 line posts in 10 in holes?": the same question at another place.
+  const isOfPlaces = told.every(({ at }) => places.some(({ place }) => place === at))
   const elsewhere =
-    asks.length === 0 && told.length === 0
-      ? places.flatMap((it) => heard.job.wanted.map(({ word }) => ({ word, at: it.place })))
+    asks.length === 0 && isOfPlaces && (told.length === 0 || heard.job.asked.length === 0)
+      ? [...new Set(places.map((it) => it.place))].flatMap((at) => heard.job.wanted.map(({ word }) => ({ word, at })))
       : []
   const wanted = [...asks, ...subject, ...elsewhere].filter(
     (want) => !told.some((it) => it.word === want.word && it.at === want.at),
@@ -161,8 +162,12 @@ function choicesIn(
     (hit) => hit.sort === 'option' && concerned(hit.word) && isSaidOfItsSize(hit, message, bound),
   )
   const told: Told[] = []
-  for (const word of new Set(options.map((hit) => hit.word))) {
-    const mine = options.filter((hit) => hit.word === word)
+  // A shape is that of the holes whose size it stands beside: the corner posts' may be square, and the others' round.
+  const placeOf = (hit: Hit): string =>
+    bound.find((it) => it.word === vocabulary.get(hit.word)?.saidOf && isBeside(hit, it, message))?.at ?? yard
+  const groups = new Map(options.map((hit) => [`${hit.word}@${placeOf(hit)}`, { word: hit.word, at: placeOf(hit) }]))
+  for (const { word, at } of groups.values()) {
+    const mine = options.filter((hit) => hit.word === word && placeOf(hit) === at)
     // "does not soak in" holds "soak in": the longer phrase is the one that was said. Of equals, the later.
     const longest = mine.filter(
       (hit) => !mine.some((other) => other.length > hit.length && other.from <= hit.from && other.to >= hit.to),
@@ -175,7 +180,7 @@ function choicesIn(
     const both = Object.keys(vocabulary.get(word)?.options ?? {})
     const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
     const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
-    if (option) told.push({ word, at: yard, from: { tag: null, quote, option, usual: null } })
+    if (option) told.push({ word, at, from: { tag: null, quote, option, usual: null } })
   }
   return told
 }
@@ -184,9 +189,11 @@ function choicesIn(
 function isSaidOfItsSize(hit: Hit, message: readonly Token[], bound: readonly Bound[]): boolean {
   const size = vocabulary.get(hit.word)?.saidOf
   if (!size || hit.to - hit.from > 1) return true
-  const beside = [message[hit.from - 1]?.tag, message[hit.to]?.tag]
-  return bound.some((it) => it.word === size && beside.includes(it.reading.tag))
+  return bound.some((it) => it.word === size && isBeside(hit, it, message))
 }
+
+const isBeside = (hit: Hit, { reading }: Bound, message: readonly Token[]): boolean =>
+  message[hit.from - 1]?.tag === reading.tag || message[hit.to]?.tag === reading.tag
 
 /** What people say there is none of. Not gaps: "no gaps wider than 2 in" sets a limit. */
 const mayBeNone = new Set([

@@ -49,6 +49,35 @@ export function placesIn(message: readonly Token[]): PlaceSaid[] {
   return found
 }
 
+/**
+ * Where each counted kind has holes of its own, the stretch of the message that tells them:
+ * "4 corner posts in 12 in holes 30 in deep and 10 line posts in 10 in holes 24 in deep".
+ * One kind alone has a stretch only where the talk already counted posts of another.
+ */
+export function stretchesByKind(
+  message: readonly Token[],
+  places: readonly PlaceSaid[],
+  othersCounted: boolean,
+): (spot: number) => string | undefined {
+  const counted = places.filter(({ from }) => message[from - 1]?.tag && !message[from - 1]?.measured)
+  const stretches = counted
+    .map(({ place, to }, i) => {
+      const next = (counted[i + 1]?.from ?? message.length + 1) - 1
+      const stop = message.findIndex((token, at) => at >= to && at < next && /^[.;?!\n]$/.test(token.text))
+      return { place, from: to, to: stop < 0 ? next : stop }
+    })
+    .filter(({ from, to }) => {
+      const said = message.slice(from, to)
+      return said.some((token) => token.measured) && said.some((token) => /^(hole|deep|footing)$/.test(token.stem))
+    })
+  if (new Set(stretches.map((it) => it.place)).size < (othersCounted ? 1 : 2)) return () => undefined
+  return (spot) =>
+    // "… all 30 in deep" is said of every kind.
+    message.slice(Math.max(0, spot - 2), spot).some((token) => /^(all|every|each|both)$/.test(token.stem))
+      ? undefined
+      : stretches.find((it) => spot >= it.from && spot < it.to)?.place
+}
+
 const continues = (message: readonly Token[], joint: number): boolean =>
   kindOf.has(message[joint + 1]?.stem ?? '') ||
   (joints.has(message[joint + 1]?.stem ?? '') && kindOf.has(message[joint + 2]?.stem ?? ''))

@@ -1,6 +1,6 @@
 // The page and the engine call a place by the same words.
 import { expect, it } from 'vitest'
-import { placeLabel, postKinds, together, yard } from '../../../../engine/job/places.ts'
+import { placeLabel, postKinds, together, yard } from '../../../../engine/places.ts'
 import { placeInWords } from '../../../../src/web/page/places.ts'
 
 const kinds = Object.keys(postKinds)
