@@ -84,3 +84,42 @@ describe('posts in all, with holes of their own for some of them', () => {
     expect(answer?.reply).toContain('I took the 4 corner posts to be among the 20 posts.')
   })
 })
+
+describe('holes of each kind, told in one sentence', () => {
+  // 4 × (113.097 − 12.25) × 30 + 10 × (78.540 − 12.25) × 24 = 28,011 in³ = 16.210 ft³; / 0.45 = 36.02 → 37
+  it.each([
+    '4 corner posts in 12 in holes 30 in deep, and 10 line posts in 10 in holes 24 in deep: how many 60 lb bags?',
+    'How many 60 lb bags? 10 line posts, holes 10 in wide and 24 in deep. 4 corner posts, holes 12 in wide and 30 in deep.',
+  ])('stay with their kind: %s', async (said) => {
+    const [answer] = await talk([said])
+    expect(headlines(answer)).toMatchObject({ bags: '37 bags' })
+  })
+
+  // 10 × 0.9207 = 9.207 ft³; / 0.45 = 20.5 → 21
+  it('told later, are the new kind’s own, and the question is asked of it', async () => {
+    const [first, second] = await talk([
+      '4 corner posts in 12 in square holes 30 in deep: how many 60 lb bags?',
+      'And 10 line posts in 10 in round holes 24 in deep?',
+    ])
+    expect(headlines(first)).toMatchObject({ bags: '21 bags' })
+    expect(headlines(second)).toMatchObject({ bags: '21 bags' })
+    expect(second?.figures.find((it) => it.word === 'bags')?.at).toBe('line-posts')
+    expect(second?.changed).toEqual([])
+  })
+
+  it('of two shapes are not worked in one: it says so', async () => {
+    const [answer] = await talk([
+      '4 corner posts in 12 in square holes 30 in deep and 10 line posts in 10 in round holes 24 in deep: how many 60 lb bags?',
+    ])
+    expect(headlines(answer)).toEqual({})
+    expect(answer?.reply).toContain('I can work only one at a time')
+  })
+
+  it('said after all kinds are of them all', async () => {
+    const [answer] = await talk([
+      '4 corner posts and 10 line posts, holes 10 in wide and 24 in deep: how many 60 lb bags?',
+    ])
+    // 14 × 0.9207 = 12.89 ft³; / 0.45 = 28.6 → 29
+    expect(headlines(answer)).toMatchObject({ bags: '29 bags' })
+  })
+})
