@@ -7,13 +7,13 @@ import type { Heard, Heed, Reader } from '../reader.ts'
 import type { Endpoint, Message, Spoken, Tool } from './endpoint.ts'
 import { talkSoFar, taggedMessage } from './messages.ts'
 import { portableSchema } from './schemas.ts'
-import { vocabularyText } from './vocabulary.ts'
+import { catalogueText, wordsFor } from './vocabulary.ts'
 
 /** A turn may call the model four times in all, two of them repairs: one repair here, one for the prose. */
 const repairs = 1
 
 export function createModelReader(endpoint: Endpoint): Reader {
-  const system = `${readingPrompt()}\n\n${vocabularyText()}`
+  const system = `${readingPrompt()}\n\n${catalogueText()}`
   const tool: Tool = {
     name: 'request',
     description: 'Hands over what the message tells and wants.',
@@ -23,7 +23,12 @@ export function createModelReader(endpoint: Endpoint): Reader {
   async function read(heard: Heard, signal?: AbortSignal): Promise<Heed> {
     const messages: Message[] = [
       { role: 'system', content: system },
-      { role: 'user', content: `${talkSoFar(heard.job)}\n\nThe message:\n${taggedMessage(heard)}` },
+      {
+        role: 'user',
+        content: [wordsFor(heard.said, heard.job), talkSoFar(heard.job), `The message:\n${taggedMessage(heard)}`]
+          .filter((part) => part !== '')
+          .join('\n\n'),
+      },
     ]
     for (let attempt = 0; attempt <= repairs; attempt++) {
       const spoken = await endpoint.say({ messages, tools: [tool], choice: 'required' }, signal ? { signal } : {})

@@ -1,21 +1,74 @@
-// This file is about what the model is told of the vocabulary: every word, by what it measures, in a fixed order, so that the prompt's front never changes.
-import { catalogue, vocabulary, type Word } from '../../../engine/index.ts'
+// This file is about what the model is told of the vocabulary: in the prompt's front what can be asked for at all, the same bytes every turn;
+// beside the message the words it may be about, so that the catalogue can grow and a turn still costs little.
+import { type Calculation, catalogue, type Job, subjects, vocabulary, type Word } from '../../../engine/index.ts'
+import { calculationsIn, cuesIn, forgiven, type Sort } from '../offline/lexicon.ts'
+import { tokens } from '../offline/stems.ts'
 
-const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
-const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))
+/** Every calculation with what it gives, by subject. */
+export const catalogueText = (): string =>
+  subjects
+    .flatMap(({ subject, calculations }) => [
+      `${subject.charAt(0).toUpperCase()}${subject.slice(1)}`,
+      ...calculations.map((calc) => `- ${calc.name}: ${Object.keys(calc.gives).join(', ')}`),
+    ])
+    .join('\n')
 
-/** A line for each kind that can be told, and one for each kind that can be wanted; a word's label only where its name does not say as much. */
-export function vocabularyText(): string {
-  const words = [...vocabulary.values()]
+/** The words of the calculations that the message may be about: what can be told, and what wanted, with the meaning where the name does not say it. */
+export function wordsFor(said: string, job: Job): string {
+  const near = calculationsFor(said, job)
+  const words = (of: (calc: Calculation) => readonly Word[]): Word[] => [...new Set(near.flatMap(of))]
+  const told = new Set([
+    ...words((calc) => Object.values(calc.needs)),
+    ...job.asked.map((it) => vocabulary.get(it.word)),
+  ])
+  const wanted = words((calc) => Object.values(calc.gives))
+  if (near.length === 0) return ''
   return [
     'To be told:',
-    ...linesOf(words.filter((word) => inputs.has(word.name))),
+    ...linesOf([...told].filter((it) => it !== undefined)),
     '',
     'To be wanted:',
-    ...linesOf(words.filter((word) => results.has(word.name))),
+    ...linesOf(wanted),
   ].join('\n')
 }
 
+// Enough that the right one is nearly always among them.
+const mostCalculations = 14
+const weight: Readonly<Record<Sort, number>> = { ask: 3, name: 2, thing: 1, option: 1, side: 0.4 }
+
+/** The calculations that most of the message and of the talk speaks of, the likeliest first. */
+function calculationsFor(said: string, job: Job): Calculation[] {
+  const message = tokens(said).map(forgiven)
+  const spoken = new Map<string, number>()
+  for (const hit of cuesIn(message))
+    spoken.set(hit.word, Math.max(spoken.get(hit.word) ?? 0, weight[hit.sort] * hit.length))
+  const named = calculationsIn(message)
+  const wanted = new Set(job.wanted.map((it) => it.word))
+  const asked = new Set(job.asked.map((it) => it.word))
+  const decided = new Set(job.decisions.map((it) => it.word))
+  const scoreOf = (calc: Calculation): number => {
+    const needs = Object.keys(calc.needs)
+    const gives = Object.keys(calc.gives)
+    const sum = (words: readonly string[], of: (word: string) => number): number =>
+      words.reduce((total, word) => total + of(word), 0)
+    const heard = (word: string): number => spoken.get(word) ?? 0
+    return (
+      (named.includes(calc.name) ? 8 : 0) +
+      2 * Math.max(0, ...gives.map(heard)) +
+      sum(needs, heard) +
+      sum(gives, (word) => (wanted.has(word) ? 8 : 0)) +
+      sum(needs, (word) => (asked.has(word) ? 8 : decided.has(word) ? 0.5 : 0))
+    )
+  }
+  return catalogue
+    .map((calc) => ({ calc, score: scoreOf(calc) }))
+    .filter((it) => it.score > 0)
+    .sort((a, b) => b.score - a.score)
+    .slice(0, mostCalculations)
+    .map((it) => it.calc)
+}
+
+/** A line for each kind of word. */
 function linesOf(words: readonly Word[]): string[] {
   const kinds = [...new Set(words.map((word) => word.kind))]
   return kinds.map(
@@ -36,7 +89,7 @@ function entryOf(word: Word): string {
 
 const small = new Set('a an and as at be by each for from in is it its of on or one that the this to with'.split(' '))
 
-/** Whether the name holds most of what the label says: the catalogue is long, and every token is paid for at every turn. */
+/** Whether the name holds most of what the label says: every token is paid for at every turn. */
 function saysItself({ name, label }: Word): boolean {
   const inName = name
     .replace(/([A-Z])/g, ' $1')
