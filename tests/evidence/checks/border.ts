@@ -6,6 +6,14 @@ const ours = 'Reference book, mow strip, edging and stone'
 const modular =
   'Brick and mortar consumption, https://www.engineeringtoolbox.com/amp/brick-mortar-consumption-d_1549.html'
 
+/** A strip cut into cubes of one size that fit it every way: how many there are, counted one by one. */
+function cubesIn(run: number, width: number, depth: number, cube: number): number {
+  let cubes = 0
+  for (let x = cube / 2; x < run; x += cube)
+    for (let y = cube / 2; y < width; y += cube) for (let z = cube / 2; z < depth; z += cube) cubes++
+  return cubes
+}
+
 export const borderChecks: readonly Check[] = [
   {
     calculation: 'brick-edge',
@@ -70,6 +78,98 @@ export const borderChecks: readonly Check[] = [
     expected: () => byMathjs('50 ft * 8 inch * 4 inch', 'ft^3'),
     tolerance: 1e-9,
   },
+  ...(
+    [
+      ['0 %', 6.173],
+      ['5 %', 6.481],
+    ] as const
+  ).map(
+    ([spare, expected]): Check => ({
+      calculation: 'cast-edge',
+      what: `a printed example of a curb, 100 ft by 5 ft by 1/3 ft, with ${spare} more`,
+      kind: 'published',
+      source:
+        'Reckoning concrete for curbs, http://www.gardenguides.com/136027-calculate-concrete-yards-curbs-gutters.html: 6.173 yd³, and 6.481 with 5 % extra',
+      given: { edgeRun: '100 ft', edgeWidth: '5 ft', edgeDepth: '4 in', spare },
+      gives: 'stripConcrete',
+      unit: 'yd3',
+      expected,
+      tolerance: 0.0005,
+    }),
+  ),
+  // 40 1/2 ft × 16 in × 6 in is a cubic yard. The yields are those printed on the bags.
+  ...(
+    [
+      ['80 lb', '0.6 ft3', 45, 'https://civilstep.com/all-about-80lb-bags-of-concrete-make-a-yard-2/'],
+      ['50 lb', '0.375 ft3', 72, 'https://allcivilhelp.com/how-many-concrete-bags-are-in-a-cubic-yard/'],
+      ['40 lb', '0.3 ft3', 90, 'https://allcivilhelp.com/how-many-concrete-bags-are-in-a-cubic-yard/'],
+    ] as const
+  ).map(
+    ([bag, bagYield, expected, address]): Check => ({
+      calculation: 'cast-edge',
+      what: `bags of ${bag} for a strip of just a cubic yard`,
+      kind: 'published',
+      source: `Bags of concrete mix in a cubic yard, ${address}: ${expected} of ${bag}`,
+      given: { edgeRun: '40 ft 6 in', edgeWidth: '16 in', edgeDepth: '6 in', spare: '0 %', bagYield },
+      gives: 'stripBags',
+      unit: 'bag',
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  ...(
+    [
+      [444, 7.5, 3.5, 0.5, 'in', 'in3', 1],
+      [12_300, 225, 105, 15, 'mm', 'L', 1e6],
+    ] as const
+  ).map(
+    ([run, width, depth, cube, unit, volume, each]): Check => ({
+      calculation: 'cast-edge',
+      what: `a strip of ${run} by ${width} by ${depth} ${unit}`,
+      kind: 'second derivation',
+      source: `second derivation: the form filled with cubes of ${cube} ${unit}, counted one by one`,
+      given: {
+        edgeRun: `${run} ${unit}`,
+        edgeWidth: `${width} ${unit}`,
+        edgeDepth: `${depth} ${unit}`,
+        spare: '0 %',
+      },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      gives: 'stripConcrete',
+      unit: volume,
+      expected: () => (cubesIn(run, width, depth, cube) * cube ** 3) / each,
+      tolerance: 1e-9,
+    }),
+  ),
+  // Run, width, depth, yield of a bag: inches and cubic inches, or millimetres and cubic millimetres. A tenth more is a tenth more run.
+  ...(
+    [
+      ['444 in', '9 in', '5 in', '0.45 ft3', [444, 9, 5, 777.6]],
+      ['715 in', '6 1/4 in', '3 1/2 in', '0.6 ft3', [715, 6.25, 3.5, 1036.8]],
+      ['14.5 m', '220 mm', '110 mm', '9.4 L', [14_500, 220, 110, 9.4e6]],
+    ] as const
+  ).map(
+    ([edgeRun, edgeWidth, edgeDepth, bagYield, [run, width, depth, makes]]): Check => ({
+      calculation: 'cast-edge',
+      what: `bags of ${bagYield} for ${edgeRun} of strip ${edgeWidth} by ${edgeDepth}, a tenth more`,
+      kind: 'second derivation',
+      source:
+        'second derivation: bag after bag emptied into the form, each moving the end of the strip on, until it is a tenth past the run',
+      given: { edgeRun, edgeWidth, edgeDepth, spare: '10 %', bagYield },
+      system: edgeRun.endsWith('m') ? 'metric' : 'imperial',
+      gives: 'stripBags',
+      unit: 'bag',
+      expected: () => {
+        let [end, bags] = [0, 0]
+        while (end < run + run / 10) {
+          end += makes / width / depth
+          bags++
+        }
+        return bags
+      },
+      tolerance: 0,
+    }),
+  ),
   {
     calculation: 'edge-fabric',
     what: 'rolls for a run of 50 ft in rolls of 25 ft with one lap of 6 in each',
@@ -142,6 +242,98 @@ export const borderChecks: readonly Check[] = [
     expected: () => byMathjs('60 ft * 18 inch * 3 inch * 100 lb / ft^3', 'lb'),
     tolerance: 1e-6,
   },
+  {
+    calculation: 'stone-strip',
+    what: '162 ft² at 2 in, as a strip of 108 ft by 18 in, take one cubic yard',
+    kind: 'published',
+    source: 'https://e-wood.be/13596/: a cubic yard covers 162 ft² at 2 in',
+    given: { edgeRun: '108 ft', edgeWidth: '18 in', edgeDepth: '2 in' },
+    gives: 'stripStone',
+    unit: 'yd3',
+    expected: 1,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'stone-strip',
+    what: 'a cubic yard of crushed stone at 1,602 kg/m³, as a strip of 108 ft by 18 in by 2 in, weighs 2,700 lb',
+    kind: 'published',
+    source:
+      'https://www.lustaufreben.de/mobile/9532/how-many-m3-in-a-ton-of-6-crusher-run-crushed-rock.html: 1602 kg/m³, 2700 lb/yd³, 1.35 tons',
+    given: { edgeRun: '108 ft', edgeWidth: '18 in', edgeDepth: '2 in', gravelDensity: '1602 kg/m3' },
+    gives: 'stripStoneWeight',
+    unit: 'lb',
+    expected: 2700,
+    // 1602 is rounded from 1601.85.
+    tolerance: 0.5,
+  },
+  ...(
+    [
+      [444, 15.5, 2.5, 0.5, 'in', 'in3', 92 / 1728, '92 lb/ft3', 'lb'],
+      [9600, 375, 75, 15, 'mm', 'L', 1530 / 1e9, '1530 kg/m3', 'kg'],
+    ] as const
+  ).flatMap(([run, width, depth, cube, unit, volume, heavy, gravelDensity, mass]): Check[] => {
+    const shared = {
+      calculation: 'stone-strip',
+      kind: 'second derivation',
+      given: {
+        edgeRun: `${run} ${unit}`,
+        edgeWidth: `${width} ${unit}`,
+        edgeDepth: `${depth} ${unit}`,
+        gravelDensity,
+      },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+    } as const
+    const what = `a strip of ${run} by ${width} by ${depth} ${unit}`
+    const count = () => cubesIn(run, width, depth, cube)
+    return [
+      {
+        ...shared,
+        what: `the stone of ${what}`,
+        source: `second derivation: the strip filled with cubes of ${cube} ${unit}, counted one by one`,
+        gives: 'stripStone',
+        unit: volume,
+        expected: () => (count() * cube ** 3) / (unit === 'mm' ? 1e6 : 1),
+        tolerance: 1e-6,
+      },
+      {
+        ...shared,
+        what: `the weight of ${what}, at ${gravelDensity}`,
+        source: `second derivation: the strip filled with cubes of ${cube} ${unit}, each of them weighed`,
+        gives: 'stripStoneWeight',
+        unit: mass,
+        expected: () => count() * cube ** 3 * heavy,
+        tolerance: 1e-6,
+      },
+    ]
+  }),
+  ...(
+    [
+      [2000, '1 ton', 92 / 1728, '92 lb/ft3', 2.5, 'in', 'in2'],
+      [850, '850 kg', 1530 / 1e9, '1530 kg/m3', 45, 'mm', 'mm2'],
+    ] as const
+  ).map(
+    ([load, tonSize, heavy, gravelDensity, depth, unit, area]): Check => ({
+      calculation: 'stone-strip',
+      what: `what ${tonSize} of stone at ${gravelDensity} covers, ${depth} ${unit} deep`,
+      kind: 'second derivation',
+      source:
+        'second derivation: square after square laid to that depth and weighed off the load, until it is used up; right to one square',
+      given: { edgeDepth: `${depth} ${unit}`, gravelDensity, tonSize },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      gives: 'tonCovers',
+      unit: area,
+      expected: () => {
+        const side = unit === 'mm' ? 10 : 1
+        let [left, squares] = [load as number, 0]
+        while (left > 0) {
+          left -= side * side * depth * heavy
+          squares++
+        }
+        return squares * side * side
+      },
+      tolerance: unit === 'mm' ? 100 : 1,
+    }),
+  ),
   {
     calculation: 'strip-bed',
     what: 'barrows filled one after the other',

@@ -4,6 +4,45 @@ import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, caps, mouldings, chamfers and bevels (geometry)'
 
+type Corner = readonly [x: number, y: number]
+
+/** The outer corner of a mitred frame: gone out from the block's corner along the mitre, by halving, until it is a moulding's width past the block's side. */
+function outerCorner([x, y]: Corner, width: number): Corner {
+  let [low, high] = [0, 10 * width]
+  for (let i = 0; i < 100; i++) {
+    const middle = (low + high) / 2
+    if (middle * Math.SQRT1_2 < width) low = middle
+    else high = middle
+  }
+  return [x + Math.sign(x) * low * Math.SQRT1_2, y + Math.sign(y) * low * Math.SQRT1_2]
+}
+
+const shoelace = (corners: readonly Corner[]): number =>
+  Math.abs(
+    corners.reduce((sum, [x, y], i) => {
+      const [nextX, nextY] = corners[(i + 1) % corners.length] as Corner
+      return sum + x * nextY - nextX * y
+    }, 0),
+  ) / 2
+
+/** The four mitred pieces round a block, each by its corners: inner edge, then outer edge. */
+function mitredPieces(
+  long: number,
+  short: number,
+  width: number,
+): readonly (readonly [Corner, Corner, Corner, Corner])[] {
+  const block: readonly Corner[] = [
+    [-long / 2, -short / 2],
+    [long / 2, -short / 2],
+    [long / 2, short / 2],
+    [-long / 2, short / 2],
+  ]
+  return block.map((corner, i) => {
+    const next = block[(i + 1) % 4] as Corner
+    return [corner, next, outerCorner(next, width), outerCorner(corner, width)]
+  })
+}
+
 export const capsChecks: readonly Check[] = [
   {
     calculation: 'cap-blanks',
@@ -113,6 +152,90 @@ export const capsChecks: readonly Check[] = [
     expected: () => byMathjs('14 inch + 2 * 2.25 inch', 'inch'),
     tolerance: 1e-9,
   },
+  ...(
+    [
+      ['outerLong', 24],
+      ['outerShort', 20],
+      ['mouldingEach', 88],
+    ] as const
+  ).map(
+    ([gives, expected]): Check => ({
+      calculation: 'built-up-cap',
+      what: `${gives} of a frame round 16 by 20 in, 2 in wide, before the saw takes its share`,
+      kind: 'published',
+      source:
+        '“How to Figure the Right Length(s) of Moulding to Make Your Frame”, a picture framers’ page (its address holds a shop’s name, so it is not written): two of 20 in, two of 24 in, 88 in',
+      given: { blockLong: '20 in', blockShort: '16 in', mouldingWidth: '2 in', kerf: '0 in' },
+      gives,
+      unit: 'in',
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  ...(
+    [
+      [11.25, 7.5, 1.625, 0.125, 'in'],
+      [5.5, 5.5, 0.75, 0.09375, 'in'],
+      [142, 118, 33, 3, 'mm'],
+    ] as const
+  ).flatMap(([long, short, width, kerf, unit]): Check[] => {
+    const shared = {
+      calculation: 'built-up-cap',
+      kind: 'second derivation',
+      given: {
+        blockLong: `${long} ${unit}`,
+        blockShort: `${short} ${unit}`,
+        mouldingWidth: `${width} ${unit}`,
+        kerf: `${kerf} ${unit}`,
+        capCount: '7',
+      },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      unit,
+      tolerance: 1e-9,
+    } as const
+    const frame = `a frame round ${long} by ${short} ${unit}, ${width} wide`
+    const pieces = () => mitredPieces(long, short, width)
+    const outer = (i: number): number => {
+      const [, , from, to] = pieces()[i] as readonly [Corner, Corner, Corner, Corner]
+      return Math.hypot(to[0] - from[0], to[1] - from[1])
+    }
+    return [
+      ...([0, 1] as const).map(
+        (i): Check => ({
+          ...shared,
+          what: `the ${i === 0 ? 'long' : 'short'} pieces of ${frame}`,
+          source:
+            'second derivation: the mitre followed from the block’s corner by halving until it is clear of the moulding, long point to long point by coordinates',
+          gives: i === 0 ? 'outerLong' : 'outerShort',
+          expected: () => outer(i),
+        }),
+      ),
+      {
+        ...shared,
+        what: `all four pieces of ${frame}, by their area`,
+        source:
+          'second derivation: the shoelace area of the four pieces over the moulding’s width is half their long and short edges together (Pappus); the short edges go round the block; a saw cut each is added',
+        gives: 'mouldingEach',
+        expected: () => {
+          const edges = (2 * pieces().reduce((sum, it) => sum + shoelace(it), 0)) / width
+          const round = pieces().reduce((sum, [a, b]) => sum + Math.hypot(b[0] - a[0], b[1] - a[1]), 0)
+          return edges - round + 4 * kerf
+        },
+      },
+      {
+        ...shared,
+        what: `the moulding of seven caps: ${frame}`,
+        source:
+          'second derivation: 28 pieces sawn off one long stick, one after the other, and where the saw stands then',
+        gives: 'mouldingAll',
+        expected: () => {
+          let saw = 0
+          for (let cap = 0; cap < 7; cap++) for (let i = 0; i < 4; i++) saw += outer(i) + kerf
+          return saw
+        },
+      },
+    ]
+  }),
   {
     calculation: 'chamfers',
     what: 'the face of a 1/4 in chamfer at 45°',

@@ -498,6 +498,73 @@ export const concreteChecks: readonly Check[] = [
     tolerance: 1e-6,
   },
   {
+    calculation: 'mix-water',
+    what: 'six pints for each of ten bags, printed as 2.8 L each',
+    kind: 'published',
+    source:
+      'https://www.reference.com/world-view/many-cubic-feet-80-pound-bag-concrete-d47f0e31b26a3479: about 6 pints, 3 quarts or 2.8 L to an 80 lb bag',
+    given: { bagsToMix: '10', waterEach: '0.75 gal' },
+    gives: 'waterAll',
+    unit: 'L',
+    expected: 28,
+    // Half of the last figure printed, for ten bags.
+    tolerance: 0.5,
+  },
+  ...(
+    [
+      ['waterWeight', '1 m³ of water at its densest is 2,204.62 lb', '400', '2.5 L', 'lb', 2204.62, 0.005],
+      // Ours is cold water; at 62 °F the book’s weighs 0.15 % less.
+      ['waterWeight', 'a US gallon at 62 °F is 8.333 lb', '24', '3/4 gal', 'lb', 18 * 8.333, 0.25],
+      ['waterAll', 'a US gallon is 231 in³', '24', '3/4 gal', 'in3', 18 * 231, 1e-6],
+    ] as const
+  ).map(
+    ([gives, fact, bagsToMix, waterEach, unit, expected, tolerance]): Check => ({
+      calculation: 'mix-water',
+      what: `${bagsToMix} bags of ${waterEach} each: ${fact}`,
+      kind: 'handbook',
+      source:
+        'Scientific American Reference Book, Water, https://chestofbooks.com/crafts/scientific-american/Scientific-American-Reference-Book/Water.html',
+      given: { bagsToMix, waterEach },
+      system: waterEach.endsWith('L') ? 'metric' : 'imperial',
+      gives,
+      unit,
+      expected,
+      tolerance,
+    }),
+  ),
+  // The measure dipped for one bag: ounces of which 128 fill a gallon, or decilitres of which ten fill a litre.
+  ...(
+    [
+      ['waterAll', 23, '3/4 gal', '7/8 gal', 96, 128, 'gal'],
+      ['waterAllMost', 23, '3/4 gal', '7/8 gal', 112, 128, 'gal'],
+      ['waterAll', 17, '2.7 L', '3.3 L', 27, 10, 'L'],
+      ['waterAllMost', 17, '2.7 L', '3.3 L', 33, 10, 'L'],
+    ] as const
+  ).map(
+    ([gives, bags, waterEach, waterEachMost, dips, full, unit]): Check => ({
+      calculation: 'mix-water',
+      what: `${gives} for ${bags} bags of ${waterEach} to ${waterEachMost} each`,
+      kind: 'second derivation',
+      source:
+        'second derivation: bag after bag dipped by the small measure, a pail emptied whenever it is full, pails and what is left in the last counted',
+      given: { bagsToMix: String(bags), waterEach, waterEachMost },
+      system: unit === 'L' ? 'metric' : 'imperial',
+      gives,
+      unit,
+      expected: () => {
+        let [pails, inPail] = [0, 0]
+        for (let bag = 0; bag < bags; bag++)
+          for (let dip = 0; dip < dips; dip++)
+            if (++inPail === full) {
+              pails++
+              inPail = 0
+            }
+        return pails + inPail / full
+      },
+      tolerance: 1e-9,
+    }),
+  ),
+  {
     calculation: 'concrete-wait',
     what: '28 days at 15 °C with a datum of −11 °C are 728 °C·days, and so are the days we give at 2 °C',
     kind: 'published',

@@ -83,6 +83,37 @@ const momentFrom =
     return (200 * 92.5 ** 3) / (48 * 900_000 * numberIn(sag, 'in'))
   }
 
+/**
+ * Rails stacked up from the ground with clear spaces between them, the spaces opened by halving until the stack, with what
+ * reaches over the top rail, is as high as a picket stood on its foot. Gives the top edge of every rail.
+ */
+function stackedRails(
+  picket: number,
+  foot: number,
+  over: number,
+  under: number,
+  rails: number,
+  deep: number,
+): number[] {
+  const stack = (space: number): number[] => {
+    const edges: number[] = []
+    let at = foot + under
+    for (let rail = 0; rail < rails; rail++) {
+      at += deep
+      edges.push(at)
+      at += space
+    }
+    return edges
+  }
+  let [low, high] = [0, picket]
+  for (let i = 0; i < 100; i++) {
+    const middle = (low + high) / 2
+    if ((stack(middle).at(-1) as number) + over < foot + picket) low = middle
+    else high = middle
+  }
+  return stack(low)
+}
+
 const onEdge = { opening: '92 1/2 in', railDepth: '3 1/2 in', railThickness: '1 1/2 in' }
 // 35.657143 lb/ft³ × 1 1/2 × 3 1/2 in is the book's 1.3 lb/ft of rail; half of 4 lb/ft of pickets hangs on each of two.
 const bookRail = { woodStiffness: '1000000 psi', woodDensity: '35.6571428571 lb/ft3', hungWeight: '2 lb/ft' }
@@ -307,6 +338,45 @@ export const frameChecks: readonly Check[] = [
     expected: () => byMathjs('2 inch + 3.5 ft - 5 inch', 'inch'),
     tolerance: 1e-9,
   },
+  ...(
+    [
+      [46.5, 2.25, 5.75, 7.125, 2, 3.5, 'in'],
+      [68, 1.5, 6.25, 8, 3, 3.5, 'in'],
+      [71.625, 2, 4.5, 6, 4, 5.5, 'in'],
+      [1180, 55, 140, 165, 2, 88, 'mm'],
+      [1795, 50, 155, 170, 3, 90, 'mm'],
+    ] as const
+  ).flatMap(([picket, foot, over, under, count, deep, unit]): Check[] => {
+    const edges = () => stackedRails(picket, foot, over, under, count, deep)
+    return (
+      [
+        ['topRailAt', () => edges().at(-1) as number],
+        ['bottomRailAt', () => edges()[0] as number],
+        ['railsApart', () => (edges()[1] as number) - (edges()[0] as number)],
+      ] as const
+    ).map(
+      ([gives, expected]): Check => ({
+        calculation: 'rail-heights',
+        what: `${gives} of ${count} rails of ${deep} ${unit} on pickets of ${picket} ${unit}`,
+        kind: 'second derivation',
+        source:
+          'second derivation: the rails stacked from the ground, the spaces between them opened by halving until the stack is as high as the picket',
+        given: {
+          picketLength: `${picket} ${unit}`,
+          footGap: `${foot} ${unit}`,
+          overTop: `${over} ${unit}`,
+          underBottom: `${under} ${unit}`,
+          rails: String(count),
+          railDepth: `${deep} ${unit}`,
+        },
+        system: unit === 'mm' ? 'metric' : 'imperial',
+        gives,
+        unit,
+        expected,
+        tolerance: 1e-9,
+      }),
+    )
+  }),
   {
     calculation: 'rail-brackets',
     what: 'brackets counted bay by bay, end by end',

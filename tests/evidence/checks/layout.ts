@@ -22,6 +22,17 @@ function cell({ outcome }: Ran, row: number, column: number): number {
   return numberIn(q, 'in')
 }
 
+/** Posts whose feet stand in the ground at their places: the shortest length, grown by whole steps, that reaches the string at all of them, or at any. */
+function reaching(heights: readonly number[], buried: number, step: number, where: 'all' | 'any'): number {
+  // The string is at nought; the ground lies below it, and each foot further below.
+  const feet = heights.map((it) => 0 - it - buried)
+  const reaches = (length: number): boolean =>
+    where === 'all' ? feet.every((it) => it + length >= -1e-9) : feet.some((it) => it + length >= -1e-9)
+  let steps = 0
+  while (!reaches(steps * step)) steps++
+  return steps * step
+}
+
 export const layoutChecks: readonly Check[] = [
   ...(
     [
@@ -247,6 +258,55 @@ export const layoutChecks: readonly Check[] = [
     gives: 'tallestPost',
     unit: 'in',
     expected: () => byMathjs('max(48 inch, 57.25 inch, 54.5 inch) + 2 ft', 'inch'),
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      [[51.5, 47.25, 58.0625, 44.75, 49], 26.5, 'in', 1 / 16],
+      [[36, 36, 35.9375], 30.125, 'in', 1 / 16],
+      [[1310, 1198, 1455, 1456, 1203], 615, 'mm', 1],
+    ] as const
+  ).flatMap(([heights, buried, unit, step]): Check[] =>
+    (
+      [
+        ['tallestPost', 'all'],
+        ['shortestPost', 'any'],
+      ] as const
+    ).map(
+      ([gives, where]): Check => ({
+        calculation: 'post-heights',
+        what: `${gives} of ${heights.length}, a string up to ${Math.max(...heights)} ${unit} above the ground and ${buried} ${unit} buried`,
+        kind: 'second derivation',
+        source: `second derivation: every post stood on its foot, and made longer a step at a time until it reaches the string at ${where === 'all' ? 'every place' : 'one of the places'}`,
+        given: { groundReadings: heights.map((it) => `${it} ${unit}`), embedment: `${buried} ${unit}` },
+        system: unit === 'mm' ? 'metric' : 'imperial',
+        gives,
+        unit,
+        expected: () => reaching(heights, buried, step, where),
+        tolerance: 1e-9,
+      }),
+    ),
+  ),
+  {
+    calculation: 'post-heights',
+    what: 'what is cut off four posts of 8 ft at the string, laid end to end',
+    kind: 'second derivation',
+    source:
+      'second derivation: a sixteenth sawn off each standing post at a time until its top is no higher than the string',
+    given: {
+      groundReadings: ['51 1/2 in', '47 1/4 in', '58 1/16 in', '44 3/4 in'],
+      embedment: '26 1/2 in',
+      stockLength: '8 ft',
+    },
+    gives: 'cut off',
+    unit: 'in',
+    got: (ran) => [0, 1, 2, 3].reduce((sum, row) => sum + cell(ran, row, 3), 0),
+    expected: () => {
+      let sawn = 0
+      for (const height of [51.5, 47.25, 58.0625, 44.75])
+        for (let top = -height - 26.5 + 96; top > 1e-9; top -= 1 / 16) sawn += 1 / 16
+      return sawn
+    },
     tolerance: 1e-9,
   },
   ...([60, 75, 120, 135] as const).map(

@@ -31,6 +31,51 @@ function firstDay(call: string, notice: number, holidays: readonly string[]): nu
   return date.getTime() / 86_400_000
 }
 
+/** A corner-on meter box and a straight fence in coordinates: the fence moved away by whole steps until no corner of the box is nearer than the rule. */
+function movedByCorners(rule: number, measured: number, step: number): number {
+  const box = [
+    [0, 0],
+    [10, 0],
+    [10, 15],
+    [0, 15],
+  ] as const
+  // The fence runs along 3x + 4y = c; five is the length of (3, 4). It is set up so that its nearest corner is as far off as measured.
+  const nearest = (c: number): number => Math.min(...box.map(([x, y]) => (c - 3 * x - 4 * y) / 5))
+  let c = 0
+  while (nearest(c) < measured - 1e-9) c += 5 * step
+  let steps = 0
+  while (nearest(c + 5 * steps * step) < rule - 1e-9) steps++
+  return steps * step
+}
+
+/** A length in ten-thousandths of a millimetre, all of them whole: a sixteenth of an inch is 15,875. */
+const tiny = (text: string): number => {
+  const [inches, sixteenths, millimetres] = text.split('+').map(Number) as [number, number, number]
+  return (inches * 16 + sixteenths) * 15_875 + millimetres * 10_000
+}
+
+/** A fence over a step in the ground, on a pole marked in whole steps: how far its top stands over each level between the two grounds. */
+function heightsOverStep(height: number, fall: number, step: number): { lower: number; all: number[] } {
+  // The pole's zero is somewhere below. Own ground, the other ground and the top are found by walking along its marks.
+  let [own, other, top] = [1_000_000, 1_000_000, 1_000_000]
+  for (let gone = 0; gone < fall - 1e-9; gone += step) other--
+  for (let gone = 0; gone < height - 1e-9; gone += step) top++
+  const all: number[] = []
+  for (let level = other; level <= own; level++) all.push((top - level) * step)
+  return { lower: all[0] as number, all }
+}
+
+/** The level half way between the two grounds, found by halving; the top over it. */
+function heightOverMean(height: number, fall: number): number {
+  let [low, high] = [-fall, 0]
+  for (let i = 0; i < 100; i++) {
+    const middle = (low + high) / 2
+    if (middle - -fall < 0 - middle) low = middle
+    else high = middle
+  }
+  return height - low
+}
+
 export const siteChecks: readonly Check[] = [
   {
     calculation: 'dig-notice',
@@ -188,6 +233,53 @@ export const siteChecks: readonly Check[] = [
     expected: () => byMathjs('3 ft - 30 inch', 'inch'),
     tolerance: 1e-9,
   },
+  ...(
+    [
+      [36, 27.25, 'in', 1 / 16],
+      [60, 44.0625, 'in', 1 / 16],
+      [36, 41.5, 'in', 1 / 16],
+      [1000, 815, 'mm', 1],
+      [900, 900, 'mm', 1],
+    ] as const
+  ).map(
+    ([rule, measured, unit, step]): Check => ({
+      calculation: 'clearance',
+      what: `a box that stands corner-on to the fence, ${measured} ${unit} from it, where ${rule} are asked`,
+      kind: 'second derivation',
+      source:
+        'second derivation: box and fence by coordinates, the fence moved away a step at a time until no corner of the box is nearer than the rule',
+      given: { clearanceRule: `${rule} ${unit}`, clearanceMeasured: `${measured} ${unit}` },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      gives: 'clearanceShort',
+      unit,
+      expected: () => movedByCorners(rule, measured, step),
+      tolerance: 1e-9,
+    }),
+  ),
+  // Inches, sixteenths and millimetres of each, for the count.
+  ...(
+    [
+      ['1 m', '39 3/8 in', '0+0+1000', '39+6+0'],
+      ['1 m', '39 5/16 in', '0+0+1000', '39+5+0'],
+      ['36 in', '914 mm', '36+0+0', '0+0+914'],
+      ['36 in', '915 mm', '36+0+0', '0+0+915'],
+      ['3 ft', '914.4 mm', '36+0+0', '0+0+914.4'],
+      ['3 ft', '35 15/16 in', '36+0+0', '35+15+0'],
+    ] as const
+  ).map(
+    ([clearanceRule, clearanceMeasured, rule, measured]): Check => ({
+      calculation: 'clearance',
+      what: `${clearanceMeasured} of room against ${clearanceRule}`,
+      kind: 'second derivation',
+      source:
+        'second derivation: both counted in ten-thousandths of a millimetre, an inch being 25.4 mm exactly (NIST SP 811, appendix B)',
+      given: { clearanceRule, clearanceMeasured },
+      gives: 'clearanceHolds',
+      unit: 'verdict',
+      expected: () => (tiny(measured) >= tiny(rule) ? 1 : 0),
+      tolerance: 0,
+    }),
+  ),
   {
     calculation: 'post-line',
     what: 'the furthest of all that stands out, laid off from the lot line',
@@ -239,6 +331,100 @@ export const siteChecks: readonly Check[] = [
     expected: () => byMathjs('4 ft + 14 inch', 'inch'),
     tolerance: 1e-9,
   },
+  ...(
+    [
+      [45.25, 13.6875, 'in', 1 / 16],
+      [70, 27.5, 'in', 1 / 16],
+      [1215, 385, 'mm', 1],
+    ] as const
+  ).flatMap(([height, fall, unit, step]): Check[] => {
+    const shared = {
+      calculation: 'height-both-sides',
+      given: { fenceHeight: `${height} ${unit}`, gradeDifference: `${fall} ${unit}` },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      kind: 'second derivation',
+      unit,
+      tolerance: 1e-9,
+    } as const
+    const what = `a fence of ${height} ${unit} over a step of ${fall}`
+    return [
+      {
+        ...shared,
+        what: `${what}, from the lower side`,
+        source:
+          'second derivation: a pole marked in whole steps, its marks counted from the lower ground to the fence’s top',
+        gives: 'heightOtherSide',
+        expected: () => heightsOverStep(height, fall, step).lower,
+      },
+      {
+        ...shared,
+        what: `${what}, from half way between`,
+        source: 'second derivation: the level that is as far from one ground as from the other, found by halving',
+        given: { ...shared.given, heightLimit: `${height} ${unit}`, heightDatum: 'mean' },
+        gives: 'heightByRule',
+        expected: () => heightOverMean(height, fall),
+      },
+    ]
+  }),
+  ...(
+    [
+      [48, 14, 62, 'in', 1 / 16],
+      [48, 14, 61.9375, 'in', 1 / 16],
+      [48, 14, 48, 'in', 1 / 16],
+      [48, 14, 47.9375, 'in', 1 / 16],
+      [1200, 385, 1585, 'mm', 1],
+      [1200, 385, 1584, 'mm', 1],
+      [1200, 385, 1199, 'mm', 1],
+    ] as const
+  ).map(
+    ([height, fall, limit, unit, step]): Check => ({
+      calculation: 'height-both-sides',
+      what: `${height} ${unit} over a step of ${fall} against a limit of ${limit}, the side it is measured from not known`,
+      kind: 'second derivation',
+      source:
+        'second derivation: every mark between the two grounds tried as the level to measure from: all hold, none holds, or it depends',
+      given: {
+        fenceHeight: `${height} ${unit}`,
+        gradeDifference: `${fall} ${unit}`,
+        heightLimit: `${limit} ${unit}`,
+      },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      gives: 'heightHolds',
+      unit: 'verdict',
+      expected: () => {
+        const holds = heightsOverStep(height, fall, step).all.map((it) => it <= limit + 1e-9)
+        return holds.every((it) => it) ? 1 : holds.some((it) => it) ? -1 : 0
+      },
+      tolerance: 0,
+    }),
+  ),
+  ...(
+    [
+      ['lower', 62, 1],
+      ['lower', 61.9375, 0],
+      ['mean', 55, 1],
+      ['mean', 54.9375, 0],
+      ['higher', 48, 1],
+      ['higher', 47.9375, 0],
+    ] as const
+  ).map(
+    ([heightDatum, limit, holds]): Check => ({
+      calculation: 'height-both-sides',
+      what: `48 in over a step of 14 against a limit of ${limit} in, measured from the ${heightDatum} level`,
+      kind: 'second derivation',
+      source: 'second derivation: the pole’s marks counted from that level to the top, one by one, up to the limit',
+      given: { fenceHeight: '48 in', gradeDifference: '14 in', heightLimit: `${limit} in`, heightDatum },
+      gives: 'heightHolds',
+      unit: 'verdict',
+      expected: () => {
+        const { all } = heightsOverStep(48, 14, 1 / 16)
+        const at = { lower: 0, mean: (all.length - 1) / 2, higher: all.length - 1 }[heightDatum]
+        if (((all[at] as number) <= limit ? 1 : 0) !== holds) throw new Error('the check expects the other verdict')
+        return holds
+      },
+      tolerance: 0,
+    }),
+  ),
   {
     calculation: 'sight-triangle',
     what: 'the area with legs of 25 ft',

@@ -269,4 +269,100 @@ export const surveyChecks: readonly Check[] = [
     expected: () => byMathjs('(17.0625 - 4.5) inch / (3 * 8 ft) * 100 inch', 'inch'),
     tolerance: 1e-9,
   },
+  // Printed, in metres: readings 1.855, 2.410, 1.280, 0.995 from one place; levels 100.000, 99.445, 100.575, 100.860.
+  ...(
+    [
+      [2, 99.445],
+      [3, 100.575],
+      [4, 100.86],
+    ] as const
+  ).map(
+    ([count, level]): Check => ({
+      calculation: 'slope-from-levels',
+      what: `the printed level of ${level} m after ${count} readings, from a first of 100 m`,
+      kind: 'published',
+      source:
+        'Worked example of a level book by rise and fall, https://civinnovate.com/2026/06/23/levelling-explanation-75/: the stations up to the change point',
+      given: { levelReadings: ['1.855 m', '2.410 m', '1.280 m', '0.995 m'].slice(0, count) },
+      system: 'metric',
+      gives: 'totalFall',
+      unit: 'm',
+      expected: 100 - level,
+      tolerance: 1e-9,
+    }),
+  ),
+  ...(
+    [
+      [[14.5, 21.375, 19, 33.0625, 30.25, 41.5], 7.5, 'in', 'ft', 12],
+      [[960, 1115, 840, 610, 655, 402, 380], 2.35, 'mm', 'm', 1000],
+    ] as const
+  ).flatMap(([readings, apart, unit, far, times]): Check[] => {
+    const shared = {
+      calculation: 'slope-from-levels',
+      kind: 'second derivation',
+      given: { levelReadings: readings.map((it) => `${it} ${unit}`), readingsApart: `${apart} ${far}` },
+      system: unit === 'mm' ? 'metric' : 'imperial',
+      tolerance: 1e-9,
+    } as const
+    const pairs = readings.slice(1).map((it, i) => [readings[i] as number, it] as const)
+    const what = `${readings.length} readings ${apart} ${far} apart, up and down`
+    return [
+      {
+        ...shared,
+        what: `the fall in all: ${what}`,
+        source:
+          'second derivation: the surveyor’s rise-and-fall book, rises in one column and falls in the other, each column added by itself',
+        gives: 'totalFall',
+        unit,
+        expected: () => {
+          let [rises, falls] = [0, 0]
+          for (const [before, here] of pairs)
+            if (here > before) falls += here - before
+            else rises += before - here
+          return falls - rises
+        },
+      },
+      {
+        ...shared,
+        what: `the slope: ${what}`,
+        source: 'second derivation: every bay’s own slope, and the mean of them all',
+        gives: 'slope',
+        unit: 'percent',
+        got: ({ outcome }) => numberIn((outcome.ok ? outcome.values.get('slope') : undefined) as Quantity, 'percent'),
+        expected: () =>
+          (pairs.reduce((sum, [before, here]) => sum + (here - before) / (apart * times), 0) / pairs.length) * 100,
+      },
+      {
+        ...shared,
+        what: `the angle: ${what}`,
+        source:
+          'second derivation: a straight line through the first spot of ground, turned by halving until it passes the last',
+        gives: 'slopeAngle',
+        unit: 'deg',
+        expected: () => {
+          // Set up by coordinates, x along the string and y down from the first spot of ground.
+          const [x, y] = [pairs.length * apart * times, (readings.at(-1) as number) - readings[0]]
+          let [low, high] = [-90, 90]
+          for (let i = 0; i < 100; i++) {
+            const middle = (low + high) / 2
+            const turn = (middle * Math.PI) / 180
+            if (Math.cos(turn) * y - Math.sin(turn) * x > 0) low = middle
+            else high = middle
+          }
+          return low
+        },
+      },
+    ]
+  }),
+  {
+    calculation: 'slope-from-levels',
+    what: 'a fall of 7 ft in 24 ft: the angle whose sine is 7/25',
+    kind: 'handbook',
+    source: 'Euclid, Elements, I.47: the 7-24-25 triangle of the schoolbooks',
+    given: { levelReadings: ['5 in', '40 in', '31 1/2 in', '89 in'], readingsApart: '8 ft' },
+    gives: 'slopeAngle',
+    unit: 'deg',
+    expected: () => (Math.asin(7 / 25) * 180) / Math.PI,
+    tolerance: 1e-9,
+  },
 ]
