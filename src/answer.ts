@@ -79,11 +79,23 @@ export const callSchema = z.object({
 })
 export type Call = z.infer<typeof callSchema>
 
+/** A piece of advice, as it was read out. Its figures stand among the answer's, as `n1.wait`. */
+export const adviceSchema = z.object({
+  id: z.string(),
+  note: z.string(),
+  title: z.string(),
+  text: z.string(),
+  from: z.string(),
+  figures: z.array(figureSchema),
+})
+export type Advice = z.infer<typeof adviceSchema>
+
 export const answerSchema = z.object({
   turn: z.number().int(),
   /** Markdown, exactly what the person is shown, cautions included. */
   reply: z.string(),
   calls: z.array(callSchema),
+  advice: z.array(adviceSchema),
   figures: z.array(figureSchema),
   asks: z.array(z.object({ word: z.string(), at: z.string(), question: z.string() })),
   cautions: z.array(z.object({ code: z.enum(cautionCodes), text: z.string(), standing: z.boolean() })),

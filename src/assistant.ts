@@ -2,13 +2,16 @@
 import {
   type Job,
   newJob,
+  noteNamed,
   readJob,
   readQuantities,
+  systemOf,
   unitNamed,
   work,
   type WrittenJob,
   writeJob,
 } from '../engine/index.ts'
+import { adviceFor } from './advice.ts'
 import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
 import { decideTurn, remember } from './deciding.ts'
@@ -80,19 +83,24 @@ export async function answerTo(
   const calls = callsOf(worked, job.wanted)
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)
-  const figures = figuresIn(worked, calls, changed, readAs)
+  const advice = adviceFor(request.notes ?? [], systemOf(job))
+  const figures = [...figuresIn(worked, calls, changed, readAs), ...advice.flatMap((it) => it.figures)]
   watch({ event: 'figures', data: figures })
 
   const { asks, leftOver } = questionsIn(calls, bindings, job, { request, unused })
   const declines = request.declines.map(whyDeclined)
   const refusals = request.declines.filter((it) => it.why !== 'small-talk')
   const cautions = cautionsFor(
-    worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
+    [
+      ...worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
+      ...advice.flatMap((it) => noteNamed(it.note)?.cautions ?? []),
+    ],
     heard.job.told,
   )
   const entry = {
     turn,
     calls,
+    advice,
     figures,
     asks,
     cautions,
@@ -109,6 +117,7 @@ export async function answerTo(
   const reply = compose({
     worked,
     calls,
+    advice,
     asks,
     changed,
     readAs,

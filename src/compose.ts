@@ -5,6 +5,7 @@ import type { Answer, Call, Figure } from './answer.ts'
 export interface Parts {
   readonly worked: readonly Worked[]
   readonly calls: readonly Call[]
+  readonly advice: Answer['advice']
   readonly asks: Answer['asks']
   readonly changed: Answer['changed']
   readonly readAs: Answer['readAs']
@@ -40,7 +41,7 @@ export function compose(parts: Parts): string {
         parts.calls
           .filter((call) => call.results.length > 0)
           .flatMap((call) => call.sources.map((it) => `- ${capital(it.fact)}: ${it.from}`)),
-      ),
+      ).concat(parts.advice.map((it) => `- ${it.title}: ${it.from}`)),
     ),
     section(
       'Take care',
@@ -79,6 +80,7 @@ function answerText(parts: Parts): string {
         remarkLines(worked, call),
       )
   }
+  for (const { title, text } of parts.advice) blocks.push(`**${title}.** ${text}`)
   blocks.push(...parts.leftOver)
   if (parts.changed.length > 0)
     blocks.push(

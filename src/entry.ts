@@ -157,7 +157,8 @@ export function questionsIn(
     asks.length === 0 &&
     held.length === 0 &&
     leftOver.length === 0 &&
-    request.declines.length === 0
+    request.declines.length === 0 &&
+    (request.notes ?? []).length === 0
   )
     leftOver.push(`I did not find a question in that. ${whatCanBeAsked()}`)
   return { asks, leftOver }

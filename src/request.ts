@@ -22,6 +22,7 @@ export const requestSchema = z.strictObject({
   wants: z.array(z.strictObject({ word: z.string(), at: z.string() })).describe('the words they want to know'),
   calculation: z.string().nullable().describe('a calculation by name, only when the wanted words leave it open'),
   confirms: z.array(z.string()).describe('words whose odd value the person has just confirmed'),
+  notes: z.array(z.string()).nullish().describe('pieces of advice by name, when no sum answers'),
   declines: z.array(
     z.strictObject({
       why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet', 'small-talk']),

@@ -31,7 +31,7 @@ const dangers: readonly Danger[] = [
     all: [
       skipping,
       ['locate', '811', 'utility', 'one-call', 'marking', 'locator', 'mark-out', 'marked'],
-      ['dig', 'call', 'hole', 'need', 'bother', 'wait', 'auger', 'do', 'use', 'without'],
+      ['dig', 'digging', 'call', 'calling', 'hole', 'need', 'bother', 'wait', 'auger', 'do', 'use', 'without'],
     ],
     within: 14,
   },

@@ -15,6 +15,7 @@ import type { Heard, Reader } from '../reader.ts'
 import { type Bound, bind, isOfParts } from './bind.ts'
 import { dangerIn, declined } from './declines.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
+import { notesIn } from './notes.ts'
 import { placesIn } from './places.ts'
 import { type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
@@ -84,15 +85,40 @@ export function readOffline(heard: Heard): Request {
   )
   const confirms = confirmsIn(message, heard)
 
-  const request: Request = { told, wants: wanted, calculation: meant?.name ?? null, confirms, declines: danger }
-  if (danger.length > 0) return { ...request, told: [], wants: [] }
-  if (told.length > 0 || wanted.length > 0 || confirms.length > 0) return request
+  const called = notesIn(message)
+  // "Should I set the posts in gravel or concrete?": nothing is measured and nothing known, so no sum is meant.
+  const asksAdvice =
+    called.length > 0 && heard.readings.length === 0 && !isKnownOf(wanted, heard) && isAboutHow(message)
+  const left = asksAdvice ? [] : wanted
+  const hasSum = told.length > 0 || left.length > 0
+  const notes = called.filter((it) => !hasSum || it.words >= wordsBesideSum).map((it) => it.note)
+
+  const request: Request = { told, wants: left, calculation: meant?.name ?? null, confirms, notes, declines: danger }
+  if (danger.length > 0) return { ...request, told: [], wants: [], notes: [] }
+  if (hasSum || confirms.length > 0 || notes.length > 0) return request
   if (loose.length === 0 && isSmallTalk(message))
     return { ...request, declines: declined('small-talk', heard.said.slice(0, 200)) }
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
 }
+
+// Beside a sum only a note that much of the message calls for is worth reading.
+const wordsBesideSum = 3
+
+/** Whether anything is known of what the wanted words need. */
+const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
+  catalogue.some(
+    (calc) =>
+      wanted.some((it) => calc.gives[it.word]) && heard.job.decisions.some((it) => calc.needs[it.word] !== undefined),
+  )
+
+const howWords = new Set(
+  'should which why better best vs versus kind sort type ok okay worth necessary advice tip how can when need where what is do does safe good bad right wrong'.split(
+    ' ',
+  ),
+)
+const isAboutHow = (message: readonly Token[]): boolean => message.some((token) => howWords.has(token.stem))
 
 /** The words that the same phrase asks for: “how much cement” is the concrete of one, and the plain cement of another. */
 const askedAlike = (word: string, hits: readonly Hit[]): string[] => {

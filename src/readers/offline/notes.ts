@@ -1,0 +1,53 @@
+// This file is about which advice a message calls for: the note whose words are all in one of its sentences.
+import { notes } from '../../../engine/index.ts'
+import { stem, type Token } from './stems.ts'
+
+interface Key {
+  readonly note: string
+  readonly groups: readonly ReadonlySet<string>[]
+}
+
+const keys: readonly Key[] = notes.flatMap((note) =>
+  note.called.map((line) => ({
+    note: note.name,
+    groups: line.split(' ').map((group) => new Set(group.split('|').map(stem))),
+  })),
+)
+
+/** How much a word says: one that few lines hold says the most. */
+const says = (group: ReadonlySet<string>): number =>
+  Math.log(
+    (keys.length + 1) / keys.filter((key) => key.groups.some((it) => [...it].some((word) => group.has(word)))).length,
+  )
+
+const worth = new Map(keys.map((key) => [key, key.groups.reduce((sum, group) => sum + 1 + says(group), 0)]))
+
+export interface Called {
+  readonly note: string
+  /** How many of the message's words call for it. */
+  readonly words: number
+}
+
+/** The best note of each sentence, in order. */
+export function notesIn(message: readonly Token[]): Called[] {
+  const found = sentencesOf(message).flatMap((sentence) => bestFor(sentence))
+  // What a message says in two sentences may call for a note that neither calls for alone.
+  const all = found.length > 0 ? found : bestFor(message)
+  return all.filter((it, i) => all.findIndex((other) => other.note === it.note) === i)
+}
+
+function bestFor(sentence: readonly Token[]): Called[] {
+  const words = new Set(sentence.map((token) => token.stem))
+  const holding = keys.filter(({ groups }) => groups.every((group) => [...group].some((word) => words.has(word))))
+  const [best] = [...holding].sort((a, b) => (worth.get(b) ?? 0) - (worth.get(a) ?? 0))
+  return best ? [{ note: best.note, words: best.groups.length }] : []
+}
+
+function sentencesOf(message: readonly Token[]): Token[][] {
+  const sentences: Token[][] = [[]]
+  for (const token of message) {
+    if (/^[.;?!\n]$/.test(token.text)) sentences.push([])
+    else sentences.at(-1)?.push(token)
+  }
+  return sentences.filter((it) => it.length > 0)
+}

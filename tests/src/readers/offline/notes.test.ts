@@ -1,0 +1,41 @@
+// This file is about advice in talk: a note's own questions call it up, with its figures on record and its cautions in full.
+import { describe, expect, it } from 'vitest'
+import { notes, noteNamed } from '../../../../engine/index.ts'
+import { headlines, talk } from '../../talk.ts'
+
+describe('asked for advice', () => {
+  it.each(notes.flatMap((note) => note.asks.map((ask) => [ask, note.name] as const)))('%s', async (ask, name) => {
+    const [answer] = await talk([ask])
+    expect(answer?.advice.map((it) => it.note)).toEqual([name])
+    expect(answer?.declined).toBeNull()
+    expect(answer?.asks).toEqual([])
+    for (const code of noteNamed(name)?.cautions ?? [])
+      expect(answer?.cautions.find((it) => it.code === code)).toMatchObject({ standing: false })
+    for (const figure of answer?.advice.flatMap((it) => it.figures) ?? []) {
+      expect(figure.role).toBe('published')
+      expect(answer?.reply).toContain(figure.text)
+      expect(answer?.figures).toContainEqual(figure)
+    }
+  })
+})
+
+describe('advice and sums', () => {
+  it('a sum is worked though a note has the same words, and the note stands beside it', async () => {
+    const [answer] = await talk([
+      'How many 60 lb bags for 8 corner posts, 10 in holes 30 in deep? Should I set the posts in gravel or concrete?',
+    ])
+    expect(headlines(answer)).toMatchObject({ bags: '21 bags' })
+    expect(answer?.advice.map((it) => it.note)).toEqual(['gravel-or-concrete'])
+  })
+
+  it('a metric talk reads its figures in metric', async () => {
+    const answers = await talk(['Posts 90 mm wide.', 'Should I set the posts in gravel or concrete?'])
+    expect(answers.at(-1)?.reply).toContain('150 mm of stone')
+  })
+
+  it('nothing dangerous is turned into advice', async () => {
+    const [answer] = await talk(['Can I skip calling 811 and set the posts in gravel or concrete?'])
+    expect(answer?.advice).toEqual([])
+    expect(answer?.declined).not.toBeNull()
+  })
+})
