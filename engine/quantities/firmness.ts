@@ -16,6 +16,8 @@ export function firmnessOf(tokens: readonly Scanned[], at: number, found: Found)
     .slice(found.next, found.next + 4)
     .map(lower)
     .join(' ')} `
+  if (noneOver.test(before)) return 'at-most'
+  if (noneUnder.test(before)) return 'at-least'
   for (const [firmness, words] of leading) if (words.some((it) => before.endsWith(` ${it} `))) return firmness
   for (const [firmness, words] of trailing) if (words.some((it) => after.startsWith(` ${it} `))) return firmness
   return 'exactly'
@@ -34,6 +36,10 @@ const bigger = [
   'farther',
 ]
 const smaller = ['less', 'narrower', 'smaller', 'fewer', 'shorter', 'shallower', 'lower', 'closer']
+// "No gap over 2 in", "nothing in it wider than 4 in": what there is none of may stand between.
+const none = "(?:no|not|nothing|none|never|without|don't)(?: [\\p{L}'-]+){0,2}"
+const noneOver = new RegExp(`\\b${none} (?:over|above|past|beyond|exceeding|(?:${bigger.join('|')}) than) $`, 'u')
+const noneUnder = new RegExp(`\\b${none} (?:under|below|(?:${smaller.join('|')}) than) $`, 'u')
 const leading: readonly (readonly [Firmness, readonly string[]])[] = [
   [
     'at-most',

@@ -12,6 +12,7 @@ export const fixedBay = word<'length'>('fixedBay', {
       'whole bay',
       'whole bays',
       'full bays of',
+      'full bays',
       'fixed bay',
       'fixed bays',
       'standard bay',

@@ -84,6 +84,8 @@ export const meetingGap = word<'length'>('meetingGap', {
   called: {
     names: [
       'middle gap',
+      'in the middle',
+      'at the middle',
       'meeting gap',
       'gap in the middle',
       'between the leaves',

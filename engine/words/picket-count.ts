@@ -29,6 +29,20 @@ export const gatePickets = word<'count'>('gatePickets', {
   },
 })
 
+export const picketsEachGate = word<'count'>('picketsEachGate', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets on each gate',
+  whole: true,
+  measure: 'On one gate; all gates alike.',
+  ask: 'How many pickets are on each gate?',
+  called: {
+    names: ['pickets each', 'pickets on each gate', 'pickets per gate', 'pickets a gate', 'each gate'],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '60' },
+})
+
 export const picketSpare = word<'percent'>('picketSpare', {
   kind: 'percent',
   label: 'spare pickets',
@@ -66,6 +80,12 @@ export const picketsToBuy = word<'count'>('picketsToBuy', {
       'total pickets',
       'how many pickets do i buy',
       'pickets in total',
+      'how many pickets in total',
+      'how many pickets for the whole',
+      'how many pickets for the entire',
+      'how many pickets overall',
+      'how many pickets do i order',
+      'pickets to order',
     ],
   },
 })

@@ -12,10 +12,19 @@ export const pitch = word<'length'>('pitch', {
 
 // ── half a gap at each post, or one picket tight against one post ──
 
-export const halfAtEachPost = ['half a gap', 'half gap', 'half the gap', 'half a space', 'half space'].flatMap((half) =>
+export const halfAtEachPost = [
+  'half a gap',
+  'half gap',
+  'half the gap',
+  'half a space',
+  'half space',
+  'half gaps',
+  'half spaces',
+].flatMap((half) =>
   [
     'at each post',
     'at the posts',
+    'at the ends',
     'at each end',
     'at both ends',
     'at both posts',
@@ -33,6 +42,8 @@ export const tightToOnePost = [
 ].flatMap((tight) =>
   [
     'one post',
+    'a post',
+    'a single post',
     'one post only',
     'left post only',
     'right post only',

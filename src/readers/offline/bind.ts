@@ -118,12 +118,14 @@ export function bind(
     ))
       sure.splice(0, sure.length, ...sure.filter((other) => other.reading.tag !== it.reading.tag), it)
   }
+  // "Make that 7 ft at most", "and if I use 3 1/2 in ones?": what the talk is about is said anew, before anything it is not about.
+  if (!asksNow && heard.readings.length === 1 && sure.every((it) => !needed.has(it.word) && it.score < weight.strong)) {
+    const again = sameAgain(heard, usable, behind)
+    if (again.length > 0) return { bound: again, loose: [] }
+  }
   // An answer to our own question may come in another coin: "60 lb" to "which bags?".
   if (!asksNow && sure.length === 0)
-    sure.push(
-      ...sameAgain(heard, usable, needed),
-      ...(heard.job.asked.length > 0 ? onlyWordLeft(heard, sure, loose().filter(unnamed), needed, wanted) : []),
-    )
+    sure.push(...(heard.job.asked.length > 0 ? onlyWordLeft(heard, sure, loose().filter(unnamed), needed, wanted) : []))
   return { bound: sure, loose: loose() }
 }
 
@@ -235,7 +237,7 @@ function pairsOf(
       score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
     if (firm && limits.has(word.name) && score > 0 && (!asksNow || behind.has(word.name))) score += weight.limit
     if (firm && word.name === 'wantedGap') score -= weight.limit
-    if (!firm && word.name === 'widestGap') score -= 1
+    if (!firm && (word.name === 'widestGap' || word.name === 'widestBay')) score -= 1
     // "…at most 2 in" in a question about pickets limits the gap, whether or not the gap is named beside it; "about 2 in" wishes for it.
     const onlyFirmness = (firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap')
     if (score < weight.least && asksNow && isNeeded && onlyFirmness && likelihood(word, reading, heard) > 0)
@@ -243,7 +245,7 @@ function pairsOf(
     if (score < weight.least && asksNow && isNeeded && word.called.byDefault && reading.bare === null)
       score = weight.least
     // A stick called by its name has no other meaning: "6x6" is the post.
-    if (reading.section && isSectionOf(word)(reading.section)) score += weight.section
+    if (reading.section) score += weight.section
     // Nor has a proportion: its terms are the parts of a mix.
     if (reading.proportion) score += weight.section
     if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, kinds, message), score })
@@ -266,8 +268,15 @@ function holesByTwo(
     const ofHoles =
       (needed.has('holeDiameter') && needed.has('holeDepth')) ||
       usable.some((hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.to >= i - 3)
+    const ofSides = needed.has('legs')
     const [across, down] = [token, second].map((it) => heard.readings.find((reading) => reading.tag === it.tag))
-    if (!ofHoles || !across || !down || !isLength(across) || !isLength(down)) continue
+    if (!across || !down || !isLength(across) || !isLength(down)) continue
+    if (ofSides)
+      pairs.push(
+        { reading: across, word: 'legs', at: yard, score: weight.byTwo },
+        { reading: down, word: 'legs', at: yard, score: weight.byTwo },
+      )
+    if (!ofHoles) continue
     const at = placeFor(vocabulary.get('holeDiameter') as Word, i, kinds, message)
     pairs.push(
       { reading: across, word: 'holeDiameter', at, score: weight.byTwo },
@@ -282,12 +291,24 @@ const isLength = (reading: Tagged): boolean => reading.bare !== null || reading.
 /** "What about 6 ft?": the one thing of that kind that was said before is said again. */
 function sameAgain(heard: Heard, usable: readonly Owned[], needed: ReadonlySet<string>): Bound[] {
   const [only] = heard.readings
-  if (!only || heard.readings.length !== 1 || only.bare !== null || usable.some((hit) => hit.sort !== 'ask')) return []
+  if (!only || only.bare !== null || usable.some((hit) => hit.sort === 'name' && hit.owner !== null && needed.has(hit.word))) return []
+  const isLimit = only.firmness === 'at-most' || only.firmness === 'less-than'
+  const things = new Set(usable.filter((hit) => hit.sort === 'thing').map((hit) => hit.word))
   const open = heard.job.decisions
+    .filter((it) => it.at === yard)
     .map((it) => vocabulary.get(it.word) as Word)
-    .filter((word) => needed.has(word.name) && fits(word, only, heard, needed) && likelihood(word, only, heard) > 0)
-  const [word] = open
-  return word && open.length === 1 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
+    .filter(
+      (word) =>
+        needed.has(word.name) &&
+        limits.has(word.name) === isLimit &&
+        fits(word, only, heard, needed) &&
+        likelihood(word, only, heard) > 0,
+    )
+  // A thing that is named decides between them; where none is, only one can be meant.
+  const named = open.filter((word) => things.has(word.name))
+  const [word] = named.length > 0 ? named : things.size === 0 || isLimit ? open : []
+  const several = named.length > 0 ? named.length : open.length
+  return word && several === 1 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
 }
 
 const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
@@ -308,7 +329,8 @@ const isSectionOf =
   }
 
 function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
-  if (reading.section) return isSectionOf(word)(reading.section)
+  if (reading.section)
+    return (word.otherSide !== undefined && needed.has(word.name)) || isSectionOf(word)(reading.section)
   if (reading.proportion) return isOfParts(word)
   if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
   // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
@@ -361,7 +383,7 @@ function onlyWordLeft(
 /** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */
 function placeFor(word: Word, spot: number, { places, ofKind }: Kinds, message: readonly Token[]): string {
   const isOfHole = ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name)
-  const own = isOfHole ? ofKind(spot) : undefined
+  const own = isOfHole || word.name === 'postWidth' ? ofKind(spot) : undefined
   if (own) return own
   const distance = (it: PlaceSaid): number => (it.from > spot ? it.from - spot - 1 : spot - it.to)
   const apart = (it: PlaceSaid): boolean =>

@@ -147,9 +147,15 @@ export function cueScore(
   // A bare number measures only where a dimension touches it ("holes 10 wide"), or its name leads up to it ("opening 93");
   // a percentage, where the meter is named.
   if (reading.bare !== null && word.kind !== 'percent') {
-    const dimension = touching.some(
-      (hit) => hit.word === word.name && hit.sort === 'side' && dimensions.has(message[hit.from]?.stem ?? ''),
-    )
+    // "22 round holes" are counted; "holes 10 round" are measured.
+    const isCounted =
+      /^(round|square)$/.test(message[spot + 1]?.stem ?? '') &&
+      /^(hole|post|footing)$/.test(message[spot + 2]?.stem ?? '')
+    const dimension =
+      !isCounted &&
+      touching.some(
+        (hit) => hit.word === word.name && hit.sort === 'side' && dimensions.has(message[hit.from]?.stem ?? ''),
+      )
     const isWhole = reading.bare.d === 1n
     const led = isWhole
       ? best.name > weight.name && endsThere(message[spot + 1])
@@ -337,6 +343,10 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
       return { ...hit, from: start - 2, owner: start - 3, behind: true }
     // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
     const counts = vocabulary.get(hit.word)?.kind === 'count'
+    // "900 mm in side 3": a name of something counted belongs to the number, not to the size before it.
+    const led = leadsTo(message, hit.to)
+    if (counts && hit.sort === 'name' && one?.measured && led !== null && !message[led]?.measured)
+      return { ...hit, from: start, owner: led, behind: false }
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
     // "three sides, 40 ft, …": the bare number says how many values follow.
     const row = vocabulary.get(hit.word)?.list && hit.sort !== 'side' ? rowAfter(message, hit.to) : null

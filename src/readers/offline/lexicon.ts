@@ -105,10 +105,16 @@ export function cuesIn(message: readonly Token[]): Hit[] {
 /** The calculations that the message names by their own phrases, the longest phrase first. */
 export function calculationsIn(message: readonly Token[]): string[] {
   const found = byCalculation.filter(({ stems }) =>
-    message.some((token, at) => token.stem === stems[0] && matchFrom(message, at, stems, true) !== null),
+    message.some((token, at) => {
+      const to = token.stem === stems[0] ? matchFrom(message, at, stems, true) : null
+      // "no gap over 2 in" limits the gap: it is not "no gap".
+      return to !== null && !goesOn.has(message[to]?.stem ?? '')
+    }),
   )
   return [...new Set(found.sort((a, b) => weightOf(b.stems) - weightOf(a.stems)).map((it) => it.calculation))]
 }
+
+const goesOn = new Set(['over', 'above', 'than', 'wider', 'bigger', 'larger', 'greater', 'more', 'exceeding'])
 
 /** How much a phrase says: its words that mean something; small words only break a tie. */
 const weightOf = (stems: readonly string[]): number => bare(stems).length + stems.length / 100

@@ -17,6 +17,7 @@ import { dangerIn, declined } from './declines.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { notesIn } from './notes.ts'
 import { placesIn } from './places.ts'
+import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
 
@@ -44,14 +45,11 @@ export function readOffline(heard: Heard): Request {
       : (askedAlike(want.word, hits).find((it) => calc.gives[it]) ??
         Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name ??
         calc.headlines.find((it) => isSameMeasure(it, want.word)))
-  const meant = named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
-  const asks = !meant
-    ? wants
-    : wants.length === 0
-      ? meant.headlines.slice(0, 1).map((word) => ({ word, at: yard }))
-      : wants.map((it) => ({ ...it, word: own(meant, it) ?? it.word }))
+  const firstMeant =
+    named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
+  const first = askedOf(firstMeant, wants, own)
   const cues = hits.filter((hit) => !isSpent(hit, spent))
-  const bindFor = (wanted: readonly Wanted[], asksNow: boolean) =>
+  const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bind(
       heard,
       message,
@@ -59,15 +57,24 @@ export function readOffline(heard: Heard): Request {
       places,
       wanted.map((it) => it.word),
       asksNow,
-      meant,
+      calc,
     )
+  const sense = bestSense(
+    { asks: first, meant: firstMeant },
+    asksSomething(message) && heard.readings.length > 0 && (first.length > 0 || heard.job.wanted.length === 0)
+      ? sensesOf(wants, message, hits, own)
+      : [],
+    (it) => bindFor(it.asks.length > 0 ? it.asks : heard.job.wanted, it.asks.length > 0, it.meant),
+    heard,
+  )
+  const { asks, meant } = sense
   let context = asks.length > 0 ? asks : heard.job.wanted
-  let { bound, loose } = bindFor(context, asks.length > 0)
+  let { bound, loose } = bindFor(context, asks.length > 0, meant)
   // Nothing is asked by name, and nothing was before: what the message is about is what is wanted, and helps to read it.
   const subject = context.length === 0 ? whatItIsAbout(bound.map(fromTag), hits) : []
   if (subject.length > 0) {
     context = subject
-    ;({ bound, loose } = bindFor(subject, true))
+    ;({ bound, loose } = bindFor(subject, true, meant))
   }
   const told = [
     ...inOrder(bound).map(fromTag),

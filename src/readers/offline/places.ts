@@ -59,10 +59,15 @@ export function stretchesByKind(
   places: readonly PlaceSaid[],
   othersCounted: boolean,
 ): (spot: number) => string | undefined {
-  const counted = places.filter(({ from }) => message[from - 1]?.tag && !message[from - 1]?.measured)
+  // "4 corner posts", "Line posts: 18".
+  const counts = (token: Token | undefined): boolean => token?.tag !== undefined && token.measured !== true
+  const counted = places.filter(
+    ({ from, to }) => counts(message[from - 1]) || (message[to]?.text === ':' && counts(message[to + 1])),
+  )
   const stretches = counted
     .map(({ place, to }, i) => {
-      const next = (counted[i + 1]?.from ?? message.length + 1) - 1
+      const following = counted[i + 1]
+      const next = following ? following.from - (counts(message[following.from - 1]) ? 1 : 0) : message.length
       const stop = message.findIndex((token, at) => at >= to && at < next && /^[.;?!\n]$/.test(token.text))
       return { place, from: to, to: stop < 0 ? next : stop }
     })

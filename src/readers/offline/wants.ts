@@ -1,6 +1,6 @@
 // This file is about what a message wants to know.
 import { catalogue, type Job, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
-import { type Hit, isResult } from './lexicon.ts'
+import { calculationsIn, type Hit, isResult } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { filler, type Token } from './stems.ts'
 
@@ -64,7 +64,8 @@ export function wantsIn(
     )
   settled.sort((a, b) => a.from - b.from)
   // "…3 ft deep, 60 lb bags?": where nothing else asks, the last thing before the question mark does, though a size stands before it.
-  if (settled.length === 0)
+  // Not where a calculation is called by its own phrase: "… tight against the posts?"
+  if (settled.length === 0 && calculationsIn(message).length === 0)
     settled.push(
       ...hits
         .filter(
@@ -192,6 +193,18 @@ const hangsOnPosts = (word: string): boolean =>
         )),
   )
 
+/** "How many bags together?", "for both?": all kinds of post, unless one of them is named. */
+const saysAll = (message: readonly Token[]): boolean => {
+  const words = message.map((token) => token.stem)
+  const phrase = words.join(' ')
+  return (
+    !words.some((it) => it === 'corner' || it === 'gate' || it === 'line' || it === 'end') &&
+    /\b(?:together|altogether|in all|in total|all together|for both|for all|for every|all the post|whole (?:fence|job|lot)|everything)\b/.test(
+      phrase,
+    )
+  )
+}
+
 /** The kinds of post the question is about: those named after it, the only ones named, or those of the talk so far. */
 function placeAsked(
   hit: Hit,
@@ -200,13 +213,14 @@ function placeAsked(
   job: Job,
   hits: readonly Hit[],
 ): string {
-  if (!hangsOnPosts(hit.word)) return yard
+  if (!hangsOnPosts(hit.word) || saysAll(message)) return yard
   const all = [...new Set(places.map((it) => it.place))]
   // "20 posts, 4 corner posts": the question is about them all.
   const countsAll = hits.some(
     (it) =>
       it.word === 'posts' &&
       message[it.from - 1]?.tag &&
+      !message[it.from - 1]?.measured &&
       !places.some((place) => it.from >= place.from && it.to <= place.to),
   )
   if (all.length === 1 && !countsAll) return all[0] as string

@@ -1,0 +1,174 @@
+// This file is about senses: which calculation a question means, where its words alone would leave it open or lead astray.
+// Each sense is tried on the whole message. The one that leaves the fewest quantities over, and the fewest things to ask, is meant.
+import { type Calculation, catalogue, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
+import type { Heard } from '../reader.ts'
+import type { Bound } from './bind.ts'
+import { calculationsIn, type Hit } from './lexicon.ts'
+import { filler, type Token, tokens } from './stems.ts'
+
+/** What is asked for, and by which calculation where one is meant. */
+export interface Sense {
+  readonly asks: readonly Wanted[]
+  readonly meant: Calculation | undefined
+  /** How much the words of the question alone speak for it. */
+  readonly prior?: number
+}
+
+/** The word by which a calculation answers what was asked, if it can. */
+export type Own = (calc: Calculation, want: Wanted) => string | undefined
+
+const weigh = {
+  /** The sense that the words of the question gave. */
+  first: 1.6,
+  /** It gives the very word that was asked for, or one that is asked for in the same words. */
+  asked: 1.5,
+  /** It answers what was asked with a word of its own. */
+  own: 0.6,
+  /** It gives something that the question speaks of. */
+  sort: 1.2,
+  least: 0.3,
+  /** It is called by a phrase of its own. */
+  called: 1.2,
+  bound: 1.5,
+  /** It belongs to what stands behind, and so speaks less for this one. */
+  behind: 0.6,
+  left: -1,
+  missing: -0.7,
+  /** Another sense must be this much better than the first. */
+  margin: 0.8,
+} as const
+
+export const askedOf = (meant: Calculation | undefined, wants: readonly Wanted[], own: Own): Wanted[] =>
+  !meant
+    ? [...wants]
+    : wants.length === 0
+      ? meant.headlines.slice(0, 1).map((word) => ({ word, at: yard }))
+      : wants.map((it) => ({ ...it, word: own(meant, it) ?? it.word }))
+
+const questions = /^(how|what|what's|whats|which|when|where|is|are|am|can|do|does|will|would|should|find|need)$/
+
+export const asksSomething = (message: readonly Token[]): boolean =>
+  message.some((token) => token.text === '?' || questions.test(token.stem))
+
+/** The other senses that the message may have: calculations whose things it speaks of, and that give something like what is asked. */
+export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hits: readonly Hit[], own: Own): Sense[] {
+  const called = calculationsIn(message)
+  const spoken = new Set(hits.filter((hit) => hit.sort !== 'side').map((hit) => hit.word))
+  const askedFor = new Set(hits.filter((hit) => hit.sort === 'ask').map((hit) => hit.word))
+  const question = questionIn(message)
+  return catalogue.flatMap((calc) => {
+    const isCalled = called.includes(calc.name)
+    if (!isCalled && !Object.keys(calc.needs).some((word) => spoken.has(word))) return []
+    const likeness = (word: Word): number => {
+      if (question.kinds && !question.kinds.includes(word.kind)) return 0
+      const shared = question.words.filter((it) => nameStems(word).has(it)).length
+      const headline = calc.headlines.includes(word.name) ? 0.1 : 0
+      return weigh.sort * (question.words.length === 0 ? 0.5 : shared / question.words.length + headline)
+    }
+    const rated = Object.values(calc.gives)
+      .map((word) => {
+        const isAsked = askedFor.has(word.name) || wants.some((it) => it.word === word.name)
+        return { word: word.name, prior: isAsked ? weigh.asked : likeness(word) }
+      })
+      .sort((a, b) => b.prior - a.prior)
+    const [want] = wants
+    const answer = want && own(calc, want)
+    const best = answer ? { word: answer, prior: Math.max(weigh.own, rated[0]?.prior ?? 0) } : rated[0]
+    const prior = (best?.prior ?? 0) + (isCalled ? weigh.called : 0)
+    if (!best || prior < weigh.least) return []
+    return [{ asks: [{ word: best.word, at: want?.at ?? yard }], meant: calc, prior }]
+  })
+}
+
+/** What the question is about: the words that mean something in its sentence, and what kind of thing answers it. */
+function questionIn(message: readonly Token[]): { words: string[]; kinds: readonly Word['kind'][] | undefined } {
+  const at = message.findLastIndex((token) => questions.test(token.stem))
+  if (at < 0) return { words: [], kinds: undefined }
+  const end = message.findIndex((token, i) => i > at && /^[.;?!\n:]$/.test(token.text))
+  const clause = message.slice(at, end < 0 ? message.length : end)
+  const [first, second] = [clause[0]?.stem ?? '', clause[1]?.stem ?? '']
+  const words = clause.filter((token) => !token.tag && /^\p{L}/u.test(token.text)).map((token) => token.stem)
+  return {
+    words: [...new Set(words.filter((it) => !filler.has(it) && !questions.test(it) && !measures.has(it)))],
+    kinds: first === 'how' ? kindsAsked[second] : undefined,
+  }
+}
+
+const measures = new Set(
+  'many much long wide high deep far tall big heavy in on each at with by as so or and what'.split(' '),
+)
+const kindsAsked: Readonly<Record<string, readonly Word['kind'][]>> = {
+  many: ['count'],
+  long: ['length', 'duration'],
+  wide: ['length'],
+  high: ['length'],
+  deep: ['length'],
+  far: ['length'],
+  tall: ['length'],
+  heavy: ['mass'],
+}
+
+const stemsByWord = new Map<string, ReadonlySet<string>>()
+
+/** Everything that a word is called, as single words. */
+function nameStems(word: Word): ReadonlySet<string> {
+  const known = stemsByWord.get(word.name)
+  if (known) return known
+  const { names = [], things = [], asks = [] } = word.called
+  const stems = new Set([word.label, ...names, ...things, ...asks].flatMap((text) => tokens(text).map((it) => it.stem)))
+  stemsByWord.set(word.name, stems)
+  return stems
+}
+
+/** The sense that explains the message best. The first stands unless another is clearly better. */
+export function bestSense(
+  first: Sense,
+  others: readonly Sense[],
+  bindFor: (sense: Sense) => { readonly bound: readonly Bound[] },
+  heard: Heard,
+): Sense {
+  if (others.length === 0) return first
+  const scored = others.map((sense) => ({ sense, score: explains(sense, bindFor(sense).bound, heard) }))
+  const best = scored.reduce((a, b) => (b.score > a.score ? b : a))
+  const mine = explains(
+    { ...first, prior: weigh.first + (first.meant ? weigh.called : 0) },
+    bindFor(first).bound,
+    heard,
+  )
+  return best.score > mine + weigh.margin ? best.sense : first
+}
+
+/** How well a sense explains the message: what it binds, what it leaves over, and what would have to be asked. */
+function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], heard: Heard): number {
+  const answering = meant
+    ? [meant]
+    : catalogue.filter((calc) => asks.length > 0 && asks.every((it) => calc.gives[it.word] !== undefined))
+  const scores = answering.map((calc) => {
+    const mine = bound.filter((it) => calc.needs[it.word] || isBehind(calc, it.word))
+    const strength = mine.reduce(
+      (sum, it) => sum + Math.min(1, it.score / 4) * (calc.needs[it.word] ? 1 : weigh.behind),
+      0,
+    )
+    const left = heard.readings.length - mine.length
+    const wanted = asks.map((it) => it.word)
+    const told = new Set([...mine.map((it) => it.word), ...heard.job.decisions.map((it) => it.word)])
+    const missing = needsFor(calc, wanted).filter(
+      (word) => !told.has(word.name) && !usualFor(calc, word) && word.kind !== 'choice' && !isFed(word.name, told),
+    )
+    return strength * weigh.bound + left * weigh.left + missing.length * weigh.missing
+  })
+  return prior + (scores.length > 0 ? Math.max(...scores) : heard.readings.length * weigh.left)
+}
+
+/** Whether a word belongs to a calculation that may stand in for what this one needs. */
+const isBehind = (calc: Calculation, word: string): boolean =>
+  catalogue.some((other) => other.joins && other.needs[word] && Object.keys(other.gives).some((it) => calc.needs[it]))
+
+const isFed = (word: string, told: ReadonlySet<string>): boolean =>
+  catalogue.some(
+    (other) =>
+      other.joins &&
+      other.gives[word] &&
+      needsFor(other, [word]).some((need) => told.has(need.name)) &&
+      needsFor(other, [word]).every((need) => told.has(need.name) || usualFor(other, need) !== undefined),
+  )
