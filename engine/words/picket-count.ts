@@ -49,7 +49,7 @@ export const picketSpare = word<'percent'>('picketSpare', {
   measure: 'For splits, knots and cuts gone wrong.',
   ask: 'How many spare pickets, in percent?',
   called: {
-    names: ['spare pickets', 'extra pickets', 'spare', 'extra', 'waste', 'spares'],
+    names: ['spare pickets', 'extra pickets', 'spare', 'extra', 'waste', 'for waste', 'for spares', 'spares'],
     things: ['spare', 'extra', 'waste', 'spares'],
     sides: ['spare', 'extra', 'waste'],
   },

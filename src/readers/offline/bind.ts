@@ -69,7 +69,7 @@ export function bind(
     pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, kinds, needed, behind, asksNow),
   )
   pairs.push(...holesByTwo(heard, message, usable, kinds, needed))
-  pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed))
+  pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed, asksNow ? weight.stray : weight.strayInTalk))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
 
@@ -162,11 +162,11 @@ function restOfLists(bound: readonly Bound[], heard: Heard, message: readonly To
 }
 
 /** A word that the question does not need is left aside where one that it needs does well enough for the same quantity. */
-function withoutStrays(pairs: readonly Bound[], needed: ReadonlySet<string>): Bound[] {
+function withoutStrays(pairs: readonly Bound[], needed: ReadonlySet<string>, enough: number): Bound[] {
   const best = new Map<string, number>()
   for (const it of pairs)
     if (needed.has(it.word)) best.set(it.reading.tag, Math.max(best.get(it.reading.tag) ?? 0, it.score))
-  return pairs.filter((it) => needed.has(it.word) || (best.get(it.reading.tag) ?? 0) < it.score * weight.stray)
+  return pairs.filter((it) => needed.has(it.word) || (best.get(it.reading.tag) ?? 0) < it.score * enough)
 }
 
 /** "2.35 m gap": where a size can hardly be what it is named, and may well be something else of that name, it is the other. */
@@ -291,7 +291,12 @@ const isLength = (reading: Tagged): boolean => reading.bare !== null || reading.
 /** "What about 6 ft?": the one thing of that kind that was said before is said again. */
 function sameAgain(heard: Heard, usable: readonly Owned[], needed: ReadonlySet<string>): Bound[] {
   const [only] = heard.readings
-  if (!only || only.bare !== null || usable.some((hit) => hit.sort === 'name' && hit.owner !== null && needed.has(hit.word))) return []
+  if (
+    !only ||
+    only.bare !== null ||
+    usable.some((hit) => hit.sort === 'name' && hit.owner !== null && needed.has(hit.word))
+  )
+    return []
   const isLimit = only.firmness === 'at-most' || only.firmness === 'less-than'
   const things = new Set(usable.filter((hit) => hit.sort === 'thing').map((hit) => hit.word))
   const open = heard.job.decisions

@@ -43,6 +43,8 @@ export const weight = {
   unneeded: -0.8,
   /** So much of a stray word's score is enough for one that the question needs. */
   stray: 0.45,
+  /** And where a talk goes on, which is about those. */
+  strayInTalk: 0.35,
   /** So much of an unlikely word's score is enough for a likely one. */
   likelier: 0.6,
   /** It was just asked for, and the message says nothing against it. */

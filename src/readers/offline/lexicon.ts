@@ -27,11 +27,15 @@ const byFirst = new Map<string, Phrase[]>()
 const stemsOf = (text: string): string[] => tokens(text).map((token) => token.stem)
 const bare = (stems: readonly string[]): string[] => stems.filter((it) => !filler.has(it))
 
+// "How many do I need" would be left with nothing to know it by.
+const questionWords = new Set(['how', 'many', 'much', 'what', 'which', 'long', 'big'])
+
 function learn(text: string, cue: Cue): void {
   // Questions are matched with their small words left out, as long as that leaves two or more to know them by.
   const whole = stemsOf(text)
   const content = bare(whole)
-  const stems = cue.sort === 'ask' && content.length >= 2 ? content : whole
+  const stems =
+    cue.sort === 'ask' && content.length >= 2 && !content.every((it) => questionWords.has(it)) ? content : whole
   const first = stems[0]
   if (first === undefined) return
   const list = byFirst.get(first) ?? []

@@ -37,7 +37,8 @@ export function notesIn(message: readonly Token[]): Called[] {
 }
 
 function bestFor(sentence: readonly Token[]): Called[] {
-  const words = new Set(sentence.map((token) => token.stem))
+  // As it was typed, too: “storm” is forgiven to “story”, which the sums know.
+  const words = new Set(sentence.flatMap((token) => [token.stem, stem(token.text)]))
   const holding = keys.filter(({ groups }) => groups.every((group) => [...group].some((word) => words.has(word))))
   const [best] = [...holding].sort((a, b) => (worth.get(b) ?? 0) - (worth.get(a) ?? 0))
   return best ? [{ note: best.note, words: best.groups.length }] : []

@@ -18,7 +18,7 @@ import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } fr
 import { notesIn } from './notes.ts'
 import { placesIn } from './places.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
-import { type Token, tokens } from './stems.ts'
+import { stem, type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
 
 export const offlineReader: Reader = {
@@ -95,7 +95,11 @@ export function readOffline(heard: Heard): Request {
   const called = notesIn(message)
   // "Should I set the posts in gravel or concrete?": nothing is measured and nothing known, so no sum is meant.
   const asksAdvice =
-    called.length > 0 && heard.readings.length === 0 && !isKnownOf(wanted, heard) && isAboutHow(message)
+    called.length > 0 &&
+    heard.readings.length === 0 &&
+    !isKnownOf(wanted, heard) &&
+    isAboutHow(message) &&
+    !asksHowMuch(message)
   const left = asksAdvice ? [] : wanted
   const hasSum = told.length > 0 || left.length > 0
   const notes = called.filter((it) => !hasSum || it.words >= wordsBesideSum).map((it) => it.note)
@@ -121,11 +125,17 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
   )
 
 const howWords = new Set(
-  'should which why better best vs versus kind sort type ok okay worth necessary advice tip how can when need where what is do does safe good bad right wrong'.split(
-    ' ',
-  ),
+  'should which why better best vs versus kind sort type ok okay worth necessary advice tip how can when need where what is are do does will or any safe good bad right wrong'
+    .split(' ')
+    .map(stem),
 )
 const isAboutHow = (message: readonly Token[]): boolean => message.some((token) => howWords.has(token.stem))
+
+/** "How far has the gate dropped?" asks for a figure, though it gives none. */
+const asksHowMuch = (message: readonly Token[]): boolean =>
+  message.some(({ stem: word }, i) => word === 'how' && measures.has(message[i + 1]?.stem ?? ''))
+
+const measures = new Set('much many far deep wide high tall long big large heavy thick'.split(' '))
 
 /** The words that the same phrase asks for: “how much cement” is the concrete of one, and the plain cement of another. */
 const askedAlike = (word: string, hits: readonly Hit[]): string[] => {

@@ -12,6 +12,8 @@ export interface Sense {
   readonly meant: Calculation | undefined
   /** How much the words of the question alone speak for it. */
   readonly prior?: number
+  /** How many of its needs are spoken of. */
+  readonly near?: number
 }
 
 /** The word by which a calculation answers what was asked, if it can. */
@@ -27,6 +29,7 @@ const weigh = {
   /** It gives something that the question speaks of. */
   sort: 1.2,
   least: 0.3,
+  near: 0.3,
   /** It is called by a phrase of its own. */
   called: 1.2,
   bound: 1.5,
@@ -58,7 +61,8 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
   const question = questionIn(message)
   return catalogue.flatMap((calc) => {
     const isCalled = called.includes(calc.name)
-    if (!isCalled && !Object.keys(calc.needs).some((word) => spoken.has(word))) return []
+    const near = Object.keys(calc.needs).filter((word) => spoken.has(word)).length
+    if (!isCalled && near === 0) return []
     const likeness = (word: Word): number => {
       if (question.kinds && !question.kinds.includes(word.kind)) return 0
       const shared = question.words.filter((it) => nameStems(word).has(it)).length
@@ -76,7 +80,7 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
     const best = answer ? { word: answer, prior: Math.max(weigh.own, rated[0]?.prior ?? 0) } : rated[0]
     const prior = (best?.prior ?? 0) + (isCalled ? weigh.called : 0)
     if (!best || prior < weigh.least) return []
-    return [{ asks: [{ word: best.word, at: want?.at ?? yard }], meant: calc, prior }]
+    return [{ asks: [{ word: best.word, at: want?.at ?? yard }], meant: calc, prior, near }]
   })
 }
 
@@ -120,6 +124,12 @@ function nameStems(word: Word): ReadonlySet<string> {
   return stems
 }
 
+const hope = ({ prior = 0, near = 0 }: Sense): number => prior + near * weigh.near
+
+// A question has a dozen senses at most that are worth a try, and a list of sizes is no question.
+const mostSenses = 12
+const mostReadings = 30
+
 /** The sense that explains the message best. The first stands unless another is clearly better. */
 export function bestSense(
   first: Sense,
@@ -127,8 +137,9 @@ export function bestSense(
   bindFor: (sense: Sense) => { readonly bound: readonly Bound[] },
   heard: Heard,
 ): Sense {
-  if (others.length === 0) return first
-  const scored = others.map((sense) => ({ sense, score: explains(sense, bindFor(sense).bound, heard) }))
+  if (others.length === 0 || heard.readings.length > mostReadings) return first
+  const likeliest = [...others].sort((a, b) => hope(b) - hope(a)).slice(0, mostSenses)
+  const scored = likeliest.map((sense) => ({ sense, score: explains(sense, bindFor(sense).bound, heard) }))
   const best = scored.reduce((a, b) => (b.score > a.score ? b : a))
   const mine = explains(
     { ...first, prior: weigh.first + (first.meant ? weigh.called : 0) },
@@ -160,14 +171,24 @@ function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], he
   return prior + (scores.length > 0 ? Math.max(...scores) : heard.readings.length * weigh.left)
 }
 
+const feeders = catalogue.filter((calc) => calc.joins)
+const wordsBehind = new Map(
+  catalogue.map((calc) => [
+    calc.name,
+    new Set(
+      feeders
+        .filter((other) => Object.keys(other.gives).some((it) => calc.needs[it]))
+        .flatMap((other) => Object.keys(other.needs)),
+    ),
+  ]),
+)
+
 /** Whether a word belongs to a calculation that may stand in for what this one needs. */
-const isBehind = (calc: Calculation, word: string): boolean =>
-  catalogue.some((other) => other.joins && other.needs[word] && Object.keys(other.gives).some((it) => calc.needs[it]))
+const isBehind = (calc: Calculation, word: string): boolean => wordsBehind.get(calc.name)?.has(word) ?? false
 
 const isFed = (word: string, told: ReadonlySet<string>): boolean =>
-  catalogue.some(
+  feeders.some(
     (other) =>
-      other.joins &&
       other.gives[word] &&
       needsFor(other, [word]).some((need) => told.has(need.name)) &&
       needsFor(other, [word]).every((need) => told.has(need.name) || usualFor(other, need) !== undefined),
