@@ -34,11 +34,16 @@ export function archDrawing(seen: Seen): string | null {
   if (many > 0 && many <= 120 && base && seen.maybe('picketWidth')) {
     const w = numberIn(seen.one('picketWidth'), 'in')
     const gap = (c - many * w) / (many + 1)
+    const bits = 2 * Math.ceil((w * scale) / 40) // of a picket's top: a wide one follows the curve in more of them
     for (let i = 0; i < many; i++) {
       const x = gap + i * (gap + w) - c / 2
       parts.push(
         shape(
-          [[at(x)[0], ground], at(x), at(x + w / 2), at(x + w), [at(x + w)[0], ground]],
+          [
+            [at(x)[0], ground],
+            ...Array.from({ length: bits + 1 }, (_, k) => at(x + (k * w) / bits)),
+            [at(x + w)[0], ground],
+          ],
           '#f4f4f4',
           many > 40 ? 0.6 : 1,
         ),

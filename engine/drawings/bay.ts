@@ -66,7 +66,8 @@ function bayWith(seen: Seen, ends: Ends): string {
           [x + wide, ground - 8],
         ],
         '#fff',
-        many > 40 ? 0.6 : 1,
+        // So many that their edges stand close together are drawn finer, or they would run into one black.
+        Math.min(many > 40 ? 0.6 : 1, (pitch * scale) / 8),
       ),
     )
   }
@@ -74,13 +75,17 @@ function bayWith(seen: Seen, ends: Ends): string {
   parts.push(across(left, right, 44, `opening ${show(opening)}`))
   // The gap's dimension stands under the gap before the first picket where that is a whole one, else under the gap behind it.
   const gapFrom = ends.before === 1 ? left : first + wide
-  // An edge is led to its own dimension only: the words of the gap stand below the picket's.
-  const dimension = (from: number, to: number, below: number, text: string): void => {
+  const hasGap = ends.before === 1 || many > 1
+  // The words of what stands further left are the lower ones.
+  const [pickets, gaps] = ends.before === 1 || !hasGap ? [24, 44] : [44, 24]
+  const dimensions = [
+    { from: first, to: first + wide, below: pickets, text: `picket ${show(picket)}` },
+    ...(hasGap ? [{ from: gapFrom, to: gapFrom + open, below: gaps, text: `gap ${show(tape)} by the tape` }] : []),
+  ]
+  for (const { from, to, below } of dimensions)
     for (const x of [from, to]) parts.push(line(x, ground + 2, x, ground + below + 4, 0.5, '#6b6b6b', '2 2'))
-    parts.push(`<g>${across(from, to, ground + below, text)}</g>`)
-  }
-  dimension(first, first + wide, 24, `picket ${show(picket)}`)
-  if (ends.before === 1 || many > 1) dimension(gapFrom, gapFrom + open, 44, `gap ${show(tape)} by the tape`)
+  for (const { from, to, below, text } of dimensions)
+    parts.push(`<g>${across(from, to, ground + below, text, width, true)}</g>`)
   parts.push(heading(`${show(count)}, ${ends.heading}`, 18))
   parts.push(aside('widths to scale, height not', ground + 68))
   return sheet(

@@ -3,7 +3,7 @@ import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import { brickLies } from '../words/brick-sizes.ts'
-import { across, aside, box, down, earth, heading, line, sheet, width } from './svg.ts'
+import { across, aside, box, down, earth, heading, line, sheet, spread, width } from './svg.ts'
 
 /** By how a brick lies: the size along the edge, the one across the strip, and the one that is its depth. */
 const turned: Readonly<Record<string, readonly [along: string, across: string, up: string]>> = {
@@ -29,16 +29,14 @@ export function brickDrawing(seen: Seen): string | null {
   const [deep, up] = [acrossIt, upIt].map((name) => (name ? seen.maybe(name) : undefined))
   const inches = (q: Quantity): number => numberIn(q, 'in')
   const [a, j] = [inches(side), inches(joint)]
-  const many = Math.min(most.rows, Math.round(numberIn(rows, rows.unit)))
+  const allRows = Math.round(numberIn(rows, rows.unit))
+  const many = Math.min(most.rows, allRows)
   // Where the size across is not given, the bricks are drawn as deep as they are long, and that is said.
   const d = deep ? inches(deep) : a
-  const scale = Math.min(
-    most.wide / (3 * (a + j)),
-    most.deep / (many * (d + j)),
-    up ? most.deep / inches(up) : Infinity,
-  )
+  const wide = Math.min(most.wide, deep ? width - left - 22 - spread(show(deep)) : most.wide)
+  const scale = Math.min(wide / (3 * (a + j)), most.deep / (many * (d + j)), up ? most.deep / inches(up) : Infinity)
   const inRow = Math.max(1, Math.round(numberIn(all, all.unit) / numberIn(rows, rows.unit)))
-  const shown = Math.min(inRow, most.bricks, Math.max(2, Math.floor(most.wide / ((a + j) * scale) + 1e-6)))
+  const shown = Math.min(inRow, most.bricks, Math.max(2, Math.floor(wide / ((a + j) * scale) + 1e-6)))
   const [stepX, stepY] = [(a + j) * scale, (d + j) * scale]
   const parts: string[] = []
   for (let row = 0; row < many; row++)
@@ -51,20 +49,24 @@ export function brickDrawing(seen: Seen): string | null {
   if (up) {
     const ground = bottom + 30
     const h = inches(up) * scale
-    const wide = many * stepY - j * scale
+    const strip = many * stepY - j * scale
     for (let row = 0; row < many; row++) parts.push(box(left + 60 + row * stepY, ground, d * scale, h, '#ddd'))
     parts.push(
       line(8, ground, left + 60, ground, 2),
       earth(12, left + 54, ground),
-      line(left + 60 + wide, ground, width - 8, ground, 2),
-      earth(left + 64 + wide, width - 8, ground),
-      down(left + 60 + wide + 16, ground, ground + h, show(up), 'right'),
+      line(left + 60 + strip, ground, width - 8, ground, 2),
+      earth(left + 64 + strip, width - 8, ground),
+      down(left + 60 + strip + 16, ground, ground + h, show(up), 'right', '', ground + 7),
       aside('the same, cut across the strip', ground - 10),
     )
-    bottom = ground + h + 10
+    bottom = ground + Math.max(h, 20) + 10
   }
-  if (!deep) {
-    parts.push(aside('the depth of the bricks is not to scale', bottom + 10))
+  const notes = [
+    ...(allRows > many ? [`${many} of the ${show(rows)} are drawn`] : []),
+    ...(deep ? [] : ['the depth of the bricks is not to scale']),
+  ]
+  for (const note of notes) {
+    parts.push(aside(note, bottom + 10))
     bottom += 16
   }
   const label = lies ? (brickLies.options?.[lies]?.label ?? '') : ''
@@ -77,7 +79,7 @@ export function brickDrawing(seen: Seen): string | null {
       width,
       height: bottom + 8,
       title: 'The edge from above',
-      description: `${show(all)} in ${show(rows)}${label ? `, ${label}` : ''}, each ${show(side)} along the edge with ${show(joint)} between them.`,
+      description: `${show(all)} in ${show(rows)}${label ? `, ${label}` : ''}, each ${show(side)} along the edge${deep ? `, ${show(deep)} across it` : ''}${up ? `, ${show(up)} from top to bottom` : ''}, with ${show(joint)} between them.`,
     },
     parts,
   )

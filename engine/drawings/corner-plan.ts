@@ -7,8 +7,9 @@ import { heading, line, shape, sheet, width, words } from './svg.ts'
 export function cornerPlan(seen: Seen): string | null {
   const [corner, miter] = [seen.one('cornerAngle'), seen.one('miterCut')]
   const turn = (numberIn(corner, 'deg') * Math.PI) / 180
-  const [x, y] = [width / 2, 172]
   const [long, thick] = [120, 24]
+  // A blunt corner takes less room: its rails reach up only so far.
+  const [x, y] = [width / 2, 52 + long * Math.max(0.35, Math.cos(turn / 2))]
   // Both rails lie with their outer face along their line from the corner; the miter halves the corner.
   const rail = (direction: number, inward: number) => {
     const [ux, uy] = [Math.cos(direction), -Math.sin(direction)]
@@ -25,7 +26,7 @@ export function cornerPlan(seen: Seen): string | null {
   const parts = [
     shape(rail(start, Math.PI / 2), '#eee', 1.5),
     shape(rail(start + turn, -Math.PI / 2), '#ddd', 1.5),
-    line(x, y, x, y - Math.min(120, thick / Math.sin(turn / 2)), 1, '#111', '4 3'),
+    line(x, y, x, y - Math.min(long, thick / Math.sin(turn / 2)), 1, '#111', '4 3'),
   ]
   parts.push(
     words(x, y + 26, `corner ${show(corner)} inside`, 'middle', 12),

@@ -23,11 +23,18 @@ export function cornerDrawing(seen: Seen): string | null {
   if (angle) parts.push(line(left, ground, far[0], far[1], 2.5))
   parts.push(line(left + x * scale, ground, left, ground - y * scale, 1, '#111', '5 4'))
   if (angle) parts.push(line(left + x * scale, ground, far[0], far[1], 1.5))
-  parts.push(`<path d="M${left} ${ground - 14}h14v14" fill="none" stroke="#111"/>`)
+  const mark = Math.min(14, (x * scale) / 2, (y * scale) / 2)
+  parts.push(`<path d="M${left} ${ground - mark}h${mark}v${mark}" fill="none" stroke="#111"/>`)
   for (const [u, v] of [[left, ground], [left + x * scale, ground], far]) parts.push(dot(u as number, v as number, 4))
   parts.push(
     words(onSheet(left + (x * scale) / 2, show(a)), ground + 20, show(a)),
-    words(onSheet(Math.min(left, (left + far[0]) / 2) - 8, show(b), 'end'), ground - (y * scale) / 2, show(b), 'end'),
+    // Beside the middle of its side, and under it where that leans far out.
+    words(
+      onSheet(Math.min(left, (left + far[0]) / 2) - 8, show(b), 'end'),
+      (turn > Math.PI / 2 ? (ground + far[1]) / 2 : ground - (y * scale) / 2) + 16 * Math.max(0, -Math.cos(turn)),
+      show(b),
+      'end',
+    ),
   )
   const shown = seen.maybe('measuredDiagonal')
   parts.push(

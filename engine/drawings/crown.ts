@@ -6,13 +6,12 @@ import {
   across,
   box,
   broken,
+  column,
   dot,
-  down,
   earth,
   grey,
   heading,
   line,
-  onSheet,
   scattered,
   shape,
   sheet,
@@ -31,7 +30,7 @@ export function crownDrawing(seen: Seen): string | null {
     seen.one('crownConcrete'),
   ]
   const [d, h, p] = [numberIn(hole, 'in'), numberIn(rise, 'in'), numberIn(post, 'in')]
-  const scale = Math.min(170 / d, 130 / h)
+  const scale = Math.min(160 / d, 130 / h)
   const x = (at: number): number => middle + at * scale
   const top = 40
   const ground = top + 48 + h * scale
@@ -60,14 +59,8 @@ export function crownDrawing(seen: Seen): string | null {
     earth(12, x(-d / 2) - 4, ground),
     earth(x(d / 2) + 4, width - 8, ground),
     line(x(p / 2), crest, x(d / 2) + 22, crest, 0.5),
-    down(x(d / 2) + 18, crest, ground, ''),
     // Over the ground's line, however little the crown rises.
-    words(
-      onSheet(x(d / 2) + 25, show(rise), 'start'),
-      Math.min((crest + ground) / 2 + 4, ground - 5),
-      show(rise),
-      'start',
-    ),
+    column(x(d / 2) + 18, [{ y1: crest, y2: ground, figure: show(rise), name: '' }], 'right', 0, ground - 1),
     words(x(p / 2) + 10, top + 12, `post ${show(post)}`, 'start', 11),
     across(x(-d / 2), x(d / 2), end + 30, `hole ${show(hole)}`),
     heading(`${show(takes)} of concrete in the crown`),

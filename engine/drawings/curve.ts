@@ -19,8 +19,8 @@ export function curveDrawing(seen: Seen): string | null {
     (_, i) => [Math.sin(i * each - whole / 2), 1 - Math.cos(i * each - whole / 2)] as const,
   )
   const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))]
-  const low = Math.max(...points.map(([, y]) => y), 0.02)
-  const scale = Math.min((width - 50) / Math.max(right - left, 0.01), 220 / low)
+  const low = Math.max(...points.map(([, y]) => y))
+  const scale = Math.min((width - 50) / Math.max(right - left, 0.01), 220 / Math.max(low, 1e-9))
   const x = (it: number): number => width / 2 + it * scale
   const y = (it: number): number => 70 + it * scale
   const fine = Array.from({ length: 121 }, (_, i) => (i / 120 - 0.5) * whole).map(

@@ -39,8 +39,14 @@ export function gateSagDrawing(seen: Seen): string | null {
     line(left, high, latch, low + sunk, 2.5),
     line(left, low, latch, high + sunk, 2, '#111', '8 5'),
   ]
-  for (const y of [high + 16, low - 16])
-    parts.push(box(left - 12, y - 4, 16, 8, '#555'), words(left - 16, y + 4, 'hinge', 'end', 11))
+  // In a very low leaf both hinges stand at the middle of their half, and are named once.
+  const hung = Math.min(16, (low - high) / 4)
+  const isLow = low - high < 48
+  for (const y of [high + hung, low - hung]) {
+    parts.push(box(left - 12, y - 4, 16, 8, '#555'))
+    if (!isLow) parts.push(words(left - 16, y + 4, 'hinge', 'end', 11))
+  }
+  if (isLow) parts.push(words(left - 16, (high + low) / 2 + 4, 'hinges', 'end', 11))
   const amount: Quantity = { ...drop, amount: absolute(drop.amount) }
   const way = compare(drop.amount, exact(0))
   // The figure stands in the heading as well: where it is too long for the margin, only the way is written.

@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { box, down, heading, line, sheet, width, words } from './svg.ts'
+import { box, column, down, heading, line, sheet, width, words } from './svg.ts'
 
 export function gradeDrawing(seen: Seen): string | null {
   const [own, drop, other] = ['fenceHeight', 'gradeDifference', 'heightOtherSide'].map((it) => seen.one(it)) as [
@@ -20,7 +20,8 @@ export function gradeDrawing(seen: Seen): string | null {
     line(middle, near, middle, far, 2),
     line(middle, far, width - 10, far, 2),
     box(middle - 7, top, 14, far - top, '#ccc'),
-    down(middle - 50, top, near, show(own), 'left'),
+    // Over the line of the ground, however low the fence is on this side.
+    column(middle - 50, [{ y1: top, y2: near, figure: show(own), name: '' }], 'left', 0, near - 1),
     down(middle + 46, top, far, show(other), 'right'),
     words(16, near + 18, 'your side', 'start', 11),
     words(width - 16, far + 18, 'other side', 'end', 11),

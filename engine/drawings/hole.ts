@@ -4,14 +4,17 @@ import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import {
   across,
+  aside,
   box,
   broken,
+  column,
   dot,
   down,
   earth,
   grey,
   heading,
   line,
+  type Part,
   scattered,
   sheet,
   spread,
@@ -20,6 +23,7 @@ import {
 } from './svg.ts'
 
 const ground = 74
+const underEarth = ground + 7 // no words stand in the strokes of the ground
 
 export function holeDrawing(seen: Seen): string | null {
   const holes = seen.places.slice(0, 4).map((place, row) => sizesOf(seen, place, row))
@@ -27,20 +31,33 @@ export function holeDrawing(seen: Seen): string | null {
   const room = { wide: 108, deep: holes.length > 1 ? 130 : 210 }
   const scale = Math.min(...holes.map((it) => Math.min(room.deep / it.shown, room.wide / it.wide)))
   const sections = holes.map((it) => sectionOf(it, scale, holes.length > 1))
-  const heights = sections.map((it) => it.bottom + 46)
+  const heights = sections.map((it) => it.bottom)
+  const whole = heights.reduce((sum, it) => sum + it, 0)
+  const free = [...new Set(holes.flatMap(notToScale))]
   return sheet(
     {
       width,
-      height: heights.reduce((sum, it) => sum + it, 0),
+      height: whole + (free.length > 0 ? 14 : 0),
       title: holes.length > 1 ? 'The holes, cut through' : 'The hole, cut through',
       description: sections.map((it) => it.words).join(' '),
     },
-    sections.map(
-      ({ parts }, i) =>
-        `<g transform="translate(0 ${heights.slice(0, i).reduce((sum, it) => sum + it, 0)})">${parts.join('')}</g>`,
-    ),
+    [
+      ...sections.map(
+        ({ parts }, i) =>
+          `<g transform="translate(0 ${heights.slice(0, i).reduce((sum, it) => sum + it, 0)})">${parts.join('')}</g>`,
+      ),
+      free.length > 0 ? aside(`${free.join(' and ')} ${free.length > 1 ? 'are' : 'is'} not to scale`, whole + 4) : '',
+    ],
   )
 }
+
+/** What nobody said of a hole, and is drawn all the same. */
+const notToScale = ({ onlyStone, diameter, post }: Hole): string[] => [
+  ...(onlyStone ? ['the depth of the hole'] : []),
+  ...(diameter || post ? [] : ['the width of hole and post']),
+  ...(diameter && !post ? ['the width of the post'] : []),
+  ...(post && !diameter ? ['the width of the hole'] : []),
+]
 
 type Hole = ReturnType<typeof sizesOf>
 
@@ -67,7 +84,7 @@ function sizesOf(seen: Seen, place: string, row: number) {
   const underIn = inches(under) ?? 0
   const depth = inches(holeDepth) ?? (inches(buried) ?? 0) + stoneIn + underIn
   // Where no width is given the hole is drawn at the trade's three times the post, and no width is written.
-  const postIn = inches(post) ?? 3.5
+  const postIn = inches(post) ?? Math.min(3.5, (inches(diameter) ?? 12) / 2.5)
   const wide = inches(diameter) ?? Math.max(postIn * 3, depth / 4)
   const onlyStone = depth === stoneIn && !buried
   return {
@@ -86,6 +103,7 @@ function sizesOf(seen: Seen, place: string, row: number) {
     postIn,
     wide,
     topIn: inches(top) ?? 0,
+    onlyStone,
     shown: onlyStone ? depth * 2 : depth,
   }
 }
@@ -131,35 +149,47 @@ function sectionOf(
   // The post goes on above: a break line says so.
   parts.push(broken(middle - half, middle + half, 34))
   const said: string[] = []
+  // Under the words beside a hole that is hardly deep, too.
+  const widthAt = Math.max(bottom + 30, ground + 50)
   if (holeDepth) {
-    parts.push(down(right + 22, ground, bottom, show(holeDepth), 'right', 'deep'))
+    parts.push(down(right + 22, ground, bottom, show(holeDepth), 'right', 'deep', underEarth))
     said.push(`a hole ${show(holeDepth)} deep`)
   }
   if (diameter) {
     const wideOr = isSquare ? 'square' : 'wide'
-    parts.push(across(left, right, bottom + 30, `${show(diameter)} ${wideOr}`))
+    parts.push(across(left, right, widthAt, `${show(diameter)} ${wideOr}`))
     said.push(`${show(diameter)} ${wideOr}`)
     if (isSquare) parts.push(fromAbove(postIn / wide, post !== undefined))
   }
+  // From the bottom up they are told, from the top down they stand in their column.
+  const layers: Part[] = []
   if (stone && stoneIn > 0) {
-    parts.push(layer(left - 14, stoneTop, bottom, show(stone), 'stone'))
+    layers.unshift({ y1: stoneTop, y2: bottom, figure: show(stone), name: 'stone' })
     said.push(`${show(stone)} of stone in the bottom`)
   }
   if (under && underIn > 0) {
-    parts.push(layer(left - 14, foot, stoneTop, show(under), 'concrete'))
+    layers.unshift({ y1: foot, y2: stoneTop, figure: show(under), name: 'concrete' })
     said.push(`${show(under)} of concrete under the foot of the post`)
   }
   if (buried) {
-    parts.push(layer(left - 14, ground, foot, show(buried), 'in the ground'))
+    layers.unshift({ y1: ground, y2: foot, figure: show(buried), name: 'in the ground' })
     said.push(`${show(buried)} of the post in the ground`)
   }
-  const beside = middle + half + 10
-  if (post && (top || !above)) parts.push(words(beside, 52, `post ${show(post)}`, 'start', 11))
-  else if (above)
-    parts.push(words(beside, 46, show(above), 'start', 11), words(beside, 60, 'above ground', 'start', 11))
+  parts.push(column(left - 14, layers, 'left', underEarth))
+  // Left of the post where the plan of the hole has taken the room at the right.
+  const besidePost = (text: string, y: number): string => {
+    const isLeft = isSquare && middle + half + 10 + spread(text, 11) > width - 60
+    return isLeft ? words(middle - half - 10, y, text, 'end', 11) : words(middle + half + 10, y, text, 'start', 11)
+  }
+  if (post && (top || !above)) parts.push(besidePost(`post ${show(post)}`, 52))
+  else if (above) parts.push(besidePost(show(above), 46), besidePost('above ground', 60))
   if (above) said.push(`${show(above)} above it`)
   if (isOneOfMany) parts.push(heading(hole.name, 16))
-  return { parts, bottom, words: `${isOneOfMany ? `${hole.name}: ` : ''}${said.join(', ')}.` }
+  return {
+    parts,
+    bottom: diameter ? widthAt + 16 : bottom + 28,
+    words: `${isOneOfMany ? `${hole.name}: ` : ''}${said.join(', ')}.`,
+  }
 }
 
 /** A square hole cut through looks like a round one: a small plan beside it tells them apart. */
@@ -171,11 +201,4 @@ function fromAbove(post: number, hasPost: boolean): string {
     hasPost ? box(x + (side - inner) / 2, y + (side - inner) / 2, inner, inner, '#cfcfcf') : '',
     words(x + side / 2, y - 6, 'from above', 'middle', 11),
   ].join('')
-}
-
-/** A layer's dimension at the left; where it is thin, its figure and its name stand on one line, or the figure alone. */
-function layer(x: number, y1: number, y2: number, figure: string, name: string): string {
-  if (y2 - y1 >= 28) return down(x, y1, y2, figure, 'left', name)
-  const both = `${figure}, ${name}`
-  return down(x, y1, y2, spread(both) < x - 10 ? both : figure, 'left')
 }

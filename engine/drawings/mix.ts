@@ -34,11 +34,12 @@ export function mixDrawing(seen: Seen): string | null {
   ).map(([name, word, i, fill, grain]) => ({ name, volume: seen.one(word), part: parts[i] as Quantity, fill, grain }))
   const drawn: string[] = []
   let [edge, lowest] = [top, 0]
-  for (const { name, volume, fill, grain } of stack) {
+  for (const [i, { name, volume, fill, grain }] of stack.entries()) {
     const high = litres(volume) * scale
     drawn.push(box(dryAt, edge, wide, high, fill, 1.2))
     if (grain > 0) drawn.push(...grains(dryAt, edge, high, grain, Math.round((high * wide) / (grain * 60))))
-    const y = Math.max(edge + high / 2 + 4, lowest + apart)
+    // Clear of the label above it, with room left for those below it.
+    const y = Math.min(Math.max(edge + high / 2 + 4, lowest + apart), base - 6 - apart * (stack.length - 1 - i))
     drawn.push(words(dryAt + wide + 8, y, `${name} ${show(volume)}`, 'start', 11))
     lowest = y
     edge += high

@@ -13,6 +13,7 @@ import {
   grey,
   heading,
   line,
+  onSheet,
   scattered,
   sheet,
   width,
@@ -46,15 +47,17 @@ export function oldFootingDrawing(seen: Seen): string | null {
   }
   if (post) {
     parts.push(box(middle - half, ground, 2 * half, bottom - ground, '#fff', 1.2))
-    parts.push(words(middle + half + 10, 64, `room of the post ${show(post)}`, 'start', 11))
-    parts.push(line(middle, ground + 6, middle + half + 8, 60, 0.75))
+    const text = `room of the post ${show(post)}`
+    const start = onSheet(middle + half + 10, text, 'start', 11)
+    parts.push(words(start, 64, text, 'start', 11), line(middle, ground + 6, start - 2, 60, 0.75))
   } else {
     parts.push(box(middle - half, 44, 2 * half, ground - 44, '#cfcfcf', 1.2), broken(middle - half, middle + half, 44))
     parts.push(words(middle + half + 10, 62, 'the post’s stump', 'start', 11))
   }
   parts.push(
     heading(`one footing: ${show(weight)}`),
-    down(right + 18, ground, bottom, show(deep)),
+    // Below the strokes of the ground, however shallow the footing is.
+    down(right + 18, ground, bottom, show(deep), 'right', '', ground + 7),
     across(left, right, bottom + 26, show(wide)),
     aside(
       post ? 'weighed without the room of the post' : 'weighed as solid concrete, the post not taken out',

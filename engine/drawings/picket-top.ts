@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, down, dot, heading, ink, line, shape, sheet, width, words } from './svg.ts'
+import { across, aside, down, dot, heading, ink, line, shape, sheet, spread, width, words } from './svg.ts'
 
 const middle = 176
 const top = 66
@@ -28,7 +28,7 @@ export function roundTopDrawing(seen: Seen): string | null {
     `<path d="M${px(left)} ${px(bottom)}V${px(shoulder)}A${px(r * scale)} ${px(r * scale)} 0 0 1 ${px(right)} ${px(shoulder)}V${px(bottom)}" fill="#f4f4f4" stroke="${ink}" stroke-width="1.8"/>`,
     line(left, shoulder, right, shoulder, 0.75, ink, '4 3'),
     line(middle, top - 8, middle, bottom, 0.75, ink, '8 3 2 3'),
-    down(right + 16, top, shoulder, `rise ${show(rise)}`),
+    down(right + 16, top, shoulder, show(rise), 'right', 'rise'),
     line(middle, top, right + 20, top, 0.5),
     across(left, right, bottom + 18, show(wide)),
     heading(`radius ${show(radius)}`),
@@ -86,11 +86,13 @@ export function clippedDrawing(seen: Seen): string | null {
     heading(`cuts of ${show(cut)}, ${show(seen.one('clipCut'))} from square`),
   ]
   const flatText = `flat ${show(seen.one('flatTop'))}`
-  parts.push(words(middle, shoulder + 30, flatText, 'middle', 11))
+  // On the picket where it is wide enough, else under the drawing.
+  const fits = spread(flatText, 11) < 2 * half - 8
+  parts.push(fits ? words(middle, shoulder + 30, flatText, 'middle', 11) : aside(`${flatText} at the top`, bottom + 40))
   return sheet(
     {
       width,
-      height: bottom + 32,
+      height: bottom + (fits ? 32 : 50),
       title: 'Clipped corners, from the front',
       description: `A picket ${show(wide)} wide with both corners clipped: ${show(along)} along the top and ${show(down_)} down the edge, a cut of ${show(cut)}, ${show(seen.one('flatTop'))} left flat.`,
     },

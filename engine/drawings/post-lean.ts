@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, bend, down, heading, line, shape, sheet, timesLarger, width } from './svg.ts'
+import { across, aside, bend, down, heading, line, shape, sheet, spread, timesLarger, width } from './svg.ts'
 
 type Point = readonly [number, number]
 
@@ -10,12 +10,18 @@ export function postLeanDrawing(seen: Seen): string | null {
   const [out, over, lean] = [seen.one('outOfPlumb'), seen.one('plumbOver'), seen.one('leanAngle')]
   const [leaf, move] = [seen.maybe('leafWidth'), seen.maybe('latchMove')]
   const [h, w] = [numberIn(over, 'in'), leaf && move ? numberIn(leaf, 'in') : 0]
-  const scale = Math.min(170 / h, w > 0 ? 140 / w : 170 / h)
   const larger = timesLarger(numberIn(lean, 'deg'), 6, 20)
   const degrees = numberIn(lean, 'deg') * larger
   const turn = (degrees * Math.PI) / 180
-  const [tall, thick] = [h * scale, 14]
-  const foot: Point = [w > 0 ? 86 : 160, 84 + tall]
+  const thick = 14
+  const footX = w > 0 ? Math.max(86, spread(show(over), 9) + 28) : 160
+  // Beside the post and its leaf, however far it leans, there is room for the fall of the latch end.
+  const room = width - footX - thick - 32 - spread(move ? show(move) : '', 9)
+  const scale = Math.min(170 / h, w > 0 ? Math.min(140 / w, room / (w + h * Math.tan(turn))) : 170 / h)
+  const tall = h * scale
+  // Beside a leaf that is many times as long the post would be a dot: then the figures are enough.
+  if (tall < 24) return null
+  const foot: Point = [footX, 84 + tall]
   const away = tall * Math.tan(turn)
   /** A point so far across the post and so far up along it. */
   const on = (across: number, up: number): Point => [
@@ -32,7 +38,7 @@ export function postLeanDrawing(seen: Seen): string | null {
     down(foot[0] - 16, top, foot[1], show(over), 'left'),
     bend(foot[0], foot[1], tall * 0.55, 90, 90 - degrees),
   ]
-  let lowest = foot[1]
+  let [lowest, groundEnd] = [foot[1], width - 8]
   if (leaf && move) {
     const wide = w * scale
     // The leaf hangs as low as leaves it clear of the ground where it tips; its height is no part of the sum.
@@ -46,13 +52,15 @@ export function postLeanDrawing(seen: Seen): string | null {
       line(tipped[0], tipped[1], hung[0] + wide + 24, tipped[1], 0.5),
       down(hung[0] + wide + 20, hung[1], tipped[1], show(move), 'right', 'down'),
     )
+    // A long leaf that tips far hangs down past the ground: its figures stand clear of that line.
+    if (tipped[1] > foot[1] - 24) groundEnd = Math.min(groundEnd, hung[0] + wide + 14)
     lowest = Math.max(lowest, latch[1])
     const bottom = lowest + 24
     parts.push(across(corners[0][0], corners[0][0] + wide, bottom, `leaf ${show(leaf)}`))
     lowest = bottom
   }
   parts.push(
-    line(8, foot[1], width - 8, foot[1], 2),
+    line(8, foot[1], groundEnd, foot[1], 2),
     heading(move ? `lean ${show(lean)}: the latch end falls ${show(move)}` : `the post leans ${show(lean)}`),
     aside('leaning toward the opening', 42),
   )

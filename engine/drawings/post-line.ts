@@ -14,8 +14,9 @@ export function postLineDrawing(seen: Seen): string | null {
   ]
   const inches = (q: Quantity): number => numberIn(q, 'in')
   const hole = seen.maybe('holeDiameter')
-  const right = inches(offset) + Math.max(inches(post) / 2, hole ? inches(hole) / 2 : 0)
-  const left = Math.min(0, hole ? inches(offset) - inches(hole) / 2 : 0)
+  const cap = seen.maybe('capOverhang')
+  const reach = Math.max(inches(post) / 2 + (cap ? inches(cap) : 0), hole ? inches(hole) / 2 : 0)
+  const [left, right] = [Math.min(0, inches(offset) - reach), inches(offset) + reach]
   const scale = (width - 90) / Math.max(right - left, 1)
   const x = (at: number): number => 45 + (at - left) * scale
   const side = seen.option('picketSide')
@@ -32,16 +33,17 @@ export function postLineDrawing(seen: Seen): string | null {
   ]
   if (hole) parts.push(box(x(middle - inches(hole) / 2), ground, inches(hole) * scale, 62, '#eee'))
   parts.push(box(x(face), 62, inches(post) * scale, ground - 62 + (hole ? 56 : 0), '#bbb'))
-  const cap = seen.maybe('capOverhang')
   if (cap) {
     const past = inches(cap) * scale
     parts.push(box(x(face) - past, 58, inches(post) * scale + 2 * past, 7, '#fff'))
   }
   if (rail > 0) for (const y of [78, ground - 34]) parts.push(box(x(face - rail), y, rail * scale, 10, '#ddd'))
   if (picket > 0) parts.push(box(x(face - rail - picket), 68, picket * scale, ground - 76, '#fff'))
-  parts.push(across(x(0), x(middle), ground + 84, `${show(offset)} to post centres`))
   if (inches(setback) > 0) parts.push(across(x(0), x(inches(setback)), 48, `setback ${show(setback)}`))
-  parts.push(line(x(middle), 56, x(middle), ground + 90, 0.75, '#111', '6 3'))
+  parts.push(
+    line(x(middle), 56, x(middle), ground + 90, 0.75, '#111', '6 3'),
+    across(x(0), x(middle), ground + 84, `${show(offset)} to post centres`, width, true),
+  )
   if (hole)
     parts.push(
       words(

@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { aside, box, down, heading, line, shape, sheet, width, words } from './svg.ts'
+import { aside, box, column, down, heading, line, shape, sheet, spread, width, words } from './svg.ts'
 
 const [left, right] = [166, 250] // of the rails
 const top = 52
@@ -57,16 +57,25 @@ export function railHeightsDrawing(seen: Seen): string | null {
     line(70, y(t), left, y(t), 0.5),
     down(74, y(t), ground, show(topAt), 'left'),
     line(88, y(b), left, y(b), 0.5),
-    down(92, y(b), ground, show(bottomAt)),
+    // The heading says it too, where it has no room here.
+    down(92, y(b), ground, ground - y(b) >= 14 && spread(show(bottomAt)) < left - 102 ? show(bottomAt) : ''),
     // One under the other, at the right.
     line(right, y(t), right + 20, y(t), 0.5),
     line(start + pickets * (picket + gap) - gap / 2, top, right + 20, top, 0.5),
-    part(top, y(t), show(over), 'over the rail'),
     line(right, y(t - a), right + 20, y(t - a), 0.5),
-    part(y(t), y(t - a), show(apart), 'apart'),
     line(right, y(b - d), right + 20, y(b - d), 0.5),
     line(start + pickets * (picket + gap) - gap, y(f), right + 20, y(f), 0.5),
-    part(y(b - d), y(f), show(under), 'under the rail'),
+    column(
+      right + 16,
+      [
+        { y1: top, y2: y(t), figure: show(over), name: 'over the rail' },
+        { y1: y(t), y2: y(t - a), figure: show(apart), name: 'apart' },
+        { y1: y(b - d), y2: y(f), figure: show(under), name: 'under the rail' },
+      ].filter(({ y1, y2 }) => y2 > y1),
+      'right',
+      top - 8,
+      ground - 1,
+    ),
     heading(`top rail at ${show(topAt)}, bottom rail at ${show(bottomAt)}`),
     aside(`${show(rails)} ${show(deep)} deep, pickets ${show(long)} long`, ground + 42),
     aside('to the top edge of each rail; widths are not to scale', ground + 59),
@@ -85,7 +94,3 @@ export function railHeightsDrawing(seen: Seen): string | null {
     parts,
   )
 }
-
-/** One length of the row at the right; a short one has no room for its name. */
-const part = (y1: number, y2: number, figure: string, name: string): string =>
-  down(right + 16, y1, y2, figure, 'right', y2 - y1 < 26 ? '' : name)

@@ -18,7 +18,8 @@ export function railsDrawing(seen: Seen): string | null {
   const left = 22 + post * scale
   const right = left + space * scale
   const [top, ground] = [56, 170]
-  const many = Math.min(6, Math.round(numberIn(rails, rails.unit)))
+  const all = Math.round(numberIn(rails, rails.unit))
+  const many = Math.min(6, all)
   const gap = Math.max(1.5, numberIn(play, 'in') * scale)
   const parts = [line(8, ground, width - 8, ground, 2)]
   for (let i = 0; i < many; i++)
@@ -30,7 +31,7 @@ export function railsDrawing(seen: Seen): string | null {
     across(left, right, top - 14, `opening ${show(opening)}`),
     across(left + gap, right - gap, ground + 26, `rail ${show(cut)}`),
     heading(`${show(rails)} in the bay, ${show(play)} of play at each end`, 20),
-    aside('lengths to scale, heights not', ground + 46),
+    aside(`${all > many ? `${many} of them are drawn; ` : ''}lengths to scale, heights not`, ground + 46),
   )
   return sheet(
     {

@@ -1,7 +1,7 @@
 // This file is about the plan of a run: posts at their centres, bays between them, gates as openings, laid out in strips that can be read on a phone.
 import type { Seen } from '../calculation.ts'
 import { show } from '../quantities/show.ts'
-import { aside, box, heading, ledDown, line, sheet, width, words } from './svg.ts'
+import { aside, box, heading, ledDown, line, plate, sheet, spread, width, words } from './svg.ts'
 
 const margin = 30
 const perStrip = 5 // posts; more would crowd their stations
@@ -74,6 +74,7 @@ function stripOf(
   const [first, last] = [strip[0] as Post, strip.at(-1) as Post]
   const x = (post: Post): number => margin + (post.place - first.place) * scale
   const parts: string[] = []
+  const gates: string[] = []
   strip.forEach((post, i) => {
     const next = strip[i + 1]
     const here = x(post)
@@ -86,19 +87,22 @@ function stripOf(
       parts.push(
         `<path d="M${here} ${y + 40 - swing}A${swing} ${swing} 0 0 0 ${here - swing} ${y + 40}" fill="none" stroke="#6b6b6b" stroke-dasharray="3 2"/>`,
         line(here, y + 40, here, y + 40 - swing, 1.5),
-        words((x(before) + here) / 2, y + 58, 'gate', 'middle', 11),
       )
+      gates.push(plate((x(before) + here) / 2, y + 58, 'gate', 11))
     }
     if (next && !post.gateFollows) parts.push(line(here, y + 40, x(next), y + 40, 3))
     parts.push(box(here - 5, y + 35, 10, 10, post.isGate ? '#111' : '#fff', 1.5))
-    parts.push(words(here, y + (raised > 8 ? 36 - raised : 28), String(post.number), 'middle', 12, true))
+    // Over a leaf, and over the number of a post that stands too near.
+    const isNear = before && here - x(before) < spread(`${before.number}${post.number}`, 12, true) / 2 + 2
+    const up = raised > 8 ? 36 - raised : isNear ? 16 : 28
+    parts.push(words(here, y + up, String(post.number), 'middle', 12, true))
   })
   const stations = ledDown(
     strip.map((post) => ({ x: x(post), from: y + 46, text: post.station })),
     y + 72,
   )
-  parts.push(stations.drawn)
-  if (isFirst && ends === 'walls') parts.push(box(4, y + 18, 10, 44, '#bbb'), words(4, y + 14, 'wall', 'start', 11))
-  if (last === posts.at(-1) && ends === 'walls') parts.push(box(x(last) + 16, y + 18, 10, 44, '#bbb'))
+  parts.push(stations.drawn, ...gates)
+  if (isFirst && ends === 'walls') parts.push(box(4, y + 18, 10, 40, '#bbb'), words(4, y + 14, 'wall', 'start', 11))
+  if (last === posts.at(-1) && ends === 'walls') parts.push(box(x(last) + 16, y + 18, 10, 40, '#bbb'))
   return parts
 }

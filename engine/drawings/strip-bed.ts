@@ -2,9 +2,24 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, box, dot, down, earth, grey, heading, scattered, sheet, width } from './svg.ts'
+import {
+  across,
+  aside,
+  box,
+  column,
+  dot,
+  down,
+  earth,
+  grey,
+  heading,
+  type Part,
+  scattered,
+  sheet,
+  width,
+} from './svg.ts'
 
 const ground = 62
+const underEarth = ground + 7 // no words stand in the strokes of the ground
 
 /** Drawn where the depth is known: by the trench, or by what goes into it. */
 export function bedDrawing(seen: Seen): string | null {
@@ -15,7 +30,7 @@ export function bedDrawing(seen: Seen): string | null {
   const deep = dug ? inches(dug) : filled * 1.5
   if (deep <= 0) return null
   const across9 = inches(wide) || deep
-  const scale = Math.min(150 / deep, 170 / across9)
+  const scale = Math.min(150 / deep, 150 / across9)
   const middle = width / 2
   const [left, right, bottom] = [middle - (across9 * scale) / 2, middle + (across9 * scale) / 2, ground + deep * scale]
   const [baseTop, sandTop] = [bottom - inches(base) * scale, bottom - filled * scale]
@@ -38,28 +53,33 @@ export function bedDrawing(seen: Seen): string | null {
     for (const [u, v] of scattered(50))
       parts.push(dot(left + 3 + u * (right - left - 6), sandTop + 1.5 + v * (baseTop - sandTop - 3), 0.6, grey))
   }
-  if (base && inches(base) > 0) parts.push(layer(left - 14, baseTop, bottom, show(base), 'base'))
-  if (sand && inches(sand) > 0) parts.push(layer(left - 14, sandTop, baseTop, show(sand), 'sand'))
   const room = seen.maybe('brickRoom')
-  if (room) parts.push(layer(left - 14, ground, sandTop, show(room), 'left'))
-  if (dug) parts.push(down(right + 16, ground, bottom, show(dug), 'right', 'dug'))
-  if (wide) parts.push(across(left, right, bottom + 26, show(wide)))
-  else parts.push(aside('the width is not to scale', bottom + 22))
+  const layers: Part[] = [
+    ...(room ? [{ y1: ground, y2: sandTop, figure: show(room), name: 'for bricks' }] : []),
+    ...(sand && inches(sand) > 0 ? [{ y1: sandTop, y2: baseTop, figure: show(sand), name: 'sand' }] : []),
+    ...(base && inches(base) > 0 ? [{ y1: baseTop, y2: bottom, figure: show(base), name: 'base' }] : []),
+  ]
+  parts.push(column(left - 14, layers, 'left', underEarth))
+  if (dug) parts.push(down(right + 16, ground, bottom, show(dug), 'right', 'dug', underEarth))
+  // The words of three layers of a very shallow trench reach below it: the width’s dimension stands clear of them.
+  const under = Math.max(bottom, ground + 7 + 14 * layers.length - 22)
+  if (wide) parts.push(across(left, right, under + 26, show(wide)))
+  const guessed = [wide ? '' : 'the width', dug ? '' : 'the depth over the layers'].filter((it) => it !== '')
+  if (guessed.length > 0)
+    parts.push(
+      aside(`${guessed.join(' and ')} ${guessed.length > 1 ? 'are' : 'is'} not to scale`, under + (wide ? 46 : 22)),
+    )
   parts.push(heading(titleOf(base, sand, room)))
   return sheet(
     {
       width,
-      height: bottom + 42,
+      height: under + (wide ? 40 : 14) + (guessed.length > 0 ? 18 : 0),
       title: 'The trench of the strip, cut across',
       description: `A trench${wide ? ` ${show(wide)} wide` : ''}${dug ? ` ${show(dug)} deep` : ''}${base ? `, with ${show(base)} of base` : ''}${sand ? ` and ${show(sand)} of sand` : ''}${room ? `, which leaves ${show(room)} for the bricks` : ''}.`,
     },
     parts,
   )
 }
-
-/** A layer's dimension at the left, its figure and its name on one line, for layers are thin. */
-const layer = (x: number, y1: number, y2: number, figure: string, name: string): string =>
-  down(x, y1, y2, `${figure} ${name}`, 'left')
 
 const titleOf = (base?: Quantity, sand?: Quantity, room?: Quantity): string =>
   room

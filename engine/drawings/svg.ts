@@ -70,40 +70,115 @@ export const heading = (text: string, y = 22): string =>
 export const aside = (text: string, y: number): string => words(width / 2, y, text, 'middle', fitting(text, 11))
 
 /** Words on a white ground, for where lines have to pass behind them. */
-export const plate = (x: number, y: number, text: string, size = letter): string => {
+export const plate = (
+  x: number,
+  y: number,
+  text: string,
+  size = letter,
+  anchor: 'start' | 'middle' | 'end' = 'middle',
+): string => {
   const half = spread(text, size) / 2 + 2
-  return `<rect x="${at(x - half)}" y="${at(y - size)}" width="${at(2 * half)}" height="${at(size + 4)}" fill="#fff"/>${words(x, y, text, 'middle', size)}`
+  const middle = anchor === 'middle' ? x : anchor === 'start' ? x + half - 2 : x - half + 2
+  return `<rect x="${at(middle - half)}" y="${at(y - size)}" width="${at(2 * half)}" height="${at(size + 4)}" fill="#fff"/>${words(x, y, text, anchor, size)}`
 }
 
 const tick = (x: number, y: number): string => line(x - 3, y + 3, x + 3, y - 3, 1.5)
 
-/** A dimension from left to right, its text above it; where it is too short for its text, the text stands beside it. */
-export function across(x1: number, x2: number, y: number, text: string, limit = width): string {
+/**
+ * A dimension from left to right, its text above it; where it is too short for its text, the text stands beside it.
+ * Where lines are about that come near the text, it is on a white ground.
+ */
+export function across(x1: number, x2: number, y: number, text: string, limit = width, isOnPlate = false): string {
+  const write = (x: number, y: number, anchor: 'start' | 'middle' | 'end'): string =>
+    isOnPlate ? plate(x, y, text, letter, anchor) : words(x, y, text, anchor)
   const room = x2 - x1
   const wide = spread(text)
   const parts = [line(x1, y, x2, y), tick(x1, y), tick(x2, y)]
-  if (wide <= room - 4) parts.push(words((x1 + x2) / 2, y - 5, text))
-  else if (x2 + 6 + wide <= limit) parts.push(words(x2 + 6, y + 4, text, 'start'))
-  else if (x1 - 6 - wide >= 0) parts.push(words(x1 - 6, y + 4, text, 'end'))
-  else parts.push(words(onSheet((x1 + x2) / 2, text), y - 5, text))
+  if (wide <= room - 4) parts.push(write((x1 + x2) / 2, y - 5, 'middle'))
+  else if (x2 + 6 + wide <= limit) parts.push(write(x2 + 6, y + 4, 'start'))
+  else if (x1 - 6 - wide >= 0) parts.push(write(x1 - 6, y + 4, 'end'))
+  else parts.push(write(onSheet((x1 + x2) / 2, text), y - 5, 'middle'))
   return parts.join('')
 }
 
-/** A dimension from top to bottom, its text to the right (or left), with smaller words under it; either may be left out. */
+/** A dimension from top to bottom, its text to the right (or left), with smaller words under it; either may be left out. The words stand no higher than `least`. */
 export function down(
   x: number,
   y1: number,
   y2: number,
   text: string,
-  side: 'left' | 'right' = 'right',
+  side: Side = 'right',
   under = '',
+  least = Number.NEGATIVE_INFINITY,
 ): string {
-  const anchor = side === 'right' ? 'start' : 'end'
-  const [beside, middle] = [side === 'right' ? x + 7 : x - 7, (y1 + y2) / 2]
-  const parts = [line(x, y1, x, y2), tick(x, y1), tick(x, y2)]
-  if (text) parts.push(words(onSheet(beside, text, anchor), under ? middle - 1 : middle + 4, text, anchor))
-  if (under) parts.push(words(onSheet(beside, under, anchor, 11), middle + 12, under, anchor, 11))
-  return parts.join('')
+  const high = under ? 26 : 14
+  return ruled(x, y1, y2) + beside(x, Math.max((y1 + y2 - high) / 2, least), text, side, under)
+}
+
+type Side = 'left' | 'right'
+
+/** One of several dimensions in a column. */
+export interface Part {
+  readonly y1: number
+  readonly y2: number
+  readonly figure: string
+  readonly name: string
+}
+
+/**
+ * Dimensions one under the other, from the top. Each has its figure and its name beside it, on one line where it is thin;
+ * what is too thin even for that has its words as near as they go without running into others, between `least` and `most`, and led to it.
+ */
+export function column(
+  x: number,
+  parts: readonly Part[],
+  side: Side,
+  least: number,
+  most = Number.POSITIVE_INFINITY,
+): string {
+  const room = side === 'right' ? width - x - 10 : x - 10
+  const labels = parts.map(({ y1, y2, figure, name }) => {
+    const isTall = name !== '' && y2 - y1 >= 28
+    const both = name === '' ? figure : `${figure}, ${name}`
+    return {
+      text: isTall || spread(both, 9) > room - 9 ? figure : both,
+      under: isTall ? name : '',
+      high: isTall ? 26 : 14,
+      middle: (y1 + y2) / 2,
+      top: 0,
+    }
+  })
+  let edge = least
+  for (const it of labels) {
+    it.top = Math.max(it.middle - it.high / 2, edge)
+    edge = it.top + it.high
+  }
+  edge = most
+  for (const it of labels.toReversed()) {
+    it.top = Math.min(it.top, edge - it.high)
+    edge = it.top
+  }
+  const out = side === 'right' ? 1 : -1
+  const drawn = labels.map(({ text, under, high, middle, top }, i) => {
+    const { y1, y2 } = parts[i] as Part
+    const isMoved = Math.abs(top + high / 2 - middle) > 6
+    const leader = isMoved ? line(x + 2 * out, middle, x + 14 * out, top + high / 2, 0.5, grey) : ''
+    return ruled(x, y1, y2) + leader + beside(isMoved ? x + 9 * out : x, top, text, side, under)
+  })
+  return drawn.join('')
+}
+
+const ruled = (x: number, y1: number, y2: number): string => line(x, y1, x, y2) + tick(x, y1) + tick(x, y2)
+
+/** The words beside a dimension, from so far up; where they are too long for the sheet they are set smaller. */
+function beside(x: number, top: number, text: string, side: Side, under: string): string {
+  const [start, anchor] = side === 'right' ? [x + 7, 'start' as const] : [x - 7, 'end' as const]
+  const room = side === 'right' ? width - 3 - start : start - 3
+  const write = (it: string, y: number, usual: number): string => {
+    const size = Math.max(9, Math.min(usual, Math.floor((2 * room) / spread(it, 1)) / 2))
+    return words(onSheet(start, it, anchor, size), y, it, anchor, size)
+  }
+  return (text ? write(text, top + (under ? 12 : 11), letter) : '') + (under ? write(under, top + 25, 11) : '')
 }
 
 /** The angle between two directions, in degrees turned left from the right hand: an arc round the point where they meet. */

@@ -34,7 +34,9 @@ function cutEnd(top: number, most: number, angle: Quantity, what: string, edge: 
   const [bottom, back] = [top + deep, deep * slope]
   const short = end - back
   const wall = (y: number): number => short + (bottom - y) * slope
-  const [from, to] = [bottom + 10, top - 10]
+  // The wall goes on a little past the rail, less where it lies so flat that it would leave the sheet.
+  const past = Math.min(10, 36 / Math.max(slope, 1e-9))
+  const [from, to] = [bottom + past, top - past]
   const parts = [
     shape(
       [

@@ -49,7 +49,7 @@ function labelled(at: readonly Point[], lengths: readonly string[], parts: strin
     !at.some(([fromX, fromY], i) => {
       const [toX, toY] = next(i)
       return Array.from({ length: 81 }, (_, k) => k / 80).some(
-        (t) => Math.abs(fromX + t * (toX - fromX) - x) < half + 1 && Math.abs(fromY + t * (toY - fromY) - (y - 4)) < 7,
+        (t) => Math.abs(fromX + t * (toX - fromX) - x) < half + 1 && Math.abs(fromY + t * (toY - fromY) - (y - 4)) < 9,
       )
     })
   let unwritten = 0

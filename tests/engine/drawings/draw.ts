@@ -18,8 +18,9 @@ export const said = (svg: string): string => /<desc>(.*?)<\/desc>/.exec(svg)?.[1
 export const written = (svg: string): string[] =>
   [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map((it) => it[1] ?? '')
 
-/** The drawing without its words: two drawings of the same lengths in different units are alike in it. */
-export const unworded = (svg: string): string => svg.replace(/<(title|desc|text)[^>]*>[^<]*<\/\1>/g, '')
+/** The drawing without its words and the white under them: two drawings of the same lengths in different units are alike in it. */
+export const unworded = (svg: string): string =>
+  svg.replace(/<(title|desc|text)[^>]*>[^<]*<\/\1>|<rect[^>]* fill="#fff"\/>/g, '')
 
 /** The corners of every closed outline, in the order they were drawn. */
 export const outlines = (svg: string): (readonly [number, number])[][] =>
@@ -46,7 +47,7 @@ export function dimensions(svg: string): Line[] {
 
 /** Every box that has an edge, as x, y, width, height. */
 export const boxes = (svg: string): Line[] =>
-  [...svg.matchAll(/<rect x="(.*?)" y="(.*?)" width="(.*?)" height="(.*?)" fill="[^"]*" stroke=/g)].map(
+  [...svg.matchAll(/<rect x="([^"]*)" y="([^"]*)" width="([^"]*)" height="([^"]*)" fill="[^"]*" stroke=/g)].map(
     ([, x, y, wide, high]) => [Number(x), Number(y), Number(wide), Number(high)] as const,
   )
 

@@ -5,7 +5,7 @@ import { spread } from '../../../engine/drawings/svg.ts'
 import { isList, isQuantity, type System } from '../../../engine/quantities/quantity.ts'
 import { show } from '../../../engine/quantities/show.ts'
 import { runNamed } from '../run-named.ts'
-import { draw, said, unworded, wellFormed, written } from './draw.ts'
+import { boxes, draw, linesIn, outlines, said, unworded, wellFormed, written } from './draw.ts'
 
 type Given = Readonly<Record<string, string | readonly string[]>>
 
@@ -31,6 +31,108 @@ const awkward: readonly (readonly [name: string, given: Given])[] = [
   ['rail-heights', { picketLength: '2,409 mm', footGap: '4 mm', overTop: '26 mm', underBottom: '20 mm' }],
   ['pointed-top', { picketWidth: '3 1/2 in', pointAngle: '20 deg', picketLength: '42 in' }],
   ['crowned-top', { holeDiameter: '887 mm', crownRise: '12 mm', postWidth: '90 mm' }],
+  // Shallow, thin or low beside what it is drawn with: words keep out of the strokes of the ground and out of each other.
+  ['strip-bed', { edgeRun: '15 m', edgeWidth: '2,000 mm', spoilDepth: '50 mm', baseDepth: '20 mm', sandDepth: '5 mm' }],
+  ['strip-bed', { edgeRun: '50 ft', edgeWidth: '36 in', baseDepth: '1 in', sandDepth: '1/4 in' }],
+  [
+    'strip-bed',
+    {
+      edgeRun: '50 ft',
+      edgeWidth: '15 13/20 in',
+      spoilDepth: '15 13/20 in',
+      baseDepth: '5 13/20 in',
+      sandDepth: '1 in',
+    },
+  ],
+  ['old-fence-out', { footingWidth: '60 in', footingDepth: '6 in', oldPostWidth: '3 1/2 in' }],
+  ['old-fence-out', { footingWidth: '624.5 mm', footingDepth: '274.25 mm', oldPostWidth: '170.75 mm' }],
+  ['gravel-for-holes', { posts: '18', holeDiameter: '36 in', stoneDepth: '1 in' }],
+  ['gravel-for-holes', { posts: '10', holeDiameter: '21.25 mm', stoneDepth: '6 mm' }],
+  ['post-depth', { postAbove: '1200 mm', frostDepth: '2,400 mm', stoneDepth: '20 mm', concreteUnder: '20 mm' }],
+  ['post-depth-check', { holeDepth: '150 mm', stoneDepth: '100 mm', postAbove: '300 mm' }],
+  [
+    'concrete-for-posts',
+    {
+      posts: '4',
+      holeDiameter: '36 in',
+      holeDepth: '6 in',
+      stoneDepth: '1 in',
+      postWidth: '3 1/2 in',
+      bagYield: '0.6 ft3',
+    },
+  ],
+  [
+    'concrete-for-posts',
+    {
+      posts: '4',
+      holeDiameter: '300 mm',
+      holeShape: 'square',
+      holeDepth: '600 mm',
+      postWidth: '250 mm',
+      bagYield: '9 L',
+    },
+  ],
+  [
+    'brick-edge',
+    {
+      edgeRun: '30 ft',
+      brickLies: 'end-to-end',
+      brickLength: '7 5/8 in',
+      brickWidth: '3 5/8 in',
+      brickHeight: '2 1/4 in',
+      brickRows: '20',
+    },
+  ],
+  [
+    'brick-edge',
+    {
+      edgeRun: '9 m',
+      brickLies: 'edge-to-end',
+      brickLength: '386.1 mm',
+      brickWidth: '81.5 mm',
+      brickHeight: '30.56 mm',
+      brickJoint: '0 mm',
+    },
+  ],
+  ['height-both-sides', { fenceHeight: '144 mm', gradeDifference: '2,790 mm' }],
+  ['rail-heights', { picketLength: '8 ft 3 13/20 in', footGap: '1/4 in', overTop: '1/2 in', underBottom: '1/2 in' }],
+  [
+    'rail-heights',
+    { picketLength: '2,400 mm', rails: '9', footGap: '0 mm', overTop: '0 mm', underBottom: '0 mm', railDepth: '20 mm' },
+  ],
+  ['site-mix', { concrete: '13.5 ft3', mixParts: '1 : 20 : 1', cementBagWeight: '94 lb' }],
+  ['gate-sag', { tieDiagonal: '7 ft 3 13/20 in', strutDiagonal: '7 ft 2 3/64 in', leafHeight: '12 in' }],
+  // Wide beside what it is drawn with: it stays on the sheet.
+  [
+    'hole-to-mark',
+    { markDistance: '12 in', holeDiameter: '48 in', holeShape: 'square', zoneEachSide: '6 in', facilityWidth: '2 in' },
+  ],
+  [
+    'hole-to-mark',
+    { markDistance: '50 mm', holeDiameter: '1,200 mm', zoneEachSide: '1,000 mm', facilityWidth: '100 mm' },
+  ],
+  ['hole-to-mark', { markDistance: '30 m', holeDiameter: '300 mm', zoneEachSide: '500 mm', facilityWidth: '0 mm' }],
+  [
+    'post-line',
+    { setback: '1/2 in', picketSide: 'inside', postWidth: '3 1/2 in', holeDiameter: '4 in', capOverhang: '9 in' },
+  ],
+  ['post-line', { setback: '20 in', picketSide: 'outside', postWidth: '13/64 in', holeDiameter: '50 29/32 in' }],
+  ['leaning-wall-cut', { wallLean: '2 deg', planAngle: '12 deg' }],
+  ['gate-post-lean', { outOfPlumb: '24 in', plumbOver: '48 in', leafWidth: '42 in' }],
+  ['gate-post-lean', { outOfPlumb: '2 13/20 in', plumbOver: '7 ft 3 13/20 in', leafWidth: '7 ft 3 13/20 in' }],
+  ['square-corner', { legs: ['300 mm', '400 mm'], measuredDiagonal: '690 mm' }],
+  ['sight-triangle', { sightLegs: ['25 ft 3 13/20 in'], fenceAlong: ['24 ft', '3 in'] }],
+  ['sight-triangle', { sightLegs: ['1 m', '79.1 m'], fenceAlong: ['1.2 m', '0.4 m'] }],
+  ['bays-in-run', { runLength: '187 ft 3 13/20 in', widestBay: '7 ft 3 13/20 in', gates: '2', gateOpening: '15 in' }],
+  ['pickets-touching-posts', { opening: '14 1/4 in', picketWidth: '5 13/16 in', widestGap: '4 15/16 in' }],
+  ['rounded-top', { picketWidth: '70 mm', wantedRadius: '2,000 mm' }],
+  ['clipped-corners', { picketWidth: '90 mm', clipAcross: '44 mm', clipDown: '400 mm' }],
+  ['crowned-top', { holeDiameter: '19 5/64 in', crownRise: '14 61/64 in', postWidth: '6 1/2 in' }],
+  // Points close to each other, close to the cold, or far out on the scale.
+  ['concrete-wait', { braceWait: '4 h', bagTemperature: '73 F', cureTemperature: '180 F' }],
+  ['concrete-wait', { braceWait: '4 h', bagTemperature: '73 F', cureTemperature: '69 F' }],
+  ['concrete-wait', { braceWait: '4 h', bagTemperature: '73 F', cureTemperature: '37 F' }],
+  ['concrete-wait', { railWait: '48 h', bagTemperature: '60 F', cureTemperature: '4.35 C' }],
 ]
 
 const ran = (name: string, given: Given) =>
@@ -59,6 +161,12 @@ describe.each(cases)('$name', ({ svg, ask }) => {
       expect(text.right, `“${text.text}” runs off the right side`).toBeLessThanOrEqual(wide)
     }
     expect(overlaps(texts)).toEqual([])
+    expect(crossed(svg)).toEqual([])
+    for (const [x, y] of ends(svg)) {
+      expect(x, 'a line runs off the side').toBeGreaterThanOrEqual(-0.5)
+      expect(x, 'a line runs off the side').toBeLessThanOrEqual(wide + 0.5)
+      expect(y, 'a line runs off the top').toBeGreaterThanOrEqual(-0.5)
+    }
   })
 })
 
@@ -68,6 +176,7 @@ interface Text {
   readonly left: number
   readonly right: number
   readonly y: number
+  readonly isOnWhite: boolean
 }
 
 /** The words with where they stand; those in a group that is moved are moved with it. */
@@ -75,16 +184,16 @@ function textsIn(svg: string): Text[] {
   let moved = 0
   const texts: Text[] = []
   for (const it of svg.matchAll(
-    /<g transform="translate\(\S+ ([\d.]+)\)">|<text x="(.*?)" y="(.*?)" text-anchor="(.*?)" font-size="(.*?)"[^>]*?( font-weight="700")?>([^<]*)</g,
+    /<g transform="translate\(\S+ ([\d.]+)\)">|(<rect[^>]* fill="#fff"\/>)?<text x="(.*?)" y="(.*?)" text-anchor="(.*?)" font-size="(.*?)"[^>]*?( font-weight="700")?>([^<]*)</g,
   )) {
     if (it[1] !== undefined) {
       moved = Number(it[1])
       continue
     }
-    const [x, size, text] = [Number(it[2]), Number(it[5]), it[7] ?? '']
-    const wide = spread(text.replace(/&[a-z]+;/g, '"'), size, Boolean(it[6]))
-    const left = x - (it[4] === 'start' ? 0 : it[4] === 'middle' ? wide / 2 : wide)
-    texts.push({ text, size, left, right: left + wide, y: Number(it[3]) + moved })
+    const [x, size, text] = [Number(it[3]), Number(it[6]), it[8] ?? '']
+    const wide = spread(text.replace(/&[a-z]+;/g, '"'), size, Boolean(it[7]))
+    const left = x - (it[5] === 'start' ? 0 : it[5] === 'middle' ? wide / 2 : wide)
+    texts.push({ text, size, left, right: left + wide, y: Number(it[4]) + moved, isOnWhite: Boolean(it[2]) })
   }
   return texts
 }
@@ -100,6 +209,31 @@ const overlaps = (texts: readonly Text[]): string[] =>
       )
       .map((b) => `“${a.text}” on “${b.text}”`),
   )
+
+/** Where plain lines, outlines and boxes end. */
+const ends = (svg: string): (readonly [number, number])[] => [
+  ...linesIn(svg).flatMap(([x1, y1, x2, y2]) => [[x1, y1] as const, [x2, y2] as const]),
+  ...boxes(svg).flatMap(([x, y, wide, high]) => [[x, y] as const, [x + wide, y + high] as const]),
+  ...outlines(svg).flat(),
+]
+
+/** Words that a plain line goes through, but for those on a white ground. As widths are estimated too wide, the ends of words may be touched. */
+const crossed = (svg: string): string[] =>
+  // Each group has places of its own.
+  svg.split('<g transform').flatMap((section) => {
+    const along = linesIn(section).flatMap(([x1, y1, x2, y2]) =>
+      Array.from({ length: 101 }, (_, i) => [x1 + (i / 100) * (x2 - x1), y1 + (i / 100) * (y2 - y1)] as const),
+    )
+    return textsIn(section)
+      .filter(({ isOnWhite, size, left, right, y }) => {
+        const slack = (right - left) * 0.14
+        return (
+          !isOnWhite &&
+          along.some(([u, v]) => u > left + slack && u < right - slack && v > y - size * 0.65 && v < y - 1)
+        )
+      })
+      .map(({ text }) => `a line goes through “${text}”`)
+  })
 
 /** Lengths, areas, volumes and angles in a text, as they are shown. */
 const figuresIn = (text: string): string[] =>

@@ -347,3 +347,40 @@ describe('a corner that is not square', () => {
     expect(degrees(leg[1] - leg[3], leg[2] - leg[0])).toBeCloseTo(150, 0)
   })
 })
+
+describe('a hole beside a mark', () => {
+  it('is whole on its sheet where it is larger than its distance, in proportion to the zone', () => {
+    // 48 √2 = 67.88 from corner to corner; the zone is 2 × 6 + 2 = 14 wide.
+    const given = { markDistance: '12 in', holeDiameter: '48 in', zoneEachSide: '6 in', facilityWidth: '2 in' }
+    const svg = draw('hole-to-mark', { ...given, holeShape: 'square' }, { confirmed: Object.keys(given) })
+    const [hole] = outlines(svg) as [Point[]]
+    const [left, top, right, bottom] = hole as [Point, Point, Point, Point]
+    const [zone, line] = boxes(svg) as [Line, Line]
+    expect((right[0] - left[0]) / zone[2]).toBeCloseTo(67.88 / 14, 2)
+    expect(bottom[1] - top[1]).toBeCloseTo(right[0] - left[0], 1)
+    expect((top[0] - line[0] - line[2] / 2) / zone[2]).toBeCloseTo(12 / 14, 2)
+    expect(left[0]).toBeGreaterThan(0)
+    expect(written(svg).join()).not.toContain('larger')
+  })
+
+  it('says when hole and line are drawn larger than they are', () => {
+    const svg = draw(
+      'hole-to-mark',
+      { markDistance: '30 m', holeDiameter: '300 mm', zoneEachSide: '500 mm', facilityWidth: '0 mm' },
+      { system: 'metric', confirmed: ['markDistance'] },
+    )
+    expect(written(svg)).toContain('the hole and the buried line are drawn larger than they are')
+  })
+})
+
+describe('a hole of which not all is known', () => {
+  it('says what is not to scale', () => {
+    const said = (name: string, given: Record<string, string>) => written(draw(name, given)).at(-1)
+    expect(said('post-split', { postLength: '8 ft', stoneDepth: '6 in' })).toBe(
+      'the width of hole and post is not to scale',
+    )
+    expect(said('gravel-for-holes', { posts: '18', holeDiameter: '12 in', stoneDepth: '6 in' })).toBe(
+      'the depth of the hole and the width of the post are not to scale',
+    )
+  })
+})
