@@ -158,7 +158,8 @@ export const pickets = word<'count'>('pickets', {
   noun: 'picket',
   label: 'pickets in one bay',
   whole: true,
-  possible: { least: '1' },
+  // More are several bays at once, or a slip of the unit.
+  possible: { least: '1', most: '20000' },
   plausible: { from: '1', to: '400' },
   measure: 'Counted between two posts.',
   ask: 'How many pickets in the bay?',
