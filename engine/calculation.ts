@@ -25,8 +25,8 @@ type Handed<W> =
   W extends Word<infer K> ? (K extends 'choice' ? string : K extends 'verdict' ? boolean | null : Quantity) : never
 
 export interface Tools<N extends Words> {
-  /** Works a line and keeps the step; gives the quantity (of the first place, when there are several). */
-  line(name: string): Quantity
+  /** Works a line and keeps the step; gives the quantity (of the first place, when there are several). Shown in that unit, else in its word's. */
+  line(name: string, unit?: string): Quantity
   /** Every place's value of a word or of a line already worked. */
   rows(name: string): readonly Quantity[]
   /** Hands over these words place by place; one that is given once holds for every place. */
@@ -36,6 +36,8 @@ export interface Tools<N extends Words> {
   assumed(name: keyof N & string): boolean
   /** Whether a line has been worked, or a value put. */
   worked(name: string): boolean
+  /** Whether that result is wanted; where nothing was said of it, all are. */
+  wants(name: string): boolean
   /** Gives a local name its value where no line can, for instance where a choice decides between two lines. */
   put<V extends Quantity | readonly Quantity[]>(name: string, value: V): V
   /** Gives a result that no line of its name can: a verdict, what a search or a table found, or one of two lines. */
@@ -83,6 +85,8 @@ export interface Declared<N extends Words> {
   readonly together?: Readonly<Record<string, readonly string[]>>
   /** Its results may stand in for what another calculation needs and nobody said. */
   readonly joins?: true
+  /** A sum of any trade: it is meant only where a message asks for nothing of this one. */
+  readonly plain?: true
   /** Kinds of local names: those that `put` gives a value, and of lines whose kind their dimension leaves open (an angle, not a number). */
   readonly locals?: Readonly<Record<string, Kind>>
   /** Each line: its arithmetic, and the reason as it would be said aloud. A name that is no word is local to the file. */
@@ -242,6 +246,27 @@ function lengthsApart(
   }
 }
 
+/** The one currency that all the money is in. Money is never changed from one into another: nobody here knows today's rate. */
+function currencyOf(given: ReadonlyMap<string, Given>, calc: Calculation): { currency: string; mixed?: Problem } {
+  const money = [...given].flatMap(([name, { value }]) =>
+    (isList(value) ? value : isQuantity(value) ? [value] : [])
+      .filter((it) => it.kind === 'money')
+      .map((it) => ({ word: calc.needs[name] as Word, it })),
+  )
+  const [first] = money
+  const other = money.find(({ it }) => it.unit !== first?.it.unit)
+  if (!first || !other) return { currency: first?.it.unit ?? baseUnit.money.imperial }
+  return {
+    currency: first.it.unit,
+    mixed: {
+      code: 'contradictory',
+      word: other.word.name,
+      message: `${show(first.it)} and ${show(other.it)} are two currencies. I do not change one into the other, since I do not know the rate of the day. Give all of it in one.`,
+      ask: other.word.ask,
+    },
+  }
+}
+
 /** Runs a calculation on what is given, taking usual values where there are any and saying so. Never throws for the person's mistakes. */
 export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options: RunOptions): Outcome {
   const { system, places = [''] } = options
@@ -271,6 +296,8 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   }
   const uneven = lengthsApart(given, calc, options.places)
   if (uneven) problems.push(uneven)
+  const { currency, mixed } = currencyOf(given, calc)
+  if (mixed) problems.push(mixed)
   for (const group of calc.oneOf ?? [])
     if (!group.some((name) => told.has(name))) problems.push(missing(calc.needs[group[0] as string] as Word))
   // Where every result waits for something, nothing can be worked yet: then they are asked for, not worked beside.
@@ -298,7 +325,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   }
   const tools: Tools<Words> = {
     system,
-    line(name) {
+    line(name, inUnit) {
       const entry = calc.lines.get(name)
       if (!entry) throw new Error(`${calc.name} has no line “${name}”`)
       const look = (used: string): Quantity | readonly Quantity[] => {
@@ -322,7 +349,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
       }
       const word = calc.gives[name]
       const kind = word ? (word.kind as Kind) : (calc.locals?.[name] ?? kindOf(entry.dimension))
-      const unit = word ? unitFor(word, system) : baseUnit[kind][system]
+      const unit = inUnit ?? (kind === 'money' ? currency : word ? unitFor(word, system) : baseUnit[kind][system])
       const asQuantity = (amount: Quantity['amount']): Quantity => ({ kind, amount, unit })
       const result: Quantity | readonly Quantity[] = Array.isArray(worked)
         ? worked.map(asQuantity)
@@ -348,6 +375,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     has: (name) => given.has(name),
     assumed: (name) => given.get(name)?.role === 'assumed',
     worked: (name) => values.has(name),
+    wants: (name) => wanted.includes(name),
     put(name, value) {
       values.set(name, value)
       return value

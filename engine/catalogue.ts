@@ -5,11 +5,23 @@ import { castEdge } from './calculations/border/cast-edge.ts'
 import { edgeFabric } from './calculations/border/edge-fabric.ts'
 import { stoneStrip } from './calculations/border/stone-strip.ts'
 import { stripBed } from './calculations/border/strip-bed.ts'
+import { bill } from './calculations/buying/bill.ts'
+import { compareQuotes } from './calculations/buying/compare-quotes.ts'
+import { costOfLength } from './calculations/buying/cost-of-length.ts'
+import { priceByMeasure } from './calculations/buying/price-by-measure.ts'
+import { priceRange } from './calculations/buying/price-range.ts'
+import { rentBuyDig } from './calculations/buying/rent-buy-dig.ts'
 import { builtUpCap } from './calculations/caps/built-up-cap.ts'
 import { capBlanks } from './calculations/caps/cap-blanks.ts'
 import { chamfers } from './calculations/caps/chamfers.ts'
 import { pyramidCap } from './calculations/caps/pyramid-cap.ts'
 import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
+import { dewPointOfAir } from './calculations/finish/dew-point.ts'
+import { finishAreaOf } from './calculations/finish/finish-area.ts'
+import { finishQuantity } from './calculations/finish/finish-quantity.ts'
+import { paintWindow } from './calculations/finish/paint-window.ts'
+import { paintingHours } from './calculations/finish/painting-hours.ts'
+import { recoatCalendar } from './calculations/finish/recoat-calendar.ts'
 import { leaningWallCut } from './calculations/frame/leaning-wall-cut.ts'
 import { picketScrews } from './calculations/frame/picket-screws.ts'
 import { railBrackets } from './calculations/frame/rail-brackets.ts'
@@ -65,6 +77,28 @@ import { stickErrors } from './calculations/pickets/stick-errors.ts'
 import { storyStick } from './calculations/pickets/story-stick.ts'
 import { gapForPickets } from './calculations/pickets/gap-for-pickets.ts'
 import { picketSpacing } from './calculations/pickets/picket-spacing.ts'
+import { leanTrend } from './calculations/repair/lean-trend.ts'
+import { postLean } from './calculations/repair/post-lean.ts'
+import { resettingHours } from './calculations/repair/reset-hours.ts'
+import { rotLeft } from './calculations/repair/rot-left.ts'
+import { sagTriage } from './calculations/repair/sag-triage.ts'
+import { sisterOrReplace } from './calculations/repair/sister-or-replace.ts'
+import { yearlyWalk } from './calculations/repair/yearly-walk.ts'
+import { areasTogether } from './calculations/plain/areas-together.ts'
+import { convertArea } from './calculations/plain/convert-area.ts'
+import { convertDuration } from './calculations/plain/convert-duration.ts'
+import { convertLength } from './calculations/plain/convert-length.ts'
+import { convertMass } from './calculations/plain/convert-mass.ts'
+import { convertTemperatureDifference } from './calculations/plain/convert-temperature-difference.ts'
+import { convertTemperature } from './calculations/plain/convert-temperature.ts'
+import { convertVolume } from './calculations/plain/convert-volume.ts'
+import { durationsTogether } from './calculations/plain/durations-together.ts'
+import { lengthsTogether } from './calculations/plain/lengths-together.ts'
+import { massesTogether } from './calculations/plain/masses-together.ts'
+import { moneyTogether } from './calculations/plain/money-together.ts'
+import { numbersTogether } from './calculations/plain/numbers-together.ts'
+import { temperaturesTogether } from './calculations/plain/temperatures-together.ts'
+import { volumesTogether } from './calculations/plain/volumes-together.ts'
 import { clearance } from './calculations/site/clearance.ts'
 import { digNotice } from './calculations/site/dig-notice.ts'
 import { heightBothSides } from './calculations/site/height-both-sides.ts'
@@ -79,13 +113,35 @@ import { slopeOfGround } from './calculations/site/slope-of-ground.ts'
 import { squareCorner } from './calculations/site/square-corner.ts'
 import { tenths } from './calculations/site/tenths.ts'
 import { yardClosure } from './calculations/site/yard-closure.ts'
+import { embedmentCheck } from './calculations/strength/embedment-check.ts'
+import { postStrength } from './calculations/strength/post-strength.ts'
+import { railStrength } from './calculations/strength/rail-strength.ts'
+import { windFromPressure } from './calculations/strength/wind-from-pressure.ts'
+import { windOpenFence } from './calculations/strength/wind-open-fence.ts'
+import { windSolidFence } from './calculations/strength/wind-solid-fence.ts'
+import { jobCalendar } from './calculations/time/job-calendar.ts'
+import { jobHours } from './calculations/time/job-hours.ts'
+import { seasonCheck } from './calculations/time/season-check.ts'
+import { workingDaysBetween } from './calculations/time/working-days-between.ts'
+import { workingDaysLater } from './calculations/time/working-days-later.ts'
 import { archOverUnequalBays } from './calculations/tops/arch-over-unequal-bays.ts'
 import { archedTop } from './calculations/tops/arched-top.ts'
 import { clippedCorners } from './calculations/tops/clipped-corners.ts'
 import { pointedTop } from './calculations/tops/pointed-top.ts'
 import { roundedTop } from './calculations/tops/rounded-top.ts'
+import { airForMoisture } from './calculations/wood/air-for-moisture.ts'
+import { boardFeetOf } from './calculations/wood/board-feet.ts'
+import { boardMovement } from './calculations/wood/board-movement.ts'
+import { dressedSize } from './calculations/wood/dressed-size.ts'
+import { dryingForecast } from './calculations/wood/drying-forecast.ts'
 import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
+import { fastenerMetalOf } from './calculations/wood/fastener-metal.ts'
+import { meterCorrection } from './calculations/wood/meter-correction.ts'
+import { moistureBasis } from './calculations/wood/moisture-basis.ts'
+import { ovenDryMoisture } from './calculations/wood/oven-dry-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
+import { stickWeightOf } from './calculations/wood/stick-weight.ts'
+import { useClassOf } from './calculations/wood/use-class.ts'
 import type { Word } from './words/word.ts'
 
 /** The calculations by subject, in the order a job meets them. A subject is named as it would be said aloud: “I can work out …”. */
@@ -183,7 +239,62 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   { subject: 'gates', calculations: [gateLeaf, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
   { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },
-  { subject: 'dry wood and finish', calculations: [equilibrium, readyToFinish] },
+  {
+    subject: 'wood: sizes, treatment, moisture',
+    calculations: [
+      dressedSize,
+      boardFeetOf,
+      stickWeightOf,
+      useClassOf,
+      fastenerMetalOf,
+      equilibrium,
+      airForMoisture,
+      meterCorrection,
+      ovenDryMoisture,
+      moistureBasis,
+      boardMovement,
+      dryingForecast,
+    ],
+  },
+  {
+    subject: 'finish',
+    calculations: [
+      readyToFinish,
+      finishAreaOf,
+      finishQuantity,
+      dewPointOfAir,
+      paintWindow,
+      paintingHours,
+      recoatCalendar,
+    ],
+  },
+  {
+    subject: 'strength, as a check',
+    calculations: [windOpenFence, windSolidFence, windFromPressure, embedmentCheck, postStrength, railStrength],
+  },
+  { subject: 'money', calculations: [bill, priceByMeasure, costOfLength, compareQuotes, priceRange, rentBuyDig] },
+  { subject: 'time', calculations: [workingDaysBetween, workingDaysLater, jobHours, jobCalendar, seasonCheck] },
+  { subject: 'repair', calculations: [postLean, leanTrend, rotLeft, sagTriage, sisterOrReplace, resettingHours, yearlyWalk] },
+  {
+    subject: 'plain sums with units',
+    calculations: [
+      convertLength,
+      convertArea,
+      convertVolume,
+      convertMass,
+      convertTemperature,
+      convertTemperatureDifference,
+      convertDuration,
+      lengthsTogether,
+      areasTogether,
+      volumesTogether,
+      massesTogether,
+      durationsTogether,
+      moneyTogether,
+      temperaturesTogether,
+      numbersTogether,
+    ],
+  },
 ]
 
 export const catalogue: readonly Calculation[] = subjects.flatMap((it) => it.calculations)

@@ -51,6 +51,8 @@ const calls: Record<string, number> = {
   atan: 1,
   sinh: 1,
   cosh: 1,
+  ln: 1,
+  exp: 1,
   weight: 1,
   fahrenheit: 1,
 }
@@ -203,6 +205,8 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
           case 'atan':
           case 'sinh':
           case 'cosh':
+          case 'ln':
+          case 'exp':
             return same(first, plain, 'take as a number')
           case 'weight':
             same(first, dimensionOf.mass, 'weigh')
@@ -308,6 +312,10 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
             return spread(inputs, (a) => through(a, Math.sinh, Math.cosh(toNumber(a))))
           case 'cosh':
             return spread(inputs, (a) => through(a, Math.cosh, Math.sinh(Math.abs(toNumber(a)))))
+          case 'ln':
+            return spread(inputs, logarithm)
+          case 'exp':
+            return spread(inputs, (a) => through(a, Math.exp, Math.exp(toNumber(a) + (isExact(a) ? 0 : a.error))))
           case 'weight':
             return inputs[0] as Amounts // a pound weighs a pound-force, at standard gravity
           case 'fahrenheit':
@@ -335,6 +343,13 @@ function between(a: Amount, f: (x: number) => number): Amount {
   )
 }
 
+/** The natural logarithm, which only a number that is surely above nothing has. */
+function logarithm(a: Amount): Amount {
+  const [x, error] = [toNumber(a), isExact(a) ? 0 : a.error]
+  if (x - error <= 0) throw new RangeError(`${x} has no logarithm`)
+  return through(a, Math.log, 1 / (x - error))
+}
+
 const raised: Record<number, string> = { 2: '²', 3: '³' }
 const spoken: Record<string, string> = {
   ceil: 'round up',
@@ -345,6 +360,7 @@ const spoken: Record<string, string> = {
   asin: 'angle whose sine is',
   acos: 'angle whose cosine is',
   atan: 'angle whose tangent is',
+  exp: 'e to the power',
 }
 
 /** How strongly what is written holds together: 1 as a sum does, 2 as a product, 3 as one number. A sum over a list is written out. */
@@ -363,6 +379,10 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
       return Array.isArray(found) ? found.length : 1
     }),
   )
+  const isMoney = (node: Node | undefined): boolean => {
+    const found = node?.is === 'name' && node.name !== 'pi' ? value(node.name) : undefined
+    return (Array.isArray(found) ? found[0]?.kind : (found as Quantity | undefined)?.kind) === 'money'
+  }
   const visit = (node: Node, row: number): string => {
     const inBrackets = (inner: Node, least: number): string =>
       strength(inner, rows) < least ? `(${visit(inner, row)})` : visit(inner, row)
@@ -393,6 +413,8 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
             rows > 1 && strength(inner, rows) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
           ).join(' + ')
         }
+        if (node.name === 'round' && isMoney(node.inputs[1]))
+          return `to the cent (${visit(node.inputs[0] as Node, row)})`
         const inputs = node.inputs.map((input) => visit(input, row)).join('; ')
         return `${spoken[node.name] ?? node.name}${spoken[node.name] === '' ? '' : ' '}(${inputs})`
       }

@@ -1,4 +1,4 @@
-// This file is about advice on setting posts: gravel or concrete, plumbing, bracing, and how long to wait.
+// This file is about advice on setting posts: gravel or concrete, how each is done well, and wet concrete on skin.
 import type { Note } from './note.ts'
 
 export const settingPosts: readonly Note[] = [
@@ -8,9 +8,10 @@ export const settingPosts: readonly Note[] = [
     text: 'Where the soil drains and holds its shape, line posts stand well in tamped gravel: water runs away from the wood, and a post can be pulled and reset. Use concrete for gate, corner and end posts, and in loose sand or soft fill. In heavy clay neither stays dry: dig below the wet layer, put {{stone}} of stone under the post, and slope the top so that water runs off. Never close the hole under the post with concrete.',
     figures: { stone: { label: 'stone under the post', value: '6 in', metric: '150 mm' } },
     called: [
-      'gravel|stone|rock concrete|cement post|hole|soil|better|or',
-      'concrete|cement really|necessary|need post',
-      'set|setting post gravel|stone',
+      'gravel|stone|rock concrete|cement post|hole|soil better|or|vs|versus|best',
+      'gravel|stone|rock concrete|cement post|hole|soil better|best|which|should or|vs|versus|than|instead',
+      'concrete|cement really|necessary|required post',
+      'set|setting|stand post gravel|stone can|better|instead|enough|ok|okay|just|only',
     ],
     asks: [
       'Should I set my posts in gravel or concrete?',
@@ -19,5 +20,117 @@ export const settingPosts: readonly Note[] = [
     ],
     from: 'common practice, no source',
     cautions: ['utilities', 'wet-cement', 'dust'],
+  },
+  {
+    name: 'dry-pouring',
+    title: 'Pouring the mix dry',
+    text: 'Dry mix wetted from above sets in patches: a crust on top, powder below, and a weak ring where it matters. For gate, corner and end posts, mix it. Fast-setting mix whose bag says it may be poured dry is another matter: do as its bag says, with its amount of water. Mask on, and the wind at your back.',
+    called: [
+      'dry pour|pouring|poured|dump concrete|mix|cement|bag post|hole|water|ok|okay|can|add|rain',
+      'add water concrete|mix|cement dry hole|top|after|pour',
+    ],
+    asks: ['Can I pour the concrete dry and add water?', 'dry pour concrete for fence posts, ok?'],
+    from: 'common practice, no source',
+    cautions: ['dust', 'wet-cement', 'lifting'],
+  },
+  {
+    name: 'tamping-in-layers',
+    title: 'Tamping in layers',
+    text: 'Fill {{layer}} at a time and tamp each layer until the bar rings and bounces, all round the post. Check for plumb after each layer, on two faces, because tamping pushes. Slightly damp fill packs; dry dust and mud do not. A hole filled in one go and stamped on top stays loose below for good.',
+    figures: { layer: { label: 'fill tamped at a time', value: '6 in', metric: '150 mm' } },
+    called: [
+      'tamp|tamping|pack|packing|compact|ram post|soil|gravel|dirt|fill',
+      'backfill|fill|filling layer post|hole gravel|soil|dirt|stone',
+    ],
+    asks: ['How do I tamp gravel around a post?', 'do i pack the soil round the post in layers?'],
+    from: 'common practice, no source',
+    cautions: [],
+  },
+  {
+    name: 'which-gravel',
+    title: 'Which gravel',
+    text: 'Crushed stone with sharp corners, about {{size}} across, locks when you tamp it; round pea gravel rolls like marbles and never gets firm. Clean stone under the post lets water away best. Round the post, stone with fine stuff in it packs hardest, and drains a little less.',
+    figures: { size: { label: 'size of the stone', value: '3/4 in', metric: '20 mm' } },
+    called: [
+      'gravel|stone kind|type|sort|size post|hole use|for|under|right|best',
+      'which gravel|stone post|hole use|best|under|put',
+      'pea gravel|stone|shingle post|hole|fence ok|okay|good|use|work|better',
+    ],
+    asks: ['Which gravel is best for post holes?', 'is pea gravel ok for setting fence posts?'],
+    from: 'common practice, no source',
+    cautions: ['lifting'],
+  },
+  {
+    name: 'slope-on-top-of-the-concrete',
+    title: 'The slope on top of the concrete',
+    text: 'Bring the concrete a little above the ground and trowel it to a slope away from the post on all sides, so that rain runs off. A flat or hollow top is a cup that keeps the wood wet at the very height where posts rot. Where grass must grow to the post, stop below the ground and dome it there. Look again after a year: the wood shrinks and a crack opens round it.',
+    called: [
+      'concrete|cement|footing slope|dome|crown|domed|sloped|above|flush top|ground|grade|surface why|should',
+      'concrete|cement above|below|level ground|grade|grass stop|come|finish should|or',
+    ],
+    asks: ['Why slope the top of the concrete?', 'should the concrete stop above or below the grass at the post?'],
+    from: 'common practice, no source',
+    cautions: ['wet-cement'],
+  },
+  {
+    name: 'no-concrete-below-the-post',
+    title: 'No concrete below the post',
+    text: 'Not below it: a post that stands in a closed cup of concrete stands in water. Let it stand on tamped stone, and pour the concrete round it only, so that whatever runs down the wood can leave at the bottom. Press the post well into the stone before you pour.',
+    called: [
+      'concrete|cement under|beneath|underneath|below post should|why|first',
+      'post stand|standing|sit|rest concrete|cement pad|should|ok|directly',
+    ],
+    asks: ['Should there be concrete under the post?', 'do i pour some concrete beneath the posts first?'],
+    from: 'common practice, no source',
+    cautions: ['wet-cement'],
+  },
+  {
+    name: 'too-much-water',
+    title: 'Too much water in the mix',
+    text: 'Soup pours easily and sets weak. Mix with the water that the bag names, and no more: it should stand in a heap and shine when you pat it. What is too stiff to place is tamped with a stick; what is too wet gets more dry mix before it goes into the hole.',
+    called: [
+      'soupy|runny|sloppy|watery|soup concrete|cement|mix',
+      'too|more|extra water concrete|cement|mix weak|weaker|bad|pours|easier|matter|ok',
+      'concrete|cement|mix too wet|thin',
+    ],
+    asks: ['My concrete came out runny, is that bad?', 'can i put more water in the mix so it pours easier?'],
+    from: 'common practice, no source',
+    cautions: ['wet-cement'],
+  },
+  {
+    name: 'concrete-in-the-cold',
+    title: 'Concrete in the cold',
+    text: 'Not on frozen ground, and not when it will freeze before it has set: it stays crumbly for good. Keep bags and water indoors, pour in the morning, and cover the top with straw or a blanket under a sheet for the first nights. Cold concrete only takes longer, so leave the braces on and the gate off. Ordinary line posts can stand in tamped stone instead, at any time the ground can be dug.',
+    called: [
+      'cold|freezing|freeze|frozen|winter|freezes concrete|cement pour|pouring|ok|okay|too|possible',
+      'concrete|cement winter|cold post can|should|ok',
+    ],
+    asks: ['Can I pour concrete when it freezes at night?', 'is it too cold to set posts in concrete?'],
+    from: 'common practice, no source',
+    cautions: ['wet-cement'],
+  },
+  {
+    name: 'wet-concrete-on-skin',
+    title: 'Wet concrete on skin',
+    text: 'Rinse it off at once with plenty of clean water, and take off what is soaked: boots, gloves, trousers. It burns slowly and without early pain, so do not wait until it hurts. In an eye, rinse on and on, and see a doctor. See one too for skin that reddens or hurts afterwards.',
+    called: ['concrete|cement skin|eye|boots|knees got|get|on|in|burn|do|wet', 'concrete|cement burn|burned|burnt'],
+    asks: ['I got wet concrete on my skin, what do I do?', 'cement in my boots, is that bad?'],
+    from: 'http://precast.org/2010/05/cement-burns/; the rest common practice, no source',
+    cautions: ['wet-cement'],
+  },
+  {
+    name: 'spikes-and-bases',
+    title: 'Spikes and bolted bases',
+    text: 'A post in the ground stands by its buried length; a driven spike or a bolted base has only its plate. For a low, open run in firm soil a spike can serve. Not for gates, corners, tall or solid fences: there, dig. Driving a spike is digging too, as far as buried lines go.',
+    called: [
+      'spike|anchor|stirrup post instead|dig|digging|enough|strong|drive|driven|good|worth|ok|okay',
+      'base|plate|anchor bolted|bolt|surface concrete|slab|patio post|fence',
+    ],
+    asks: [
+      'Can I use metal spikes for the posts instead of digging?',
+      'is a post base bolted to concrete strong enough?',
+    ],
+    from: 'common practice, no source',
+    cautions: ['utilities', 'structure'],
   },
 ]

@@ -74,3 +74,9 @@ export const daysAfter = (date: Quantity, days: number): Quantity => ({
   ...date,
   amount: exact(toNumber(date.amount) + days),
 })
+
+/** The same day so many years later, the last of February for the 29th; undefined beyond the years that the calendar holds. */
+export function yearsAfter(date: Quantity, years: number): Quantity | undefined {
+  const { year, month, day } = dayOf(date)
+  return dateOf(year + years, month, day) ?? (month === 2 && day === 29 ? dateOf(year + years, 2, 28) : undefined)
+}

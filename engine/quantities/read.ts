@@ -5,14 +5,14 @@ import { firmnessOf } from './firmness.ts'
 import { endsMeasure, feetSpoken, inchesAfter } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
-import { moneyAt } from './money.ts'
+import { endsMoney, moneyAt } from './money.ts'
 import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
 import type { Reading } from './reading.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
-import { isMeasure, unitNamed } from './units.ts'
+import { unitNamed } from './units.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
 import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
 
@@ -95,21 +95,7 @@ function enumerated(readings: readonly Reading[], text: string): Reading[] {
 /** The whole text as one quantity, as programs and forms send it; null when it is not just one. */
 export function readOne(text: string, habits: Habits = {}): Reading | null {
   const trimmed = text.trim()
-  // "USD 4.79", as money is shown.
-  const money = /^([A-Z]{3}) ?(\d[\d,]*(?:\.\d+)?)$/.exec(trimmed)
-  if (money && isMeasure(money[1] as string) && unitNamed(money[1] as string).kind === 'money') {
-    const amount = quantity((money[2] as string).replace(/,/g, ''), money[1] as string)
-    return {
-      start: 0,
-      end: trimmed.length,
-      said: trimmed,
-      quantity: amount,
-      bare: null,
-      firmness: 'exactly',
-      rivals: [],
-    }
-  }
-  const negative = /^[-−]\s?(?=[\d.])/.exec(trimmed)
+  const negative = /^[-−]\s?(?=[\d.]|[A-Z]{0,2}[$£€])/.exec(trimmed)
   const [only, more] = readQuantities(trimmed.slice(negative?.[0].length ?? 0), habits)
   if (!only || more || only.start !== 0) return null
   const rest = trimmed.slice((negative?.[0].length ?? 0) + only.end)
@@ -190,7 +176,9 @@ function measured(
   if (temperature) return temperature
   const grouped = groupedBySpaces(tokens, at, number)
   const { value, next } = grouped ?? number
-  const unit = unitAfter(tokens, next, metric, value.d !== 1n)
+  // "3/4 of an inch".
+  const isPart = number.hasFraction && /^an?$/.test(lower(tokens[next + 1])) && lower(tokens[next]) === 'of'
+  const unit = unitAfter(tokens, isPart ? next + 2 : next, metric, value.d !== 1n)
   if (!unit) return bareNumber(tokens, at, number)
   if (unit.unit === 'ft' || unit.unit === 'yd') {
     const inches = unit.unit === 'ft' ? inchesAfter(tokens, value, unit, metric) : null
@@ -233,13 +221,16 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
       ? { next: extra.next, quantity: quantity(extra.value.add(1), unit.unit), bare: null }
       : null
   }
+  if (endsMoney(tokens, at)) return null
   if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute)s?$/.test(lower(tokens[start])))
     return null
   if (unit.unit === 'yd') return looseYard(tokens, new Fraction(1), unit)
   // "8 ft a bay", "300 ft² a gallon", "twice a day", "6 hours a day": what is reckoned by, not a quantity.
   if (
     kind === 'duration' &&
-    /^(times?|once|twice|holes|posts|hours?|hrs?|h|minutes?|mins?)$/.test(lower(tokens[at - 1]))
+    /^(times?|once|twice|holes|posts|pickets|palings|boards|rails|gates|bags|hours?|hrs?|h|minutes?|mins?)$/.test(
+      lower(tokens[at - 1]),
+    )
   )
     return null
   return {

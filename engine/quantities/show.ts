@@ -1,7 +1,7 @@
 // This file is about showing quantities: in what people can measure, and so that reading it again gives the same quantity.
 import Fraction from 'fraction.js'
 import { showDate } from './calendar.ts'
-import { type Amount, isExact, toNumber } from './amount.ts'
+import { type Amount, isExact, roundTo, toNumber } from './amount.ts'
 import { amountIn, type Quantity } from './quantity.ts'
 import { unitNamed } from './units.ts'
 
@@ -45,7 +45,12 @@ function showNumber(amount: Amount, style: 'fraction' | 'decimal'): string {
   return rounded(amount.valueOf())
 }
 
-const irregular: Record<string, string> = { foot: 'feet', inch: 'inches' }
+const irregular: Record<string, string> = {
+  foot: 'feet',
+  inch: 'inches',
+  'board foot': 'board feet',
+  'o’clock': 'o’clock',
+}
 const plural = (noun: string): string =>
   irregular[noun] ??
   (/(s|x|ch|sh)$/.test(noun) ? `${noun}es` : /[^aeiou]y$/.test(noun) ? `${noun.slice(0, -1)}ies` : `${noun}s`)
@@ -83,6 +88,7 @@ const wordUnits: Readonly<Record<string, string>> = {
   year: 'year',
   ton: 'ton',
   tonne: 'tonne',
+  knot: 'knot',
 }
 
 /** The quantity in its own unit. Exact fractions of an inch stay fractions; what is approximate is rounded to four figures. */
@@ -99,8 +105,7 @@ export function show(q: Quantity): string {
   if (q.unit === 'm' && (!isExact(amount) || !isDecimal(amount)) && Math.abs(toNumber(amount)) >= 1)
     return `${decimal(toNumber(amount), 3)} m`
   if (q.kind === 'number') return showNumber(amount, 'decimal')
-  if (q.kind === 'money')
-    return `${unit.sign} ${isExact(amount) ? decimal(amount.valueOf(), 2) : rounded(toNumber(amount))}`
+  if (q.kind === 'money') return showMoney(amount, unit.sign)
   // A worked moisture or humidity is no finer than a tenth of a point.
   if (q.kind === 'percent' && !isExact(amount)) return `${decimal(toNumber(amount), 1)} %`
   if (q.unit === 'deg') return `${showNumber(amount, 'decimal')}°`
@@ -108,6 +113,17 @@ export function show(q: Quantity): string {
   const style =
     q.unit === 'in' || (unit.kind === 'length' && isExact(amount) && !isDecimal(amount)) ? 'fraction' : 'decimal'
   return `${showNumber(amount, style)} ${unit.sign}`
+}
+
+/** To the cent, half a cent up; what has a few more places and then ends is shown as it is: `$0.045` each, before it is rounded. */
+function showMoney(amount: Amount, sign: string): string {
+  const cents = roundTo(amount, new Fraction(1, 100))
+  const [whole = '0', rest = ''] = cents.abs().toString(2).split('.')
+  const written =
+    isExact(amount) && isDecimal(amount) && !amount.equals(cents)
+      ? decimal(Math.abs(amount.valueOf()), 4)
+      : `${grouped(whole)}.${rest.padEnd(2, '0')}`
+  return `${toNumber(amount) < 0 ? '−' : ''}${sign}${written}`
 }
 
 /** The exact fraction in the quantity's own unit, as `37/17`; nothing when it is only approximate. */

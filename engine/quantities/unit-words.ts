@@ -57,6 +57,11 @@ const others: Readonly<Record<string, string>> = {
   pounds: 'lb',
   pounder: 'lb',
   pounders: 'lb',
+  g: 'g',
+  gram: 'g',
+  grams: 'g',
+  gramme: 'g',
+  grammes: 'g',
   kg: 'kg',
   kgs: 'kg',
   kilo: 'kg',
@@ -98,6 +103,14 @@ const others: Readonly<Record<string, string>> = {
   megapascals: 'MPa',
   gigapascal: 'GPa',
   gigapascals: 'GPa',
+  mph: 'mph',
+  kph: 'km/h',
+  kmh: 'km/h',
+  kmph: 'km/h',
+  knot: 'knot',
+  knots: 'knot',
+  kt: 'knot',
+  kts: 'knot',
   '%': 'percent',
   percent: 'percent',
   pct: 'percent',
@@ -148,7 +161,7 @@ const others: Readonly<Record<string, string>> = {
 }
 const powers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   square: { in: 'in2', ft: 'ft2', mm: 'mm2', cm: 'cm2', m: 'm2' },
-  cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', m: 'm3' },
+  cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', cm: 'cm3', m: 'm3' },
 }
 const signOfPower: Readonly<Record<string, 'square' | 'cubic'>> = {
   '²': 'square',
@@ -240,7 +253,8 @@ export function unitAt(tokens: readonly Scanned[], at: number, metric: boolean):
   const single = oneUnit(tokens, from, metric)
   if (!single) return null
   const per = perUnit(tokens, single, metric)
-  return per ?? single
+  // "lb/ft2 per foot": what is for one thing may again be for another.
+  return (per && perUnit(tokens, per, metric)) ?? per ?? single
 }
 
 function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitRead | null {
@@ -259,6 +273,8 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
     /^(oz|ounce|ounces)$/.test(lower(tokens[tokens[at + 1]?.text === '.' ? at + 2 : at + 1]))
   )
     return { unit: 'floz', next: (tokens[at + 1]?.text === '.' ? at + 2 : at + 1) + 1 }
+  const speed = speedAt(tokens, at)
+  if (speed) return speed
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
   if (word === 'imperial' && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
   if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }
@@ -281,6 +297,26 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
     next: dotAfter(tokens, at + 1, word),
     ...(/^(in|m|l|h|min|mo|t|')$/.test(word) ? { doubtful: true } : {}),
   }
+}
+
+const farAnHour: Readonly<Record<string, string>> = {
+  mile: 'mph',
+  miles: 'mph',
+  mi: 'mph',
+  km: 'km/h',
+  kilometer: 'km/h',
+  kilometers: 'km/h',
+  kilometre: 'km/h',
+  kilometres: 'km/h',
+}
+
+/** "115 miles an hour", "185 km/h", "50 metres per second". */
+function speedAt(tokens: readonly Scanned[], at: number): UnitRead | null {
+  if (!/^(\/|per|an|a)$/.test(lower(tokens[at + 1]))) return null
+  const time = lower(tokens[at + 2])
+  const [far, near] = [farAnHour[lower(tokens[at])], lengths[lower(tokens[at])] === 'm']
+  if (far && /^(h|hr|hour)$/.test(time)) return { unit: far, next: at + 3 }
+  return near && /^(s|sec|second)$/.test(time) ? { unit: 'm/s', next: at + 3 } : null
 }
 
 /** "105 lbf-ft", "522 N-m": a force with the length of its arm behind it. */
@@ -307,7 +343,9 @@ const perVolume: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   lb: { ft3: 'lb/ft3', ft: 'lb/ft', ft2: 'lb/ft2', in2: 'psi' },
   lbf: { ft2: 'lb/ft2', in2: 'psi' },
   N: { mm2: 'N/mm2' },
-  kN: { m2: 'kPa' },
+  kN: { m2: 'kPa', m3: 'kPa/m' },
+  'lb/ft2': { ft: 'psf/ft' },
+  kPa: { m: 'kPa/m' },
   kg: { m3: 'kg/m3', m: 'kg/m' },
 }
 

@@ -20,6 +20,8 @@ export type Kind =
   | 'force'
   | 'moment'
   | 'pressure'
+  | 'pressureByDepth'
+  | 'speed'
   | 'lineWeight'
   | 'date'
 
@@ -61,6 +63,8 @@ export const dimensionOf: Record<Kind, Dimension> = {
   force: dimension({ force: 1 }), // for itself, since nobody here reckons in pounds times inches a day squared
   moment: dimension({ force: 1, length: 1 }),
   pressure: dimension({ force: 1, length: -2 }),
+  pressureByDepth: dimension({ force: 1, length: -3 }), // what soil bears for each foot of depth
+  speed: dimension({ length: 1, time: -1 }),
   lineWeight: dimension({ mass: 1, length: -1 }),
   date: dimension({ time: 1 }), // days since the first of January 1970
 }
@@ -105,10 +109,12 @@ const list: Unit[] = [
   { name: 'gal', kind: 'volume', size: gallon, sign: 'gal', system: 'imperial' },
   { name: 'floz', kind: 'volume', size: gallon.div(128), sign: 'fl oz', system: 'imperial' },
   { name: 'galUK', kind: 'volume', size: litre.mul(f('4.54609')), sign: 'gal (imperial)', system: 'imperial' },
+  { name: 'cm3', kind: 'volume', size: inch.mm.mul(10).pow(3)!, sign: 'cm³', system: 'metric' },
   { name: 'L', kind: 'volume', size: litre, sign: 'L', system: 'metric' },
   { name: 'm3', kind: 'volume', size: litre.mul(1000), sign: 'm³', system: 'metric' },
   { name: 'lb', kind: 'mass', size: f(1), sign: 'lb', system: 'imperial' },
   { name: 'ton', kind: 'mass', size: f(2000), sign: 'ton', system: 'imperial' }, // US short ton
+  { name: 'g', kind: 'mass', size: kilogram.div(1000), sign: 'g', system: 'metric' },
   { name: 'kg', kind: 'mass', size: kilogram, sign: 'kg', system: 'metric' },
   { name: 'tonne', kind: 'mass', size: kilogram.mul(1000), sign: 'tonne', system: 'metric' },
   { name: 'lb/ft3', kind: 'density', size: f('1/1728'), sign: 'lb/ft³', system: 'imperial' },
@@ -126,6 +132,12 @@ const list: Unit[] = [
   { name: 'MPa', kind: 'pressure', size: pascal.mul(1_000_000), sign: 'MPa', system: 'metric' },
   { name: 'N/mm2', kind: 'pressure', size: pascal.mul(1_000_000), sign: 'N/mm²', system: 'metric' },
   { name: 'GPa', kind: 'pressure', size: pascal.mul(1_000_000_000), sign: 'GPa', system: 'metric' },
+  { name: 'psf/ft', kind: 'pressureByDepth', size: f('1/1728'), sign: 'psf/ft', system: 'imperial' },
+  { name: 'kPa/m', kind: 'pressureByDepth', size: pascal.mul(1000).div(inch.m), sign: 'kPa/m', system: 'metric' },
+  { name: 'mph', kind: 'speed', size: f(63_360 * 24), sign: 'mph', system: 'imperial' }, // kept in inches a day
+  { name: 'km/h', kind: 'speed', size: inch.m.mul(24_000), sign: 'km/h', system: 'metric' },
+  { name: 'm/s', kind: 'speed', size: inch.m.mul(86_400), sign: 'm/s', system: 'metric' },
+  { name: 'knot', kind: 'speed', size: inch.m.mul(1852 * 24), sign: 'knot' }, // 1852 m an hour exactly (SI brochure, table 8)
   { name: 'ft2/gal', kind: 'coverage', size: f(144).div(gallon), sign: 'ft²/gal', system: 'imperial' },
   { name: 'm2/L', kind: 'coverage', size: inch.m.pow(2)!.div(litre), sign: 'm²/L', system: 'metric' },
   { name: 'F', kind: 'temperature', size: f(1), zero: f(0), sign: '°F', system: 'imperial' },
@@ -143,17 +155,16 @@ const list: Unit[] = [
   { name: 'percent', kind: 'percent', size: f('1/100'), sign: '%' },
   { name: 'deg', kind: 'angle', size: f(1), sign: '°' }, // kept in degrees, since degrees are what people say
   { name: 'ratio', kind: 'number', size: f(1), sign: '' },
-  { name: 'USD', kind: 'money', size: f(1), sign: 'USD' },
-  { name: 'CAD', kind: 'money', size: f(1), sign: 'CAD' },
-  { name: 'GBP', kind: 'money', size: f(1), sign: 'GBP' },
-  { name: 'AUD', kind: 'money', size: f(1), sign: 'AUD' },
-  { name: 'NZD', kind: 'money', size: f(1), sign: 'NZD' },
-  { name: 'EUR', kind: 'money', size: f(1), sign: 'EUR' },
+  // A plain $ is kept as USD, whoever's dollar it is: money is never changed into another, and is shown by its sign.
+  { name: 'USD', kind: 'money', size: f(1), sign: '$' },
+  { name: 'CAD', kind: 'money', size: f(1), sign: 'C$' },
+  { name: 'GBP', kind: 'money', size: f(1), sign: '£' },
+  { name: 'AUD', kind: 'money', size: f(1), sign: 'A$' },
+  { name: 'NZD', kind: 'money', size: f(1), sign: 'NZ$' },
+  { name: 'EUR', kind: 'money', size: f(1), sign: '€' },
 ]
 
 const byName = new Map(list.map((unit) => [unit.name, unit]))
 
 /** The unit of that name; a name that is no unit is a thing that is counted (`bag`, `post`). */
 export const unitNamed = (name: string): Unit => byName.get(name) ?? { name, kind: 'count', size: f(1), sign: name }
-
-export const isMeasure = (name: string): boolean => byName.has(name)

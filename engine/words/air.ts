@@ -51,7 +51,6 @@ export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
       'dry to',
       'will dry to',
       'down to',
-      'later',
       'end up at',
       'when dry',
       'in summer',
@@ -74,5 +73,54 @@ export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
     ],
   },
   possible: { least: '0 %', most: '200 %' },
-  plausible: { from: '5 %', to: '25 %' },
+  // Between desert air and air full of water.
+  plausible: { from: '2 %', to: '30 %' },
+})
+
+export const wantedMoisture = word<'percent'>('wantedMoisture', {
+  kind: 'percent',
+  label: 'moisture wanted in the wood',
+  units: { imperial: 'percent', metric: 'percent' },
+  measure: 'What the wood is to settle at: the limit on the can, or what it will have in use.',
+  ask: 'At what moisture do you want the wood to settle?',
+  called: {
+    names: [
+      'wood at',
+      'wood to be at',
+      'get wood to',
+      'get the wood to',
+      'bring wood to',
+      'dry wood to',
+      'dries wood to',
+      'dry the wood to',
+      'wood down to',
+      'moisture wanted',
+      'wanted moisture',
+    ],
+    things: ['wood', 'moisture', 'board'],
+    sides: ['settle', 'wanted', 'dry'],
+    plainly: true,
+  },
+  possible: { above: '0 %', most: '100 %' },
+  plausible: { from: '4 %', to: '24 %' },
+})
+
+export const humidityNeeded = word<'percent'>('humidityNeeded', {
+  kind: 'percent',
+  label: 'humidity that gives it',
+  units: { imperial: 'percent', metric: 'percent' },
+  measure: 'In air drier than that the wood settles drier.',
+  ask: 'What humidity does it take?',
+  called: {
+    asks: [
+      'what humidity',
+      'what rh',
+      'what relative humidity',
+      'which humidity',
+      'how dry must the air be',
+      'how dry does the air have to be',
+      'humidity do i need',
+      'humidity needed',
+    ],
+  },
 })

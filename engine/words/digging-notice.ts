@@ -125,7 +125,7 @@ export const holidays = word<'date'>('holidays', {
   kind: 'date',
   list: true,
   label: 'holidays in between',
-  measure: 'Days besides weekends on which nobody works at the utility.',
+  measure: 'Days besides weekends on which nobody works: as your utility, office or yard keeps them.',
   ask: 'Which holidays fall in between?',
   called: {
     names: ['holiday', 'holidays', 'closed on', 'public holiday', 'bank holiday', 'day off'],

@@ -37,8 +37,8 @@ export const helpers = word<'count'>('helpers', {
   noun: 'helper',
   label: 'helpers',
   whole: true,
-  measure: 'Those who dig beside you, you not counted.',
-  ask: 'How many help you dig?',
+  measure: 'Those who work beside you, you not counted.',
+  ask: 'How many help you?',
   called: {
     names: ['helpers', 'friends', 'mates', 'besides me'],
     things: ['helper', 'friend', 'mate', 'neighbour', 'son'],
@@ -66,10 +66,10 @@ export const diggers = word<'count'>('diggers', {
 
 export const dayHours = word<'duration'>('dayHours', {
   kind: 'duration',
-  label: 'hours of digging a day',
+  label: 'hours of work a day',
   units: { imperial: 'h', metric: 'h' },
-  measure: 'As long as you can dig well, not as long as it is light.',
-  ask: 'How many hours a day will you dig?',
+  measure: 'As long as you can work well, not as long as it is light.',
+  ask: 'How many hours a day will you work?',
   called: {
     names: ['hours a day', 'a day', 'per day', 'each day', 'every day', 'in a day', 'of an evening', 'an evening'],
     things: ['day', 'evening'],

@@ -32,6 +32,8 @@ export const railCut = word<'length'>('railCut', {
   ask: 'How long is a rail cut?',
   called: {
     names: ['rail length', 'length of the rails'],
+    things: ['rail'],
+    sides: ['long', 'length'],
     asks: [
       'how long do i cut the rails',
       'how long are the rails',
@@ -42,6 +44,8 @@ export const railCut = word<'length'>('railCut', {
       'how long each rail',
     ],
   },
+  possible: { above: '0 in' },
+  plausible: { from: '1 ft', to: '24 ft' },
 })
 
 export const railsInAll = word<'count'>('railsInAll', {
@@ -56,6 +60,8 @@ export const railsInAll = word<'count'>('railsInAll', {
     things: ['rail', 'rails', 'stringer'],
     asks: ['how many rails', 'rails do i need', 'number of rails', 'how many stringers'],
   },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '600' },
 })
 
 export const railsPerBoard = word<'count'>('railsPerBoard', {

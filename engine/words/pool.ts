@@ -1,32 +1,6 @@
 // This file is about a fence around a pool, as a model code looks at it.
 import { word } from './word.ts'
 
-export const country = word<'choice'>('country', {
-  kind: 'choice',
-  label: 'country',
-  measure: 'Pool rules differ by country, and within it.',
-  ask: 'In which country is the pool? I know only the model code of the US.',
-  called: { names: ['country'] },
-  options: {
-    us: { label: 'the US', called: ['in the us', 'usa', 'united states', 'in the states', 'us code', 'ispsc', 'irc'] },
-    elsewhere: {
-      label: 'elsewhere',
-      called: [
-        'in canada',
-        'canada',
-        'in the uk',
-        'england',
-        'australia',
-        'new zealand',
-        'elsewhere',
-        'ireland',
-        'scotland',
-        'wales',
-      ],
-    },
-  },
-})
-
 export const barrierHeight = word<'length'>('barrierHeight', {
   kind: 'length',
   label: 'height, on the side away from the pool',

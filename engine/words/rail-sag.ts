@@ -32,7 +32,7 @@ export const woodStiffness = word<'pressure'>('woodStiffness', {
   label: 'modulus of elasticity',
   units: { imperial: 'psi', metric: 'MPa' },
   measure: 'E of its species and grade, dry, from a table of design values.',
-  ask: 'How stiff is the wood? Give its modulus of elasticity E for dry wood from a table of design values, or say what wood it is: western redcedar, northern white-cedar, Douglas-fir, white fir, white ash or black locust.',
+  ask: 'How stiff is the wood? Give its modulus of elasticity E for dry wood from a table of design values, or say what wood it is: western redcedar, northern white-cedar, redwood, southern pine, Douglas-fir, western hemlock, white fir, black locust or white ash.',
   called: {
     names: [
       'modulus of elasticity',

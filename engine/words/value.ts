@@ -43,6 +43,7 @@ export function parseValue(word: Word, text: string, system: System): Value | un
 export function ofStick(word: Word, { name, width, thickness, nominal }: Stick): Quantity | undefined {
   if (word.ofStick === 'thickness') return thickness
   if (word.ofStick === 'name' && nominal) return quantity(name.split('x')[1] as string, 'in')
+  if (word.ofStick === 'name thickness') return nominal ? quantity(name.split('x')[0] as string, 'in') : thickness
   return word.ofStick && width
 }
 type Stick = NonNullable<Reading['section']>
@@ -85,6 +86,9 @@ export function fitted(
   if (word.kind === 'choice' || word.kind === 'verdict') return undefined
   if (q) {
     if (q.kind === word.kind) return q
+    // "A force of 120 lb": a pound pushes with a pound-force, at standard gravity, as `weight` has it.
+    if (word.kind === 'force' && q.kind === 'mass')
+      return { kind: 'force', amount: q.amount, unit: unitNamed(q.unit).system === 'metric' ? 'N' : 'lbf' }
     // "3 days" of notice are counted days, where it is days that the word counts.
     if (word.kind === 'count' && q.kind === 'duration' && word.noun?.endsWith(' day'))
       return { kind: 'count', amount: amountIn(q, 'day'), unit: word.noun }
@@ -151,6 +155,8 @@ export const baseUnit: Record<Kind, Record<System, string>> = {
   force: { imperial: 'lbf', metric: 'N' },
   moment: { imperial: 'lbf-ft', metric: 'N-m' },
   pressure: { imperial: 'psi', metric: 'MPa' },
+  pressureByDepth: { imperial: 'psf/ft', metric: 'kPa/m' },
+  speed: { imperial: 'mph', metric: 'm/s' },
   lineWeight: { imperial: 'lb/ft', metric: 'kg/m' },
   date: { imperial: 'date', metric: 'date' },
 }

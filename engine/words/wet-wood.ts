@@ -5,7 +5,7 @@ export const species = word<'choice'>('species', {
   kind: 'choice',
   label: 'kind of wood',
   measure: 'As it is called at the yard.',
-  ask: 'Which wood is it: western redcedar, northern white-cedar, Douglas-fir, white fir, white ash or black locust?',
+  ask: 'Which wood is it: western redcedar, northern white-cedar, redwood, southern pine, Douglas-fir, western hemlock, white fir, black locust or white ash?',
   called: { names: ['species', 'kind of wood'] },
   options: {
     'western-redcedar': {
@@ -16,7 +16,13 @@ export const species = word<'choice'>('species', {
       label: 'northern white-cedar',
       called: ['northern white cedar', 'northern white-cedar', 'white cedar'],
     },
+    redwood: { label: 'redwood (young)', called: ['redwood', 'california redwood', 'coast redwood'] },
+    'southern-pine': {
+      label: 'southern pine (loblolly)',
+      called: ['southern pine', 'southern yellow pine', 'yellow pine', 'loblolly', 'loblolly pine', 'syp'],
+    },
     'douglas-fir': { label: 'Douglas-fir (coast)', called: ['douglas fir', 'douglas-fir', 'oregon', 'doug fir'] },
+    'western-hemlock': { label: 'western hemlock', called: ['western hemlock', 'hemlock', 'hem-fir', 'hem fir'] },
     'white-fir': { label: 'white fir', called: ['white fir'] },
     'black-locust': { label: 'black locust', called: ['black locust', 'locust', 'robinia'] },
     'white-ash': { label: 'white ash', called: ['white ash', 'ash'] },
@@ -52,7 +58,7 @@ export const moistureNow = word<'percent'>('moistureNow', {
     plainly: true,
   },
   possible: { least: '0 %', most: '200 %' },
-  plausible: { from: '6 %', to: '60 %' },
+  plausible: { from: '6 %', to: '120 %' },
 })
 
 export const gapDry = word<'length'>('gapDry', {
@@ -73,10 +79,10 @@ export const gapDry = word<'length'>('gapDry', {
 
 export const widthChange = word<'length'>('widthChange', {
   kind: 'length',
-  label: 'each picket changes by',
+  label: 'each board changes by',
   units: { imperial: 'in', metric: 'mm' },
   measure: 'Less than nothing when it shrinks.',
-  ask: 'How much does each picket change?',
+  ask: 'How much does each board change?',
   called: {
     names: ['shrinkage'],
     asks: [
@@ -87,8 +93,55 @@ export const widthChange = word<'length'>('widthChange', {
       'how much will the pickets shrink',
       'how much will the boards shrink',
       'how much will it swell',
+      'board shrink',
+      'boards shrink',
+      'picket shrink',
+      'pickets shrink',
+      'plank shrink',
+      'board swell',
+      'boards swell',
+      'pickets swell',
+      'board move',
+      'boards move',
+      'plank move',
+      'wood move',
     ],
   },
+})
+
+export const widthLater = word<'length'>('widthLater', {
+  kind: 'length',
+  label: 'width of the board later',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'When it has settled.',
+  ask: 'How wide is the board when it has settled?',
+  called: {
+    names: ['width later', 'width when dry', 'width it settles at'],
+    asks: [
+      'how wide will the board be',
+      'how wide will it be',
+      'how wide will the boards be',
+      'how wide when it is dry',
+    ],
+  },
+})
+
+export const changeByCoefficient = word<'length'>('changeByCoefficient', {
+  kind: 'length',
+  label: 'change by the straight line',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Holds from about 6 to 14 % moisture.',
+  ask: 'How much does the board change by the straight line?',
+  called: { names: ['change by the coefficient', 'change by the straight line'] },
+})
+
+export const changeByShrinkage = word<'length'>('changeByShrinkage', {
+  kind: 'length',
+  label: 'change by the wider formula',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Holds up to about 30 % moisture.',
+  ask: 'How much does the board change by the wider formula?',
+  called: { names: ['change by the wider formula', 'change by the shrinkage'] },
 })
 
 export const gapNow = word<'length'>('gapNow', {

@@ -46,7 +46,9 @@ export interface Word<K extends WordKind = WordKind> {
   readonly units?: { readonly imperial: string; readonly metric: string }
   readonly usual?: Usual
   /** Which side of a stick it is, for one called by its size: a “2x4” on edge is wide in depth and thin in thickness. Without it a stick is no value of the word. */
-  readonly ofStick?: 'width' | 'thickness' | 'name'
+  readonly ofStick?: 'width' | 'thickness' | 'name' | 'name thickness'
+  /** The word that takes the other side of a stick called by its size, where one name tells both: “a 2x4” is as thick and as wide as it is. */
+  readonly otherSide?: string
   /** Outside these it cannot be. As people write quantities; ends included unless `above`. */
   readonly possible?: { readonly above?: string; readonly least?: string; readonly most?: string }
   /** Outside these it is asked about before it is worked. Source: common practice, no source, unless the word's file says else. */

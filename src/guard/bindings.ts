@@ -82,9 +82,12 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
       refused.push({ word: word.name, why: `the message reads as “${ownOption}”, not “${told.from.option}”` })
       continue
     }
-    const ends = rangeOf(told, word, readings, job)
+    const isHeld = (name: string): boolean => held.some((it) => it.word === name && it.at === told.at)
+    // The other side of a stick may be told for itself as well: it is the same stick.
+    if (told.from.tag !== null && held.some((it) => it.tag === told.from.tag && isHeld(word.name))) continue
+    const ends = rangeOf(told, word, readings, job) ?? sidesOf(told, word, readings)
     if (ends) {
-      held.push(...ends.map((it) => ({ ...it, at: told.at, turn })))
+      held.push(...ends.filter((it) => !isHeld(it.word)).map((it) => ({ ...it, at: told.at, turn })))
       continue
     }
     const result = hold(told, word, said, readings, job)
@@ -183,6 +186,20 @@ function rangeOf(
   return [
     { ...said, word: word.name, value: low },
     { ...said, word: upper.name, value: high },
+  ]
+}
+
+/** A stick called by its size, “2x4”, said of a word whose other side is a word of its own: both sides of it. */
+function sidesOf(told: Told, word: Word, readings: readonly Tagged[]): Omit<Held, 'at' | 'turn'>[] | undefined {
+  const reading = told.from.tag === null ? undefined : readings.find((it) => it.tag === told.from.tag)
+  const other = word.otherSide === undefined ? undefined : vocabulary.get(word.otherSide)
+  if (!reading?.section || !other) return undefined
+  const [one, two] = [ofStick(word, reading.section), ofStick(other, reading.section)]
+  if (!one || !two) return undefined
+  const said = { tag: reading.tag, firmness: reading.firmness, accepted: 'said' } as const
+  return [
+    { ...said, word: word.name, value: one },
+    { ...said, word: other.name, value: two },
   ]
 }
 

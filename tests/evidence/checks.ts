@@ -4,12 +4,15 @@ import { borderChecks } from './checks/border.ts'
 import { capsChecks } from './checks/caps.ts'
 import { concreteChecks } from './checks/concrete.ts'
 import { diggingChecks } from './checks/digging.ts'
+import { finishChecks } from './checks/finish.ts'
 import { frameChecks } from './checks/frame.ts'
 import { gatesChecks } from './checks/gates.ts'
 import { groundChecks } from './checks/ground.ts'
 import { layoutChecks } from './checks/layout.ts'
 import { picketsChecks } from './checks/pickets.ts'
+import { repairChecks } from './checks/repair.ts'
 import { siteChecks } from './checks/site.ts'
+import { strengthChecks } from './checks/strength.ts'
 import { surveyChecks } from './checks/survey.ts'
 import { topsChecks } from './checks/tops.ts'
 import { woodChecks } from './checks/wood.ts'
@@ -28,4 +31,7 @@ export const checks: readonly Check[] = [
   ...capsChecks,
   ...borderChecks,
   ...woodChecks,
+  ...finishChecks,
+  ...strengthChecks,
+  ...repairChecks,
 ]

@@ -5,6 +5,7 @@
 //   ┃    ╲____╱    ┃      I = width × height³ / 12, height taken the way it bends
 //
 // The trap: the height counts three times over. The same stick laid flat sags more than five times as far.
+import { evenSag, isTurned, middleSag } from '../../beam.ts'
 import { calculation } from '../../calculation.ts'
 import { railSagDrawing } from '../../drawings/rail-sag.ts'
 import { exact, over, power, roundTo, times, toNumber } from '../../quantities/amount.ts'
@@ -68,17 +69,17 @@ export const railSag = calculation({
     ownWeight: ['weight(woodDensity * railDepth * railThickness * opening)', 'the rail itself, from post to post'],
     hung: ['weight(hungWeight * opening)', 'what the pickets add'],
     ownSag: [
-      '5 / 384 * (ownWeight + hung) * opening ^ 3 / (wetStiffness * lying * standing ^ 3 / 12)',
+      evenSag('(ownWeight + hung)', 'wetStiffness', 'lying', 'standing'),
       'a load spread evenly over a beam that rests on both ends',
     ],
     longSag: ['2 * ownSag', 'under what never leaves it, wet wood sags to about twice as far'],
     leanForce: ['weight(leanWeight)', 'all of it on one rail, in the middle'],
     leanSag: [
-      'leanForce * opening ^ 3 / (48 * wetStiffness * lying * standing ^ 3 / 12)',
+      middleSag('leanForce', 'wetStiffness', 'lying', 'standing'),
       'the worst place for it, and it goes back when they get off',
     ],
     pushBow: [
-      'leanForce * opening ^ 3 / (48 * wetStiffness * standing * lying ^ 3 / 12)',
+      middleSag('leanForce', 'wetStiffness', 'standing', 'lying'),
       'pushed sideways, width and height change places',
     ],
     furthestDown: ['longSag + leanSag', 'old, and with somebody on it'],
@@ -86,7 +87,7 @@ export const railSag = calculation({
   },
   work(given, { line, has, put, rows, tell, refuse, doubt, remark, cite, table, system }) {
     const { opening, railDepth, railThickness } = given
-    const turn = has('railLies') && (given.railLies === 'flat') === less(railThickness, railDepth)
+    const turn = isTurned(given.railLies, railDepth, railThickness)
     const standing = put('standing', turn ? railThickness : railDepth)
     const lying = put('lying', turn ? railDepth : railThickness)
     if (!less(standing, opening))

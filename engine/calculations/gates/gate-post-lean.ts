@@ -6,6 +6,7 @@
 import { calculation } from '../../calculation.ts'
 import { postLeanDrawing } from '../../drawings/post-lean.ts'
 import { show } from '../../quantities/show.ts'
+import { sagLines } from '../../sag.ts'
 import { latchMove, leanAngle, outOfPlumb, plumbOver } from '../../words/gate-swing.ts'
 import { leafWidth } from '../../words/gates.ts'
 
@@ -17,11 +18,11 @@ export const gatePostLean = calculation({
   needs: { outOfPlumb, plumbOver, leafWidth },
   onlyFor: { leafWidth: ['latchMove'] },
   gives: { leanAngle, latchMove },
-  headlines: ['latchMove', 'leanAngle'],
+  headlines: ['latchMove'],
   together: { latchMove: ['latchMove', 'leanAngle'] },
   lines: {
-    leanAngle: ['atan(outOfPlumb / plumbOver)', 'how far out, over how high'],
-    latchMove: ['leafWidth * sin(leanAngle)', 'the leaf tips by the same angle as its post'],
+    leanAngle: sagLines.leanAngle,
+    latchMove: sagLines.latchMove,
   },
   work(_given, { line, has, remark }) {
     line('leanAngle')

@@ -10,6 +10,7 @@ import { gateSagDrawing } from '../../drawings/gate-sag.ts'
 import { less, type Quantity, zero } from '../../quantities/quantity.ts'
 import { absolute, compare, negative } from '../../quantities/amount.ts'
 import { show } from '../../quantities/show.ts'
+import { sagLines } from '../../sag.ts'
 import { latchDrop, squareDiagonal, strutDiagonal, takeUp, tieDiagonal } from '../../words/gate-sag.ts'
 import { leafHeight } from '../../words/gates.ts'
 
@@ -27,10 +28,7 @@ export const gateSag = calculation({
     squareDiagonal: ['squareDiagonal', 'takeUp'],
   },
   lines: {
-    latchDrop: [
-      '(tieDiagonal ^ 2 - strutDiagonal ^ 2) / (4 * leafHeight)',
-      'the two diagonals differ only because the leaf leans',
-    ],
+    latchDrop: sagLines.latchDrop,
     squareDiagonal: ['sqrt((tieDiagonal ^ 2 + strutDiagonal ^ 2) / 2)', 'square again, both diagonals are alike'],
     takeUp: ['tieDiagonal - squareDiagonal', 'the cable runs along the diagonal that has grown'],
   },

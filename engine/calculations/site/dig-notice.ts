@@ -5,7 +5,7 @@
 //
 // No law is built in. The notice and the ticket's life are the person's, from their own one-call centre.
 import { calculation } from '../../calculation.ts'
-import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { daysAfter, weekdayOf, weekdays } from '../../quantities/calendar.ts'
 import { toNumber } from '../../quantities/amount.ts'
 import { calendarStripDrawing } from '../../drawings/calendar-strip.ts'
@@ -24,6 +24,7 @@ import {
   ticketLife,
 } from '../../words/digging-notice.ts'
 import { posts } from '../../words/posts.ts'
+import { firstAfterNotice, nthWorking, workingBetween, workingWithout } from '../../working-days.ts'
 
 const longestNotice = 60
 const longestLife = 400
@@ -64,14 +65,14 @@ export const digNotice = calculation({
         `A notice of ${show(given.noticeDays)} is longer than any I can count. Check it with your one-call centre.`,
       )
     const closed = has('holidays') ? rows('holidays') : []
-    const isWorking = (day: Quantity): boolean => weekdayOf(day) < 5 && !closed.some((it) => equal(it, day))
+    const isWorking = workingWithout(closed)
     const theirs =
       'These days are counted by the notice you gave me, not by any law that I know. Your one-call centre gives the date that holds. Dig only when every utility has answered, whatever the calendar says.'
     if (!has('callDate')) {
       // A week without holidays stands in for the one that was not named: only its weekdays are told.
       const monday: Quantity = { kind: 'date', amount: quantity(4, 'ratio').amount, unit: 'date' }
       const call = daysAfter(monday, Object.keys(callWeekday.options ?? {}).indexOf(given.callWeekday))
-      const day = firstDay(call, notice, isWorking)
+      const day = firstAfterNotice(call, notice, isWorking)
       tell('firstDigWeekday', (weekdays[weekdayOf(day)] as string).toLowerCase())
       remark(
         `Counted: ${show(given.noticeDays)} after the day of the call, weekends left out. A holiday in between puts it off by a day.`,
@@ -85,7 +86,7 @@ export const digNotice = calculation({
         'callWeekday',
         `You call on ${show(given.callDate)}, and said that it is a ${callWeekday.options?.[given.callWeekday]?.label}. Check the day.`,
       )
-    const first = firstDay(given.callDate, notice, isWorking)
+    const first = firstAfterNotice(given.callDate, notice, isWorking)
     tell('firstDigDay', first)
     remark(
       `Counted: the day of the call, ${show(given.callDate)}, does not count; then ${show(given.noticeDays)} pass whole, weekends and the holidays you named left out.`,
@@ -110,7 +111,7 @@ export const digNotice = calculation({
       const renew = lastCall(last, notice, isWorking)
       if (renew && !less(renew, given.callDate)) {
         tell('renewBy', renew)
-        const next = firstDay(renew, notice, isWorking)
+        const next = firstAfterNotice(renew, notice, isWorking)
         remark(
           less(daysAfter(last, 1), next)
             ? `Call again on ${show(renew)} at the latest: ${show(given.noticeDays)} then pass before the ticket runs out. From ${show(daysAfter(last, 1))} until ${show(next)} no ticket holds; call a day sooner to dig then.`
@@ -195,27 +196,4 @@ function lastCall(end: Quantity, notice: number, isWorking: (day: Quantity) => b
     if (isWorking(day) && !less(end, nthWorking(day, notice, isWorking))) return day
   }
   return undefined
-}
-
-/** The day after so many full working days that follow the day of the call; it is a working day itself. */
-function firstDay(call: Quantity, notice: number, isWorking: (day: Quantity) => boolean): Quantity {
-  let day = nthWorking(call, notice, isWorking)
-  do day = daysAfter(day, 1)
-  while (!isWorking(day))
-  return day
-}
-
-function nthWorking(from: Quantity, count: number, isWorking: (day: Quantity) => boolean): Quantity {
-  let day = from
-  for (let passed = 0; passed < count; ) {
-    day = daysAfter(day, 1)
-    if (isWorking(day)) passed++
-  }
-  return day
-}
-
-function workingBetween(first: Quantity, last: Quantity, isWorking: (day: Quantity) => boolean): number {
-  let count = 0
-  for (let day = first; !less(last, day); day = daysAfter(day, 1)) if (isWorking(day)) count++
-  return count
 }

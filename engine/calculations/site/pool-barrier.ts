@@ -5,10 +5,10 @@ import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { poolBarrier as code } from '../../tables/pool-barrier.ts'
 import { published } from '../../tables/published.ts'
+import { country } from '../../words/country.ts'
 import {
   barrierGap,
   barrierHeight,
-  country,
   gapUnderBarrier,
   groundUnder,
   latchHeight,

@@ -1,6 +1,7 @@
 // Where wood settles, wet or dry to begin with, when it is left long enough in air of one temperature and humidity.
 import { calculation } from '../../calculation.ts'
 import { moistureDrawing } from '../../drawings/moisture.ts'
+import { equilibriumLines, settlesAt } from '../../equilibrium.ts'
 import { quantity, less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { equilibriumMoistureFit } from '../../tables/equilibrium-moisture.ts'
@@ -17,15 +18,9 @@ export const equilibrium = calculation({
   joins: true,
   lines: {
     T: ['fahrenheit(airTemperature)', 'the temperature in °F'],
-    W: ['330 + 0.452 * T + 0.00415 * T ^ 2', 'the handbook’s fit'],
-    K: ['0.791 + 0.000463 * T - 0.000000844 * T ^ 2', 'the handbook’s fit'],
-    K1: ['6.34 + 0.000775 * T - 0.0000935 * T ^ 2', 'the handbook’s fit'],
-    K2: ['1.09 + 0.0284 * T - 0.0000904 * T ^ 2', 'the handbook’s fit'],
+    ...equilibriumLines,
     Kh: ['K * humidity', 'humidity as a share of one'],
-    equilibriumMoisture: [
-      '18 / W * (Kh / (1 - Kh) + (K1 * Kh + 2 * K1 * K2 * Kh ^ 2) / (1 + K1 * Kh + K1 * K2 * Kh ^ 2))',
-      'water held in the cell walls, in two ways',
-    ],
+    equilibriumMoisture: [settlesAt, 'water held in the cell walls, in two ways'],
   },
   work({ airTemperature, humidity }, { line, doubt, remark }) {
     for (const name of ['T', 'W', 'K', 'K1', 'K2', 'Kh', 'equilibriumMoisture']) line(name)

@@ -95,7 +95,9 @@ export function bind(
     it.word === 'widestGap' && it.reading.firmness === 'less-than' && needed.has('sphere')
       ? { ...it, word: 'sphere' }
       : it
-  const sure = [...bound, ...restOfLists(bound, heard, message)].filter((it) => !clashes.has(it.word)).map(strict)
+  const sure = inOneRow([...bound, ...restOfLists(bound, heard, message)], heard, message)
+    .filter((it) => !clashes.has(it.word))
+    .map(strict)
   const loose = (): Tagged[] => heard.readings.filter((reading) => !sure.some((it) => it.reading.tag === reading.tag))
   // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".
   const unnamed = (reading: Tagged): boolean =>
@@ -137,6 +139,22 @@ function neededBehind(needed: ReadonlySet<string>): Set<string> {
     for (const calc of catalogue)
       if (calc.joins && calc.gives[word]) for (const need of Object.keys(calc.needs)) behind.add(need)
   return behind
+}
+
+/** "humidities 90, 85, 80 %; chance of rain 0, 10 %": what stands between commas belongs to the list that most of its row is bound to, however near another list's name stands. */
+function inOneRow(bound: readonly Bound[], heard: Heard, message: readonly Token[]): Bound[] {
+  const rows: string[][] = [[]]
+  for (const token of message)
+    if (token.tag) rows.at(-1)?.push(token.tag)
+    else if (!/^(,|and|&)$/.test(token.text)) rows.push([])
+  return bound.map((it) => {
+    if (!vocabulary.get(it.word)?.list) return it
+    const row = rows.find((tags) => tags.includes(it.reading.tag)) ?? []
+    const words = bound.filter((other) => row.includes(other.reading.tag)).map((other) => other.word)
+    const most = words.find((name) => words.filter((other) => other === name).length * 2 > row.length)
+    const word = most === undefined ? undefined : vocabulary.get(most)
+    return word?.list && fits(word, it.reading, heard, new Set([word.name])) ? { ...it, word: word.name } : it
+  })
 }
 
 /** "sides 60 ft, 40 ft, 59.7 ft and 39.8 ft": what stands in one row with a value of a list, and is nothing else, is of the list too. */

@@ -48,7 +48,13 @@ function learn(text: string, cue: Cue): void {
 
 const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))
 
+// Sums of any trade are read apart, in ./plain-sums.ts: their words, “less”, “times”, “in feet”, are no cues for the trade's.
+const ofTheTrade = catalogue.filter((calc) => !calc.plain)
+const isOfTheTradesWords = (name: string): boolean =>
+  ofTheTrade.some((calc) => calc.needs[name] !== undefined || calc.gives[name] !== undefined)
+
 for (const word of vocabulary.values()) {
+  if (!isOfTheTradesWords(word.name)) continue
   const { names = [], things = [], sides = [], asks = [] } = word.called
   for (const text of [word.label, word.name.replace(/([a-z])([A-Z])/g, '$1 $2'), ...names])
     learn(text, { word: word.name, sort: 'name' })

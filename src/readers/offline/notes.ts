@@ -37,12 +37,17 @@ export function notesIn(message: readonly Token[]): Called[] {
 }
 
 function bestFor(sentence: readonly Token[]): Called[] {
-  // As it was typed, too: “storm” is forgiven to “story”, which the sums know.
-  const words = new Set(sentence.flatMap((token) => [token.stem, stem(token.text)]))
+  const words = new Set(sentence.flatMap(wordsOf))
   const holding = keys.filter(({ groups }) => groups.every((group) => [...group].some((word) => words.has(word))))
   const [best] = [...holding].sort((a, b) => (worth.get(b) ?? 0) - (worth.get(a) ?? 0))
   return best ? [{ note: best.note, words: best.groups.length }] : []
 }
+
+/** As it was typed, too: “storm” is forgiven to “story”, which the sums know. A bare number is its words: “two or three” rails. */
+const wordsOf = (token: Token): string[] => [
+  token.stem,
+  ...(token.tag && !token.measured ? token.text.split(' ') : [token.text]).map(stem),
+]
 
 function sentencesOf(message: readonly Token[]): Token[][] {
   const sentences: Token[][] = [[]]

@@ -21,6 +21,12 @@ describe('every note', () => {
         expect(text).not.toMatch(/[{}]|undefined|NaN/)
         expect(text.length).toBeLessThan(800)
       }
+      // “1 qt” that is not read as a volume would be shown as 1.
+      for (const { name, value } of showNote(note, 'imperial').figures)
+        if (/[^\d\s/.,]/.test(note.figures?.[name]?.value ?? '')) expect(value.kind, name).not.toBe('number')
+      const sentences = note.text.split(/[.!?]\s+/).length
+      expect(sentences).toBeGreaterThanOrEqual(2)
+      expect(sentences).toBeLessThanOrEqual(5)
       expect(note.title).not.toMatch(/[.?!]$/)
       expect(note.from).not.toBe('')
       for (const code of note.cautions) expect(cautionFor(code).full).not.toBe('')

@@ -379,9 +379,8 @@ export const picketsChecks: readonly Check[] = [
   {
     calculation: 'gap-now',
     what: 'what a 5 1/2 in redcedar board loses from 19 to 12 %',
-    kind: 'reference',
-    source: 'Reference book, shrinkage: Wood Handbook, FPL-GTR-190 (2010), chapter 13',
-    reference: 'picket-gap-growth',
+    kind: 'handbook',
+    source: 'Wood Handbook, FPL-GTR-190 (2010), equation 13-3 and table 4-3',
     given: {
       picketWidth: '5 1/2 in',
       species: 'western-redcedar',
@@ -391,7 +390,7 @@ export const picketsChecks: readonly Check[] = [
     },
     gives: 'widthChange',
     unit: 'in',
-    expected: -0.09009,
+    expected: (5.5 * (12 - 19)) / (3000 / 5 - 30 + 19),
     tolerance: 1e-9,
   },
   {

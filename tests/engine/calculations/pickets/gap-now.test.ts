@@ -6,15 +6,29 @@ import { runNamed } from '../../run-named.ts'
 describe('the gap to set with wet wood', () => {
   const board = { picketWidth: '5 1/2 in', species: 'western-redcedar', grain: 'flat' }
 
-  // Wood Handbook: no shrinkage above fibre saturation, about 30 %. 5 1/2 × 0.00234 × (12 − 30) = −0.23166; from 45 it is no more.
+  // Wood Handbook: no shrinkage above fibre saturation, about 30 %. 5 1/2 × (12 − 30) / (3000 / 5 − 30 + 30) = −99 / 600 = −0.165; from 45 it is no more.
   it('wood at 45 % shrinks no more on its way to 12 % than wood at 30 %', () => {
     const wet = { ...board, equilibriumMoisture: '12 %', gapDry: '1/4 in' }
-    expect(runNamed('gap-now', { ...wet, moistureNow: '30 %' }).shown.widthChange).toBe('−0.2317 in')
+    expect(runNamed('gap-now', { ...wet, moistureNow: '30 %' }).shown.widthChange).toBe('−0.165 in')
     const { shown, said, outcome } = runNamed('gap-now', { ...wet, moistureNow: '45 %' })
-    expect(shown).toMatchObject({ widthChange: '−0.2317 in', gapNow: '0.01834 in' })
-    expect(said).toContain('I counted no moisture over 30 %')
-    expect(said).toContain('from 30 % to 12 % take it as near')
+    expect(shown).toMatchObject({ widthChange: '−0.165 in', gapNow: '0.085 in' })
+    expect(said).toContain('I counted no moisture over that')
+    expect(said).toContain('so I used its wider formula')
     if (outcome.ok) expect(outcome.steps[0]?.substituted).toBe('min (45 %; 30 %)')
+  })
+
+  // 5 1/2 × 0.00234 × (8 − 14) = −0.07722, the straight line; by the wider formula 5 1/2 × (−6) / (600 − 30 + 14) = −0.05651
+  it('within 6 to 14 % it goes by the coefficient, and says what the wider formula gives', () => {
+    const { shown, said } = runNamed('gap-now', { ...board, moistureNow: '14 %', equilibriumMoisture: '8 %' })
+    expect(shown.widthChange).toBe('−0.07722 in')
+    expect(said).toContain('where the handbook’s straight line holds, so I used that')
+    expect(said).toContain('it would give −0.05651 in')
+  })
+
+  it('a point over 14 % it goes by the wider formula, and says what the straight line would give', () => {
+    const { shown, said } = runNamed('gap-now', { ...board, moistureNow: '15 %', equilibriumMoisture: '8 %' })
+    expect(shown.widthChange).toBe('−0.06581 in')
+    expect(said).toContain('it would give −0.09009 in')
   })
 
   it('from 60 to 30 % nothing moves', () => {
@@ -29,7 +43,7 @@ describe('the gap to set with wet wood', () => {
   it('asks for the woods it has coefficients for, and no other', () => {
     const labels = Object.keys(dimensionalChange.values).map((name) => species.options?.[name]?.label as string)
     expect(Object.keys(species.options ?? {})).toEqual(Object.keys(dimensionalChange.values))
-    for (const label of labels) expect(species.ask).toContain(label.replace(' (coast)', ''))
+    for (const label of labels) expect(species.ask).toContain(label.replace(/ \(.*\)$/, ''))
     expect(species.ask.split(/, | or /)).toHaveLength(labels.length)
   })
 })

@@ -1,6 +1,6 @@
 // This file is about advice in talk: a note's own questions call it up, with its figures on record and its cautions in full.
 import { describe, expect, it } from 'vitest'
-import { notes, noteNamed } from '../../../../engine/index.ts'
+import { catalogue, noteNamed, notes } from '../../../../engine/index.ts'
 import { headlines, talk } from '../../talk.ts'
 
 describe('asked for advice', () => {
@@ -20,6 +20,35 @@ describe('asked for advice', () => {
 })
 
 describe('advice and sums', () => {
+  it.each(catalogue.flatMap((calc) => calc.examples.map((example) => example.ask)))(
+    'asks for no advice: %s',
+    async (ask) => {
+      const [answer] = await talk([ask])
+      expect(answer?.advice.map((it) => it.note)).toEqual([])
+    },
+  )
+
+  // Nothing is measured, and still a figure is asked for.
+  it.each([
+    'How far has the gate dropped?',
+    'How deep should posts go in sandy soil?',
+    'How many caps do I need?',
+    'How much concrete and how much gravel for a post?',
+    'How long should the rails be between the posts?',
+  ])('a figure is asked for, not advice: %s', async (ask) => {
+    const [answer] = await talk([ask])
+    expect(answer?.advice).toEqual([])
+    expect(answer?.asks).not.toEqual([])
+  })
+
+  it('a slip of the pen or a number in words does not hide what is asked', async () => {
+    for (const [ask, name] of [
+      ['Two or three rails for a picket fence?', 'two-or-three-rails'],
+      ['A post is leaning after the storm, how do I fix it?', 'leaning-after-a-storm'],
+    ] as const)
+      expect((await talk([ask]))[0]?.advice.map((it) => it.note)).toEqual([name])
+  })
+
   it('a sum is worked though a note has the same words, and the note stands beside it', async () => {
     const [answer] = await talk([
       'How many 60 lb bags for 8 corner posts, 10 in holes 30 in deep? Should I set the posts in gravel or concrete?',

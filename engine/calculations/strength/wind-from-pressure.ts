@@ -1,0 +1,82 @@
+// The force on one post from a wind pressure that somebody gave: a building office, an engineer, another country's standard.
+//
+//   ──►  ┌────────┐
+//   ──►  │        │      force = pressure × height of the boards × width of a bay
+//   ──►  └────────┘
+import { calculation } from '../../calculation.ts'
+import { windDrawing } from '../../drawings/wind.ts'
+import { less } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
+import { workingLevel } from '../../tables/wind-factors.ts'
+import { bayCentres } from '../../words/bays.ts'
+import { footGap } from '../../words/framing.ts'
+import { postAbove } from '../../words/posts.ts'
+import { forceHeight, givenPressure, pressureLevel, sideForce, tippingMoment } from '../../words/wind.ts'
+
+export const windFromPressure = calculation({
+  name: 'wind-from-pressure',
+  title: 'Force on one post from a wind pressure you were given',
+  answers:
+    'The sideways force on one post and its moment at the ground, from a wind pressure that your office, engineer or standard gives for the whole face of the fence.',
+  needs: { givenPressure, pressureLevel, postAbove, bayCentres, footGap },
+  usually: {
+    footGap: {
+      value: '0 in',
+      metric: '0 mm',
+      because: 'boards down to the ground catch the most',
+      from: 'Decided here: the safe side.',
+    },
+  },
+  gives: { sideForce, forceHeight, tippingMoment },
+  headlines: ['sideForce'],
+  together: { sideForce: ['sideForce', 'forceHeight', 'tippingMoment'], tippingMoment: ['tippingMoment', 'sideForce'] },
+  joins: true,
+  lines: {
+    bayForce: [
+      'givenPressure * bayCentres * (postAbove - footGap)',
+      'the pressure on the face that one post answers for',
+    ],
+    workingForce: ['0.6 * bayForce', 'from strength level down to working level'],
+    sideForce: ['bayForce', 'already at working level'],
+    forceHeight: ['(postAbove + footGap) / 2', 'in the middle of the boards'],
+    tippingMoment: ['sideForce * forceHeight', 'the force at the end of its arm, down to the ground'],
+  },
+  work({ pressureLevel, postAbove, footGap, givenPressure }, { line, tell, refuse, remark }) {
+    if (!less(footGap, postAbove))
+      refuse(
+        'footGap',
+        `Boards that end ${show(footGap)} above the ground do not fit under ${show(postAbove)}. Check both.`,
+      )
+    const whole = line('bayForce')
+    if (pressureLevel === 'strength') {
+      tell('sideForce', line('workingForce'))
+      remark(`${show(whole)} is strength level, as you gave it. Wood and soil are checked at working level, 0.6 of it.`)
+    } else line('sideForce')
+    line('forceHeight')
+    line('tippingMoment')
+    remark(
+      `The pressure of ${show(givenPressure)} is the one you were given, taken on the whole face of the bay: on an open fence that is too much. Ask whether it is for the face or for the wood only, and whether end bays get more.`,
+    )
+    remark('This is a check, not a design: your building office decides, and an engineer designs.')
+  },
+  sources: [
+    { fact: 'force = pressure × area, in the middle of it', from: 'Derived here from the sketch; needs no table.' },
+    { fact: workingLevel.title, from: workingLevel.from },
+  ],
+  cautions: ['structure', 'local-code'],
+  drawing: windDrawing,
+  examples: [
+    // 18.5 × 10 × 8 = 1480; at 4 ft: 5920
+    {
+      ask: 'I was given a wind pressure of 18.5 psf for a fence 8 ft high with posts 10 ft on center. What is the force on each post?',
+      given: { givenPressure: '18.5 psf', postAbove: '8 ft', bayCentres: '10 ft' },
+      expect: { sideForce: '1,480 lbf', forceHeight: '4 ft', tippingMoment: '5,920 lbf-ft' },
+    },
+    // 0.9 kPa × 2.4 × 1.8 = 3888 N; × 0.6 = 2332.8; × 0.9 m = 2099.52
+    {
+      ask: 'Wind pressure of 0.9 kPa, ultimate, fence 1.8 m high, posts 2.4 m apart: force on one post?',
+      given: { givenPressure: '0.9 kPa', pressureLevel: 'strength', postAbove: '1.8 m', bayCentres: '2.4 m' },
+      expect: { sideForce: '2,332.8 N', tippingMoment: '2,099.52 N-m' },
+    },
+  ],
+})

@@ -1,0 +1,197 @@
+// This file is about advice on paint and stain: which, when, how, and what is dangerous about it.
+import type { Note } from './note.ts'
+
+const handbook = 'Wood Handbook, FPL-GTR-190 (2010), chapter 16'
+
+export const finish: readonly Note[] = [
+  {
+    name: 'paint-stain-or-bare',
+    title: 'Paint, stain or nothing',
+    text: 'Paint lasts longest and hides most, and when it fails it must be scraped. Half-clear stain lasts less, shows the grain, never peels, and takes a fresh coat after a wash. Clear finish keeps the colour for between {{clearLow}} and {{clear}} only. Left bare, good wood turns grey and serves for years. Choose by the second coat, not by the first.',
+    figures: {
+      clearLow: { label: 'tinted clear finish, least life', value: '2 years' },
+      clear: { label: 'tinted clear finish, most life', value: '3 years' },
+    },
+    called: [
+      'paint stain or|better|best|versus|vs|which fence|picket|wood|which|better|best',
+      'paint|stain|finish bare|grey|nothing|natural|unfinished or|leave|better|turn',
+      'stain|finish solid|clear|semitransparent|transparent|opaque which|better|best|difference',
+    ],
+    asks: ['Is paint or stain better for a picket fence?', 'should i stain it or leave it to turn gray?'],
+    from: `${handbook}, table 16-5, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/374; the rest common practice, no source`,
+    cautions: ['weather'],
+  },
+  {
+    name: 'keeping-the-colour-of-new-wood',
+    title: 'Keeping the colour of new wood',
+    text: 'Sun greys bare wood within a year, and a clear coat only slows it. What stops light is pigment: a lightly tinted, half-clear stain near the colour of the wood keeps it best, renewed before it has worn through. Nothing keeps cedar as it came from the saw. Cleaner and a brush bring much of the colour back before you coat it again.',
+    called: [
+      'keep|stop|prevent|preserve cedar|redwood|wood|fence gray|graying|greying|colour|natural|turning',
+      'gray|graying|greying|silver why|stop|slow|how cedar|redwood|wood|fence turn|turning|going|goes|stop',
+    ],
+    asks: ['How do I keep cedar from going grey?', 'can i preserve the natural color of the redwood?'],
+    from: 'common practice, no source',
+    cautions: ['weather'],
+  },
+  {
+    name: 'finish-before-hanging',
+    title: 'Finishing before hanging',
+    text: 'Before, if you have dry wood and a dry place: every face, edge and end gets its coat, and so do the parts that will touch and can never be reached again. Hang, fill and touch up cut ends and screw heads, then brush the last coat in place. If the wood is too wet to coat now, at least seal the ends and the backs of the joints.',
+    called: [
+      'paint|stain|finish|prime|seal|coat|painting|staining before|after hang|hanging|hung|install|installing|assemble|assembling|putting|put picket|board|everything|rail|them',
+      'paint|stain|finish|prime|seal first put|putting|hang|hanging up|then everything|picket|board|it',
+      'prime|primed|prefinish|prestain picket|board before|first|ground',
+    ],
+    asks: [
+      'Do I paint the pickets before or after hanging them?',
+      'should i stain everything first and then put it up?',
+      'is it better to stain the boards before installing?',
+    ],
+    from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/379 for end grain; the rest common practice, no source`,
+    cautions: ['weather', 'fire'],
+  },
+  {
+    name: 'both-faces-and-ends',
+    title: 'Both faces, and the ends twice',
+    text: 'Coat both faces alike: a board sealed on one side only takes up water on the other and cups. The ends drink many times what a face does, so seal every one, and the bottoms first of all, because nobody can reach them later. A film on a fence whose ends are bare holds the water in and peels. Turn a picket upside down in a tray if a brush will not get there.',
+    called: [
+      'both side|face|back paint|stain|finish|seal|coat have|must|necessary|should',
+      'back|inside paint|stain|seal|finish|coat picket|board|fence need|too|should|only',
+      'grain seal|sealing|sealed|paint|stain|coat|finish|prime end|bottom|top',
+      'end|bottom seal|sealing|sealed|prime picket|board',
+    ],
+    asks: ['Do I have to paint both sides of the pickets?', 'should i seal the end grain at the bottom of the boards?'],
+    from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/368 and 379; the cupping is common practice, no source`,
+    cautions: ['weather'],
+  },
+  {
+    name: 'mill-glaze',
+    title: 'Mill glaze',
+    text: 'Some planed boards shed water and take finish badly, and the trade calls their shine mill glaze. A laboratory that looked for it could not make it: it found raised grain under thin paint, weathering and damp. The cure is the same: wet smooth flat-grained boards, let them dry for {{dry}}, and sand with paper between {{coarse}} and {{fine}} grit. Then test with a drop of water.',
+    figures: {
+      dry: { label: 'drying after wetting', value: '3 days' },
+      coarse: { label: 'coarsest paper', value: '50' },
+      fine: { label: 'finest paper', value: '80' },
+    },
+    called: [
+      'mill glaze|glazing|shine|glazed',
+      'smooth|planed|shiny board|wood|cedar|picket sand|sanding|roughen before|stain|paint|finish|need',
+    ],
+    asks: ['What is mill glaze?', 'do i need to sand smooth boards before stain?'],
+    from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/378 and 382; the rest common practice, no source`,
+    cautions: ['dust'],
+  },
+  {
+    name: 'painting-hours',
+    title: 'Hours for painting, and dew',
+    text: 'Begin when the night’s dew has dried off and stop while the coat can still dry before the evening damp. The wood should be {{above}} warmer than the dew point. For water-based paint the air stays above {{water}} for a day and a night afterwards, for oil above {{oil}}. Follow the shade round the fence: hot sun blisters a fresh film. No rain before, and none until the can’s time is up.',
+    figures: {
+      above: { label: 'wood above the dew point', value: '5 F°', metric: '3 C°' },
+      water: { label: 'least for water-based paint', value: '50 °F', metric: '10 °C' },
+      oil: { label: 'least for oil paint', value: '40 °F', metric: '4 °C' },
+    },
+    called: [
+      'morning|evening|afternoon|early|late paint|painting|stain|staining ok|okay|better|best|bad|should',
+      'dew|damp|humid|humidity paint|painting|stain|staining|coat evening|morning|before|problem|bad|matter',
+      'sun|sunny|hot|shade paint|painting|stain|staining full|direct|ok|bad|which|avoid',
+    ],
+    asks: [
+      'Is it better to paint in the morning or in the evening?',
+      'is it ok to paint in the evening before the dew?',
+      'should i stain in full sun or in the shade?',
+    ],
+    from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/378; dew point: a coating inspector’s manual, scribd.com/document/146044552; the rest common practice, no source`,
+    cautions: ['weather'],
+  },
+  {
+    name: 'rain-on-fresh-finish',
+    title: 'Rain on a fresh coat',
+    text: 'Leave it alone until it is dry, then look. Water-based paint that has run or pitted is sanded and done again; stain that washed out pale gets another thin coat. Milky spots often clear by themselves. For the next day’s work, believe the forecast and not the sky.',
+    called: [
+      'rain|rained|shower paint|stain|coat|finish fresh|ruined|ruin|got|washed',
+      'rained on paint|painted|stain|stained|coat|finish',
+    ],
+    asks: ['It rained on my fresh paint, what now?', 'got rain on the stain, is it ruined?'],
+    from: 'common practice, no source',
+    cautions: ['weather'],
+  },
+  {
+    name: 'primer-on-cedar',
+    title: 'Primer under paint',
+    text: 'Bare wood wants a primer under paint, and cedar and redwood one that blocks stains, or brown tannin bleeds through white. Let it dry between {{short}} and {{long}} before the top coat, and have that on within {{most}}. Knots bleed longest: prime them twice. A stain needs no primer.',
+    figures: {
+      short: { label: 'drying of a stain-blocking primer, least', value: '24 h' },
+      long: { label: 'drying of a stain-blocking primer, most', value: '48 h' },
+      most: { label: 'longest wait between coats', value: '2 weeks' },
+    },
+    called: [
+      'primer|prime|priming need|should|necessary|worth cedar|redwood|knot|bare|white',
+      'knot|tannin|brown|yellow bleed|bleeding|through|show paint|white|primer',
+    ],
+    asks: ['Do I need primer on cedar before white paint?', 'brown knots bleed through my white paint, why?'],
+    from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/378; between coats: Iowa State University Extension, https://www.extension.iastate.edu/forestry/forest_products/finishext.html; the rest common practice, no source`,
+    cautions: ['weather'],
+  },
+  {
+    name: 'one-coat-or-two',
+    title: 'One coat or two',
+    text: 'Paint: a primer and two top coats last about twice as long as a primer and one. Stain: a second coat on rough wood, and on smooth new wood only what soaks in; wipe off what stands. Leave no more than {{most}} between coats. Thin coats, well brushed, outlast thick ones.',
+    figures: { most: { label: 'longest wait between coats', value: '2 weeks' } },
+    called: [
+      'coat single|second enough|need|necessary|worth|or paint|stain|primer|fence',
+      'coat second need|worth|necessary',
+      'between coats long|soon|wait|time second|paint|stain|dry',
+    ],
+    asks: ['Is a single coat of stain enough?', 'do i really need more than a single coat of paint?'],
+    from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/378; Iowa State University Extension, https://www.extension.iastate.edu/forestry/forest_products/finishext.html; thin coats are common practice, no source`,
+    cautions: ['weather', 'fire'],
+  },
+  {
+    name: 'brush-roller-or-sprayer',
+    title: 'Brush, roller or sprayer',
+    text: 'A brush works finish into the wood and is the surest. A small roller is quicker on flat faces, with a brush after it. A sprayer is quick on a long fence, needs a brush behind it too, and puts much of the finish on the lawn, the neighbour’s car and your lungs: sheets, mask, and a still day. Never put a hand before the tip of a sprayer.',
+    called: [
+      'brush|roller|roll|sprayer|spray|spraying paint|stain|fence|picket better|best|ok|quicker|faster|which',
+      'sprayer|spray|spraying paint|stain|fence wind|worth|mess|drift',
+    ],
+    asks: ['Is a brush or a sprayer better to stain pickets?', 'can I spray the fence, is it ok?'],
+    from: 'common practice, no source',
+    cautions: ['weather', 'fire'],
+  },
+  {
+    name: 'mixing-the-cans',
+    title: 'Mixing the cans together',
+    text: 'Pour all cans of one colour into one bucket and stir, because two cans are never quite alike. Stir stain again and again while you work: the colour sinks. Stop for the day at a post or a corner, never in the middle of a run. Keep a closed jar of it with the date and the number from the can for touching up.',
+    called: [
+      'can|tin mix|mixing|stir|boxing together|all|one paint|stain|finish',
+      'can|tin|batch colour|shade different|match|patchy|blotchy paint|stain|finish',
+    ],
+    asks: ['Should I mix all the paint cans together?', 'the next can of stain is a different shade, what do i do?'],
+    from: 'common practice, no source',
+    cautions: [],
+  },
+  {
+    name: 'oily-rags',
+    title: 'Oily rags',
+    text: 'Rags, pads and steel wool wet with oil stain can heat up and catch fire by themselves, hours later, in a heap or a bin. Spread them flat outdoors, one by one, until they are stiff and dry, or keep them under water in a closed metal can. Never in a pocket, a bucket of trash or the car. Water-based finish does not do it, but treat what you are not sure of as oil.',
+    called: [
+      'rag|cloth|pads|wool oil|oily|stain|linseed|paint|finish|used|dispose|fire',
+      'rag|cloths dry|wash|dispose|trash|bin|leave|do|hang|catch',
+    ],
+    asks: ['What do I do with oily rags?', 'where do i put the rags after staining?'],
+    from: 'common practice, no source',
+    cautions: ['fire'],
+  },
+  {
+    name: 'lead-in-old-paint',
+    title: 'Lead in old paint',
+    text: 'Paint on an old fence may hold lead, and its dust harms children most. Test before you sand, scrape or cut, with a kit or better a laboratory. If it is there, do not dry-sand, do not use heat, keep it wet, lay sheets, keep children and pets away, and wash before you eat. Taking the boards off whole is often the cleanest way; ask how your place wants them thrown away.',
+    called: [
+      'lead paint|painted|old|test|fence',
+      'old|antique paint|painted sand|sanding|scrape|scraping|strip|safe|test|dust|remove fence|picket|safe|lead|how|can|is',
+    ],
+    asks: ['Is there lead in the old paint on my fence?', 'can i sand the old paint off the pickets?'],
+    from: 'common practice (from memory: US lead paint rules)',
+    cautions: ['lead', 'dust'],
+  },
+]

@@ -1,0 +1,192 @@
+// This file is about what is bought, and what it comes to on the bill: prices, numbers, discount, tax.
+import { word } from './word.ts'
+
+export const unitPrices = word<'money'>('unitPrices', {
+  kind: 'money',
+  list: true,
+  label: 'price of one, thing by thing',
+  measure: 'For one bag, one post, one box, in the order of the numbers.',
+  ask: 'What does one of each cost, in the same order?',
+  called: {
+    names: ['price', 'prices', 'priced at', 'each', 'apiece', 'a piece', 'per bag', 'a bag', 'per post', 'a post'],
+    things: ['price'],
+    plainly: true,
+    byDefault: true,
+  },
+  possible: { least: '$0' },
+})
+
+export const itemCounts = word<'count'>('itemCounts', {
+  kind: 'count',
+  noun: 'item',
+  list: true,
+  label: 'how many of each',
+  measure: 'As many as you buy, in the order of the prices.',
+  ask: 'How many of each do you buy, in the same order?',
+  called: {
+    things: [
+      'bag',
+      'post',
+      'picket',
+      'paling',
+      'rail',
+      'board',
+      'panel',
+      'box',
+      'packet',
+      'pack',
+      'can',
+      'tin',
+      'tub',
+      'roll',
+      'hinge',
+      'latch',
+      'bracket',
+      'cap',
+      'length',
+      'sheet',
+      'brick',
+      'screw',
+      'item',
+      'day',
+    ],
+  },
+  possible: { above: '0' },
+})
+
+export const discount = word<'percent'>('discount', {
+  kind: 'percent',
+  label: 'discount',
+  measure: 'Off the whole bill, before tax is added.',
+  ask: 'How much discount is there, in percent?',
+  called: {
+    names: ['discount', 'discount of', 'off', 'trade discount', 'reduction', 'rebate', 'knocked off'],
+    things: ['discount', 'off', 'reduction', 'rebate'],
+    sides: ['off', 'discount'],
+    plainly: true,
+  },
+  possible: { least: '0 %', most: '100 %' },
+  plausible: { from: '0 %', to: '60 %' },
+})
+
+export const taxRate = word<'percent'>('taxRate', {
+  kind: 'percent',
+  label: 'tax rate',
+  measure: 'The rate on the receipt of the same shop, or what the tax office of your place says.',
+  ask: 'What is the rate of tax?',
+  called: {
+    names: ['tax', 'sales tax', 'vat', 'gst', 'hst', 'pst', 'tax rate', 'tax of', 'vat of', 'gst of'],
+    things: ['tax', 'vat', 'gst', 'hst', 'pst', 'sales tax'],
+    sides: ['tax', 'vat', 'gst', 'hst'],
+    plainly: true,
+  },
+  possible: { least: '0 %', most: '100 %' },
+  plausible: { from: '0 %', to: '30 %' },
+})
+
+export const taxIncluded = word<'choice'>('taxIncluded', {
+  kind: 'choice',
+  label: 'tax in the prices or on top',
+  measure: 'Shelf prices hold the tax in some countries and not in others; trade counters often leave it out.',
+  ask: 'Do the prices hold the tax already, or does it come on top?',
+  called: { names: ['tax inclusion'] },
+  options: {
+    added: {
+      label: 'tax comes on top',
+      called: [
+        'plus tax',
+        'plus vat',
+        'plus gst',
+        'plus hst',
+        'before tax',
+        'sales tax',
+        'ex vat',
+        'ex gst',
+        'excluding tax',
+        'excluding vat',
+        'excluding gst',
+        'without tax',
+        'without vat',
+        'on top',
+        'tax not included',
+        'tax added',
+        'plus',
+      ],
+    },
+    included: {
+      label: 'the prices hold the tax',
+      called: [
+        'tax included',
+        'vat included',
+        'gst included',
+        'included',
+        'including tax',
+        'including vat',
+        'including gst',
+        'inc vat',
+        'inc gst',
+        'incl vat',
+        'incl gst',
+        'inclusive',
+        'with tax in',
+        'tax in',
+        'tax already in',
+      ],
+    },
+  },
+})
+
+export const billBefore = word<'money'>('billBefore', {
+  kind: 'money',
+  label: 'all together, before discount and tax',
+  measure: 'Each price times its number, added up, exact.',
+  ask: 'What is it before discount and tax?',
+  called: { names: ['before discount', 'gross'] },
+})
+
+export const billNet = word<'money'>('billNet', {
+  kind: 'money',
+  label: 'net, without tax',
+  measure: 'What is left when the discount is off and no tax is in it.',
+  ask: 'What is it without tax?',
+  called: {
+    names: ['net price', 'net of tax'],
+    asks: ['how much without tax', 'what is it without tax', 'net of tax'],
+  },
+})
+
+export const billTax = word<'money'>('billTax', {
+  kind: 'money',
+  label: 'tax',
+  measure: 'To the cent, half a cent up.',
+  ask: 'How much tax is it?',
+  called: {
+    names: ['amount of tax'],
+    asks: ['how much tax', 'how much vat', 'how much gst', 'what is the tax', 'what is the vat'],
+  },
+})
+
+export const billTotal = word<'money'>('billTotal', {
+  kind: 'money',
+  label: 'to pay',
+  measure: 'With the discount off and the tax in, rounded once for the whole bill.',
+  ask: 'What does it all come to?',
+  called: {
+    names: ['bill', 'total price', 'total cost'],
+    asks: [
+      'what do i pay',
+      'how much do i pay',
+      'what is the bill',
+      'what is the total price',
+      'what does it all cost',
+    ],
+  },
+})
+
+export const billTotalByLine = word<'money'>('billTotalByLine', {
+  kind: 'money',
+  label: 'to pay, rounded line by line',
+  measure: 'Where the till rounds discount and tax on each line and adds up after.',
+  ask: 'What does it come to when every line is rounded?',
+  called: { names: ['rounded by line', 'line by line'] },
+})
