@@ -82,12 +82,13 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
       refused.push({ word: word.name, why: `the message reads as “${ownOption}”, not “${told.from.option}”` })
       continue
     }
-    const isHeld = (name: string): boolean => held.some((it) => it.word === name && it.at === told.at)
+    const heldHere = (name: string): Held | undefined => held.find((it) => it.word === name && it.at === told.at)
     // The other side of a stick may be told for itself as well: it is the same stick.
-    if (told.from.tag !== null && held.some((it) => it.tag === told.from.tag && isHeld(word.name))) continue
+    const stick = readings.find((it) => it.tag === told.from.tag && it.section !== undefined)
+    if (stick && heldHere(word.name)?.tag === stick.tag) continue
     const ends = rangeOf(told, word, readings, job) ?? sidesOf(told, word, readings)
     if (ends) {
-      held.push(...ends.filter((it) => !isHeld(it.word)).map((it) => ({ ...it, at: told.at, turn })))
+      held.push(...ends.filter((it) => !heldHere(it.word)).map((it) => ({ ...it, at: told.at, turn })))
       continue
     }
     const result = hold(told, word, said, readings, job)
@@ -246,6 +247,7 @@ function tornBetween(request: Request, own: Request, readings: readonly Tagged[]
     const reading = readings.find((it) => it.tag === mine.from.tag)
     const word = theirs && vocabulary.get(theirs.word)
     if (!theirs || !reading || !word || theirs.word === mine.word || 'why' in ofReading(reading, word, job)) continue
+    if (theirs.word === vocabulary.get(mine.word)?.otherSide) continue
     torn.push({
       tag: reading.tag,
       said: reading.said,

@@ -53,6 +53,18 @@ describe('a line of arithmetic', () => {
     expect(Math.abs(result.value - 3141592.653589793)).toBeLessThanOrEqual(result.error)
   })
 
+  it('a logarithm and a power of e undo each other, within the error they carry', () => {
+    const back = work('exp(ln(2 + 1))')
+    if (isExact(back)) throw new Error('a logarithm is not exact')
+    expect(Math.abs(back.value - 3)).toBeLessThanOrEqual(back.error)
+    expect(back.error).toBeLessThan(1e-12)
+  })
+
+  it('nothing, or less than nothing, has no logarithm', () => {
+    expect(() => work('ln(0 * 1)')).toThrow('has no logarithm')
+    expect(() => work('ln(-1)')).toThrow('has no logarithm')
+  })
+
   // 3 give or take a trillionth: rounded up it may be 3 or 4, of which the higher is taken; rounded down 2 or 3, of which the lower.
   it.each([
     ['ceil(x)', 4, [3, 4]],
@@ -77,6 +89,8 @@ describe('a line of arithmetic', () => {
     ['sqrt(width) + width', 'add'],
     ['width + nothing', 'not an input'],
     ['fahrenheit(width)', 'temperature'],
+    ['ln(width)', 'number'],
+    ['exp(width)', 'number'],
   ])('%s is refused when it is read', (text, why) => expect(() => dimensionFor(text)).toThrow(why))
 
   it.each([

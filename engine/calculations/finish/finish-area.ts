@@ -20,7 +20,7 @@ import {
   postsArea,
   railsArea,
   sidesCoated,
-} from '../../words/finish.ts'
+} from '../../words/finish-area.ts'
 import { railCut, railsInAll } from '../../words/framing.ts'
 import { gatePickets, picketsHung } from '../../words/picket-count.ts'
 import { picketLength, picketThickness, picketWidth } from '../../words/pickets.ts'

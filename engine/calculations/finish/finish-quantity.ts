@@ -4,6 +4,7 @@
 //   later coats   area / their spread    it drinks less, so they go further
 //   together, with what stays in brush and can; rounded up to whole cans once, at the end
 import { calculation } from '../../calculation.ts'
+import type { Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { finishCoverage } from '../../tables/finish-coverage.ts'
 import { published } from '../../tables/published.ts'
@@ -12,12 +13,12 @@ import {
   coats,
   coverageFirst,
   coverageNext,
-  finishArea,
   finishCans,
   finishNeeded,
   finishSpare,
   surfaceTexture,
 } from '../../words/finish.ts'
+import { finishArea } from '../../words/finish-area.ts'
 
 /** Other sizes that cans are sold in, for comparison: common practice, no source. */
 const sizes = { imperial: ['1/4 gal', '1 gal', '5 gal'], metric: ['1 L', '2.5 L', '5 L', '10 L'] } as const
@@ -50,7 +51,12 @@ export const finishQuantity = calculation({
   work(given, { line, put, has, remark, table, cite, system }) {
     const rough = given.surfaceTexture === 'rough'
     const range = finishCoverage.stain[rough ? 'rough' : 'smooth']
-    const [low, high] = [published(range.low), published(range.high)]
+    // The published spreads are in the units of their table: shown in the person's own.
+    const inTheirs = (text: string): Quantity => ({
+      ...published(text),
+      unit: system === 'metric' ? 'm2/L' : 'ft2/gal',
+    })
+    const [low, high] = [inTheirs(range.low), inTheirs(range.high)]
     const first = has('coverageFirst') ? given.coverageFirst : low
     const next = has('coverageNext') ? given.coverageNext : has('coverageFirst') ? first : high
     put('firstGoes', first)
@@ -61,7 +67,7 @@ export const finishQuantity = calculation({
     const many = given.coats.amount.valueOf() !== 1
     if (!has('coverageFirst'))
       remark(
-        `No spread from your can yet, so I took published ones for semi-transparent stain on ${rough ? 'rough' : 'smooth'} wood: ${cite(low, 'spread of the first coat', 'published')} for the first coat${many ? `, and ${cite(high, 'spread of later coats', 'published')} after it` : ''}. Paint and solid stain go about as far; your can says.`,
+        `No spread from your can yet, so I took published ones for semi-transparent stain on ${rough ? 'rough' : 'smooth'} wood: ${cite(low, 'spread of the first coat', 'published')} for the first coat${many ? `, and ${cite(high, 'spread of later coats', 'published')} after it` : ''}. Other finishes go further or less far: your can says.`,
       )
     else if (!has('coverageNext') && many)
       remark(
@@ -81,9 +87,7 @@ export const finishQuantity = calculation({
         }),
       })
     }
-    remark(
-      'Stir all cans of a colour together before you begin, and keep a little for repairs. Oily rags heat up by themselves: spread them flat outdoors to dry.',
-    )
+    remark('Stir all cans of a colour together before you begin, and keep a little for repairs.')
   },
   sources: [
     { fact: finishCoverage.stain.fact, from: finishCoverage.stain.from },

@@ -4,8 +4,8 @@
 //   shared out among all who hold a brush; the time between coats is not in it
 import { calculation } from '../../calculation.ts'
 import { zero } from '../../quantities/quantity.ts'
+import { coats } from '../../words/finish.ts'
 import {
-  coats,
   coatSetUp,
   paintDayHours,
   painters,
@@ -15,7 +15,7 @@ import {
   picketTime,
   postTime,
   railTime,
-} from '../../words/finish.ts'
+} from '../../words/painting.ts'
 import { railsInAll } from '../../words/framing.ts'
 import { picketsHung } from '../../words/picket-count.ts'
 import { posts } from '../../words/posts.ts'

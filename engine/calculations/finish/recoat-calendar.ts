@@ -6,7 +6,8 @@ import { yearsAfter } from '../../quantities/calendar.ts'
 import { quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { finishLife } from '../../tables/finish-life.ts'
-import { coats, finishType, lastCoat, recoatBy, recoatFrom, surfaceTexture } from '../../words/finish.ts'
+import { coats, surfaceTexture } from '../../words/finish.ts'
+import { finishType, lastCoat, recoatBy, recoatFrom } from '../../words/recoat.ts'
 
 export const recoatCalendar = calculation({
   name: 'recoat-calendar',

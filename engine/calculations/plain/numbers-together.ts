@@ -34,8 +34,8 @@ export const numbersTogether = calculation({
   },
   work(_given, { line, rows, put, wants, worked, refuse, remark }) {
     const all = rows('numbers')
-    const [first, second, ...more] = all as [Quantity, Quantity?, ...Quantity[]]
-    if (!second) refuse('numbers', `I have only ${show(first)}, and no number beside it. Say both.`)
+    const [first, second, ...more] = all as [Quantity, Quantity, ...Quantity[]]
+    if (all.length < 2) refuse('numbers', `I have only ${show(first)}, and no number beside it. Say both.`)
     if (all.length > mostNumbers)
       refuse(
         'numbers',

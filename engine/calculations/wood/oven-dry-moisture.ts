@@ -44,7 +44,7 @@ export const ovenDryMoisture = calculation({
     },
     { fact: 'where to cut the slice', from: 'common practice, no source' },
   ],
-  cautions: ['fire', 'preserved-wood'],
+  cautions: ['preserved-wood'],
   examples: [
     // (58.3 − 50) / 50 = 16.6 %; 8.3 / 58.3 = 14.24 %
     {

@@ -25,7 +25,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
       { role: 'system', content: system },
       {
         role: 'user',
-        content: [wordsFor(heard.said, heard.job), talkSoFar(heard.job), `The message:\n${taggedMessage(heard)}`]
+        content: [wordsFor(heard), talkSoFar(heard.job), `The message:\n${taggedMessage(heard)}`]
           .filter((part) => part !== '')
           .join('\n\n'),
       },

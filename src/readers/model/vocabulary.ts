@@ -1,7 +1,18 @@
 // This file is about what the model is told of the vocabulary: in the prompt's front what can be asked for at all, the same bytes every turn;
 // beside the message the words it may be about, so that the catalogue can grow and a turn still costs little.
-import { type Calculation, catalogue, type Job, subjects, vocabulary, type Word } from '../../../engine/index.ts'
+import {
+  type Calculation,
+  catalogue,
+  type Job,
+  noteNamed,
+  subjects,
+  vocabulary,
+  type Word,
+} from '../../../engine/index.ts'
 import { calculationsIn, cuesIn, forgiven, type Sort } from '../offline/lexicon.ts'
+import { readOffline } from '../offline/offline.ts'
+import type { Heard } from '../reader.ts'
+import { notesNear } from '../offline/notes.ts'
 import { tokens } from '../offline/stems.ts'
 
 /** Every calculation with what it gives, by subject. */
@@ -14,26 +25,41 @@ export const catalogueText = (): string =>
     .join('\n')
 
 /** The words of the calculations that the message may be about: what can be told, and what wanted, with the meaning where the name does not say it. */
-export function wordsFor(said: string, job: Job): string {
-  const near = calculationsFor(said, job)
+export function wordsFor(heard: Heard): string {
+  const { said, job } = heard
+  // What the words alone lead to is always among them.
+  const plainly = readOffline(heard)
+  const own = catalogue.filter(
+    (calc) =>
+      calc.name === plainly.calculation ||
+      (plainly.wants.some((it) => calc.gives[it.word]) && plainly.told.some((it) => calc.needs[it.word])),
+  )
+  const near = [...new Set([...own, ...calculationsFor(said, job)])]
   const words = (of: (calc: Calculation) => readonly Word[]): Word[] => [...new Set(near.flatMap(of))]
   const told = new Set([
     ...words((calc) => Object.values(calc.needs)),
-    ...job.asked.map((it) => vocabulary.get(it.word)),
+    ...[...job.asked, ...plainly.told].map((it) => vocabulary.get(it.word)),
   ])
-  const wanted = words((calc) => Object.values(calc.gives))
-  if (near.length === 0) return ''
+  const wanted = [
+    ...new Set([
+      ...words((calc) => Object.values(calc.gives)),
+      ...plainly.wants.flatMap((it) => vocabulary.get(it.word) ?? []),
+    ]),
+  ]
+  const advice = notesNear(tokens(said), mostNotes).map((name) => `${name} (${noteNamed(name)?.title})`)
   return [
-    'To be told:',
-    ...linesOf([...told].filter((it) => it !== undefined)),
-    '',
-    'To be wanted:',
-    ...linesOf(wanted),
-  ].join('\n')
+    ...(near.length > 0
+      ? ['To be told:', ...linesOf([...told].filter((it) => it !== undefined)), '', 'To be wanted:', ...linesOf(wanted)]
+      : []),
+    ...(advice.length > 0 ? ['', `Advice at hand: ${advice.join('; ')}`] : []),
+  ]
+    .join('\n')
+    .trim()
 }
 
 // Enough that the right one is nearly always among them.
 const mostCalculations = 14
+const mostNotes = 8
 const weight: Readonly<Record<Sort, number>> = { ask: 3, name: 2, thing: 1, option: 1, side: 0.4 }
 
 /** The calculations that most of the message and of the talk speaks of, the likeliest first. */

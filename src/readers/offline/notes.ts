@@ -43,6 +43,24 @@ function bestFor(sentence: readonly Token[]): Called[] {
   return best ? [{ note: best.note, words: best.groups.length }] : []
 }
 
+/** The notes that a message comes near to, the nearest first: for a reader that understands more than words. */
+export function notesNear(message: readonly Token[], most: number): string[] {
+  const words = new Set(message.flatMap(wordsOf))
+  const near = keys
+    .map((key) => {
+      const met = key.groups.filter((group) => [...group].some((word) => words.has(word)))
+      return {
+        note: key.note,
+        met: met.length,
+        share: met.length / key.groups.length,
+        worth: met.reduce((sum, it) => sum + says(it), 0),
+      }
+    })
+    .filter((it) => it.met >= 2 || it.share === 1)
+    .sort((a, b) => b.share - a.share || b.worth - a.worth)
+  return [...new Set(near.map((it) => it.note))].slice(0, most)
+}
+
 /** As it was typed, too: “storm” is forgiven to “story”, which the sums know. A bare number is its words: “two or three” rails. */
 const wordsOf = (token: Token): string[] => [
   token.stem,

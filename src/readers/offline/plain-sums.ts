@@ -119,7 +119,7 @@ export function plainSumIn(
   return requestOf(conversion, resultOf(conversion), measured, [unit], heard, message)
 }
 
-const small = /^(what|how|much|many|which|and|of|in|into|to|from|by|for|with|or|come|make|equal|doe|go|off)$/
+const small = /^(what'?|how|much|many|which|and|of|in|into|to|from|by|for|with|or|come|make|equal|doe|go|off)$/
 
 /** Whether the message holds its quantities, the phrases of a plain sum, and small words between them. */
 const saysNothingElse = (message: readonly Token[], found: readonly Found[]): boolean =>
@@ -150,7 +150,7 @@ function ofNumbers(
 
 /** Begins with a question word, with what is to be done, or with a quantity that answers no question of ours. */
 const beginsOutright = (message: readonly Token[], { job }: Heard): boolean =>
-  /^(what|what's|whats|how|which|convert|add|sum|subtract|take|deduct|multiply|divide|split|total|average|mean)$/.test(
+  /^(what'?|how|which|convert|add|sum|subtract|take|deduct|multiply|divide|split|total|average|mean)$/.test(
     message[0]?.stem ?? '',
   ) ||
   (message[0]?.tag !== undefined && job.asked.length === 0)
@@ -254,16 +254,4 @@ function ofEarlier(
     return { ...empty, told, wants: [{ word, at: yard }], calculation: plain.calc.name }
   }
   return undefined
-}
-
-/** The plain calculations that a message may mean, by its phrases and the kinds of what it measures. */
-export function plainCalculationsIn(message: readonly Token[], kinds: ReadonlySet<Kind>): Calculation[] {
-  const spoken = new Set([...foundIn(message, asks), ...foundIn(message, units)].map((it) => it.word))
-  return plains
-    .filter(
-      ({ calc, values, unit }) =>
-        kinds.has(values.kind as Kind) &&
-        (spoken.has(unit?.name ?? '') || Object.keys(calc.gives).some((it) => spoken.has(it))),
-    )
-    .map(({ calc }) => calc)
 }

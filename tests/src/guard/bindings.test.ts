@@ -37,6 +37,24 @@ describe('bindings of a model', () => {
     expect(refused).toEqual([])
   })
 
+  it.each([[['nominalThickness']], [['nominalThickness', 'nominalWidth']], [['nominalWidth', 'nominalThickness']]])(
+    'a stick called by its size is both its sides, told once or twice: %s',
+    (words) => {
+      const { held, refused } = check(
+        'what does a 2x4 really measure?',
+        request(
+          words.map((word) => [word, { tag: 'u1' }] as const),
+          ['dressedThickness'],
+        ),
+      )
+      expect(Object.fromEntries(held.map((it) => [it.word, isQuantity(it.value) && show(it.value)]))).toEqual({
+        nominalThickness: '2 in',
+        nominalWidth: '4 in',
+      })
+      expect(refused).toEqual([])
+    },
+  )
+
   it('a range is both its ends where the upper one has a word of its own, and refused where it has none', () => {
     const bag = '10 bags, the bag says 2.5 to 3 L of water per bag'
     const { held } = check(bag, request([['waterEach', { tag: 'u2' }]]))

@@ -1,26 +1,33 @@
 // This file is about what the model is told of the vocabulary: the right words come with the message, and the whole stays short.
 import { encode } from 'gpt-tokenizer'
 import { describe, expect, it } from 'vitest'
-import { catalogue, newJob } from '../../../../engine/index.ts'
+import { catalogue, newJob, notes } from '../../../../engine/index.ts'
+import { hear } from '../../../../src/assistant.ts'
 import { catalogueText, wordsFor } from '../../../../src/readers/model/vocabulary.ts'
 
 const asked = catalogue.flatMap((calc) => calc.examples.map(({ ask, given }) => ({ calc, ask, given })))
-const job = newJob
 
 describe('the words that come with a message', () => {
   it.each(asked)('hold all that is told in it: $ask', ({ calc, ask, given }) => {
-    const text = wordsFor(ask, job)
+    const text = wordsFor(hear(ask, newJob))
     const missing = Object.keys(given).filter((word) => !new RegExp(`\\b${word}\\b`).test(text))
     expect(missing, calc.name).toEqual([])
   })
 
+  it.each(notes.flatMap(({ name, asks }) => asks.map((ask) => [ask, name] as const)))(
+    'hold the advice that is asked for: %s',
+    (ask, name) => {
+      expect(wordsFor(hear(ask, newJob))).toContain(`${name} (`)
+    },
+  )
+
   it('stay short, whatever is asked', () => {
-    const sizes = asked.map(({ ask }) => encode(wordsFor(ask, job)).length)
+    const sizes = asked.map(({ ask }) => encode(wordsFor(hear(ask, newJob))).length)
     expect(Math.max(...sizes)).toBeLessThan(2600)
   })
 
   it('are none where nothing of the trade is said', () => {
-    expect(wordsFor('Tell me a joke.', job)).toBe('')
+    expect(wordsFor(hear('Tell me a joke.', newJob))).toBe('')
   })
 
   it('of the whole catalogue are named in the front', () => {
