@@ -24,6 +24,7 @@ export interface Hit extends Cue {
 }
 
 const byFirst = new Map<string, Phrase[]>()
+const byText = new Map<string, Phrase>()
 const stemsOf = (text: string): string[] => tokens(text).map((token) => token.stem)
 const bare = (stems: readonly string[]): string[] => stems.filter((it) => !filler.has(it))
 
@@ -40,10 +41,15 @@ function learn(text: string, cue: Cue): void {
   if (first === undefined) return
   const list = byFirst.get(first) ?? []
   byFirst.set(first, list)
-  const same = list.find((phrase) => phrase.stems.join(' ') === stems.join(' '))
+  const key = stems.join(' ')
+  const same = byText.get(key)
   if (same) {
     if (!same.cues.some((it) => it.word === cue.word && it.sort === cue.sort)) same.cues.push(cue)
-  } else list.push({ stems, cues: [cue] })
+  } else {
+    const phrase = { stems, cues: [cue] }
+    list.push(phrase)
+    byText.set(key, phrase)
+  }
 }
 
 const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))

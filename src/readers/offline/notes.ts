@@ -14,11 +14,17 @@ const keys: readonly Key[] = notes.flatMap((note) =>
   })),
 )
 
+/** The lines that each word stands in. */
+const holders = new Map<string, Key[]>()
+for (const key of keys)
+  for (const word of new Set(key.groups.flatMap((group) => [...group])))
+    holders.set(word, [...(holders.get(word) ?? []), key])
+
 /** How much a word says: one that few lines hold says the most. */
-const says = (group: ReadonlySet<string>): number =>
-  Math.log(
-    (keys.length + 1) / keys.filter((key) => key.groups.some((it) => [...it].some((word) => group.has(word)))).length,
-  )
+const says = (group: ReadonlySet<string>): number => {
+  const holding = new Set([...group].flatMap((word) => holders.get(word) ?? []))
+  return Math.log((keys.length + 1) / Math.max(1, holding.size))
+}
 
 const worth = new Map(keys.map((key) => [key, key.groups.reduce((sum, group) => sum + 1 + says(group), 0)]))
 
