@@ -16,8 +16,12 @@ export const seasonCheck = calculation({
   answers:
     'Which season the coats fall into north or south of the equator, and whether its nights are warm enough for the can, from the night lows you give.',
   needs: { coatMonth, hemisphere, nightLow, leastPaintTemperature },
-  may: ['nightLow'],
-  onlyFor: { hemisphere: ['coatSeason'], coatMonth: ['coatSeason'] },
+  onlyFor: {
+    hemisphere: ['coatSeason'],
+    coatMonth: ['coatSeason'],
+    nightLow: ['warmEnough'],
+    leastPaintTemperature: ['warmEnough'],
+  },
   gives: { warmEnough, coatSeason },
   headlines: ['warmEnough', 'coatSeason'],
   together: { warmEnough: ['warmEnough', 'coatSeason'], coatSeason: ['coatSeason', 'warmEnough'] },
@@ -40,18 +44,20 @@ export const seasonCheck = calculation({
     if (has('nightLow')) {
       line('warmer')
       const isWarm = !less(low, least)
-      tell('warmEnough', isWarm)
-      remark(
-        isWarm
-          ? `What decides: the nights go down to ${show(low)}, and the can allows ${show(least)}.`
-          : `What decides: the nights go down to ${show(low)}, colder than the ${show(least)} the can allows. The coat must dry before the evening, or wait for warmer nights.`,
-      )
-      if (assumed('leastPaintTemperature')) remark(`I took ${show(least)} as usual: read the can, it comes first.`)
-    } else {
-      tell('warmEnough', null)
-      remark(
-        'What decides: I do not know how cold your nights get. Look at a thermometer or the nearest weather station, and tell me the night lows of that month.',
-      )
+      const isRead = !assumed('leastPaintTemperature')
+      tell('warmEnough', isWarm || (isRead ? false : null))
+      if (isWarm)
+        remark(
+          `What decides: the nights go down to ${show(low)}, and ${isRead ? 'the can allows' : 'most cans allow'} ${show(least)}.${isRead ? '' : ' Read yours, it comes first.'}`,
+        )
+      else if (isRead)
+        remark(
+          `What decides: the nights go down to ${show(low)}, colder than the ${show(least)} the can allows. The coat must be dry before the evening, or wait for warmer nights.`,
+        )
+      else
+        remark(
+          `What decides: the nights go down to ${show(low)}, and what your can allows I do not know. Many want ${show(least)}, some go colder: read it, and tell me.`,
+        )
     }
     remark(
       'Dew, rain and a cold wall of wood stop a coat as well: look at the hours of the day itself before you open the can.',

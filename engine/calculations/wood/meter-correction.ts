@@ -3,7 +3,7 @@
 //   colder wood lets less current through: the meter takes it for drier than it is, so points are added
 //   published corrections differ, so the answer is a range:   reads 16 %   →   ├── 17 ───── 18.5 ──┤
 import { calculation } from '../../calculation.ts'
-import { less, quantity } from '../../quantities/quantity.ts'
+import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { finishLimits } from '../../tables/finish-limits.ts'
 import { meterCorrections as table } from '../../tables/meter-corrections.ts'
@@ -90,7 +90,7 @@ export const meterCorrection = calculation({
     correctedFrom: ['floor(driest / halfPoint) * halfPoint', 'to half a point, outwards: finer than that nobody knows'],
     correctedTo: ['ceil(wettest / halfPoint) * halfPoint', 'to half a point, outwards'],
   },
-  work(given, { line, put, has, need, tell, remark, doubt, table: lay, cite }) {
+  work(given, { line, put, has, need, tell, remark, doubt, table: lay, cite, system }) {
     const [deepest, ...others] = deepestFirst.filter(has)
     const reading = put('reading', given[deepest as 'moistureReading'])
     if (others.length > 0)
@@ -114,13 +114,16 @@ export const meterCorrection = calculation({
     }
     for (const name of ['handbook', 'maker', 'strongest'] as const) {
       put(`${name}Points`, published(table[name].points))
-      put(`${name}Each`, published(table[name].each))
+      put(`${name}Each`, { ...published(table[name].each), unit: system === 'metric' ? 'dC' : 'dF' })
     }
     put('halfPoint', quantity('0.5', 'percent'))
     const isTreated = given.woodTreated === 'treated'
     put('treatedLeast', isTreated ? published(table.treated.least) : quantity(0, 'percent'))
     put('treatedMost', isTreated ? published(table.treated.most) : quantity(0, 'percent'))
-    for (const name of ['colder', 'byHandbook', 'byMaker', 'byStrongest', 'driest', 'wettest'] as const) line(name)
+    line('colder')
+    const by = [line('byHandbook'), line('byMaker'), line('byStrongest')]
+    line('driest')
+    line('wettest')
     const [from, to] = [line('correctedFrom'), line('correctedTo')]
     lay({
       title: 'Before treatment is allowed for',
@@ -128,10 +131,7 @@ export const meterCorrection = calculation({
         { label: 'correction by', unit: '' },
         { label: 'moisture', unit: 'percent' },
       ],
-      rows: (['handbook', 'maker', 'strongest'] as const).map((name) => [
-        table[name].name,
-        show(line(`by${name[0]?.toUpperCase()}${name.slice(1)}`)),
-      ]),
+      rows: [table.handbook, table.maker, table.strongest].map(({ name }, i) => [name, show(by[i] as Quantity)]),
     })
     const [least, most] = [published(finishLimits.meter.least), published(finishLimits.meter.most)]
     const isWithin = !less(reading, least) && !less(most, reading)
