@@ -37,7 +37,7 @@ export const equilibriumMoisture = word<'percent'>('equilibriumMoisture', {
   label: 'moisture the wood settles at',
   units: { imperial: 'percent', metric: 'percent' },
   measure: 'Where wood left in this air ends up, wet or dry to begin with.',
-  ask: 'At what moisture does the wood settle?',
+  ask: 'At what moisture does the wood settle? Or give the usual air temperature and humidity there.',
   called: {
     names: [
       'equilibrium moisture',

@@ -1,4 +1,4 @@
-// This file is about `npm run soak`: every calculation with a hundred thousand random inputs (or as many as named), from a seed that is printed.
+// This file is about `npm run soak`: every calculation with a hundred thousand random inputs (or as many as named), or those that are named, from a seed that is printed.
 import { catalogue } from '../../engine/catalogue.ts'
 import { alwaysGivesAnOutcome } from '../engine/laws.ts'
 
@@ -6,11 +6,11 @@ const [runs = 100_000, seed = Date.now() % 2 ** 31] = process.argv
   .slice(2)
   .filter((it) => /^\d+$/.test(it))
   .map(Number)
-const only = process.argv.slice(2).find((it) => /[a-z]/.test(it))
+const only = process.argv.slice(2).filter((it) => /[a-z]/.test(it))
 // One property of a hundred thousand runs holds on to all of them, until the memory is full.
 const portion = 2000
 let failed = 0
-for (const calc of catalogue.filter((it) => only === undefined || it.name === only)) {
+for (const calc of catalogue.filter((it) => only.length === 0 || only.includes(it.name))) {
   let at = seed
   try {
     for (let done = 0; done < runs; done += portion, at++) alwaysGivesAnOutcome(calc, Math.min(portion, runs - done), at)
