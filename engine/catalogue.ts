@@ -274,7 +274,10 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   { subject: 'money', calculations: [bill, priceByMeasure, costOfLength, compareQuotes, priceRange, rentBuyDig] },
   { subject: 'time', calculations: [workingDaysBetween, workingDaysLater, jobHours, jobCalendar, seasonCheck] },
-  { subject: 'repair', calculations: [postLean, leanTrend, rotLeft, sagTriage, sisterOrReplace, resettingHours, yearlyWalk] },
+  {
+    subject: 'repair',
+    calculations: [postLean, leanTrend, rotLeft, sagTriage, sisterOrReplace, resettingHours, yearlyWalk],
+  },
   {
     subject: 'plain sums with units',
     calculations: [

@@ -20,7 +20,7 @@ export {
 } from './job/job.ts'
 export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './places.ts'
 export { type Worked, work } from './job/work.ts'
-export { type Note, showNote } from './notes/note.ts'
+export { showNote } from './notes/note.ts'
 export { noteNamed, notes } from './notes/notes.ts'
 export type { Given, Problem, Role } from './outcome.ts'
 export { isoDate } from './quantities/calendar.ts'

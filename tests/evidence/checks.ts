@@ -9,11 +9,14 @@ import { frameChecks } from './checks/frame.ts'
 import { gatesChecks } from './checks/gates.ts'
 import { groundChecks } from './checks/ground.ts'
 import { layoutChecks } from './checks/layout.ts'
+import { moneyChecks } from './checks/money.ts'
 import { picketsChecks } from './checks/pickets.ts'
+import { plainChecks } from './checks/plain.ts'
 import { repairChecks } from './checks/repair.ts'
 import { siteChecks } from './checks/site.ts'
 import { strengthChecks } from './checks/strength.ts'
 import { surveyChecks } from './checks/survey.ts'
+import { timeChecks } from './checks/time.ts'
 import { topsChecks } from './checks/tops.ts'
 import { woodChecks } from './checks/wood.ts'
 
@@ -34,4 +37,7 @@ export const checks: readonly Check[] = [
   ...finishChecks,
   ...strengthChecks,
   ...repairChecks,
+  ...moneyChecks,
+  ...timeChecks,
+  ...plainChecks,
 ]

@@ -13,7 +13,8 @@ let failed = 0
 for (const calc of catalogue.filter((it) => only.length === 0 || only.includes(it.name))) {
   let at = seed
   try {
-    for (let done = 0; done < runs; done += portion, at++) alwaysGivesAnOutcome(calc, Math.min(portion, runs - done), at)
+    for (let done = 0; done < runs; done += portion, at++)
+      alwaysGivesAnOutcome(calc, Math.min(portion, runs - done), at)
     process.stdout.write(`${calc.name}: ${runs} outcomes\n`)
   } catch (fault) {
     failed++

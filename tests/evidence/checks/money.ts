@@ -1,0 +1,221 @@
+// This file is about the evidence for money.
+import { isQuantity, numberIn } from '../../../engine/quantities/quantity.ts'
+import type { Ran } from '../../engine/run-named.ts'
+import type { Check } from '../check.ts'
+import { decimalsWork, inDecimals, toTheCent } from '../decimals.ts'
+
+const list = {
+  itemCounts: ['12', '20', '3', '160'],
+  unitPrices: ['$5.98', '$3.25', '$11.40', '$2.79'],
+}
+const lines = [12 * 598, 20 * 325, 3 * 1140, 160 * 279] // in cents
+/** By hand on paper, as a till works: whole cents, every line rounded half up. */
+const tillWithTax = (perMille: number): number =>
+  lines.reduce((sum, line) => sum + line + Math.floor((line * perMille + 500) / 1000), 0) / 100
+
+const inTheWorking =
+  (name: string, unit: string) =>
+  ({ outcome }: Ran): number => {
+    const value = outcome.ok ? outcome.steps.find((it) => it.gives === name)?.value : undefined
+    if (!isQuantity(value)) throw new Error(`no “${name}” in the working`)
+    return numberIn(value, unit)
+  }
+const chosen =
+  (word: string, option: string) =>
+  ({ outcome }: Ran): number =>
+    outcome.ok && outcome.values.get(word) === option ? 1 : 0
+
+/** Counted hole by hole: the first number whose saving is worth the rent. */
+function holesByCounting(rent: number, minutesSaved: number, anHour: number): number {
+  let holes = 0
+  for (let saved = 0; saved < rent; holes++) saved += (minutesSaved / 60) * anHour
+  return holes
+}
+
+export const moneyChecks: readonly Check[] = [
+  {
+    calculation: 'bill',
+    what: 'a list of four with 7.25 % tax on top, rounded at the foot',
+    kind: 'library',
+    source: decimalsWork,
+    given: { ...list, taxRate: '7.25 %', taxIncluded: 'added' },
+    gives: 'billTotal',
+    unit: 'USD',
+    expected: () => {
+      const net = '12 * 5.98 + 20 * 3.25 + 3 * 11.40 + 160 * 2.79'
+      return inDecimals(net) + toTheCent(`(${net}) * 0.0725`)
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'bill',
+    what: 'the same, rounded on every line, as a till adds in whole cents',
+    kind: 'second derivation',
+    source: 'whole cents on paper: each line’s tax rounded half up, then added; no fraction anywhere',
+    given: { ...list, taxRate: '7.5 %', taxIncluded: 'added' },
+    gives: 'byLineWithTax',
+    unit: 'USD',
+    got: inTheWorking('byLineWithTax', 'USD'),
+    expected: () => tillWithTax(75),
+    tolerance: 1e-9,
+  },
+  ...(
+    [
+      ['£60', '20 %', 10],
+      ['£24', '20 %', 4],
+      ['£120', '20 %', 20],
+      ['£117.50', '17.5 %', 17.5],
+      ['£80', '5 %', 3.81],
+    ] as const
+  ).map(
+    ([price, rate, tax]): Check => ({
+      calculation: 'bill',
+      what: `the tax within ${price} at ${rate}`,
+      kind: 'published',
+      source:
+        'VAT fractions with their examples, http://itsrelative.co.uk/headlines/2014-06-11-vat-fraction , https://www.vatark.co.uk/vat/howto/whats-the-new-vat-fraction/ and https://accountingservicesforbusiness.co.uk/resources/information-articles/vat-rates-and-fractions',
+      given: { itemCounts: '1', unitPrices: price, taxRate: rate, taxIncluded: 'included' },
+      gives: 'billTax',
+      unit: 'GBP',
+      expected: tax,
+      tolerance: 1e-9,
+    }),
+  ),
+  {
+    calculation: 'bill',
+    what: 'a discount of a third of a percent, to the cent',
+    kind: 'library',
+    source: decimalsWork,
+    given: { itemCounts: ['7', '3'], unitPrices: ['€19.99', '€4.45'], discount: '3.3 %' },
+    gives: 'billTotal',
+    unit: 'EUR',
+    expected: () => toTheCent('(7 * 19.99 + 3 * 4.45) * (1 - 0.033)'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'price-by-measure',
+    what: '73 1/2 ft at C$1.85 a metre',
+    kind: 'library',
+    source: decimalsWork,
+    given: { pricedLength: '73 1/2 ft', measurePrice: 'C$1.85', pricedBy: 'm' },
+    gives: 'measuredCost',
+    unit: 'CAD',
+    expected: () => toTheCent('73.5 * 0.3048 * 1.85'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'price-by-measure',
+    what: 'three yards of gravel at A$71 a cubic metre',
+    kind: 'library',
+    source: decimalsWork,
+    given: { pricedVolume: '3 yd³', measurePrice: 'A$71', pricedBy: 'm3' },
+    gives: 'measuredCost',
+    unit: 'AUD',
+    expected: () => toTheCent('3 * 0.9144^3 * 71'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'cost-of-length',
+    what: 'by the foot',
+    kind: 'library',
+    source: decimalsWork,
+    given: { fenceCost: 'NZ$6,417.35', runLength: '41.75 m' },
+    system: 'metric',
+    gives: 'costPerFoot',
+    unit: 'NZD',
+    expected: () => toTheCent('6417.35 / (41.75 / 0.3048)'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'cost-of-length',
+    what: 'by the metre',
+    kind: 'library',
+    source: decimalsWork,
+    given: { fenceCost: '$4,310', runLength: '118 ft' },
+    gives: 'costPerMetre',
+    unit: 'USD',
+    expected: () => toTheCent('4310 / (118 * 0.3048)'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'compare-quotes',
+    what: 'the cheapest of three by the foot, found by crosswise products of cents and inches',
+    kind: 'second derivation',
+    source: 'no division: price a × length b against price b × length a, in whole cents and inches, for every pair',
+    given: { quotes: ['$4,200', '$3,900', '$4,640'], quoteLengths: ['121 ft', '112 ft 6 in', '133 ft 4 in'] },
+    gives: 'cheapestQuote',
+    unit: 'yes',
+    got: chosen('cheapestQuote', 'second'),
+    expected: () => {
+      const all = [
+        [420_000, 1452],
+        [390_000, 1350],
+        [464_000, 1600],
+      ] as const
+      return all.findIndex(([price, length]) => all.every(([other, long]) => price * long <= other * length)) === 1
+        ? 1
+        : 0
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'compare-quotes',
+    what: 'the cheapest by the metre',
+    kind: 'library',
+    source: decimalsWork,
+    given: { quotes: ['£3,150', '£3,392'], quoteLengths: ['29.6 m', '32 m'] },
+    gives: 'cheapestPerMetre',
+    unit: 'GBP',
+    expected: () => toTheCent('3392 / 32'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'price-range',
+    what: '12.5 % on $1,234.56',
+    kind: 'library',
+    source: decimalsWork,
+    given: { basePrice: '$1,234.56', pricePercent: '12.5 %' },
+    gives: 'priceMore',
+    unit: 'USD',
+    expected: () => toTheCent('1234.56 * 1.125'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'rent-buy-dig',
+    what: 'holes that pay for a rented day, counted one by one',
+    kind: 'second derivation',
+    source: 'hole by hole: the worth of each saved minute is added until it reaches the rent',
+    given: { rentADay: '$93', machineHoleTime: '12 minutes', holeTime: '47 minutes', hourWorth: '$18' },
+    gives: 'rentHoles',
+    unit: 'hole',
+    expected: () => holesByCounting(93, 35, 18),
+    tolerance: 0,
+  },
+  {
+    calculation: 'rent-buy-dig',
+    what: 'days of rent that cost as much as the machine, paid one by one',
+    kind: 'second derivation',
+    source: 'day by day: rent is paid until it reaches the price less what it fetches',
+    given: { rentADay: '€61', machinePrice: '€499', machineResale: '€120' },
+    gives: 'buyDays',
+    unit: 'rented day',
+    expected: () => {
+      let days = 0
+      for (let paid = 0; paid < 499 - 120; days++) paid += 61
+      return days
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'rent-buy-dig',
+    what: 'what each saved hour costs',
+    kind: 'library',
+    source: decimalsWork,
+    given: { rentADay: '$85', posts: '40', machineHoleTime: '10 minutes', holeTime: '50 minutes', dayHours: '5 h' },
+    gives: 'savedHourCost',
+    unit: 'USD',
+    // 30 holes fit a day, so two days of rent
+    expected: () => toTheCent('2 * 85 / (40 * 40 / 60)'),
+    tolerance: 1e-9,
+  },
+]
