@@ -45,11 +45,14 @@ describe('a corner', () => {
         fc.integer({ min: -80, max: 80 }),
         (a, b, off) => {
           const across = Number((Math.hypot(a, b) * (1 + off / 1000)).toFixed(6))
+          // Three lengths that make no triangle are refused, and tested for themselves.
+          fc.pre(across > Math.abs(a - b) && across < a + b)
           const ran = runNamed('square-corner', { legs: [`${a} ft`, `${b} ft`], measuredDiagonal: `${across} ft` })
           const [stake] = meeting([0, 0], b, [a, 0], across)
           const places = meeting([0, 0], b, stake as Point, figure(ran, 'moveStake', 'ft'))
-          const isNearer = (it: Point): boolean => it[0] > (stake as Point)[0]
-          const moved = ran.said.includes('stands open') ? places.find(isNearer) : places.find((it) => !isNearer(it))
+          // Moved the right way it comes nearer to square: an open stake along the first side, a pinched one against it.
+          const alongFirst = [...places].sort((one, other) => other[0] - one[0])
+          const moved = ran.said.includes('stands open') ? alongFirst[0] : alongFirst.at(-1)
           // A tape shows nothing under half of its sixteenth.
           const within = figure(ran, 'moveStake', 'ft') === 0 ? 1 / 32 / 12 : 1e-6
           const taped = moved ? Math.hypot(moved[0] - a, moved[1]) : across
