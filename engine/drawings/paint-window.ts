@@ -35,7 +35,7 @@ export function paintWindowDrawing(seen: Seen): string | null {
       words(x + wide / 2, y + 10, clock.slice(0, 2), 'middle', 11),
       box(x, y + 15, wide, high, paints ? ink : of?.[1] === 'N' ? '#ddd' : '#fff', 0.8),
       `<text x="${x + wide / 2}" y="${y + 33}" text-anchor="middle" font-size="14" fill="${paints ? '#fff' : ink}"${paints ? ' font-weight="700"' : ''}>${of?.[1] ?? ''}</text>`,
-      words(x + wide / 2, y + 53, air.replace(/ °[FC]$/, '°').replace(/(\.\d)\d+/, '$1'), 'middle', 10),
+      words(x + wide / 2, y + 53, air.replace(/ °[FC]$/, '').replace(/(\.\d)\d+/, '$1'), 'middle', 10),
     )
   })
   const used = letters.filter(([, letter]) => hours.some(({ of }) => of?.[1] === letter))
@@ -48,7 +48,7 @@ export function paintWindowDrawing(seen: Seen): string | null {
   const end = foot + 12 + Math.ceil(used.length / 2) * 18
   parts.push(
     heading(painted.length > 0 ? 'hours to paint in are black' : 'no hour to paint in'),
-    aside('hour on top, air temperature below', end + 8),
+    aside(`hour on top, air in ${hours[0]?.air.match(/°[FC]$/)?.[0] ?? 'degrees'} below`, end + 8),
   )
   const said = hours.map(({ clock, of }) => `${clock} ${of?.[2] ?? ''}`).join(', ')
   return sheet({ width, height: end + 18, title: 'Hours to paint in', description: `Hour by hour: ${said}.` }, parts)
