@@ -15,7 +15,8 @@ export const settlesAt =
   '18 / W * (Kh / (1 - Kh) + (K1 * Kh + 2 * K1 * K2 * Kh ^ 2) / (1 + K1 * Kh + K1 * K2 * Kh ^ 2))'
 
 const line = readLine(settlesAt)
-const halvings = 60
+const mostTries = 100
+const close = 1e-14
 
 /** The humidity, as a share of one, in which wood settles at that moisture; undefined where even saturated air leaves it drier. */
 export function humidityFor(
@@ -31,13 +32,25 @@ export function humidityFor(
     )
     return toNumber(worked as Amount)
   }
-  if (at(1) < moisture) return undefined
-  // The more humid the air, the wetter the wood: halved again and again between bone-dry air and saturated.
   let [low, high] = [0, 1]
-  for (let i = 0; i < halvings; i++) {
-    const middle = (low + high) / 2
-    if (at(middle) < moisture) low = middle
-    else high = middle
+  let [under, over] = [at(low) - moisture, at(high) - moisture]
+  if (over < 0) return undefined
+  // The more humid the air, the wetter the wood: between bone-dry air and saturated it crosses the wanted moisture once.
+  // False position; an end that stands still counts half (the Illinois rule), so that both ends close in.
+  let stood = 0
+  for (let i = 0; i < mostTries && high - low > close && over > 0 && under < 0; i++) {
+    const next = Math.min(high, Math.max(low, low - (under * (high - low)) / (over - under)))
+    const off = at(next) - moisture
+    if (off < 0) {
+      ;[low, under] = [next, off]
+      if (stood === -1) over /= 2
+      stood = -1
+    } else {
+      ;[high, over] = [next, off]
+      if (stood === 1) under /= 2
+      stood = 1
+    }
+    if (Math.abs(off) < close) return about(next, 1e-12)
   }
   return about((low + high) / 2, 1e-12)
 }
