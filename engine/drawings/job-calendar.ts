@@ -8,7 +8,7 @@ import type { Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import { aside, box, grey, heading, ink, line, plate, sheet, spread, width, words } from './svg.ts'
 
-const [left, right, top, high] = [86, width - 10, 58, 21]
+const [left, right, top, high] = [92, width - 10, 58, 21]
 /** Up to so many days the weekends are shaded; beyond, they would be a grey of their own. */
 const mostShaded = 70
 

@@ -7,12 +7,7 @@ export const unitPrices = word<'money'>('unitPrices', {
   label: 'price of one, thing by thing',
   measure: 'For one bag, one post, one box, in the order of the numbers.',
   ask: 'What does one of each cost, in the same order?',
-  called: {
-    names: ['price', 'prices', 'priced at', 'each', 'apiece', 'a piece', 'per bag', 'a bag', 'per post', 'a post'],
-    things: ['price'],
-    plainly: true,
-    byDefault: true,
-  },
+  called: { names: ['price', 'prices', 'priced at', 'price each'], things: ['price'], plainly: true, byDefault: true },
   possible: { least: '$0' },
 })
 
@@ -35,7 +30,6 @@ export const itemCounts = word<'count'>('itemCounts', {
       'box',
       'packet',
       'pack',
-      'can',
       'tin',
       'tub',
       'roll',
@@ -43,12 +37,8 @@ export const itemCounts = word<'count'>('itemCounts', {
       'latch',
       'bracket',
       'cap',
-      'length',
-      'sheet',
       'brick',
       'screw',
-      'item',
-      'day',
     ],
   },
   possible: { above: '0' },
@@ -60,9 +50,8 @@ export const discount = word<'percent'>('discount', {
   measure: 'Off the whole bill, before tax is added.',
   ask: 'How much discount is there, in percent?',
   called: {
-    names: ['discount', 'discount of', 'off', 'trade discount', 'reduction', 'rebate', 'knocked off'],
-    things: ['discount', 'off', 'reduction', 'rebate'],
-    sides: ['off', 'discount'],
+    names: ['discount', 'discount of', 'trade discount', 'off the bill', 'off the price', 'knocked off'],
+    things: ['discount', 'off', 'rebate'],
     plainly: true,
   },
   possible: { least: '0 %', most: '100 %' },
@@ -90,6 +79,7 @@ export const taxIncluded = word<'choice'>('taxIncluded', {
   measure: 'Shelf prices hold the tax in some countries and not in others; trade counters often leave it out.',
   ask: 'Do the prices hold the tax already, or does it come on top?',
   called: { names: ['tax inclusion'] },
+  saidOf: 'taxRate',
   options: {
     added: {
       label: 'tax comes on top',
@@ -128,6 +118,9 @@ export const taxIncluded = word<'choice'>('taxIncluded', {
         'incl vat',
         'incl gst',
         'inclusive',
+        'inclusive of',
+        'prices include',
+        'prices hold',
         'with tax in',
         'tax in',
         'tax already in',
@@ -172,8 +165,12 @@ export const billTotal = word<'money'>('billTotal', {
   measure: 'With the discount off and the tax in, rounded once for the whole bill.',
   ask: 'What does it all come to?',
   called: {
-    names: ['bill', 'total price', 'total cost'],
+    names: ['bill', 'total price', 'total cost', 'price of the bags', 'price of the posts', 'price of the pickets'],
     asks: [
+      'what will it cost',
+      'how much will it cost',
+      'what does it cost',
+      'how much does it cost',
       'what do i pay',
       'how much do i pay',
       'what is the bill',

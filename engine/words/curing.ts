@@ -189,9 +189,8 @@ export const railsUp = word<'duration'>('railsUp', {
   measure: 'From the last of the water. Rounded up.',
   ask: 'How long before rails are hung?',
   called: {
-    names: ['concrete cures', 'concrete hardens', 'concrete takes', 'cures for', 'to cure', 'curing'],
+    names: ['concrete cures', 'concrete hardens', 'cures for'],
     things: ['concrete'],
-    sides: ['to cure', 'cures', 'curing', 'to harden'],
     asks: [
       'how long before rails',
       'how long should i wait before hanging rails',

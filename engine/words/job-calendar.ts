@@ -50,15 +50,13 @@ export const woodWait = word<'duration'>('woodWait', {
       'wood takes',
       'lumber takes',
       'timber takes',
-      'delivery in',
       'delivered in',
       'wood comes in',
       'for delivery',
       'wait for the wood',
-      'delivery of',
     ],
-    things: ['delivery', 'order'],
-    sides: ['delivery', 'to come', 'to arrive'],
+    things: ['delivery'],
+    sides: ['to come', 'to arrive'],
   },
   possible: { least: '0 days' },
   plausible: { from: '0 days', to: '120 days' },
@@ -69,19 +67,8 @@ export const digWork = word<'duration'>('digWork', {
   label: 'days of digging holes',
   ask: 'How many days will you dig?',
   called: {
-    names: [
-      'digging takes',
-      'to dig',
-      'days of digging',
-      'digging',
-      'holes take',
-      'dig for',
-      'digging the holes',
-      'for the holes',
-      'for digging',
-    ],
+    names: ['digging takes', 'days of digging', 'holes take', 'digging the holes', 'for digging', 'days to dig'],
     things: ['digging'],
-    sides: ['digging', 'to dig'],
   },
   usual: { value: '2 days', because: 'a dozen holes by hand is a weekend', from: guess },
 })
@@ -105,7 +92,6 @@ export const inspectionWait = word<'count'>('inspectionWait', {
       'wait for the inspector',
     ],
     things: ['inspection', 'inspector'],
-    sides: ['inspection', 'inspector'],
   },
   possible: { least: '0' },
   plausible: { from: '0', to: '30' },
@@ -116,19 +102,8 @@ export const setWork = word<'duration'>('setWork', {
   label: 'days of setting posts',
   ask: 'How many days will you set posts?',
   called: {
-    names: [
-      'setting posts',
-      'setting the posts',
-      'to set the posts',
-      'to set posts',
-      'setting takes',
-      'posts take',
-      'set the posts',
-      'for the posts',
-      'for setting',
-    ],
+    names: ['setting posts', 'setting the posts', 'setting takes', 'to set the posts', 'to set posts'],
     things: ['setting'],
-    sides: ['setting', 'to set'],
   },
   usual: { value: '1 day', because: 'a dozen posts, plumbed and braced, is a long day', from: guess },
 })
@@ -137,11 +112,7 @@ export const railWork = word<'duration'>('railWork', {
   ...work,
   label: 'days of fitting rails',
   ask: 'How many days will the rails take?',
-  called: {
-    names: ['for the rails', 'for rails', 'rails take', 'rails', 'fitting rails', 'fitting the rails', 'of rails'],
-    things: ['rail'],
-    sides: ['rails'],
-  },
+  called: { names: ['rails take', 'fitting rails', 'fitting the rails', 'for the rails'], things: ['rail'] },
   usual: { value: '1 day', because: 'two or three rails in a dozen bays', from: guess },
 })
 
@@ -150,17 +121,8 @@ export const picketWork = word<'duration'>('picketWork', {
   label: 'days of hanging pickets',
   ask: 'How many days will the pickets take?',
   called: {
-    names: [
-      'for the pickets',
-      'for pickets',
-      'pickets take',
-      'pickets',
-      'hanging pickets',
-      'hanging the pickets',
-      'of pickets',
-    ],
+    names: ['pickets take', 'hanging pickets', 'hanging the pickets', 'for the pickets'],
     things: ['picket', 'paling'],
-    sides: ['pickets', 'palings'],
   },
   usual: { value: '2 days', because: 'a hundred and more pickets, gates hung with them', from: guess },
 })
@@ -177,12 +139,9 @@ export const gateWork = word<'duration'>('gateWork', {
       'building the gate',
       'to build the gate',
       'to build the gates',
-      'for the gates',
-      'for the gate',
       'gates take',
     ],
     things: ['gate'],
-    sides: ['building', 'to build'],
   },
 })
 
@@ -192,19 +151,8 @@ export const dryWait = word<'duration'>('dryWait', {
   measure: 'From the last picket to the first coat. The meter and the drops of water decide, not the calendar.',
   ask: 'How long shall the wood dry before the first coat?',
   called: {
-    names: [
-      'to dry',
-      'drying',
-      'dry for',
-      'dries for',
-      'drying takes',
-      'wood dries',
-      'let it dry',
-      'to dry out',
-      'of drying',
-    ],
+    names: ['to dry', 'dry for', 'dries for', 'drying takes', 'wood dries', 'let it dry', 'of drying'],
     things: ['drying'],
-    sides: ['to dry', 'drying', 'dry'],
   },
   possible: { least: '0 days' },
   plausible: { from: '0 days', to: '400 days' },
@@ -219,11 +167,7 @@ export const coatWork = word<'duration'>('coatWork', {
   ...work,
   label: 'days for one coat',
   ask: 'How many days does one coat take?',
-  called: {
-    names: ['a coat', 'per coat', 'each coat', 'for each coat', 'one coat', 'for a coat', 'a coat takes'],
-    things: ['coat'],
-    sides: ['a coat', 'each', 'per'],
-  },
+  called: { names: ['a coat takes', 'each coat takes', 'for each coat', 'a day for each coat'], things: ['coat'] },
   usual: { value: '1 day', because: 'both sides of a middling fence by brush', from: guess },
 })
 
@@ -233,16 +177,8 @@ export const betweenCoats = word<'duration'>('betweenCoats', {
   measure: 'On the can: the least time before the next coat. Cold and damp make it longer.',
   ask: 'How long does the can say to wait between coats?',
   called: {
-    names: [
-      'between coats',
-      'between the coats',
-      'before the next coat',
-      'before the second coat',
-      'recoat after',
-      'apart',
-    ],
+    names: ['between coats', 'between the coats', 'before the next coat', 'before the second coat', 'recoat after'],
     things: ['recoat'],
-    sides: ['between coats', 'apart'],
   },
   possible: { least: '0 days' },
   plausible: { from: '0 days', to: '60 days' },
@@ -251,7 +187,7 @@ export const betweenCoats = word<'duration'>('betweenCoats', {
 
 export const finishDate = word<'date'>('finishDate', {
   kind: 'date',
-  label: 'last coat on',
+  label: 'last coat goes on',
   measure: 'If nothing goes wrong, and no rain. It always rains.',
   ask: 'When is the fence finished?',
   called: {
@@ -281,21 +217,21 @@ export const finishDate = word<'date'>('finishDate', {
 
 export const postsSetDate = word<'date'>('postsSetDate', {
   kind: 'date',
-  label: 'posts set by',
+  label: 'last post set',
   measure: 'The day on which the last of them stands.',
   ask: 'When do the posts stand?',
   called: {
-    names: ['posts set by'],
+    names: ['last post set'],
     asks: ['when do the posts stand', 'when will the posts be set', 'when are the posts set'],
   },
 })
 
 export const firstCoatDate = word<'date'>('firstCoatDate', {
   kind: 'date',
-  label: 'first coat on',
+  label: 'first coat goes on',
   measure: 'If the wood is dry by then and the weather holds.',
   ask: 'When does the first coat go on?',
-  called: { names: ['first coat on'], asks: ['when is the first coat', 'when does the first coat go on'] },
+  called: { names: ['first coat goes on'], asks: ['when is the first coat', 'when does the first coat go on'] },
 })
 
 export const jobDays = word<'duration'>('jobDays', {

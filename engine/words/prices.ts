@@ -9,7 +9,22 @@ export const measurePrice = word<'money'>('measurePrice', {
   measure: 'For one foot, one metre, one yard, one pound: whatever it is sold by.',
   ask: 'What does one foot, metre, yard or pound of it cost?',
   called: {
-    names: ['a foot', 'per foot', 'a metre', 'per metre', 'a yard', 'per yard'],
+    names: [
+      'foot',
+      'metre',
+      'yard',
+      'square foot',
+      'square metre',
+      'cubic foot',
+      'cubic yard',
+      'cubic metre',
+      'gallon',
+      'litre',
+      'pound',
+      'kilo',
+      'ton',
+      'tonne',
+    ].flatMap((it) => [`a ${it}`, `per ${it}`]),
     plainly: true,
     byDefault: true,
   },
@@ -83,7 +98,7 @@ export const measuredCost = word<'money'>('measuredCost', {
   label: 'what it costs',
   measure: 'The price of one, as many times as it goes in, to the cent.',
   ask: 'What does it cost?',
-  called: { names: ['cost of it'] },
+  called: { names: ['cost of it', 'price of it'] },
 })
 
 // ── a fence by the foot ──
@@ -94,7 +109,7 @@ export const fenceCost = word<'money'>('fenceCost', {
   measure: 'Everything that you want in the figure: wood, concrete, gates, finish, hire.',
   ask: 'What does the fence cost in all?',
   called: {
-    names: ['fence cost', 'fence costs', 'cost in all', 'total', 'paid', 'spent', 'came to', 'for the whole fence'],
+    names: ['fence cost', 'fence costs', 'cost in all', 'paid', 'spent', 'for the whole fence'],
     things: ['fence'],
     plainly: true,
     byDefault: true,
@@ -210,7 +225,7 @@ export const cheapestPerMetre = word<'money'>('cheapestPerMetre', {
 
 export const quoteSpread = word<'percent'>('quoteSpread', {
   kind: 'percent',
-  label: 'the dearest is dearer by',
+  label: 'by which the dearest is dearer',
   measure: 'For the same length, as a share of the cheapest.',
   ask: 'By how much is the dearest dearer?',
   called: { names: ['spread of the quotes'], asks: ['how much dearer', 'how much more expensive'] },
@@ -233,19 +248,7 @@ export const pricePercent = word<'percent'>('pricePercent', {
   measure: 'Of the price.',
   ask: 'By how many percent is it more or less?',
   called: {
-    names: [
-      'plus',
-      'minus',
-      'plus or minus',
-      'give or take',
-      'more',
-      'less',
-      'up',
-      'down',
-      'add',
-      'take off',
-      'markup',
-    ],
+    names: ['give or take', 'plus or minus', 'markup'],
     things: ['markup', 'margin', 'contingency'],
     plainly: true,
     byDefault: true,
@@ -259,7 +262,10 @@ export const priceMore = word<'money'>('priceMore', {
   label: 'with that much more',
   measure: 'The price and the percentage of it, to the cent.',
   ask: 'What is the price with that much more?',
-  called: { names: ['higher price'] },
+  called: {
+    names: ['higher price'],
+    asks: ['plus', 'more', 'add', 'on top', 'up by', 'give or take', 'plus or minus', 'more or less'],
+  },
 })
 
 export const priceLess = word<'money'>('priceLess', {
@@ -267,5 +273,5 @@ export const priceLess = word<'money'>('priceLess', {
   label: 'with that much less',
   measure: 'The price less the percentage of it, to the cent.',
   ask: 'What is the price with that much less?',
-  called: { names: ['lower price'] },
+  called: { names: ['lower price'], asks: ['less', 'minus', 'off', 'take off', 'down by'] },
 })

@@ -58,12 +58,14 @@ export function fittedReading(
   return ways.find((it) => it !== undefined)
 }
 
+/** `$4,200` is one amount; `60,40` is two. */
+const thousandsOfMoney = /^[A-Z]{0,3}[$£€]\d{1,3}(,\d{3})+(\.\d+)?$/
+
 /** `60, 40, 59.7 and 39.8 ft`, `1 : 2 : 3`: the values of a list, between commas, semicolons, colons, line ends or “and”. */
 function parseList(word: Word, text: string, system: System): readonly Quantity[] | undefined {
   const spaced = text.trim().split(/\s*(?:;|:|\n|,(?=\s)|\band\b|&)\s*/)
-  const items = (spaced.length === 1 && !/\s/.test(text.trim()) ? text.trim().split(',') : spaced).filter(
-    (it) => it !== '',
-  )
+  const isTight = spaced.length === 1 && !/\s/.test(text.trim()) && !thousandsOfMoney.test(text.trim())
+  const items = (isTight ? text.trim().split(',') : spaced).filter((it) => it !== '')
   const readings = items.map((it) => readOne(it, { system }))
   const united = readings.map((it) => (it?.quantity ? fittedReading(word, it, system)?.unit : undefined))
   const values = readings.map((reading, i) => {

@@ -58,9 +58,8 @@ export const gateTime = word<'duration'>('gateTime', {
   measure: 'Built, braced, hung, and its latch set.',
   ask: 'How long does one gate take you?',
   called: {
-    names: ['a gate takes', 'for a gate', 'per gate', 'each gate', 'a gate', 'hours a gate', 'hours per gate'],
+    names: ['a gate takes', 'for a gate', 'per gate', 'each gate', 'hours a gate', 'hours per gate'],
     things: ['gate'],
-    sides: ['takes', 'each', 'apiece'],
   },
   possible: { above: '0 h' },
   plausible: { from: '0.5 h', to: '30 h' },

@@ -1,7 +1,7 @@
 // This file is about a decimal library as witness for money: mathjs with its 64-digit decimals, which know no fractions.
 import { all, create } from 'mathjs'
 
-const decimal = create(all, { number: 'BigNumber', precision: 64 })
+const decimal = create(all as NonNullable<typeof all>, { number: 'BigNumber', precision: 64 })
 
 /** What the sum comes to in decimals. */
 export const inDecimals = (sum: string): number => Number(String(decimal.evaluate(sum)))

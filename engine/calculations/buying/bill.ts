@@ -34,7 +34,7 @@ export const bill = calculation({
   gives: { billTotal, billBefore, billNet, billTax, billTotalByLine },
   headlines: ['billTotal'],
   together: { billTax: ['billTax', 'billTotal', 'billNet'], billNet: ['billNet', 'billTax', 'billTotal'] },
-  called: ['cost', 'come to', 'comes to', 'altogether', 'bill', 'price of', 'receipt', 'invoice'],
+  called: ['price of', 'receipt', 'invoice'],
   locals: { cent: 'money', afterDiscount: 'money', eachLine: 'money', byLine: 'money', atFoot: 'money' },
   lines: {
     billBefore: ['sum(unitPrices * itemCounts)', 'each price times its number, added up'],

@@ -25,7 +25,7 @@ export const compareQuotes = calculation({
   gives: { cheapestQuote, cheapestPerFoot, cheapestPerMetre, quoteSpread },
   headlines: ['cheapestQuote'],
   together: { cheapestQuote: ['cheapestQuote', 'cheapestPerFoot', 'cheapestPerMetre', 'quoteSpread'] },
-  called: ['quotes', 'two quotes', 'three quotes', 'bids', 'estimates', 'which quote'],
+  called: ['two quotes', 'three quotes', 'quotes', 'which quote'],
   locals: {
     oneFoot: 'length',
     oneMetre: 'length',

@@ -34,7 +34,7 @@ export const priceByMeasure = calculation({
   oneOf: [['pricedLength', 'pricedArea', 'pricedVolume', 'pricedMass']],
   gives: { measuredCost },
   headlines: ['measuredCost'],
-  called: ['cost', 'price of', 'come to', 'comes to'],
+  called: ['price of'],
   locals: {
     oneLength: 'length',
     oneArea: 'area',

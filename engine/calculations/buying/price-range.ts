@@ -13,7 +13,7 @@ export const priceRange = calculation({
   gives: { priceMore, priceLess },
   headlines: ['priceMore', 'priceLess'],
   together: { priceMore: ['priceMore', 'priceLess'], priceLess: ['priceLess', 'priceMore'] },
-  called: ['plus', 'minus', 'give or take', 'plus or minus', 'contingency', 'markup', 'percent more', 'percent less'],
+  plain: true,
   locals: { cent: 'money' },
   lines: {
     priceMore: ['round(basePrice * (1 + pricePercent), cent)', 'the whole and so much of it on top, to the cent'],

@@ -107,9 +107,13 @@ export const jobHours = calculation({
       ],
       rows: tasks.map(({ what, pace, time }) => [what, pace, show(time)]),
     })
-    const taken = (['postsAnHour', 'railsAnHour', 'picketsAnHour', 'gateTime'] as const).filter(
-      (it) => has(it) && assumed(it),
-    )
+    const paces = [
+      ['posts', 'postsAnHour'],
+      ['railsInAll', 'railsAnHour'],
+      ['picketsHung', 'picketsAnHour'],
+      ['gates', 'gateTime'],
+    ] as const
+    const taken = paces.filter(([what, pace]) => has(what) && assumed(pace))
     if (taken.length > 0)
       remark('The paces are usual ones, and nobody has seen you work. Do one of each, time it, and tell me yours.')
     if (has('posts') && !has('holeTime'))

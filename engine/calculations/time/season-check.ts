@@ -25,7 +25,6 @@ export const seasonCheck = calculation({
   gives: { warmEnough, coatSeason },
   headlines: ['warmEnough', 'coatSeason'],
   together: { warmEnough: ['warmEnough', 'coatSeason'], coatSeason: ['coatSeason', 'warmEnough'] },
-  called: ['warm enough', 'too cold', 'season'],
   locals: { warmer: 'temperatureDifference' },
   lines: {
     warmer: ['nightLow - leastPaintTemperature', 'how far the night stays above what the can allows'],

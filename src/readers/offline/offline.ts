@@ -17,7 +17,7 @@ import { dangerIn, declined } from './declines.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { notesIn } from './notes.ts'
 import { placesIn } from './places.ts'
-import { plainSumIn } from './plain-sums.ts'
+import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { stem, type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
@@ -34,7 +34,10 @@ export function readOffline(heard: Heard): Request {
   const places = placesIn(message)
   const danger = dangerIn(message, heard.said)
   const { wants, spent } = wantsIn(message, hits, places, heard.job)
-  const plain = danger.length === 0 ? plainSumIn(heard, message, hits, wants.length > 0) : undefined
+  const plain =
+    danger.length === 0
+      ? (plainSumIn(heard, message, hits, wants.length > 0) ?? costOfEarlier(heard, message))
+      : undefined
   if (plain) return plain
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
   const byParts = heard.readings.some((it) => it.proportion)

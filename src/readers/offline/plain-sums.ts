@@ -1,6 +1,14 @@
 // This file is about sums of any trade: "what is 8 ft in millimetres", "add 7 ft 3 1/2 in and 4 ft 9 in", "and in inches?".
 // They are read apart from the trade, by the words of the plain calculations, and only where a message asks for nothing of the trade.
-import { type Calculation, catalogue, isQuantity, type Quantity, type Word, yard } from '../../../engine/index.ts'
+import {
+  type Calculation,
+  catalogue,
+  isQuantity,
+  type Quantity,
+  vocabulary,
+  type Word,
+  yard,
+} from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { type Owned, owners, withoutInner } from './cue-score.ts'
@@ -22,7 +30,8 @@ const plains: readonly Plain[] = catalogue
   .map((calc) => {
     const needs = Object.values(calc.needs)
     const values = needs.find((it) => it.kind !== 'choice' && it.kind !== 'count') as Word
-    return { calc, values, unit: needs.find((it) => it.kind === 'choice'), converts: !values.list }
+    const unit = needs.find((it) => it.kind === 'choice')
+    return { calc, values, unit, converts: !values.list && unit !== undefined }
   })
 
 interface Phrase {
@@ -91,25 +100,26 @@ export function plainSumIn(
   const [asked, inUnits] = [[...foundIn(message, asks), ...bySigns(heard)], foundIn(message, units)]
   if (asked.length === 0 && inUnits.length === 0) return undefined
   // "How many litres are 5 gallons?": where no word is left over, nothing of the trade is in it, whatever its words may mean there.
-  if (asksOfTrade && !(heard.readings.length > 0 && saysNothingElse(message, [...asked, ...inUnits]))) return undefined
+  if (asksOfTrade && !saysNothingElse(message, [...asked, ...inUnits])) return undefined
   if (heard.readings.length === 0) return ofEarlier(heard, message, asked, inUnits)
   const begins = beginsOutright(message, heard)
   const explicit = begins || message.at(-1)?.text === '?'
   if (heard.job.asked.length > 0 && !explicit) return undefined
   // What the trade has a word for, right beside it, is of the trade where the talk is about it or nothing is asked outright.
-  if ((heard.job.decisions.length > 0 || !begins) && isClaimed(message, hits)) return undefined
+  if ((heard.job.decisions.length > 0 || !begins) && isClaimed(message, hits, heard)) return undefined
   const measured = heard.readings.filter((it) => it.quantity !== null && it.firmness !== 'range')
   const bare = heard.readings.filter((it) => it.bare !== null && !it.proportion && it.firmness !== 'range')
   if (measured.length + bare.length < heard.readings.length) return undefined
   if (measured.length === 0) return ofNumbers(bare, asked, heard, message)
   const kinds = new Set(measured.map((it) => it.quantity?.kind as Kind))
+  if (kinds.has('percent')) return byPercent(measured, bare, asked)
   if (kinds.size > 1)
     return explicit && calculationsIn(message).length === 0 ? unlike(measured, bare, asked, heard) : undefined
   const [kind] = kinds as ReadonlySet<Kind> & Iterable<Kind>
   const ofKind = plains.filter(({ values }) => values.kind === kind)
   // The first result that is asked for and can be had from what was given.
   for (const { word } of asked) {
-    const plain = ofKind.find(({ calc, converts }) => !converts && calc.gives[word])
+    const plain = ofKind.find(({ calc, values }) => values.list && calc.gives[word])
     if (plain && isEnough(word, measured, bare))
       return requestOf(plain, word, [...measured, ...bare], inUnits, heard, message)
   }
@@ -131,6 +141,25 @@ const saysNothingElse = (message: readonly Token[], found: readonly Found[]): bo
       small.test(token.stem) ||
       found.some((it) => i >= it.from && i < it.to),
   )
+
+/** "$3,200 plus 10 %": so much of it more or less. */
+function byPercent(measured: readonly Tagged[], bare: readonly Tagged[], asked: readonly Found[]): Request | undefined {
+  const percents = measured.filter((it) => it.quantity?.kind === 'percent')
+  const [base] = measured.filter((it) => it.quantity?.kind !== 'percent')
+  const [percent] = percents
+  if (!base || !percent || measured.length !== 2 || bare.length > 0) return undefined
+  for (const { word } of asked) {
+    const plain = plains.find(({ calc, values }) => values.kind === base.quantity?.kind && calc.gives[word])
+    const share = Object.values(plain?.calc.needs ?? {}).find((it) => it.kind === 'percent')
+    if (!plain || !share) continue
+    const told = [
+      { word: plain.values.name, at: yard, from: from(base.tag) },
+      { word: share.name, at: yard, from: from(percent.tag) },
+    ]
+    return { ...empty, told, wants: [{ word, at: yard }], calculation: plain.calc.name }
+  }
+  return undefined
+}
 
 /** "93 3/4 minus 3 1/2": numbers without a unit, where nothing else is said. */
 function ofNumbers(
@@ -156,10 +185,13 @@ const beginsOutright = (message: readonly Token[], { job }: Heard): boolean =>
   (message[0]?.tag !== undefined && job.asked.length === 0)
 
 /** Whether a thing or a name of the trade stands right beside a quantity that it could be. */
-function isClaimed(message: readonly Token[], hits: readonly Hit[]): boolean {
-  const beside = (hit: Owned): boolean => hit.owner !== null && message[hit.owner]?.tag !== undefined
+function isClaimed(message: readonly Token[], hits: readonly Hit[], { readings }: Heard): boolean {
+  const couldBe = (hit: Owned): boolean => {
+    const reading = readings.find((it) => it.tag === message[hit.owner ?? -1]?.tag)
+    return reading !== undefined && vocabulary.get(hit.word)?.kind === (reading.quantity?.kind ?? 'count')
+  }
   return owners(withoutInner(hits, message), message, []).some(
-    (hit) => (hit.sort === 'thing' || (hit.sort === 'name' && hit.length >= 2)) && beside(hit),
+    (hit) => (hit.sort === 'thing' || (hit.sort === 'name' && hit.length >= 2)) && hit.owner !== null && couldBe(hit),
   )
 }
 
@@ -216,12 +248,45 @@ function unlike(
   const [first] = measured
   const of = asked.flatMap(({ word }) =>
     plains
-      .filter(({ calc, values, converts }) => !converts && values.kind === first?.quantity?.kind && calc.gives[word])
+      .filter(({ calc, values }) => values.list && values.kind === first?.quantity?.kind && calc.gives[word])
       .map((plain) => ({ plain, word })),
   )[0]
   if (!first || !of || bare.length > 0 || /(Multiple|Share|Product)$/.test(of.word)) return undefined
   return requestOf(of.plain, of.word, [first], [], heard, [])
 }
+
+/** What a list of prices and numbers is worked by. */
+const bill = catalogue
+  .map((calc) => {
+    const lists = Object.values(calc.needs).filter((it) => it.list)
+    return {
+      calc,
+      prices: lists.find((it) => it.kind === 'money'),
+      counts: lists.find((it) => it.kind === 'count'),
+    }
+  })
+  .find((it) => it.prices && it.counts)
+
+/** "What do they cost at $5.98 each?": the bags or pickets just counted, at that price. */
+export function costOfEarlier(heard: Heard, message: readonly Token[]): Request | undefined {
+  const [price] = heard.readings
+  const pointed = message.some(({ stem }) => /^(they|them|those|these)$/.test(stem))
+  if (!bill?.prices || !bill.counts || !pointed || heard.readings.length !== 1) return undefined
+  if (price?.quantity?.kind !== 'money' || heard.job.asked.length > 0) return undefined
+  const counted = resultsWanted(heard).find((it) => (it.value as Quantity).kind === 'count')
+  if (!counted) return undefined
+  const told = [
+    { word: bill.counts.name, at: yard, from: from(counted.ref) },
+    { word: bill.prices.name, at: yard, from: from(price.tag) },
+  ]
+  return { ...empty, told, wants: [{ word: bill.calc.headlines[0] as string, at: yard }], calculation: bill.calc.name }
+}
+
+/** The quantities that were asked for and worked last. */
+const resultsWanted = ({ job }: Heard) =>
+  job.wanted.flatMap((want) =>
+    job.results.filter((it) => it.word === want.word && it.at === want.at && isQuantity(it.value)),
+  )
 
 /** "And in inches?", "what is that in mm?", "add those two": of what was worked before. */
 function ofEarlier(
@@ -232,9 +297,7 @@ function ofEarlier(
 ): Request | undefined {
   const words = message.filter((token) => /\p{L}/u.test(token.text))
   if (words.length > 8 || heard.job.asked.length > 0) return undefined
-  const earlier = heard.job.wanted.flatMap((want) =>
-    heard.job.results.filter((it) => it.word === want.word && it.at === want.at && isQuantity(it.value)),
-  )
+  const earlier = resultsWanted(heard)
   const pointed = words.some(({ stem }) => /^(that|it|those|them|these|both|two)$/.test(stem))
   for (const unit of inUnits) {
     const plain = plains.find((it) => it.converts && it.unit?.name === unit.word)
@@ -247,7 +310,7 @@ function ofEarlier(
     return { ...empty, told, wants: [{ word: resultOf(plain), at: yard }], calculation: plain.calc.name }
   }
   for (const { word } of pointed ? asked : []) {
-    const plain = plains.find(({ calc, converts }) => !converts && calc.gives[word])
+    const plain = plains.find(({ calc, values }) => values.list && calc.gives[word])
     const results = earlier.filter((it) => (it.value as Quantity).kind === plain?.values.kind)
     if (!plain || results.length < 2 || /(Multiple|Share|Product)$/.test(word)) continue
     const told = results.map((it) => ({ word: plain.values.name, at: yard, from: from(it.ref) }))

@@ -1,0 +1,180 @@
+// Money: exact, to the cent, in one currency; and what flips which answer.
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { isQuantity, numberIn } from '../../../../engine/quantities/quantity.ts'
+import { runNamed } from '../../run-named.ts'
+
+describe('a bill', () => {
+  // 3 × 0.35 = 1.05; 10 % off leaves 0.945, half a cent up 0.95
+  it('half a cent goes up', () => {
+    const { shown } = runNamed('bill', { itemCounts: '3', unitPrices: '$0.35', discount: '10 %' })
+    expect(shown.billTotal).toBe('$0.95')
+  })
+
+  // 0.33 × 7.5 % = 0.02475 → 0.02 on each of three lines: 1.05; at the foot 0.99 × 7.5 % = 0.07425 → 0.07: 1.06
+  it('three lines of 33 cents with 7.5 % come to $1.06 at the foot, and $1.05 line by line', () => {
+    const { shown, said } = runNamed('bill', {
+      itemCounts: ['1', '1', '1'],
+      unitPrices: ['$0.33', '$0.33', '$0.33'],
+      taxRate: '7.5 %',
+      taxIncluded: 'added',
+    })
+    expect(shown).toMatchObject({ billTotal: '$1.06', billTotalByLine: '$1.05' })
+    expect(said).toContain('$0.01 less')
+  })
+
+  it('where both come to the same, only one is told', () => {
+    const { shown, said } = runNamed('bill', { itemCounts: ['2', '3'], unitPrices: ['$1.50', '$2.25'] })
+    expect(shown.billTotal).toBe('$9.75')
+    expect(shown.billTotalByLine).toBeUndefined()
+    expect(said).toContain('it comes to the same')
+  })
+
+  it('asks whether the tax is in the prices, and the answer changes the total', () => {
+    const given = { itemCounts: '1', unitPrices: '£120', taxRate: '20 %' }
+    const asks = runNamed('bill', given)
+    expect(asks.outcome.ok).toBe(false)
+    expect(asks.said).toContain('taxIncluded')
+    expect(runNamed('bill', { ...given, taxIncluded: 'added' }).shown).toMatchObject({
+      billTotal: '£144.00',
+      billTax: '£24.00',
+      billNet: '£120.00',
+    })
+    expect(runNamed('bill', { ...given, taxIncluded: 'included' }).shown).toMatchObject({
+      billTotal: '£120.00',
+      billTax: '£20.00',
+      billNet: '£100.00',
+    })
+  })
+
+  it('net and tax are the total, to the cent, whatever the prices', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 50_000 })), {
+          minLength: 1,
+          maxLength: 6,
+        }),
+        fc.integer({ min: 0, max: 3000 }),
+        fc.constantFrom('added', 'included'),
+        (lines, rate, how) => {
+          const { outcome } = runNamed('bill', {
+            itemCounts: lines.map(([count]) => String(count)),
+            unitPrices: lines.map(([, cents]) => `$${(cents / 100).toFixed(2)}`),
+            taxRate: `${(rate / 100).toFixed(2)} %`,
+            taxIncluded: how,
+          })
+          if (!outcome.ok) throw new Error('a bill must be worked')
+          const cents = (name: string): number => {
+            const value = outcome.values.get(name)
+            if (!isQuantity(value)) throw new Error(`no ${name}`)
+            return numberIn(value, 'USD') * 100
+          }
+          for (const name of ['billNet', 'billTax', 'billTotal'])
+            expect(Math.abs(cents(name) - Math.round(cents(name)))).toBeLessThan(1e-6)
+          expect(Math.round(cents('billNet')) + Math.round(cents('billTax'))).toBe(Math.round(cents('billTotal')))
+        },
+      ),
+      { numRuns: 300, seed: 11 },
+    )
+  })
+
+  it('a list of prices without as many numbers is refused', () => {
+    const { outcome, said } = runNamed('bill', { itemCounts: ['2', '3'], unitPrices: '$1.50' })
+    expect(outcome.ok).toBe(false)
+    expect(said).toContain('1 price and 2 numbers')
+  })
+})
+
+describe('two currencies in one sum', () => {
+  it.each([
+    ['bill', { itemCounts: ['1', '1'], unitPrices: ['$5', '£5'] }, '$5.00 and £5.00'],
+    ['compare-quotes', { quotes: ['A$900', 'NZ$950'], quoteLengths: '10 m' }, 'A$900.00 and NZ$950.00'],
+    ['rent-buy-dig', { rentADay: '€60', machinePrice: '$400' }, '€60.00 and $400.00'],
+    ['money-together', { amounts: ['$12.50', '£40'] }, '$12.50 and £40.00'],
+    // A plain dollar is not taken for a Canadian one.
+    ['bill', { itemCounts: ['1', '1'], unitPrices: ['$5', 'C$5'] }, '$5.00 and C$5.00'],
+  ])('%s refuses them and changes none: %j', (name, given, both) => {
+    const { outcome, said } = runNamed(name, given)
+    expect(outcome.ok).toBe(false)
+    expect(said).toContain(`${both} are two currencies`)
+  })
+
+  it('one currency stays that one, whichever it is', () => {
+    for (const sign of ['$', 'C$', '£', 'A$', 'NZ$', '€'])
+      expect(runNamed('bill', { itemCounts: '3', unitPrices: `${sign}1.10` }).shown.billTotal).toBe(`${sign}3.30`)
+  })
+})
+
+describe('by the measure and by the length', () => {
+  it('a price by the yard holds for a cubic yard of gravel, and not for a weight', () => {
+    expect(
+      runNamed('price-by-measure', { pricedVolume: '3 yd³', measurePrice: '$40', pricedBy: 'yd' }).shown.measuredCost,
+    ).toBe('$120.00')
+    const refused = runNamed('price-by-measure', { pricedMass: '80 lb', measurePrice: '$40', pricedBy: 'yd' })
+    expect(refused.outcome.ok).toBe(false)
+    expect(refused.said).toContain('one is a weight, the other a length')
+  })
+
+  it('the cost by the foot is the same, told in feet or in metres', () => {
+    const feet = runNamed('cost-of-length', { fenceCost: '$4,310', runLength: '118 ft' }).shown
+    const metres = runNamed(
+      'cost-of-length',
+      { fenceCost: '$4,310', runLength: '35.9664 m' },
+      { system: 'metric' },
+    ).shown
+    expect(feet).toEqual(metres)
+  })
+
+  // 5000/100 = 50, 5000/100: alike; a dollar less decides
+  it('quotes that come to the same are called alike, and one dollar decides', () => {
+    const given = { quotes: ['$5,000', '$2,500'], quoteLengths: ['100 ft', '50 ft'] }
+    expect(runNamed('compare-quotes', given).shown.cheapestQuote).toBe('alike')
+    expect(runNamed('compare-quotes', { ...given, quotes: ['$5,000', '$2,499'] }).shown.cheapestQuote).toBe('second')
+    expect(runNamed('compare-quotes', { ...given, quotes: ['$4,999', '$2,500'] }).shown.cheapestQuote).toBe('first')
+  })
+})
+
+describe('rent, buy or dig', () => {
+  const given = {
+    rentADay: '$85',
+    machinePrice: '$300',
+    holeTime: '50 minutes',
+    machineHoleTime: '10 minutes',
+    posts: '18',
+    dayHours: '6 h',
+  }
+  // by hand 15 h; with the machine 3 h: 15 w against 85 + 3 w against 300 + 3 w: they meet at w = 85/12 = 7.083
+  it.each([
+    ['$7', 'by hand'],
+    ['$7.10', 'rented'],
+  ])('with an hour worth %s it is cheapest %s', (hourWorth, way) => {
+    expect(runNamed('rent-buy-dig', { ...given, hourWorth }).shown.cheapestDigging).toBe(way)
+  })
+
+  // 120 holes at 36 a day: 4 days of rent, 340, against 300
+  it('many holes make buying the cheapest', () => {
+    expect(runNamed('rent-buy-dig', { ...given, posts: '120', hourWorth: '$20' }).shown).toMatchObject({
+      cheapestDigging: 'bought',
+      rentedDays: '4 rented days',
+    })
+  })
+
+  it('says so when no rented day can hold the holes that would pay for it', () => {
+    const { shown, said } = runNamed('rent-buy-dig', {
+      rentADay: '$85',
+      holeTime: '90 minutes',
+      machineHoleTime: '60 minutes',
+      hourWorth: '$12',
+      dayHours: '5 h',
+      posts: '5',
+    })
+    expect(shown.rentHoles).toBe('15 holes')
+    expect(said).toContain('Only 5 holes fit a day of 5 hours')
+  })
+
+  it('a machine that is no quicker is refused', () => {
+    const { outcome, said } = runNamed('rent-buy-dig', { ...given, machineHoleTime: '50 minutes' })
+    expect(outcome.ok).toBe(false)
+    expect(said).toContain('spares you nothing')
+  })
+})
