@@ -80,7 +80,7 @@ function answerText(parts: Parts): string {
         remarkLines(worked, call),
       )
   }
-  for (const { title, text } of parts.advice) blocks.push(`**${title}.** ${text}`)
+  for (const { title, text } of parts.advice) blocks.push(`*${title}.* ${text}`)
   blocks.push(...parts.leftOver)
   if (parts.changed.length > 0)
     blocks.push(

@@ -139,27 +139,29 @@ export function bestSense(
 ): Sense {
   if (others.length === 0 || heard.readings.length > mostReadings) return first
   const likeliest = [...others].sort((a, b) => hope(b) - hope(a)).slice(0, mostSenses)
-  const scored = likeliest.map((sense) => ({ sense, score: explains(sense, bindFor(sense).bound, heard) }))
+  const scored = likeliest.map((sense) => ({
+    sense,
+    score: explains(sense, bindFor(sense).bound, heard, weigh.behind),
+  }))
   const best = scored.reduce((a, b) => (b.score > a.score ? b : a))
   const mine = explains(
     { ...first, prior: weigh.first + (first.meant ? weigh.called : 0) },
     bindFor(first).bound,
     heard,
+    // What stands behind the very thing that was asked for is part of the question.
+    1,
   )
   return best.score > mine + weigh.margin ? best.sense : first
 }
 
 /** How well a sense explains the message: what it binds, what it leaves over, and what would have to be asked. */
-function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], heard: Heard): number {
+function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], heard: Heard, behind: number): number {
   const answering = meant
     ? [meant]
     : catalogue.filter((calc) => asks.length > 0 && asks.every((it) => calc.gives[it.word] !== undefined))
   const scores = answering.map((calc) => {
     const mine = bound.filter((it) => calc.needs[it.word] || isBehind(calc, it.word))
-    const strength = mine.reduce(
-      (sum, it) => sum + Math.min(1, it.score / 4) * (calc.needs[it.word] ? 1 : weigh.behind),
-      0,
-    )
+    const strength = mine.reduce((sum, it) => sum + Math.min(1, it.score / 4) * (calc.needs[it.word] ? 1 : behind), 0)
     const left = heard.readings.length - mine.length
     const wanted = asks.map((it) => it.word)
     const told = new Set([...mine.map((it) => it.word), ...heard.job.decisions.map((it) => it.word)])

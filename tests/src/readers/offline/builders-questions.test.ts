@@ -185,6 +185,11 @@ const cases: readonly (readonly [said: string | readonly string[], expected: Rea
     { hingePull: '256.2 N' },
   ],
   ['Caps 5 1/4 in square from 6 ft boards, 23 posts: how many boards?', { capBoards: '2 boards' }],
+  // 6 bays of 92 1/2 in; (92 1/2 − 2 1/4) / 5 3/4 → 16; 96 hang, × 1.05 → 101
+  [
+    'How many pickets should I buy for a 48 ft run with posts no more than 8 ft apart, 3 1/2 in pickets and gaps of at most 2 1/4 in?',
+    { picketsToBuy: '101 pickets', picketsHung: '96 pickets' },
+  ],
 ]
 
 describe('as builders ask', () => {
