@@ -38,7 +38,7 @@ export const hardware: readonly Note[] = [
       'screw|nail|fastener stain|streak|bleed|discolour|discolor cedar|redwood|oak which|why|how|not|without',
     ],
     asks: ['Why are there black streaks under my screws?', 'which nails will not stain the cedar?'],
-    from: 'a lumber merchant’s interview, solutions.dunnlumber.com, for the fasteners; the cleaner is common practice (from memory)',
+    from: 'the fasteners as a lumber yard tells it, the trade and no standard; the cleaner is common practice (from memory)',
     cautions: [],
   },
   {

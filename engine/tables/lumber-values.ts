@@ -75,7 +75,7 @@ export const lumberFactors = {
   },
   incised: {
     fact: 'incised (small slits cut in for the treatment): bending and shear × 0.8',
-    from: 'National Design Specification, table 4.3.8, as quoted at http://www.wikiengineer.com/Structural/IncisingFactor',
+    from: 'National Design Specification, table 4.3.8, as others quote it; the table itself not read',
     factor: '0.8',
   },
 } as const

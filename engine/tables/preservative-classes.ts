@@ -14,13 +14,13 @@ const british: Classes = {
   ground: 'use class 4',
   severe: 'use class 4',
   system: 'the use classes of EN 335 and BS 8417',
-  from: 'EN 335 and BS 8417, as quoted by timber merchants and treaters: fence rails are use class 3 (3.2 when not painted), fence posts use class 4, for instance https://www.stockdalefencing.com/2024/05/all-about-hazard-class-timber/',
+  from: 'EN 335 and BS 8417, as timber merchants and treaters quote them, the standards themselves not read: fence rails are use class 3 (3.2 when not painted), fence posts use class 4',
 }
 
 const european: Classes = {
   ...british,
   system: 'the use classes of EN 335',
-  from: 'EN 335, as quoted in trade texts: wood clear of the ground is use class 3, fence posts use class 4, for instance https://decksandfencesdaily.news/2022/02/07/fence-posts-which-class-to-choose',
+  from: 'EN 335, as trade texts quote it, the standard itself not read: wood clear of the ground is use class 3, fence posts use class 4',
 }
 
 /** By the country's name in the word `country`. */
@@ -47,7 +47,7 @@ export const preservativeClasses: Readonly<Record<string, Classes>> = {
     ground: 'H4',
     severe: 'H5',
     system: 'the hazard classes of AS 1604',
-    from: 'AS 1604, as quoted by a treater: fence palings H3, fence posts H4, critical wood in the ground H5, https://www.davidstimber.com.au/resource-centre/timber-treatment/hazard-level-types-classifications/',
+    from: 'AS 1604, as treaters quote it, the standard itself not read: fence palings H3, fence posts H4, critical wood in the ground H5',
   },
   'new-zealand': {
     clear: 'H3.2',

@@ -22,5 +22,5 @@ export const poleFormula = {
 export const doubling = {
   title:
     'twice the presumed value for isolated poles, such as flagpoles and signs, that half an inch of movement at the ground does not harm',
-  from: 'International Building Code, 1806.3.4 (1804.3.1 before), as engineers quote it, http://seaintarchive.org/mailarchive/2005d/msg00290.html ; the factor 2 as used in a printed flagpole calculation, https://www.scribd.com/document/560795266/FlagpoleFooting-flow',
+  from: 'International Building Code, 1806.3.4 (1804.3.1 before), as engineers quote it, the code itself not read; the factor 2 as used in a printed flagpole calculation',
 } as const

@@ -115,7 +115,7 @@ export const hardDensity = word<'density'>('hardDensity', {
     value: '150 lb/ft3',
     metric: '2400 kg/m3',
     because: 'of the two figures in use it is the heavier, and it is to be lifted',
-    from: 'https://civiltoday.com/civil-engineering-materials/concrete/361-density-of-concrete',
+    from: 'common practice, no source',
   },
 })
 

@@ -31,7 +31,7 @@ export const dryExtra = word<'percent'>('dryExtra', {
   usual: {
     value: '54 %',
     because: 'worked examples in print take that; with other sand and stone it is about 50 to 60 %',
-    from: 'printed worked example, https://engineeringdiscoveries.com/2019/08/03/what-is-the-ratio-of-dry-concrete-to-wet-concrete/; a cement maker’s table of a century ago comes to the same for 1 : 2 : 4',
+    from: 'trade rule, no source; a cement maker’s table of a century ago comes to the same for 1 : 2 : 4',
   },
 })
 
@@ -52,7 +52,7 @@ export const cementDensity = word<'density'>('cementDensity', {
     value: '94 lb/ft3',
     metric: '1440 kg/m3',
     because: 'a US bag of 94 lb is reckoned a cubic foot; metric worked examples take 1440 kg/m³',
-    from: 'common practice (from memory); the metric figure as printed at https://engineeringdiscoveries.com/2019/08/03/what-is-the-ratio-of-dry-concrete-to-wet-concrete/',
+    from: 'common practice, no source (from memory)',
   },
 })
 

@@ -74,7 +74,7 @@ export const sandDensity = word<'density'>('sandDensity', {
     value: '100 lb/ft3',
     metric: '1600 kg/m3',
     because: 'it is the middle of 90 to 110 lb/ft³ for dry sand',
-    from: 'https://biologyinsights.com/how-much-does-one-cubic-foot-of-soil-weigh',
+    from: 'common practice, no source',
   },
 })
 

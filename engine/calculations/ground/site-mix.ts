@@ -110,7 +110,7 @@ export const siteMix = calculation({
   sources: [
     {
       fact: 'dry materials measure 1.54 times the concrete; at 1 : 2 : 4 a cubic metre takes 0.22 m³ of cement, 0.44 of sand, 0.88 of stone',
-      from: 'printed worked example, https://engineeringdiscoveries.com/2019/08/03/what-is-the-ratio-of-dry-concrete-to-wet-concrete/',
+      from: 'trade rule, no source; worked examples in print take it',
     },
     {
       fact: 'at 1 : 2 : 4 a cubic foot takes 0.0163 yd³ of sand and 0.0326 yd³ of stone, which is the same',

@@ -112,7 +112,7 @@ export const oldFenceOut = calculation({
     },
     {
       fact: 'old concrete weighs 145 to 150 lb/ft³',
-      from: 'Density of concrete, https://civiltoday.com/civil-engineering-materials/concrete/361-density-of-concrete',
+      from: 'common practice, no source',
     },
     { fact: 'treated wood is never burned and never mulched', from: 'https://twwdisposal.org/tww-basics/handling/' },
     { fact: 'levering, breaking up, roots and nails', from: 'common practice, no source' },

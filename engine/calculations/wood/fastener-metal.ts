@@ -78,7 +78,7 @@ export const fastenerMetalOf = calculation({
     },
     {
       fact: 'stainless for cedar and redwood under clear or semi-transparent finish; hot-dip under primer and paint; no electroplate, no copper',
-      from: 'a lumber yard’s interview, https://solutions.dunnlumber.com; a trade, no standard',
+      from: 'as a lumber yard tells it; the trade, no standard',
     },
     { fact: 'stainless within about 5 miles of salt water', from: 'one trade text; no standard' },
     {
