@@ -62,3 +62,18 @@ function figure({ calculation, gives, unit }: Check, { outcome }: Ran): number {
     `${calculation} gives no single “${gives}” (${calculationNamed(calculation) ? '' : 'no such calculation'})`,
   )
 }
+
+/** What a line of the working gave, in a unit. */
+export const step =
+  (name: string, unit: string) =>
+  ({ outcome }: Ran): number => {
+    const value = outcome.ok ? outcome.steps.find((it) => it.gives === name)?.value : undefined
+    if (!isQuantity(value)) throw new Error(`no step ${name}`)
+    return numberIn(value, unit)
+  }
+
+/** 1 where the choice that comes out is this one, 0 where it is another. */
+export const chosen =
+  (word: string, option: string) =>
+  ({ outcome }: Ran): number =>
+    outcome.ok && outcome.values.get(word) === option ? 1 : 0

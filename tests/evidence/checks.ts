@@ -14,7 +14,9 @@ import { picketsChecks } from './checks/pickets.ts'
 import { plainChecks } from './checks/plain.ts'
 import { repairChecks } from './checks/repair.ts'
 import { siteChecks } from './checks/site.ts'
+import { embedmentChecks } from './checks/embedment.ts'
 import { strengthChecks } from './checks/strength.ts'
+import { windChecks } from './checks/wind.ts'
 import { surveyChecks } from './checks/survey.ts'
 import { timeChecks } from './checks/time.ts'
 import { topsChecks } from './checks/tops.ts'
@@ -35,6 +37,8 @@ export const checks: readonly Check[] = [
   ...borderChecks,
   ...woodChecks,
   ...finishChecks,
+  ...windChecks,
+  ...embedmentChecks,
   ...strengthChecks,
   ...repairChecks,
   ...moneyChecks,

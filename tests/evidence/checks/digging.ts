@@ -1,21 +1,9 @@
-// This file is about the evidence for digging: soil out, loads, hours, and lifting.
-import { isQuantity, numberIn } from '../../../engine/quantities/quantity.ts'
-import type { Ran } from '../../engine/run-named.ts'
-import type { Check } from '../check.ts'
+import { type Check, step } from '../check.ts'
 import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, holes and concrete'
 const worksheet =
   'NIOSH lifting analysis worksheet, tables 1 to 4 in inches, https://www.scribd.com/document/53505426/Lifting-Analysis-Worksheet'
-/** What stands in a line of the working that is no result of its own: a multiplier of the lifting equation. */
-const inWorking =
-  (name: string) =>
-  ({ outcome }: Ran): number => {
-    const value = outcome.ok ? outcome.steps.find((it) => it.gives === name)?.value : undefined
-    if (!isQuantity(value)) throw new Error(`no “${name}” in the working`)
-    return numberIn(value, 'ratio')
-  }
-
 export const diggingChecks: readonly Check[] = [
   {
     calculation: 'spoil-of-holes',
@@ -118,7 +106,7 @@ export const diggingChecks: readonly Check[] = [
       system: 'metric',
       gives,
       unit: 'ratio',
-      got: inWorking(gives),
+      got: step(gives, 'ratio'),
       expected,
       tolerance: 0.006,
     }),
@@ -132,7 +120,7 @@ export const diggingChecks: readonly Check[] = [
       given: { liftReach: `${10 + i} in`, liftFrom: '30 in', liftTo: '40 in' },
       gives: 'reachPart',
       unit: 'ratio',
-      got: inWorking('reachPart'),
+      got: step('reachPart', 'ratio'),
       expected,
       // The table prints 0.46 and 0.44 for 10/22 and 10/23.
       tolerance: 0.0056,
@@ -147,7 +135,7 @@ export const diggingChecks: readonly Check[] = [
       given: { liftReach: '10 in', liftFrom: `${5 * i} in`, liftTo: '40 in' },
       gives: 'heightPart',
       unit: 'ratio',
-      got: inWorking('heightPart'),
+      got: step('heightPart', 'ratio'),
       expected,
       tolerance: 0.005 + 1e-9,
     }),
@@ -176,7 +164,7 @@ export const diggingChecks: readonly Check[] = [
       given: { liftReach: '10 in', liftFrom: '0 in', liftTo: `${inches} in` },
       gives: 'travelPart',
       unit: 'ratio',
-      got: inWorking('travelPart'),
+      got: step('travelPart', 'ratio'),
       expected,
       tolerance: 0.005 + 1e-9,
     }),
@@ -190,7 +178,7 @@ export const diggingChecks: readonly Check[] = [
       given: { liftReach: '10 in', liftTo: '40 in', liftTwist: `${15 * i} deg` },
       gives: 'twistPart',
       unit: 'ratio',
-      got: inWorking('twistPart'),
+      got: step('twistPart', 'ratio'),
       expected,
       tolerance: 0.005 + 1e-9,
     }),

@@ -1,7 +1,4 @@
-// This file is about the evidence for money.
-import { isQuantity, numberIn } from '../../../engine/quantities/quantity.ts'
-import type { Ran } from '../../engine/run-named.ts'
-import type { Check } from '../check.ts'
+import { type Check, chosen, step } from '../check.ts'
 import { decimalsWork, inDecimals, toTheCent } from '../decimals.ts'
 
 const list = {
@@ -12,18 +9,6 @@ const lines = [12 * 598, 20 * 325, 3 * 1140, 160 * 279] // in cents
 /** By hand on paper, as a till works: whole cents, every line rounded half up. */
 const tillWithTax = (perMille: number): number =>
   lines.reduce((sum, line) => sum + line + Math.floor((line * perMille + 500) / 1000), 0) / 100
-
-const inTheWorking =
-  (name: string, unit: string) =>
-  ({ outcome }: Ran): number => {
-    const value = outcome.ok ? outcome.steps.find((it) => it.gives === name)?.value : undefined
-    if (!isQuantity(value)) throw new Error(`no “${name}” in the working`)
-    return numberIn(value, unit)
-  }
-const chosen =
-  (word: string, option: string) =>
-  ({ outcome }: Ran): number =>
-    outcome.ok && outcome.values.get(word) === option ? 1 : 0
 
 /** Counted hole by hole: the first number whose saving is worth the rent. */
 function holesByCounting(rent: number, minutesSaved: number, anHour: number): number {
@@ -55,7 +40,7 @@ export const moneyChecks: readonly Check[] = [
     given: { ...list, taxRate: '7.5 %', taxIncluded: 'added' },
     gives: 'byLineWithTax',
     unit: 'USD',
-    got: inTheWorking('byLineWithTax', 'USD'),
+    got: step('byLineWithTax', 'USD'),
     expected: () => tillWithTax(75),
     tolerance: 1e-9,
   },

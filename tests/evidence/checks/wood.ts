@@ -1,8 +1,7 @@
 // This file is about the evidence for the calculations in wood/.
 import { numberIn, isQuantity } from '../../../engine/quantities/quantity.ts'
-import type { Check } from '../check.ts'
+import { type Check, chosen, step } from '../check.ts'
 import { byMathjs, mathjsWorks } from '../mathjs.ts'
-import type { Ran } from '../../engine/run-named.ts'
 
 const handbook = 'Wood Handbook, FPL-GTR-190 (2010)'
 const table = `${handbook}, table 4-2, https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/83`
@@ -17,21 +16,6 @@ const cells: Readonly<Record<number, Readonly<Record<number, number>>>> = {
   100: { 50: 8.7, 75: 13.6, 90: 19.5 },
   110: { 30: 5.6, 65: 11.0, 90: 19.1 },
 }
-
-/** A step of the working, where the figure is no result of its own. */
-const step =
-  (name: string, unit: string) =>
-  ({ outcome }: Ran): number => {
-    const value = outcome.ok ? outcome.steps.find((it) => it.gives === name)?.value : undefined
-    if (!isQuantity(value)) throw new Error(`no step ${name}`)
-    return numberIn(value, unit)
-  }
-
-/** 1 where the choice that comes out is this one. */
-const isChoice =
-  (word: string, option: string) =>
-  ({ shown }: Ran): number =>
-    shown[word] === option ? 1 : 0
 
 /** The coefficient of table 13-5, shown as what a 100 mm board moves for one point: hundredfold. */
 const coefficient = (species: string, grain: 'flat' | 'edge', printed: number, reference?: string): Check => ({
@@ -625,7 +609,7 @@ export const woodChecks: readonly Check[] = [
       given: { country, fenceMember, decayRisk },
       gives: 'useClass',
       unit: 'verdict',
-      got: isChoice('useClass', expected),
+      got: chosen('useClass', expected),
       expected: 1,
       tolerance: 0,
     }),
@@ -649,7 +633,7 @@ export const woodChecks: readonly Check[] = [
     given: { woodTreated: 'untreated', species: 'western-redcedar', finishKind: 'penetrating' },
     gives: 'fastenerMetal',
     unit: 'verdict',
-    got: isChoice('fastenerMetal', 'stainless'),
+    got: chosen('fastenerMetal', 'stainless'),
     expected: 1,
     tolerance: 0,
   },
