@@ -25,12 +25,8 @@ export interface Placed extends Task {
   readonly heldBy: readonly string[]
 }
 
-/** Each task as soon as it can be, from the first day of the job on. `late` puts off the end of one of them. */
-export function place(
-  tasks: readonly Task[],
-  start: number,
-  late?: { readonly name: string; readonly by: number },
-): Placed[] {
+/** Each task as soon as it can be, from the first day of the job on. */
+export function place(tasks: readonly Task[], start: number): Placed[] {
   const placed: Placed[] = []
   for (const task of tasks) {
     const before = task.after.map((name) => placed.find((it) => it.name === name) as Placed)
@@ -39,8 +35,7 @@ export function place(
     let first = ready
     while (task.opens && !task.opens(first)) first++
     while (task.days > 0 && task.counts && !task.counts(first)) first++
-    const last = task.days > 0 ? lastOf(task, first) : first - 1
-    placed.push({ ...task, first, last: last + (late?.name === task.name ? late.by : 0), heldBy })
+    placed.push({ ...task, first, last: task.days > 0 ? lastOf(task, first) : first - 1, heldBy })
   }
   return placed
 }
@@ -67,15 +62,25 @@ export function decidingPath(placed: readonly Placed[]): string[] {
   return path
 }
 
-/** By how many days a task may end late and the whole still ends on the same day. */
-export function slackOf(tasks: readonly Task[], start: number, name: string): number {
-  const end = endOf(place(tasks, start))
-  const keeps = (by: number): boolean => endOf(place(tasks, start, { name, by })) === end
-  let [kept, lost] = [0, end - start + 2]
-  while (lost - kept > 1) {
-    const half = Math.floor((kept + lost) / 2)
-    if (keeps(half)) kept = half
-    else lost = half
+/** By how many days each task may end late and the whole still ends on the same day: from the end backwards, each by those that wait for it. */
+export function slackOf(placed: readonly Placed[]): ReadonlyMap<string, number> {
+  const latest = new Map<string, number>()
+  const slack = new Map<string, number>()
+  const end = endOf(placed)
+  for (const task of placed.toReversed()) {
+    const last = latest.get(task.name) ?? end
+    slack.set(task.name, last - task.last)
+    const before = latestReady(task, last) - 1
+    for (const name of task.after) latest.set(name, Math.min(before, latest.get(name) ?? end))
   }
-  return kept
+  return slack
+}
+
+/** The latest day on which a task may be ready to begin and still be over by that one. */
+function latestReady({ days, counts, opens }: Task, last: number): number {
+  let day = last + 1
+  if (!counts) day -= days
+  else for (let left = days; left > 0; ) if (counts(--day)) left--
+  while (opens && !opens(day)) day--
+  return day
 }

@@ -233,10 +233,12 @@ const isNothing = (node: Node | undefined): boolean => node?.is === 'number' && 
 export type Amounts = Amount | readonly Amount[]
 const isMany = (a: Amounts): a is readonly Amount[] => Array.isArray(a)
 
-const spread = (inputs: Amounts[], work: (...each: Amount[]) => Amount): Amounts => {
-  const many = inputs.find(isMany)
-  if (!many) return work(...(inputs as Amount[]))
-  return many.map((_, i) => work(...inputs.map((input) => (isMany(input) ? (input[i] as Amount) : input))))
+/** One amount worked, or each of a list. */
+const each = (a: Amounts, work: (a: Amount) => Amount): Amounts => (isMany(a) ? a.map(work) : work(a))
+/** Two amounts worked; beside a list, one amount stands for all its places. */
+const pairwise = (a: Amounts, b: Amounts, work: (a: Amount, b: Amount) => Amount): Amounts => {
+  if (isMany(a)) return a.map((it, i) => work(it, isMany(b) ? (b[i] as Amount) : b))
+  return isMany(b) ? b.map((it) => work(a, it)) : work(a, b)
 }
 
 /** A rounding that could go either way within the error carried: the figure before it, both whole numbers, and the one taken. */
@@ -245,6 +247,8 @@ export interface Edge {
   readonly either: readonly [Fraction, Fraction]
   readonly taken: Fraction
 }
+
+const working = { '+': add, '-': subtract, '*': times, '/': over } as const
 
 /** Works the line out. `onEdge` is told when a rounding could go either way. */
 export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (edge: Edge) => void): Amounts {
@@ -256,17 +260,16 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
       case 'name':
         return node.name === 'pi' ? about(Math.PI, 2 ** -52) : value(node.name)
       case 'negative':
-        return spread([visit(node.inner)], negative)
+        return each(visit(node.inner), negative)
       case 'power':
-        return spread([visit(node.base)], (base) => power(base, node.exponent))
-      case 'pair': {
-        const work = { '+': add, '-': subtract, '*': times, '/': over }[node.operator]
-        return spread([visit(node.left), visit(node.right)], work)
-      }
+        return each(visit(node.base), (base) => power(base, node.exponent))
+      case 'pair':
+        return pairwise(visit(node.left), visit(node.right), working[node.operator])
       case 'call': {
-        const inputs = node.inputs.map(visit)
+        // What takes one input does not look at the second.
+        const [input, second] = node.inputs.map(visit) as [Amounts, Amounts]
         const whole = (round: typeof ceiling) =>
-          spread(inputs, (a) => {
+          each(input, (a) => {
             const { whole: taken, either } = round(a)
             if (either) onEdge({ figure: a, either, taken })
             return taken
@@ -277,49 +280,47 @@ export function workLine(line: Line, value: (name: string) => Amounts, onEdge: (
           case 'floor':
             return whole(floor)
           case 'round':
-            return spread(inputs, (a, step) => {
+            return pairwise(input, second, (a, step) => {
               if (!('s' in step)) throw new Error(`“${line.text}”: a mark is exact`)
               return roundTo(a, step)
             })
           case 'abs':
-            return spread(inputs, absolute)
+            return each(input, absolute)
           case 'min':
-            return spread(inputs, (a, b) => (compare(a, b) === 1 ? b : a))
+            return pairwise(input, second, (a, b) => (compare(a, b) === 1 ? b : a))
           case 'max':
-            return spread(inputs, (a, b) => (compare(a, b) === -1 ? b : a))
+            return pairwise(input, second, (a, b) => (compare(a, b) === -1 ? b : a))
           case 'sqrt':
-            return spread(inputs, squareRoot)
-          case 'sum': {
-            const all = inputs[0] as Amounts
-            return isMany(all) ? all.reduce(add, exact(0)) : all
-          }
+            return each(input, squareRoot)
+          case 'sum':
+            return isMany(input) ? input.reduce(add, exact(0)) : input
           case 'sin':
-            return spread(inputs, (a) => through(a, (x) => Math.sin(x * degrees), degrees))
+            return each(input, (a) => through(a, (x) => Math.sin(x * degrees), degrees))
           case 'cos':
-            return spread(inputs, (a) => through(a, (x) => Math.cos(x * degrees), degrees))
+            return each(input, (a) => through(a, (x) => Math.cos(x * degrees), degrees))
           case 'tan':
-            return spread(inputs, (a) =>
+            return each(input, (a) =>
               through(a, (x) => Math.tan(x * degrees), degrees / Math.cos(toNumber(a) * degrees) ** 2),
             )
           // Angles are in degrees. Near ±1 an arc's slope runs away, so its error is that of the two ends.
           case 'asin':
-            return spread(inputs, (a) => between(a, (x) => Math.asin(x) / degrees))
+            return each(input, (a) => between(a, (x) => Math.asin(x) / degrees))
           case 'acos':
-            return spread(inputs, (a) => between(a, (x) => Math.acos(x) / degrees))
+            return each(input, (a) => between(a, (x) => Math.acos(x) / degrees))
           case 'atan':
-            return spread(inputs, (a) => through(a, (x) => Math.atan(x) / degrees, 1 / degrees))
+            return each(input, (a) => through(a, (x) => Math.atan(x) / degrees, 1 / degrees))
           case 'sinh':
-            return spread(inputs, (a) => through(a, Math.sinh, Math.cosh(toNumber(a))))
+            return each(input, (a) => through(a, Math.sinh, Math.cosh(toNumber(a))))
           case 'cosh':
-            return spread(inputs, (a) => through(a, Math.cosh, Math.sinh(Math.abs(toNumber(a)))))
+            return each(input, (a) => through(a, Math.cosh, Math.sinh(Math.abs(toNumber(a)))))
           case 'ln':
-            return spread(inputs, logarithm)
+            return each(input, logarithm)
           case 'exp':
-            return spread(inputs, (a) => through(a, Math.exp, Math.exp(toNumber(a) + (isExact(a) ? 0 : a.error))))
+            return each(input, (a) => through(a, Math.exp, Math.exp(toNumber(a) + (isExact(a) ? 0 : a.error))))
           case 'weight':
-            return inputs[0] as Amounts // a pound weighs a pound-force, at standard gravity
+            return input // a pound weighs a pound-force, at standard gravity
           case 'fahrenheit':
-            return spread(inputs, (a) => about(toNumber(a))) // kept in °F; used only in published fits, which are not exact
+            return each(input, (a) => about(toNumber(a))) // kept in °F; used only in published fits, which are not exact
           default:
             throw new Error(`“${node.name}” has no working`)
         }

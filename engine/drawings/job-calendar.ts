@@ -17,14 +17,11 @@ export function jobCalendarDrawing(seen: Seen): string | null {
   const ownDays = seen.option('ownDays')
   if (!call || !ownDays) return null
   const start = toNumber(call.amount)
-  const tasks = tasksOf({
-    maybe: seen.maybe,
-    ownDays,
-    holidays: seen.maybe('holidays') ? seen.rows('holidays') : [],
-  })
-  const placed = place(tasks, start)
+  const holidays = seen.maybe('holidays') ? seen.rows('holidays') : []
+  const placed = place(tasksOf({ maybe: seen.maybe, ownDays, holidays }), start)
   const bars = placed.filter((it) => it.days > 0)
   const path = decidingPath(placed)
+  const slacks = slackOf(placed)
   const end = endOf(placed)
   const days = end - start + 1
   const x = (day: number): number => left + ((day - start) / days) * (right - left)
@@ -45,7 +42,7 @@ export function jobCalendarDrawing(seen: Seen): string | null {
   bars.forEach((it, i) => {
     const y = top + i * high
     const decides = path.includes(it.name)
-    const slack = slackOf(tasks, start, it.name)
+    const slack = slacks.get(it.name) as number
     const [from, to] = [x(it.first), x(it.last + 1)]
     if (!decides && slack > 0)
       parts.push(line(to, y + high / 2, x(Math.min(it.last + slack, end) + 1), y + high / 2, 1.6, ink, '2 3'))

@@ -49,8 +49,9 @@ export function over(a: Amount, b: Amount): Amount {
 /** Whole powers keep an exact number exact. */
 export function power(a: Amount, exponent: number): Amount {
   if (!Number.isInteger(exponent) || exponent < 0) throw new RangeError(`only whole powers from 0 up, not ${exponent}`)
-  let result: Amount = exact(1)
-  for (let i = 0; i < exponent; i++) result = times(result, a)
+  if (exponent === 0) return exact(1)
+  let result = a
+  for (let i = 1; i < exponent; i++) result = times(result, a)
   return result
 }
 

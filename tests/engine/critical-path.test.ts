@@ -19,7 +19,7 @@ describe('printed examples', () => {
     const placed = place(tasks, 1)
     expect(endOf(placed)).toBe(16)
     expect(decidingPath(placed)).toEqual(['A', 'B', 'D', 'E', 'G'])
-    expect(Object.fromEntries(tasks.map(({ name }) => [name, slackOf(tasks, 1, name)]))).toEqual({
+    expect(Object.fromEntries(slackOf(placed))).toEqual({
       A: 0,
       B: 0,
       C: 1,
@@ -34,7 +34,7 @@ describe('printed examples', () => {
     const tasks = tasksOf(other)
     const placed = place(tasks, 1)
     expect(endOf(placed)).toBe(19)
-    for (const { name } of tasks) expect(slackOf(tasks, 1, name), name).toBe(0)
+    expect([...slackOf(placed).values()]).toEqual(tasks.map(() => 0))
     // Its two longest paths are as long as each other: either decides.
     const path = decidingPath(placed)
     expect([
@@ -65,6 +65,13 @@ function pathsOf(tasks: readonly Task[]): Task[][] {
 }
 const lengthOf = (path: readonly Task[]): number => path.reduce((sum, it) => sum + it.days, 0)
 
+/** The same tasks, with so many days of delay put in behind one of them. */
+const heldUp = (tasks: readonly Task[], name: string, days: number): Task[] =>
+  tasks.flatMap((task) => {
+    const waits = { ...task, after: task.after.map((it) => (it === name ? 'delay' : it)) }
+    return task.name === name ? [waits, { name: 'delay', days, after: [name] }] : [waits]
+  })
+
 describe('against every path tried', () => {
   it('the end is the longest of all paths, and the deciding path is one of them', () => {
     fc.assert(
@@ -86,10 +93,43 @@ describe('against every path tried', () => {
         const longest = Math.max(...paths.map(lengthOf))
         for (const task of tasks.filter((it) => it.days > 0)) {
           const through = Math.max(...paths.filter((path) => path.includes(task)).map(lengthOf))
-          expect(slackOf(tasks, 0, task.name)).toBe(longest - through)
+          expect(slackOf(place(tasks, 0)).get(task.name)).toBe(longest - through)
         }
       }),
       { numRuns: 300, seed: 5 },
+    )
+  })
+
+  it('with days that do not count: it may slip so far, and not a day further', () => {
+    const pattern = (of: readonly boolean[]) => (day: number) =>
+      of[((day % of.length) + of.length) % of.length] as boolean
+    const week = fc.array(fc.boolean(), { minLength: 1, maxLength: 7 }).filter((it) => it.includes(true))
+    const withWeeks = networks.chain((tasks) =>
+      fc
+        .array(fc.record({ counts: fc.option(week), opens: fc.option(week) }), {
+          minLength: tasks.length,
+          maxLength: tasks.length,
+        })
+        .map((weeks) =>
+          tasks.map(
+            (task, i): Task => ({
+              ...task,
+              ...(weeks[i]?.counts ? { counts: pattern(weeks[i].counts) } : {}),
+              ...(weeks[i]?.opens ? { opens: pattern(weeks[i].opens) } : {}),
+            }),
+          ),
+        ),
+    )
+    fc.assert(
+      fc.property(withWeeks, (tasks) => {
+        const placed = place(tasks, 0)
+        const end = endOf(placed)
+        for (const [name, slack] of slackOf(placed)) {
+          expect(endOf(place(heldUp(tasks, name, slack), 0)), name).toBe(end)
+          expect(endOf(place(heldUp(tasks, name, slack + 1), 0)), name).toBeGreaterThan(end)
+        }
+      }),
+      { numRuns: 500, seed: 9 },
     )
   })
 

@@ -116,7 +116,7 @@ export const jobCalendar = calculation({
     const first = placed.find((it) => it.name === 'coat 1') as Placed
     tell('firstCoatDate', asDate(Math.min(first.first, first.last)))
     const path = decidingPath(placed)
-    const slack = (name: string): number => slackOf(tasks, call, name)
+    const slack = slackOf(placed)
     table({
       title: 'Part by part',
       columns: [
@@ -133,13 +133,13 @@ export const jobCalendar = calculation({
           show(asDate(it.first)),
           show(asDate(it.last)),
           path.includes(it.name) ? 'yes' : '',
-          slack(it.name),
+          slack.get(it.name) as number,
         ]),
     })
     remark(
       `What decides the end: ${path.join(' → ')}. A day lost there is mostly a day lost for good; the others may slip as the table says.`,
     )
-    if (path.some((it) => slack(it) > 0))
+    if (path.some((it) => (slack.get(it) as number) > 0))
       remark(
         'Where even a deciding part may slip a little, it is because the next one waits for one of your own days, or an office’s.',
       )
