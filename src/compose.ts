@@ -26,12 +26,7 @@ export function compose(parts: Parts): string {
       'I need to know',
       parts.asks.map((it) => `- ${it.question}`),
     ),
-    section(
-      'How I read it',
-      parts.readAs.map(
-        ({ said, figure }) => `- “${plain(said)}” → ${figure.label}${atPlace(figure.at)}: ${figure.text}`,
-      ),
-    ),
+    section('How I read it', readingLines(parts.readAs)),
     section('Taken as usual', unique(parts.worked.flatMap((worked) => usualLines(worked)))),
     section('Working', parts.calls.flatMap(workingLines)),
     ...parts.calls.flatMap((call) => call.tables.map((table) => section(table.title, tableLines(table)))),
@@ -49,6 +44,18 @@ export function compose(parts: Parts): string {
     ),
   ]
   return sections.filter((it) => it !== '').join('\n\n')
+}
+
+/** A list in one line: “48”, “52”, “57 F” → temperatures hour by hour: 48 °F, 52 °F, 57 °F. */
+function readingLines(readAs: Answer['readAs']): string[] {
+  const isSame = (a: Figure, b: Figure): boolean => a.word === b.word && a.at === b.at
+  return readAs
+    .filter((it) => readAs.find((other) => isSame(other.figure, it.figure)) === it)
+    .map(({ figure }) => {
+      const all = readAs.filter((it) => isSame(it.figure, figure))
+      const said = all.map((it) => `“${plain(it.said)}”`).join(', ')
+      return `- ${said} → ${figure.label}${atPlace(figure.at)}: ${all.map((it) => it.figure.text).join(', ')}`
+    })
 }
 
 const section = (title: string, lines: readonly string[]): string =>

@@ -12,9 +12,11 @@ export function unusedOf(readings: readonly Tagged[], request: Request, held: re
     (it.section !== undefined &&
       held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
   // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
-  // A date tells when, and few questions hang on it; 811 is who to call.
+  // A date or an hour tells when, and few questions hang on it; 811 is who to call.
   const isTurnOfPhrase = (it: Tagged): boolean =>
-    it.quantity?.kind === 'date' || (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
+    it.quantity?.kind === 'date' ||
+    it.clock === true ||
+    (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
   const countsValues = (it: Tagged): boolean =>
     held.some(

@@ -1,4 +1,4 @@
-// This file is about dates and times of day in a message: whole dates are quantities, parts of one and times of day are not.
+// This file is about dates in a message: whole dates are quantities, parts of one are not.
 import { dateOf, showDate, weekdayOf, weekdays } from './calendar.ts'
 import type { Found } from './found.ts'
 import type { Quantity } from './quantity.ts'
@@ -84,7 +84,7 @@ function slashed(tokens: readonly Scanned[], at: number): Found | null {
 
 const months =
   /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec|january|february|march|april|june|july|august|september|october|november|december)$/
-/** 2026-11-25, Nov 25, 3 pm, 10:30: not quantities. */
+/** Nov 25, in 2026, and what only looks like an hour, 10:31 or 1:12: not quantities. */
 export function isDateOrTime(tokens: readonly Scanned[], at: number): boolean {
   const token = tokens[at] as Scanned
   if (token.sort !== 'digits') return false

@@ -18,5 +18,7 @@ export interface Found {
   readonly bareHigh?: Fraction
   readonly section?: Reading['section']
   readonly rivals?: readonly Quantity[]
+  /** An hour of the clock. */
+  readonly clock?: true
   readonly note?: string
 }

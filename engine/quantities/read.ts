@@ -11,15 +11,21 @@ import { quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
 import type { Reading } from './reading.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
+import { inTheirRow, underTheirHeads } from './rows.ts'
 import { sectionAt } from './sections.ts'
 import { unitNamed } from './units.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
+import { hourAt } from './times-of-day.ts'
 import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
 
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
   const text = plainForm(message)
-  const tokens = scan(text)
+  return underTheirHeads(inTheirRow(quantitiesIn(message, habits), text), text, unitSaidBy)
+}
+
+function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
+  const tokens = scan(plainForm(message))
   const metric = habits.system === 'metric'
   const readings: Reading[] = []
   for (let at = 0; at < tokens.length; ) {
@@ -60,36 +66,18 @@ export function readQuantities(message: string, habits: Habits = {}): Reading[] 
       ...(found.high ? { high: found.high } : {}),
       ...(found.bareHigh ? { bareHigh: found.bareHigh } : {}),
       ...(found.section ? { section: found.section } : {}),
+      ...(found.clock ? { clock: found.clock } : {}),
       ...(found.note ? { note: found.note } : {}),
     })
     at = found.next
   }
-  return enumerated(readings, text)
+  return readings
 }
 
-/** "60, 40, 59.7 and 39.8 ft": in a row of three or more, bare numbers have the unit that the last one has. */
-function enumerated(readings: readonly Reading[], text: string): Reading[] {
-  const joins = (a: Reading, b: Reading): boolean => /^\s*(,|;|,?\s*(and|&)\b)\s*$/.test(text.slice(a.end, b.start))
-  const read = [...readings]
-  for (let last = read.length - 1; last >= 2; last--) {
-    const unit = read[last]?.quantity?.unit
-    if (!unit || unitNamed(unit).kind === 'money') continue
-    let first = last
-    while (first > 0 && read[first - 1]?.bare && joins(read[first - 1] as Reading, read[first] as Reading)) first--
-    if (last - first < 2) continue
-    for (let i = first; i < last; i++) {
-      const it = read[i] as Reading
-      const bare = it.bare as Fraction
-      read[i] = {
-        ...it,
-        quantity: quantity(bare, unit),
-        bare: null,
-        rivals: (read[last] as Reading).rivals.map((it) => quantity(bare, it.unit)),
-        note: 'in the unit of the last of the row',
-      }
-    }
-  }
-  return read
+/** A unit as the head of a column or a form has it: "°F", "%", "in". */
+const unitSaidBy = (said: string): string | undefined => {
+  const [only, more] = quantitiesIn(`1 ${said}`)
+  return only?.quantity && !more && only.end === said.length + 2 ? only.quantity.unit : undefined
 }
 
 /** The whole text as one quantity, as programs and forms send it; null when it is not just one. */
@@ -137,6 +125,8 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
   if (date) return date
+  const hour = hourAt(tokens, at)
+  if (hour) return hour
   if (isDateOrTime(tokens, at)) return null
   const section = sectionAt(tokens, at)
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }

@@ -56,12 +56,13 @@ export const rainChances = word<'percent'>('rainChances', {
 export const firstHour = word<'count'>('firstHour', {
   kind: 'count',
   noun: 'o’clock',
-  label: 'hour the list begins at',
+  list: true,
+  label: 'hours of the list',
   whole: true,
-  measure: 'By the 24-hour clock: 6 is six in the morning, 18 six in the evening.',
+  measure: 'The first of them, or first and last, or all: 6 is six in the morning, 18 six in the evening.',
   ask: 'At which hour does the list begin, by the 24-hour clock?',
   called: {
-    names: ['starting at', 'starts at', 'begins at', 'beginning at', 'from hour', 'first hour', 'hourly from'],
+    names: ['starting at', 'starts at', 'begins at', 'beginning at', 'from hour', 'first hour', 'hourly from', 'from'],
     things: ['o’clock', "o'clock", 'hour', 'oclock'],
   },
   possible: { least: '0', most: '23' },
@@ -176,7 +177,7 @@ const hours = Object.fromEntries(
 
 export const windowStart = word<'choice'>('windowStart', {
   kind: 'choice',
-  label: 'start painting at',
+  label: 'first stroke',
   measure: 'The first hour of the longest stretch that keeps every limit.',
   ask: 'When can I start painting?',
   called: {
@@ -206,7 +207,7 @@ export const windowStart = word<'choice'>('windowStart', {
 
 export const windowStop = word<'choice'>('windowStop', {
   kind: 'choice',
-  label: 'last stroke by',
+  label: 'last stroke',
   measure: 'After it everything must still dry in time.',
   ask: 'When do I stop painting?',
   called: {},
@@ -215,7 +216,7 @@ export const windowStop = word<'choice'>('windowStop', {
 
 export const windowHours = word<'duration'>('windowHours', {
   kind: 'duration',
-  label: 'hours to paint in',
+  label: 'time to paint in',
   units: { imperial: 'h', metric: 'h' },
   measure: 'From the start to the last stroke.',
   ask: 'How many hours are there to paint in?',

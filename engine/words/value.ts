@@ -51,9 +51,10 @@ type Stick = NonNullable<Reading['section']>
 /** What was read, as a value of that word: in the first way of reading it whose kind fits. */
 export function fittedReading(
   word: Word,
-  { quantity, bare, rivals }: Pick<Reading, 'quantity' | 'bare' | 'rivals'>,
+  { quantity, bare, rivals, clock }: Pick<Reading, 'quantity' | 'bare' | 'rivals' | 'clock'>,
   system: System,
 ): Quantity | undefined {
+  if (clock && word.noun !== 'o’clock') return undefined
   const ways = [quantity, ...rivals].map((it) => fitted(word, it, bare, system))
   return ways.find((it) => it !== undefined)
 }

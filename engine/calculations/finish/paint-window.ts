@@ -30,6 +30,8 @@ import {
 const mostHours = 48
 /** What breaks a limit in an hour, in the order in which it is named. */
 const faults = ['too cold', 'too hot', 'too damp', 'too near dew', 'rain'] as const
+/** What stands in for a fault where the forecast is over before the paint is dry. */
+const listEnds = 'end of the list'
 type Fault = (typeof faults)[number]
 
 interface Hour {
@@ -87,6 +89,11 @@ export const paintWindow = calculation({
           `I have ${show(quantity(count, 'temperature'))} and ${show(quantity(list.length, noun === 'humidity' ? 'humidity' : 'rain chance'))}. Give one of each for the same hours, in the same order.`,
         )
     const start = numberIn(given.firstHour, given.firstHour.unit)
+    const gap = gapIn(
+      rows('firstHour').map((it) => numberIn(it, it.unit)),
+      count,
+    )
+    if (gap) refuse('firstHour', gap)
     const dews = temperatures.map((it, i) => dewPointOf(it, humidities[i] as Quantity))
     const faultAt = (i: number, drying: boolean): Fault | undefined => {
       const [air, damp] = [temperatures[i], humidities[i]] as [Quantity, Quantity]
@@ -103,7 +110,7 @@ export const paintWindow = calculation({
       const fault = faultAt(i, false)
       if (fault) return { clock, fault }
       for (let later = i + 1; later <= i + drying; later++) {
-        if (later >= count) return { clock, late: 'end of the list' }
+        if (later >= count) return { clock, late: listEnds }
         const then = faultAt(later, true)
         if (then) return { clock, late: then }
       }
@@ -125,13 +132,13 @@ export const paintWindow = calculation({
         show(humidities[i] as Quantity),
         show(dews[i] as Quantity),
         rain ? show(rain[i] as Quantity) : '',
-        fault ?? (late ? `no time to dry: ${late}` : 'yes'),
+        fault ?? (late === listEnds ? 'the list ends too soon' : late ? `no time to dry: ${late}` : 'yes'),
       ]),
     })
     const [from, to] = longestRun(hours)
     if (from === to) {
-      const cut = hours.find((it) => it.late === 'end of the list')
-      if (cut && !hours.some((it) => it.late && it.late !== 'end of the list')) {
+      const cut = hours.find((it) => it.late === listEnds)
+      if (cut && !hours.some((it) => it.late && it.late !== listEnds)) {
         tell('windowOpens', null)
         remark(
           `The list decides: from ${cut.clock} the hour is good, but the list ends before ${show(given.dryHours)} of drying are over. Give more hours.`,
@@ -141,7 +148,7 @@ export const paintWindow = calculation({
       tell('windowOpens', false)
       const worst = mostOften(hours.map(({ fault, late }) => fault ?? late ?? ''))
       remark(
-        `${said(worst)} decides: in these hours there is always ${worst === 'end of the list' ? 'too little left of the list' : 'a limit broken'}, most often that one.`,
+        `${said(worst)} decides: in these hours there is always ${worst === listEnds ? 'too little left of the list' : 'a limit broken'}, most often that one.`,
       )
       return
     }
@@ -151,7 +158,12 @@ export const paintWindow = calculation({
     tell('windowHours', quantity(to - from, 'h'))
     const [before, after] = [hours[from - 1], hours[to]]
     const why = (hour: Hour | undefined, atEnd: string): string =>
-      hour === undefined ? atEnd : hour.fault ? hour.fault : `too little time to dry (${hour.late})`
+      hour === undefined
+        ? atEnd
+        : (hour.fault ??
+          (hour.late === listEnds
+            ? `the list ends before ${show(given.dryHours)} of drying are over, so give more hours`
+            : `too little time to dry (${hour.late})`))
     remark(
       `What decides the start: ${why(before, 'the list begins there')} before it. What decides the end: ${why(after, 'the list ends there')}.`,
     )
@@ -240,6 +252,23 @@ export const paintWindow = calculation({
   ],
 })
 
+/** What is wrong with the hours as they were given: the first, the first and the last, or every one in turn. */
+function gapIn(hours: readonly number[], count: number): string | undefined {
+  const [first, last] = [hours[0], hours.at(-1)] as [number, number]
+  const span = last - first + (last < first ? 24 : 0)
+  const each = `I read one figure for each hour.`
+  if (hours.length === 1) return undefined
+  if (hours.length === 2 && count > 2)
+    // "from 7 to 19" may count the hour that begins at 19, or not.
+    return span === count || span === count - 1
+      ? undefined
+      : `From ${clockAt(first)} to ${clockAt(last)} are ${span} hours, and there are ${count} temperatures. ${each}`
+  const after = hours.findIndex((it, i) => i > 0 && it !== ((hours[i - 1] as number) + 1) % 24)
+  if (after > 0)
+    return `After ${clockAt(hours[after - 1] as number)} comes ${clockAt(hours[after] as number)}. ${each} Give a line for every hour.`
+  return hours.length === count ? undefined : `There are ${hours.length} hours and ${count} temperatures. ${each}`
+}
+
 /** `09:00`; the end of a day is 24:00 where it ends something. */
 function clockAt(hour: number, asEnd = false): string {
   const inDay = hour % 24
@@ -270,5 +299,5 @@ const said = (fault: string): string =>
     'too damp': 'Humidity',
     'too near dew': 'The dew point',
     rain: 'Rain',
-    'end of the list': 'The list',
+    [listEnds]: 'The list',
   })[fault] ?? 'The list'

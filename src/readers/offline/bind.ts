@@ -23,6 +23,7 @@ import {
   plainlyMeant,
   weight,
 } from './cue-score.ts'
+import { hoursInTable } from './hour-table.ts'
 import type { Hit } from './lexicon.ts'
 import { type PlaceSaid, stretchesByKind } from './places.ts'
 import type { Token } from './stems.ts'
@@ -69,6 +70,9 @@ export function bind(
     pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, kinds, needed, behind, asksNow),
   )
   pairs.push(...holesByTwo(heard, message, usable, kinds, needed))
+  const table = hoursInTable(heard)
+  const inTable = new Set(table.map((it) => it.reading.tag))
+  pairs.splice(0, pairs.length, ...pairs.filter((it) => !inTable.has(it.reading.tag)), ...table)
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed, asksNow ? weight.stray : weight.strayInTalk))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
@@ -355,6 +359,7 @@ function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<str
   if (reading.section)
     return (word.otherSide !== undefined && needed.has(word.name)) || isSectionOf(word)(reading.section)
   if (reading.proportion) return isOfParts(word)
+  if (reading.clock && word.noun !== 'o’clock') return false
   if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
   // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
   if (

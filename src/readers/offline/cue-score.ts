@@ -351,7 +351,7 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
       return { ...hit, from: start, owner: led, behind: false }
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
     // "three sides, 40 ft, …": the bare number says how many values follow.
-    const row = vocabulary.get(hit.word)?.list && hit.sort !== 'side' ? rowAfter(message, hit.to) : null
+    const row = vocabulary.get(hit.word)?.list && !counts && hit.sort !== 'side' ? rowAfter(message, hit.to) : null
     if (row !== null && !one?.measured && !two?.measured) return { ...hit, from: start, owner: row, behind: false }
     if (one?.tag && !(isBareOfOther && leadsTo(message, hit.to) !== null))
       return { ...hit, from: start, owner: start - 1, behind: true }

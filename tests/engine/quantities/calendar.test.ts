@@ -34,7 +34,9 @@ describe('days', () => {
 
 describe('dates in a message', () => {
   const read = (text: string): string[] =>
-    readQuantities(text).map((it) => [it.quantity, ...it.rivals].filter(isQuantity).map(show).join(' or '))
+    readQuantities(text)
+      .filter((it) => !it.clock)
+      .map((it) => [it.quantity, ...it.rivals].filter(isQuantity).map(show).join(' or '))
 
   it.each([
     ['I call on 2026-10-05', 'Monday 5 October 2026'],

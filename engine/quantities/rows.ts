@@ -1,0 +1,106 @@
+// This file is about bare numbers in rows and columns, which have the unit that is said once for all of them.
+import type Fraction from 'fraction.js'
+import { quantity } from './quantity.ts'
+import type { Reading } from './reading.ts'
+import { unitNamed } from './units.ts'
+
+const inUnit = (it: Reading, unit: string, note: string, rivals: readonly string[] = []): Reading => ({
+  ...it,
+  quantity: quantity(it.bare as Fraction, unit),
+  bare: null,
+  rivals: rivals.map((other) => quantity(it.bare as Fraction, other)),
+  note,
+})
+const isBare = (it: Reading | undefined): boolean => it !== undefined && it.bare !== null && !it.clock
+
+/** "60, 40, 59.7 and 39.8 ft": in a row of three or more, bare numbers have the unit that the last one has. */
+export function inTheirRow(readings: readonly Reading[], text: string): Reading[] {
+  const joins = (a: Reading, b: Reading): boolean => /^\s*(,|;|,?\s*(and|&)\b)\s*$/.test(text.slice(a.end, b.start))
+  const read = [...readings]
+  for (let last = read.length - 1; last >= 2; last--) {
+    const { quantity: named, rivals } = read[last] as Reading
+    if (!named || unitNamed(named.unit).kind === 'money') continue
+    let first = last
+    while (first > 0 && isBare(read[first - 1]) && joins(read[first - 1] as Reading, read[first] as Reading)) first--
+    if (last - first < 2) continue
+    const others = rivals.map((it) => it.unit)
+    for (let i = first; i < last; i++)
+      read[i] = inUnit(read[i] as Reading, named.unit, 'in the unit of the last of the row', others)
+  }
+  return read
+}
+
+/**
+ * A pasted table: under a line of heads stand lines of as many numbers, and a head's unit is that of the bare numbers below it.
+ *
+ *   time    temp (°F)   RH %
+ *   6 am    48          92
+ */
+export function underTheirHeads(
+  readings: readonly Reading[],
+  text: string,
+  unitOf: (said: string) => string | undefined,
+): Reading[] {
+  const read = [...readings]
+  for (const { heads, rows } of tablesIn(readings, text)) {
+    const units = heads.map((head) =>
+      unitSaid(head)
+        .map(unitOf)
+        .find((unit) => unit !== undefined),
+    )
+    for (const row of rows)
+      for (const [column, it] of row.entries()) {
+        const unit = units[column]
+        if (unit && isBare(it)) read[readings.indexOf(it)] = inUnit(it, unit, 'in the unit of its column')
+      }
+  }
+  return read
+}
+
+export interface PastedTable<R extends Reading = Reading> {
+  /** What stands over each column; empty where no line of as many heads stands above. */
+  readonly heads: readonly string[]
+  readonly rows: readonly (readonly R[])[]
+}
+
+/** Lines one after another, or parts between semicolons, that hold the same number of quantities: two to eight of them, on two lines or more. */
+export function tablesIn<R extends Reading>(readings: readonly R[], text: string): PastedTable<R>[] {
+  const lines = [...text.matchAll(/[^\n;]+/g)].map(({ 0: line, index }) => ({
+    line,
+    held: readings.filter((it) => it.start >= index && it.end <= index + line.length),
+  }))
+  const tables: PastedTable<R>[] = []
+  for (let at = 0; at < lines.length; ) {
+    const width = (lines[at] as (typeof lines)[number]).held.length
+    let end = at + 1
+    while (lines[end]?.held.length === width) end++
+    if (width >= 2 && width <= 8 && end - at >= 2) {
+      const above = lines[at - 1]
+      const cells = above?.held.length === 0 ? cellsOf(above.line) : []
+      tables.push({
+        heads: cells.length === width ? cells : [],
+        rows: lines.slice(at, end).map((it) => it.held),
+      })
+    }
+    at = end
+  }
+  return tables
+}
+
+function cellsOf(line: string): string[] {
+  const cut = [/\t|\||\s{2,}/, /,/, /\s+(?![([])/].map((between) =>
+    line
+      .split(between)
+      .map((cell) => cell.trim())
+      .filter((cell) => cell !== ''),
+  )
+  return cut.find((cells) => cells.length > 1) ?? []
+}
+
+/** "Temp (°F)", "RH %", "°C": what may be the unit of a head. */
+function unitSaid(head: string): string[] {
+  const inBrackets = /[([]([^)\]]+)[)\]]/.exec(head)?.[1]
+  const parts = head.split(/\s+/)
+  const sign = /^[°%]/.test(parts.at(-1) ?? '') || parts.length > 1 ? parts.at(-1) : undefined
+  return [inBrackets, sign].filter((it) => it !== undefined)
+}

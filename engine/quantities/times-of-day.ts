@@ -1,0 +1,45 @@
+// This file is about the hour of the clock in a message: "8 am", "7:30 p.m.", "18:00", "6 in the evening".
+import Fraction from 'fraction.js'
+import type { Found } from './found.ts'
+import type { Scanned } from './scan.ts'
+
+const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
+
+/** The hours since midnight of the time that begins at a token; null when none does. A colon alone may be a slope or a scale: then only whole and quarter hours are times. */
+export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
+  const hour = tokens[at]
+  if (hour?.sort !== 'digits' || !/^\d\d?$/.test(hour.text)) return null
+  const minute = minuteAt(tokens, at + 1)
+  const half = halfOfDay(tokens, minute?.next ?? at + 1)
+  const named = Number(hour.text)
+  const minutes = minute?.minutes ?? 0
+  const clock = (value: number, next: number): Found => ({
+    next,
+    quantity: null,
+    bare: new Fraction(value).add(new Fraction(minutes, 60)),
+    clock: true,
+  })
+  if (half) return named >= 1 && named <= 12 ? clock((named % 12) + (half.isLate ? 12 : 0), half.next) : null
+  if (!minute || named > 23 || minutes % 15 !== 0) return null
+  return clock(named, minute.next)
+}
+
+function minuteAt(tokens: readonly Scanned[], at: number): { minutes: number; next: number } | null {
+  const [colon, minute] = [tokens[at], tokens[at + 1]]
+  const isTime = colon?.text === ':' && colon.glued && minute?.glued && /^[0-5]\d$/.test(minute.text)
+  // 10:30:15 has seconds too, and then it tells no hour of a list.
+  return isTime && tokens[at + 2]?.text !== ':' ? { minutes: Number(minute.text), next: at + 2 } : null
+}
+
+/** "am", "p.m.", "o'clock in the evening", "at night". */
+function halfOfDay(tokens: readonly Scanned[], at: number): { isLate: boolean; next: number } | null {
+  const from = /^o'?clock$/.test(lower(tokens[at])) ? at + 1 : at
+  const words = tokens.slice(from, from + 4).map((token) => lower(token))
+  const after = (count: number, isLate: boolean) => ({ isLate, next: from + count })
+  if (/^[ap]m$/.test(words[0] ?? '')) return after(1, words[0] === 'pm')
+  if (/^[ap]$/.test(words[0] ?? '') && words[1] === '.' && words[2] === 'm')
+    return after(words[3] === '.' ? 4 : 3, words[0] === 'p')
+  if (words[0] === 'in' && words[1] === 'the' && /^(morning|afternoon|evening)$/.test(words[2] ?? ''))
+    return after(3, words[2] !== 'morning')
+  return words[0] === 'at' && words[1] === 'night' ? after(2, true) : null
+}
