@@ -36,7 +36,7 @@ export {
   type Value,
 } from './quantities/quantity.ts'
 export { readQuantities } from './quantities/read.ts'
-export { tablesIn } from './quantities/rows.ts'
+export { type PastedTable, tablesIn } from './quantities/rows.ts'
 export type { Firmness, Reading } from './quantities/reading.ts'
 export { exactText, show } from './quantities/show.ts'
 export { atNearestMark } from './quantities/tape.ts'

@@ -71,8 +71,8 @@ export function bind(
   )
   pairs.push(...holesByTwo(heard, message, usable, kinds, needed))
   const table = hoursInTable(heard)
-  const inTable = new Set(table.map((it) => it.reading.tag))
-  pairs.splice(0, pairs.length, ...pairs.filter((it) => !inTable.has(it.reading.tag)), ...table)
+  const inTable = new Set([...table.bound.map((it) => it.reading), ...table.idle].map((it) => it.tag))
+  pairs.splice(0, pairs.length, ...pairs.filter((it) => !inTable.has(it.reading.tag)), ...table.bound)
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed, asksNow ? weight.stray : weight.strayInTalk))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
@@ -100,7 +100,7 @@ export function bind(
       ? { ...it, word: 'sphere' }
       : it
   const sure = inOneRow([...bound, ...restOfLists(bound, heard, message)], heard, message)
-    .filter((it) => !clashes.has(it.word))
+    .filter((it) => !clashes.has(it.word) && !table.idle.includes(it.reading))
     .map(strict)
   const loose = (): Tagged[] => heard.readings.filter((reading) => !sure.some((it) => it.reading.tag === reading.tag))
   // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".

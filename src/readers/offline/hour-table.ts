@@ -3,7 +3,7 @@
 //   time   temp (°F)  humidity  rain
 //   6 am   48         92 %      0 %
 //   7 am   52         88 %      0 %
-import { tablesIn, yard } from '../../../engine/index.ts'
+import { type PastedTable, tablesIn, yard } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bind.ts'
 import { weight } from './cue-score.ts'
@@ -11,16 +11,19 @@ import { weight } from './cue-score.ts'
 type Column = 'firstHour' | 'hourTemperatures' | 'hourHumidities' | 'rainChances' | 'other'
 type Forecast = Exclude<Column, 'other'>
 
-/** What each quantity of the table tells. Nothing where its columns leave open which is which. */
-export function hoursInTable({ said, readings }: Heard): Bound[] {
+/** What each quantity of the table tells, and which of them tell nothing of use. None where its columns leave open which is which. */
+export function hoursInTable({ said, readings }: Heard): { bound: Bound[]; idle: Tagged[] } {
   const bound: Bound[] = []
-  for (const { heads, rows } of tablesIn(readings, said)) {
+  const idle: Tagged[] = []
+  for (const { heads, rows } of [...tablesIn(readings, said), ...fromHourToHour(readings)]) {
+    if (rows.flat().some((it) => bound.some((other) => other.reading === it))) continue
+
     const [first] = rows
     const columns = first?.map((it, i) => columnOf(heads[i] ?? '', it, i))
     if (!columns) continue
     // Without heads the first share is the humidity, and the second the rain's, as forecasts have them.
     const shares = columns.flatMap((column, i) => (column === undefined && isShare(first?.[i]) ? [i] : []))
-    if (heads.length === 0 && !columns.includes('hourHumidities'))
+    if (!columns.includes('hourHumidities') && !columns.includes('rainChances'))
       for (const [n, name] of (['hourHumidities', 'rainChances'] as const).entries())
         if (shares[n] !== undefined) columns[shares[n]] = name
     const isForecast = (['firstHour', 'hourTemperatures', 'hourHumidities'] as const).every(
@@ -29,9 +32,20 @@ export function hoursInTable({ said, readings }: Heard): Bound[] {
     if (!isForecast || columns.includes(undefined)) continue
     for (const row of rows)
       for (const [i, reading] of row.entries())
-        if (columns[i] !== 'other') bound.push({ reading, word: columns[i] as Forecast, at: yard, score: weight.byTwo })
+        if (columns[i] === 'other') idle.push(reading)
+        else bound.push({ reading, word: columns[i] as Forecast, at: yard, score: weight.byTwo })
   }
-  return bound
+  return { bound, idle }
+}
+
+/** "7 am 52 F 90 %, 8 am 55 F 85 %": a row begins at each hour. */
+function fromHourToHour(readings: readonly Tagged[]): PastedTable<Tagged>[] {
+  const rows: Tagged[][] = []
+  for (const it of readings)
+    if (it.clock) rows.push([it])
+    else rows.at(-1)?.push(it)
+  const isEven = rows.length > 1 && rows.every((row) => row.length === rows[0]?.length)
+  return isEven ? [{ heads: [], rows }] : []
 }
 
 const isShare = (it: Tagged | undefined): boolean => it?.quantity?.kind === 'percent'

@@ -18,6 +18,7 @@ describe('a forecast pasted as a table', () => {
   it.each([
     ['with units in the heads', `${ask}time\ttemp (°F)\tRH %\train (%)\n6 am\t48\t92\t0\n7 am\t52\t88\t10`],
     ['with units beside the numbers', `${ask}6 am 48 F 92 % 0 %\n7 am 52 F 88 % 10 %`],
+    ['between commas', 'When can I paint: 6 am 48 F 92 % 0 %, 7 am 52 F 88 % 10 %'],
     ['between semicolons', '6 am: 48 F, 92 %, 0 %; 7 am: 52 F, 88 %, 10 %. Which hours can I paint?'],
     [
       'the rain before the humidity, as the heads say',
