@@ -25,6 +25,17 @@ describe.each(catalogue.map((calc) => [calc.name, calc] as const))('%s', (_, cal
   it(`gives an outcome for ${inputsEach} random inputs`, () => alwaysGivesAnOutcome(calc, inputsEach, 20_260_501))
 
   it.each(calc.examples.map((example) => [example.ask, example] as const))(
+    'gives an outcome for each of its results alone, and without each of its inputs: %s',
+    (_ask, { given }) => {
+      const told = givenOf(calc.name, given, systemOf(given))
+      const lacking = [told, ...[...told.keys()].map((left) => new Map([...told].filter(([name]) => name !== left)))]
+      for (const wanted of Object.keys(calc.gives))
+        for (const some of lacking)
+          expect(() => run(calc, some, { system: systemOf(given), wanted: [wanted] }), wanted).not.toThrow()
+    },
+  )
+
+  it.each(calc.examples.map((example) => [example.ask, example] as const))(
     'what it shows reads again as the same: %s',
     (_ask, { given }) => {
       const outcome = runWith(calc, givenOf(calc.name, given, systemOf(given)), systemOf(given))

@@ -37,10 +37,10 @@ export function alwaysGivesAnOutcome(calc: Calculation, runs: number, seed: numb
   )
 }
 
-function outcomeOf(calc: Calculation, { system, told, confirmed }: Inputs): { outcome: Outcome; text: string } {
-  const text = `${calc.name} (${system}) ${[...told].map(([name, { value }]) => `${name}: ${written(value)}`).join(', ')}`
+function outcomeOf(calc: Calculation, { system, told, confirmed, wanted }: Inputs): { outcome: Outcome; text: string } {
+  const text = `${calc.name} (${system}; ${wanted.join(', ')}) ${[...told].map(([name, { value }]) => `${name}: ${written(value)}`).join(', ')}`
   try {
-    return { outcome: run(calc, told, { system, confirmed }), text }
+    return { outcome: run(calc, told, { system, confirmed, wanted }), text }
   } catch (fault) {
     throw new Error(`thrown for ${text}: ${fault instanceof Error ? fault.message : String(fault)}`, { cause: fault })
   }

@@ -13,6 +13,8 @@ export interface Inputs {
   readonly system: System
   readonly told: ReadonlyMap<string, Given>
   readonly confirmed: ReadonlySet<string>
+  /** The results that are wanted; all of them half of the time, else one. */
+  readonly wanted: readonly string[]
 }
 
 /** A calculation's inputs; about one in ten words is left out. Every odd value counts as confirmed, so that it is worked. */
@@ -21,16 +23,20 @@ export function inputsFor(calc: Calculation): fc.Arbitrary<Inputs> {
   return fc
     .record({
       system: fc.constantFrom<System>('imperial', 'metric'),
+      wanted: fc.oneof(
+        fc.constant(Object.keys(calc.gives)),
+        fc.constantFrom(...Object.keys(calc.gives)).map((name) => [name]),
+      ),
       values: fc.tuple(...words.map((word) => fc.option(makeOf(word), { freq: 9, nil: undefined }))),
     })
-    .map(({ system, values }) => {
+    .map(({ system, values, wanted }) => {
       const told = new Map<string, Given>()
       words.forEach((word, i) => {
         const make = values[i]
         const value = make?.(system)
         if (value !== undefined) told.set(word.name, { value, role: 'said' })
       })
-      return { system, told, confirmed: new Set(words.map((word) => word.name)) }
+      return { system, told, confirmed: new Set(words.map((word) => word.name)), wanted }
     })
 }
 

@@ -76,7 +76,7 @@ export const railStrength = calculation({
     ],
     windAllowed: ['designBending * 1.6 * sizeFactor * wetFactor * slitFactor', 'a gust is short'],
   },
-  work(given, { line, has, put, tell, rows, refuse, remark, doubt, cite, system }) {
+  work(given, { line, has, need, put, tell, rows, refuse, remark, doubt, cite, system }) {
     const { opening, railDepth, railThickness } = given
     const turn = isTurned(given.railLies, railDepth, railThickness)
     const standing = put('standing', turn ? railThickness : railDepth)
@@ -100,11 +100,13 @@ export const railStrength = calculation({
         { what: 'leaning against it', stress: 'pushStress', allowed: 'personAllowed' },
       )
     }
-    if (has('sideForce')) {
+    const inWind = has('sideForce') && has('rails')
+    if (inWind) {
       line('railWind')
       line('windStress')
       loads.push({ what: 'the wind', stress: 'windStress', allowed: 'windAllowed' })
     }
+    if (loads.length === 0) need('leanWeight')
     const sizes = [railDepth, railThickness]
     if (has('bendingValue')) {
       remark('The allowed stress is the one you gave, taken with all its factors in.')
@@ -119,7 +121,7 @@ export const railStrength = calculation({
       )
     } else {
       const [person, wind] = [line('personAllowed'), line('windAllowed')]
-      if (has('sideForce')) {
+      if (inWind) {
         line('wetStiffness')
         line('windBow')
       }

@@ -34,7 +34,7 @@ export const windOpenFence = calculation({
   answers:
     'The wind’s pressure on an open picket fence and the sideways force on one post, from the wind speed you were given, with the rails counted. A check, not a design.',
   needs: { windSpeed, exposure, postAbove, bayCentres, picketWidth, wantedGap, rails, railDepth, footGap },
-  onlyFor: { windSpeed: forces, exposure: forces, footGap: forces },
+  onlyFor: { windSpeed: forces, exposure: forces },
   usually: {
     footGap: {
       value: '0 in',

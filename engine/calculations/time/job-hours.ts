@@ -76,7 +76,7 @@ export const jobHours = calculation({
     workClock: ['workTime / people', 'shared evenly by the hands'],
     workDays: ['ceil(workClock / dayHours)', 'a day begun counts'],
   },
-  work(given, { line, has, assumed, put, remark, table }) {
+  work(given, { line, has, need, assumed, put, remark, table }) {
     put('oneHour', quantity(1, 'h'))
     const tasks: { what: string; pace: string; time: Quantity }[] = []
     const add = (what: string, pace: string, time: Quantity): void => {
@@ -85,10 +85,11 @@ export const jobHours = calculation({
     const anHour = (q: Quantity): string => `${show(q)} an hour`
     if (has('posts') && has('holeTime'))
       add('holes', `${show(given.holeTime)} a hole`, { ...line('digging'), unit: 'h' })
-    if (has('posts')) add('posts set', anHour(given.postsAnHour), line('settingTime'))
-    if (has('railsInAll')) add('rails', anHour(given.railsAnHour), line('railFitting'))
-    if (has('picketsHung')) add('pickets', anHour(given.picketsAnHour), line('picketHanging'))
-    if (has('gates')) add('gates', `${show(given.gateTime)} a gate`, line('gateBuilding'))
+    if (has('posts') && has('postsAnHour')) add('posts set', anHour(given.postsAnHour), line('settingTime'))
+    if (has('railsInAll') && has('railsAnHour')) add('rails', anHour(given.railsAnHour), line('railFitting'))
+    if (has('picketsHung') && has('picketsAnHour')) add('pickets', anHour(given.picketsAnHour), line('picketHanging'))
+    if (has('gates') && has('gateTime')) add('gates', `${show(given.gateTime)} a gate`, line('gateBuilding'))
+    if (tasks.length === 0) need('posts')
     put(
       'tasks',
       tasks.map((it) => it.time),

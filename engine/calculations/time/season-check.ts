@@ -40,7 +40,7 @@ export const seasonCheck = calculation({
         `${coatMonth.options?.[month]?.label} is ${season} ${half === 'south' ? 'south' : 'north'} of the equator. ${advice[season]}`,
       )
     }
-    if (has('nightLow')) {
+    if (has('nightLow') && has('leastPaintTemperature')) {
       line('warmer')
       const isWarm = !less(low, least)
       const isRead = !assumed('leastPaintTemperature')
