@@ -17,7 +17,7 @@ import { isList, isQuantity, type Quantity, type System, type Value } from './qu
 import { show } from './quantities/show.ts'
 import { type Dimension, dimensionOf, type Kind } from './quantities/units.ts'
 import { baseUnit, declaredValue, problemWith, unitFor } from './words/value.ts'
-import type { Usual, Word } from './words/word.ts'
+import { inSentence, type Usual, type Word } from './words/word.ts'
 
 type Words = Readonly<Record<string, Word>>
 /** What a calculation's own code is handed for a word: an option, a verdict, or a quantity for each place in turn. */
@@ -122,7 +122,7 @@ const spaced = (name: string): string =>
 const missing = (word: Word): Problem => ({
   code: 'missing',
   word: word.name,
-  message: `I need the ${word.label}.`,
+  message: `I need ${inSentence(word)}.`,
   ask: word.ask,
 })
 
@@ -242,7 +242,7 @@ function lengthsApart(
   return {
     code: 'contradictory',
     word: wrong.word.name,
-    message: `I have ${wrong.count} values for the ${wrong.word.label}, and ${expected} kinds of post. Give one for each kind, or one for all.`,
+    message: `I have ${wrong.count} values for ${inSentence(wrong.word)}, and ${expected} kinds of post. Give one for each kind, or one for all.`,
   }
 }
 

@@ -5,6 +5,8 @@ import { castEdge } from './calculations/border/cast-edge.ts'
 import { edgeFabric } from './calculations/border/edge-fabric.ts'
 import { stoneStrip } from './calculations/border/stone-strip.ts'
 import { stripBed } from './calculations/border/strip-bed.ts'
+import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
+import { taxOnAmounts } from './calculations/buying/tax-on-amounts.ts'
 import { bill } from './calculations/buying/bill.ts'
 import { compareQuotes } from './calculations/buying/compare-quotes.ts'
 import { costOfLength } from './calculations/buying/cost-of-length.ts'
@@ -123,6 +125,7 @@ import { jobCalendar } from './calculations/time/job-calendar.ts'
 import { jobHours } from './calculations/time/job-hours.ts'
 import { seasonCheck } from './calculations/time/season-check.ts'
 import { workingDaysBetween } from './calculations/time/working-days-between.ts'
+import { daysLater } from './calculations/time/days-later.ts'
 import { workingDaysLater } from './calculations/time/working-days-later.ts'
 import { archOverUnequalBays } from './calculations/tops/arch-over-unequal-bays.ts'
 import { archedTop } from './calculations/tops/arched-top.ts'
@@ -272,8 +275,23 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     subject: 'strength, as a check',
     calculations: [windOpenFence, windSolidFence, windFromPressure, embedmentCheck, postStrength, railStrength],
   },
-  { subject: 'money', calculations: [bill, priceByMeasure, costOfLength, compareQuotes, priceRange, rentBuyDig] },
-  { subject: 'time', calculations: [workingDaysBetween, workingDaysLater, jobHours, jobCalendar, seasonCheck] },
+  {
+    subject: 'money',
+    calculations: [
+      bill,
+      taxOnAmounts,
+      priceByMeasure,
+      boardFootPriceOf,
+      costOfLength,
+      compareQuotes,
+      priceRange,
+      rentBuyDig,
+    ],
+  },
+  {
+    subject: 'time',
+    calculations: [workingDaysBetween, workingDaysLater, daysLater, jobHours, jobCalendar, seasonCheck],
+  },
   {
     subject: 'repair',
     calculations: [postLean, leanTrend, rotLeft, sagTriage, sisterOrReplace, resettingHours, yearlyWalk],

@@ -3,6 +3,8 @@ export { type Calculation, needsFor, run, usualFor } from './calculation.ts'
 export { fitted, fittedReading, ofStick, parseValue, problemWith } from './words/value.ts'
 export { calculationNamed, catalogue, subjects, vocabulary } from './catalogue.ts'
 export type { CautionCode } from './cautions/caution.ts'
+export type { Country } from './by-country.ts'
+export { inFull } from './cautions/caution.ts'
 export { cautionFor, standingCautions } from './cautions/cautions.ts'
 export { editions, version } from './editions.ts'
 export {
@@ -13,6 +15,7 @@ export {
   readJob,
   type Result,
   sameValue,
+  countryOf,
   systemOf,
   type Wanted,
   writeJob,
@@ -41,4 +44,4 @@ export type { Firmness, Reading } from './quantities/reading.ts'
 export { exactText, show } from './quantities/show.ts'
 export { atNearestMark } from './quantities/tape.ts'
 export { unitNamed } from './quantities/units.ts'
-export type { Word } from './words/word.ts'
+export { inSentence, type Word } from './words/word.ts'

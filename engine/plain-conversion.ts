@@ -34,13 +34,27 @@ export function conversionOf(it: Conversion): Calculation {
     plain: true,
     locals: { oneOfIt: kind, howMany: 'number' },
     lines: { howMany: [`${from.name} / oneOfIt`, 'how many of the unit you want go into it'] },
-    work(given, { line, put, tell, remark }) {
-      const [q, wanted] = [given[from.name] as Quantity, String(given[unit.name])]
+    work(given, { line, rows, put, tell, refuse, remark, table }) {
+      const [all, wanted] = [rows(from.name), String(given[unit.name])]
+      if (all.length > mostValues)
+        refuse(from.name, `That is ${show(quantity(all.length, 'value'))}. I take ${mostValues} at most at once.`)
+      const converted = all.map((q) => ({ ...q, unit: wanted }))
+      const [first, only] = [all[0] as Quantity, converted[0] as Quantity]
       put('oneOfIt', quantity(1, wanted))
       line('howMany')
-      const said = inFull(tell(to.name, { ...q, unit: wanted }))
+      tell(to.name, all.length > 1 ? converted : only)
+      if (all.length > 1)
+        table({
+          title: 'One by one',
+          columns: [
+            { label: 'given', unit: '' },
+            { label: unit.options?.[wanted]?.label ?? wanted, unit: '' },
+          ],
+          rows: all.map((q, i) => [show(q), show(converted[i] as Quantity)]),
+        })
+      const said = all.length > 1 ? undefined : inFull(only)
       if (said) remark(said)
-      const beside = it.beside?.(q, wanted)
+      const beside = it.beside?.(first, wanted)
       if (beside) remark(beside)
     },
     sources: it.sources,
@@ -49,17 +63,22 @@ export function conversionOf(it: Conversion): Calculation {
   })
 }
 
+const mostValues = 200
 const mostPlaces = 15
+/** More places than these after the point are read by nobody. */
+const readablePlaces = 8
 
-/** What is shown rounded, written out where its decimal ends; and the decimal of what is shown as a fraction. */
+/** What is shown rounded, written out where its decimal soon ends; and the decimal of what is shown as a fraction. */
 export function inFull(q: Quantity): string | undefined {
   const amount = amountIn(q, q.unit)
   if (!isExact(amount) || amount.d === 1n) return undefined
   const { sign } = unitNamed(q.unit)
   const shown = show(q).replace(/,/g, '')
   const decimal = amount.toString(mostPlaces).replace('-', '−')
-  const ends = !decimal.includes('(') && decimal.length <= mostPlaces + 4
-  if (ends) return shown === `${decimal} ${sign}` ? undefined : `In full: ${decimal} ${sign}.`
+  const places = decimal.split('.')[1]?.length ?? 0
+  const ends = !decimal.includes('(') && places < mostPlaces
+  if (ends && places <= readablePlaces)
+    return shown === `${decimal} ${sign}` ? undefined : `In full: ${decimal} ${sign}.`
   return shown.includes('/') || q.unit === 'ft'
     ? `As a decimal: about ${rounded(amount.valueOf())} ${sign}.`
     : undefined

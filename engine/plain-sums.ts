@@ -1,11 +1,11 @@
 // This file is about sums of any trade, alike for lengths, areas, volumes, weights, times and money: what is added, taken away, multiplied, shared.
 // Kinds must agree: lengths go with lengths. Everything is exact, and shown in the unit that was said or asked for.
 import { type Calculation, calculation, type Example } from './calculation.ts'
-import { type Amount, add, compare, exact } from './quantities/amount.ts'
-import { type Quantity, quantity } from './quantities/quantity.ts'
+import { type Amount, add, compare, exact, isExact } from './quantities/amount.ts'
+import { amountIn, type Quantity, quantity } from './quantities/quantity.ts'
 import { show } from './quantities/show.ts'
 import { type Kind, unitNamed } from './quantities/units.ts'
-import { howManyTimes, type SumWords } from './words/plain-sums.ts'
+import { howManyTimes, partPercent, type SumWords } from './words/plain-sums.ts'
 import type { Word } from './words/word.ts'
 
 const mostValues = 500
@@ -25,8 +25,8 @@ export interface Sums {
 
 /** Adds, averages, takes away, multiplies and shares quantities of one kind. */
 export function sumsOf({ name, title, answers, kind, words, unit, product, examples }: Sums): Calculation {
-  const { values, sum, mean, difference, multiple, share, ratio } = words
-  const results = [sum, mean, difference, multiple, share, ratio, ...(product ? [product] : [])]
+  const { values, sum, mean, difference, multiple, share, part, ratio } = words
+  const results = [sum, mean, difference, multiple, share, part, ratio, ...(product ? [product] : [])]
   const list = values.name
   const noun = values.label.split(',')[0] as string
   // Money is paid in cents: what does not come out even is rounded where it is shared.
@@ -36,10 +36,10 @@ export function sumsOf({ name, title, answers, kind, words, unit, product, examp
     name,
     title,
     answers,
-    needs: byName([values, howManyTimes, ...(unit ? [unit] : [])]),
-    may: [howManyTimes.name, ...(unit ? [unit.name] : [])],
+    needs: byName([values, howManyTimes, partPercent, ...(unit ? [unit] : [])]),
+    may: [howManyTimes.name, partPercent.name, ...(unit ? [unit.name] : [])],
     gives: byName(results),
-    headlines: [sum.name, difference.name, multiple.name, share.name],
+    headlines: [sum.name, difference.name, multiple.name, share.name, part.name],
     plain: true,
     locals: { many: 'number', largest: kind, others: kind, first: kind, second: kind, over: kind, cent: 'money' },
     lines: {
@@ -48,6 +48,7 @@ export function sumsOf({ name, title, answers, kind, words, unit, product, examp
       [difference.name]: ['largest - sum(others)', 'the largest less the others'],
       [multiple.name]: [`howManyTimes * sum(${list})`, 'so many times'],
       [share.name]: [shared(`sum(${list}) / howManyTimes`), 'shared into so many equal parts'],
+      [part.name]: [shared(`partPercent * sum(${list})`), 'that share of the whole'],
       [ratio.name]: ['largest / sum(others)', 'how many times the smaller goes into the larger'],
       whole: [`floor(${ratio.name})`, 'whole times'],
       over: ['largest - whole * sum(others)', 'what is left over then'],
@@ -79,6 +80,11 @@ export function sumsOf({ name, title, answers, kind, words, unit, product, examp
         if (wants(share.name)) line(share.name, inUnit)
       } else if (wants(multiple.name) || wants(share.name))
         cannot.push(`I have ${show(only)}, and no number to multiply or share it by. Say how many.`)
+      if (wants(part.name)) {
+        if (has(partPercent.name)) line(part.name, inUnit)
+        else if (cannot.length === 0)
+          cannot.push(`I have ${show(only)}, and no percentage of it. Say how many percent.`)
+      }
       if (product && wants(product.name)) {
         if (all.length === 2) {
           put('first', only)
@@ -86,6 +92,11 @@ export function sumsOf({ name, title, answers, kind, words, unit, product, examp
           line(product.name, squareOf(all))
         } else cannot.push(`For an area I need two ${noun}, and I have ${show(quantity(all.length, 'value'))}.`)
       }
+      if (kind === 'duration')
+        for (const it of results.filter((each) => each.kind === kind && worked(each.name))) {
+          const said = byTheClock(rows(it.name)[0] as Quantity)
+          if (said) remark(`In hours and minutes: ${said}.`)
+        }
       if (cannot.length > 0 && !results.some((it) => worked(it.name))) refuse(list, cannot[0] as string)
 
       function takeApart(): void {
@@ -127,6 +138,13 @@ export function sumsOf({ name, title, answers, kind, words, unit, product, examp
     cautions: [],
     examples,
   })
+}
+
+/** `6 h 5 min`: nobody reads 6.083 hours off a clock. */
+function byTheClock(q: Quantity): string | undefined {
+  const minutes = amountIn(q, 'min')
+  if (!isExact(minutes) || minutes.d !== 1n || minutes.n < 60n || minutes.n % 60n === 0n) return undefined
+  return `${minutes.n / 60n} h ${minutes.n % 60n} min`
 }
 
 /** The unit for the answer: the one of all of them, or the largest that was said in the system of the first. */

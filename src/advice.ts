@@ -1,15 +1,15 @@
-// This file is about advice: the notes that were called up, read out in the person's units, with their figures on record.
-import { noteNamed, showNote, type System, yard } from '../engine/index.ts'
+// This file is about advice: the notes that were called up, read out in the person's units and country, with their figures on record.
+import { type Country, noteNamed, showNote, type System, yard } from '../engine/index.ts'
 import type { Advice } from './answer.ts'
 import { figureOf } from './figures.ts'
 
 /** Each note once, in the order it was called up. A name that is no note is passed over. */
-export const adviceFor = (names: readonly string[], system: System): Advice[] =>
+export const adviceFor = (names: readonly string[], system: System, country?: Country): Advice[] =>
   [...new Set(names)].flatMap((name, i) => {
     const note = noteNamed(name)
     if (!note) return []
     const id = `n${i + 1}`
-    const { text, figures } = showNote(note, system)
+    const { text, figures } = showNote(note, system, country)
     return [
       {
         id,

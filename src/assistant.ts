@@ -1,5 +1,7 @@
 // This file is about one turn, top to bottom. Read it first.
 import {
+  countryOf,
+  isQuantity,
   type Job,
   newJob,
   noteNamed,
@@ -15,11 +17,16 @@ import { adviceFor } from './advice.ts'
 import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
 import { decideTurn, remember } from './deciding.ts'
-import { whyDeclined } from './declined.ts'
-import { unusedOf, withoutYes } from './unused.ts'
+import { cautionsOfDeclined, whyDeclined } from './declined.ts'
+import { unusedOf, withoutUnread, withoutYes } from './unused.ts'
+import { pickedBetween } from './between.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
+import { beforeAll } from './guard/before-all.ts'
 import { checkBindings } from './guard/bindings.ts'
+import { cautionsNamed } from './guard/cautions-named.ts'
 import { cautionsFor } from './guard/cautions.ts'
+import { isUrgent } from './readers/offline/emergencies.ts'
+import { settles } from './readers/offline/notes.ts'
 import { readOffline } from './readers/offline/offline.ts'
 import type { Heard, Heed, Reader } from './readers/reader.ts'
 import type { TurnEvent } from './turn-event.ts'
@@ -57,7 +64,11 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
 
 /** The message with its quantities read and tagged, beside the job it is said into. */
 export function hear(said: string, job: Job): Heard {
-  const readings = readQuantities(said, job.system ? { system: job.system } : {})
+  const near = job.decisions.map((it) => it.value).findLast((it) => isQuantity(it) && it.kind === 'date')
+  const picked = pickedBetween(said, job)
+  const readings = picked
+    ? [picked]
+    : readQuantities(said, { ...(job.system ? { system: job.system } : {}), ...(isQuantity(near) ? { near } : {}) })
   // Bare numbers beside metric ones are metric: "300 mm holes 600 deep".
   const system =
     readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ?? job.system
@@ -66,37 +77,47 @@ export function hear(said: string, job: Job): Heard {
 
 /** From the typed request to the answer: bindings checked, the job changed, the engine's working, the program's words. */
 export async function answerTo(
-  { request, by, notice }: Heed,
+  { request: read, by, notice }: Heed,
   heard: Heard,
   turn: number,
   writer?: Writer,
   watch: Watch = () => {},
   signal?: AbortSignal,
 ): Promise<Answered> {
-  const bindings = checkBindings(request, heard, turn, by === 'model' ? readOffline(heard) : undefined)
+  const own = by === 'model' ? readOffline(heard) : undefined
+  const request = own ? beforeAll(read, own) : read
+  const urgent = isUrgent(request)
+  const bindings = checkBindings(request, heard, turn, own)
   const job = decideTurn(heard.job, request, bindings)
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
   const unused = unusedOf(heard.readings, request, bindings.held)
-  const worked = withoutYes(work(job, job.wanted, turn, job.named), unused)
+  const worked = withoutUnread(withoutYes(work(job, job.wanted, turn, job.named), unused), bindings, request, heard.job)
   const calls = callsOf(worked, job.wanted)
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)
-  const advice = adviceFor(request.notes ?? [], systemOf(job))
+  const advice = adviceFor(request.notes ?? [], systemOf(job), countryOf(job))
   const figures = [...figuresIn(worked, calls, changed, readAs), ...advice.flatMap((it) => it.figures)]
   watch({ event: 'figures', data: figures })
 
-  const { asks, leftOver } = questionsIn(calls, bindings, job, { request, unused })
+  const { asks, leftOver } = urgent
+    ? { asks: [], leftOver: [] }
+    : questionsIn(calls, bindings, job, { request, unused: (request.notes ?? []).some(settles) ? [] : unused })
   const declines = request.declines.map(whyDeclined)
   const refusals = request.declines.filter((it) => it.why !== 'small-talk')
-  const cautions = cautionsFor(
-    [
+  const cautions = cautionsFor({
+    full: [
       ...worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
       ...advice.flatMap((it) => noteNamed(it.note)?.cautions ?? []),
+      ...cautionsOfDeclined(request.declines),
+      ...cautionsNamed(heard.said),
     ],
-    heard.job.told,
-  )
+    lines: worked.flatMap((it) => (it.outcome.ok ? [] : it.calculation.cautions)),
+    alreadyTold: heard.job.told,
+    country: countryOf(job),
+    brief: urgent || (worked.length > 0 && advice.length === 0 && worked.every((it) => it.calculation.plain)),
+  })
   const entry = {
     turn,
     calls,
@@ -123,10 +144,10 @@ export async function answerTo(
     readAs,
     cautions,
     prose,
-    notices: [...(notice ? [notice] : []), ...declines],
+    notices: urgent ? [] : [...(notice ? [notice] : []), ...declines],
     leftOver,
   })
-  return { answer: { ...entry, prose, reply }, job: writeJob(remember(job, worked, asks, cautions)) }
+  return { answer: { ...entry, prose, reply }, job: writeJob(remember(job, worked, asks, cautions, bindings.unsure)) }
 }
 
 /** The job as the last turn left it. */

@@ -1,5 +1,5 @@
 // This file is about changing the job directly, without a message to read: from the page's job sheet, or another program.
-import { isPlace, parseValue, systemOf, vocabulary, yard } from '../engine/index.ts'
+import { inSentence, isPlace, parseValue, systemOf, vocabulary, yard } from '../engine/index.ts'
 import type { Turn } from './answer.ts'
 import { type Answered, answerTo, hear, jobAfter } from './assistant.ts'
 import type { Told } from './request.ts'
@@ -32,7 +32,7 @@ export async function changeJob(
     return {
       ok: false,
       field: 'value',
-      message: `I cannot read “${change.value}” as the ${word.label}. ${word.measure}`,
+      message: `I cannot read “${change.value}” as ${inSentence(word)}. ${word.measure}`,
     }
   const heard = hear(`${word.label}: ${change.value}`, job)
   const [reading] = heard.readings

@@ -7,6 +7,8 @@ import {
   type Job,
   type Quantity,
   type Result,
+  sameValue,
+  show,
   vocabulary,
   type Worked,
 } from '../engine/index.ts'
@@ -16,7 +18,7 @@ import type { Request } from './request.ts'
 
 /** The job with what was told decided, and what is wanted now. */
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
-  const decided = decide(job, decisionsOf(held))
+  const decided = decide(job, withOwed(job, decisionsOf(held)))
   const confirmed = [...new Set([...decided.confirmed, ...request.confirms])]
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0)
@@ -26,6 +28,19 @@ export function decideTurn(job: Job, request: Request, { held, wants }: Bindings
     named: request.calculation ?? (goesOn ? job.named : null),
     wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [],
   }
+}
+
+/** A holiday that was asked for by its name joins those that were dates already: the answer takes none of them back. */
+function withOwed(job: Job, decisions: Decision[]): Decision[] {
+  return decisions.map((it) => {
+    const { value } = it
+    const isOwed = job.asked.some(({ word, at }) => word === it.word && at === it.at)
+    const before = job.decisions.find(({ word, at }) => word === it.word && at === it.at)?.value
+    if (!isOwed || vocabulary.get(it.word)?.kind !== 'date' || !Array.isArray(value) || !Array.isArray(before))
+      return it
+    const more = (before as readonly Quantity[]).filter((old) => !value.some((now: Quantity) => sameValue(old, now)))
+    return { ...it, value: [...more, ...(value as readonly Quantity[])] }
+  })
 }
 
 /** One decision for each word and place; the values of a list gathered into one. */
@@ -43,7 +58,17 @@ function decisionsOf(held: Bindings['held']): Decision[] {
 }
 
 /** What the next turn must know: the results, what was asked back, and which cautions were said in full. */
-export function remember(job: Job, worked: readonly Worked[], asks: Answer['asks'], cautions: Answer['cautions']): Job {
+export function remember(
+  job: Job,
+  worked: readonly Worked[],
+  asks: Answer['asks'],
+  cautions: Answer['cautions'],
+  unsure: Bindings['unsure'],
+): Job {
+  const waysOf = (word: string, at: string): { between?: string[] } => {
+    const found = unsure.find((it) => it.word === word && it.at === at)
+    return found ? { between: found.readings.map(show) } : {}
+  }
   const results: Result[] = worked.flatMap(({ outcome, at, calculation }, i) =>
     outcome.ok
       ? [...outcome.values].map(([word, value]) => ({
@@ -60,7 +85,7 @@ export function remember(job: Job, worked: readonly Worked[], asks: Answer['asks
   return {
     ...job,
     // A question that was declined or not understood leaves what was wanted before as it was.
-    asked: asks.map(({ word, at }) => ({ word, at })),
+    asked: asks.map(({ word, at }) => ({ word, at, ...waysOf(word, at) })),
     results: [...kept, ...results],
     told: [...new Set([...job.told, ...told])],
   }

@@ -1,5 +1,6 @@
 // This file is about running one calculation directly, without a conversation, and about listing them.
 import {
+  inSentence,
   calculationNamed,
   catalogue,
   type Given,
@@ -80,7 +81,7 @@ export function runCalculation(name: string, inputs: Readonly<Record<string, unk
       problems.push({
         code: 'unreadable',
         word: key,
-        message: `I cannot read ${JSON.stringify(input)} as the ${word.label}. ${word.measure}`,
+        message: `I cannot read ${JSON.stringify(input)} as ${inSentence(word)}. ${word.measure}`,
         ask: word.ask,
       })
     else told.set(key, { value, role: 'said' })

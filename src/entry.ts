@@ -1,5 +1,6 @@
 // This file is about the parts of an answer, made from what was worked: calls, figures, changes and questions.
 import {
+  inSentence,
   type Job,
   show,
   isList,
@@ -129,14 +130,17 @@ export function questionsIn(
     ask(
       it.word,
       it.at,
-      `I can read “${it.said}” in more than one way for the ${wordNamed(it.word).label}: ${it.readings.map(show).join(', or ')}. Which is it?`,
+      `I can read “${it.said}” in more than one way for ${inSentence(wordNamed(it.word))}: ${it.readings.map(show).join(', or ')}. Which is it?`,
     )
   for (const call of calls)
     for (const problem of [...call.problems, ...call.doubts])
       if (problem.ask) ask(problem.word, problem.at, problem.ask)
   for (const it of refused) {
     const word = vocabulary.get(it.word)
-    if (word && !held.some((h) => h.word === it.word)) leftOver.push(`I did not take the ${word.label}: ${it.why}.`)
+    // What could not be read and is asked for by its own words needs no second mention.
+    const isAsked = calls.some((call) => call.problems.some((p) => p.code === 'unreadable' && p.word === it.word))
+    if (word && !isAsked && !held.some((h) => h.word === it.word))
+      leftOver.push(`I did not take ${inSentence(word)}: ${it.why}.`)
   }
   if (unused.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(
@@ -147,9 +151,15 @@ export function questionsIn(
           ', ',
         )}${unused.length > mostNamed ? ` and ${unused.length - mostNamed} more` : ''}: I cannot tell what ${unused.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
     )
-  if (job.wanted.length === 0 && asks.length === 0 && held.length > 0 && request.declines.length === 0) {
+  if (
+    job.wanted.length === 0 &&
+    asks.length === 0 &&
+    held.length > 0 &&
+    request.declines.length === 0 &&
+    (request.notes ?? []).length === 0
+  ) {
     leftOver.push(
-      `I have noted ${held.map((it) => `the ${wordNamed(it.word).label}`).join(', ')}. What would you like to know?`,
+      `I have noted ${held.map((it) => inSentence(wordNamed(it.word))).join(', ')}. What would you like to know?`,
     )
   }
   if (

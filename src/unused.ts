@@ -1,6 +1,6 @@
 // This file is about what a message said that nothing took: it is named to the person, and no verdict passes over it.
-import { isQuantity, sameValue, vocabulary, type Worked } from '../engine/index.ts'
-import type { Held } from './guard/bindings.ts'
+import { inSentence, isQuantity, type Job, sameValue, vocabulary, type Word, type Worked } from '../engine/index.ts'
+import type { Bindings, Held } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
@@ -12,9 +12,10 @@ export function unusedOf(readings: readonly Tagged[], request: Request, held: re
     (it.section !== undefined &&
       held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
   // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
-  // A date or an hour tells when, and few questions hang on it; 811 is who to call.
+  // A date or an hour tells when, and few questions hang on it, but for those about dates; 811 is who to call.
+  const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
   const isTurnOfPhrase = (it: Tagged): boolean =>
-    it.quantity?.kind === 'date' ||
+    (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
     (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
@@ -33,3 +34,45 @@ export const withoutYes = (worked: readonly Worked[], unused: readonly Tagged[])
     const values = new Map([...outcome.values].map(([word, value]) => [word, value === true ? null : value] as const))
     return { ...it, outcome: { ...outcome, values } }
   })
+
+/**
+ * What a sum may go without, and was said, and could not be read: a holiday by its name, a date that may be either of two.
+ * A sum that left it out would be another than the one asked for. It waits, and the person is asked.
+ */
+export function withoutUnread(
+  worked: readonly Worked[],
+  { refused, unsure, held }: Bindings,
+  request: Request,
+  before: Job,
+): Worked[] {
+  const isHeld = (name: string): boolean => held.some((it) => it.word === name)
+  // Dates that were asked for and are still owed: the answer to another question is none to that.
+  const owed = before.asked.filter(
+    ({ word: name }) => vocabulary.get(name)?.kind === 'date' && !isHeld(name) && !request.confirms.includes(name),
+  )
+  const unreadDates = refused.filter((it) => vocabulary.get(it.word)?.kind === 'date')
+  const unread = [...unreadDates, ...unsure, ...owed].map((it) => it.word)
+  return worked.map((it) => {
+    const { calculation, outcome } = it
+    const known = outcome.ok ? [] : outcome.problems
+    const problems = (calculation.may ?? [])
+      .flatMap((name) => vocabulary.get(name) ?? [])
+      .filter((may) => !may.usual && unread.includes(may.name) && (may.list || !isHeld(may.name)))
+      .filter((may) => !known.some((other) => other.word === may.name))
+      .map((may) => ({ code: 'unreadable', word: may.name, ...askedAnew(may, request) }) as const)
+    if (problems.length === 0) return it
+    return { ...it, outcome: { ok: false, given: outcome.given, problems: [...known, ...problems], cited: [] } }
+  })
+}
+
+/** Says which words could not be read, and asks for what they stand for. */
+function askedAnew(word: Word, { told }: Request): { message: string; ask: string } {
+  const quotes = told.filter((it) => it.word === word.name && it.from.quote).map((it) => `“${it.from.quote}”`)
+  if (quotes.length === 0)
+    return { message: `I have not understood ${inSentence(word)}, and count nothing without it.`, ask: word.ask }
+  const [which, isOne] = [quotes.join(' and '), quotes.length === 1]
+  return {
+    message: `You said ${which}, and I know no date for ${isOne ? 'it' : 'them'}: I count nothing without it.`,
+    ask: `Which date is ${which}? Give ${isOne ? 'it' : 'each'} with its year.`,
+  }
+}

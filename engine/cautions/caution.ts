@@ -1,5 +1,7 @@
 // This file is about cautions: what the program says wherever the work can hurt someone, and which answers call it up.
 
+import { type ByCountry, type Country, wordingIn } from '../by-country.ts'
+
 export type CautionCode =
   | 'utilities'
   | 'lot-line'
@@ -20,11 +22,16 @@ export type CautionCode =
 
 export interface Caution {
   readonly code: CautionCode
-  /** The whole text, the first time and whenever the work at hand calls for it. */
+  /** The whole text, the first time and whenever the work at hand calls for it. `{{where}}` stands for what holds in one country. */
   readonly full: string
-  /** One short line that stands in every answer; only the three that are never left out have one. */
-  readonly standing?: string
+  readonly where?: ByCountry
+  /** One short line: beside a question that is asked back, and, of the three that are never left out, in every answer. */
+  readonly standing: string
   readonly from: string
 }
 
 export const caution = (it: Caution): Caution => it
+
+/** The whole text as it is read out in one country, where that is known. */
+export const inFull = ({ full, where }: Caution, country?: Country): string =>
+  where ? full.replace('{{where}}', wordingIn(where, country)) : full

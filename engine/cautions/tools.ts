@@ -2,6 +2,7 @@ import { caution } from './caution.ts'
 
 export const tools = caution({
   code: 'tools',
-  full: 'Eye and ear protection, guards on, both hands away from the blade, and the work clamped.',
+  full: 'Blades and nails take fingers and eyes. Eye and ear protection, guards on, work clamped, two hands on the saw. Battery, plug or air hose off before you touch blade or nails. Mains tools outdoors: through an RCD or GFCI. Not for children.',
+  standing: 'Tools: eye and ear protection, guards on, work clamped.',
   from: 'common practice, no source',
 })

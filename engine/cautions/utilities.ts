@@ -1,8 +1,10 @@
+import { digService } from '../by-country.ts'
 import { caution } from './caution.ts'
 
 export const utilities = caution({
   code: 'utilities',
-  full: 'Before any hole, post, stake or edging trench: have the buried lines located, and wait for the answer. In the US call 811, it is free; elsewhere use your country’s or province’s dig service. Private lines (sprinklers, lighting, gas to a grill) are not marked for you. Dig by hand near marks. If you smell gas, leave and call.',
+  full: 'A cut gas pipe or cable can kill. Before any hole, post, stake or edging trench ask where the lines are buried, and wait for every answer: {{where}}. Private lines are in none of them. Dig by hand near any line. Gas smelt or heard: away on foot, no flame, switch or engine, then ring.',
+  where: digService,
   standing: 'Buried lines: have them located and marked before you dig.',
-  from: 'US one-call practice, https://digline.com/utility-color-codes; rules differ by place',
+  from: 'US: https://digline.com/utility-color-codes; Canada: novascotia.ca and healthpei.ca (811 is a health line); byda.com.au; chorus.co.nz (beforeUdig); lsbud.co.uk; rules differ by place; gas: energysafe.vic.gov.au and pgesafetyeducation.com',
 })

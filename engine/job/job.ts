@@ -1,5 +1,6 @@
 // This file is about the job: what has been decided at which place, what was asked last, and how it is written down.
 import Fraction from 'fraction.js'
+import type { Country } from '../by-country.ts'
 import { vocabulary } from '../catalogue.ts'
 import { type Amount, compare, isExact } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
@@ -18,6 +19,11 @@ export interface Wanted {
   readonly at: string
 }
 
+/** What was asked back; `between` are the ways in which the person's own words could be read. */
+export interface Asked extends Wanted {
+  readonly between?: readonly string[]
+}
+
 /** A result of the last working, kept so that a change can be shown as before → after. */
 export interface Result extends Wanted {
   readonly value: Value
@@ -32,7 +38,7 @@ export interface Job {
   readonly wanted: readonly Wanted[]
   /** The calculation of the last working, where it was named. */
   readonly named: string | null
-  readonly asked: readonly Wanted[]
+  readonly asked: readonly Asked[]
   readonly results: readonly Result[]
   /** Codes of the cautions already said in full. */
   readonly told: readonly string[]
@@ -92,6 +98,10 @@ export function sameValue(a: Value, b: Value): boolean {
 export function systemOf(job: Job): System {
   return job.system ?? 'imperial'
 }
+
+/** Where the fence is, once it was said. */
+export const countryOf = (job: Job): Country | undefined =>
+  job.decisions.find((it) => it.word === 'country')?.value as Country | undefined
 
 // ── writing down ──
 // Exact amounts are written as fractions (`565/8`), approximate ones with their error, so that reading gives the same job.

@@ -4,7 +4,7 @@ import { calculationNamed, catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { toNumber } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
-import type { Word } from '../words/word.ts'
+import { inSentence, type Word } from '../words/word.ts'
 import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
 import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
 
@@ -75,7 +75,12 @@ function choose(
     })
     .filter((it) => it.here > 0)
   return scored.sort(
-    (a, b) => b.here - a.here || b.now - a.now || a.missing - b.missing || b.said - a.said || b.headline - a.headline,
+    (a, b) =>
+      b.here - a.here ||
+      b.now + b.said - a.now - a.said ||
+      a.missing - b.missing ||
+      b.said - a.said ||
+      b.headline - a.headline,
   )[0]?.calc
 }
 
@@ -257,7 +262,7 @@ const missingAt = (word: Word, places: readonly string[]): Problem => {
   return {
     code: 'missing',
     word: word.name,
-    message: `I need the ${word.label} for the ${which} as well.`,
+    message: `I need ${inSentence(word)} for the ${which} as well.`,
     ask: `For the ${which}: ${word.ask.charAt(0).toLowerCase()}${word.ask.slice(1)}`,
   }
 }

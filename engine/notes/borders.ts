@@ -7,7 +7,11 @@ export const borders: readonly Note[] = [
     title: 'Caps on the posts',
     text: 'The top of a post is end grain and drinks rain: slope it, or cap it, or both. Measure a post of yours before you buy caps: a 4x4 is {{post}} planed and more when rough or wet, and a tight cap splits as the post swells. Fix it so that it can come off again, and seal the top under it first.',
     figures: { post: { label: 'a planed 4x4, each way', value: '3 1/2 in', metric: '89 mm' } },
-    called: ['cap need|worth|necessary|why|better', 'cap fix|fasten|glue|nail|attach|seal|put how|post|under'],
+    called: [
+      'cap|caps matter|matters|point|purpose|help|useful|do',
+      'cap need|worth|necessary|why|better',
+      'cap fix|fasten|glue|nail|attach|seal|put how|post|under',
+    ],
     asks: ['Do I need caps on the posts?', 'how do i fix the post caps, glue or nail?'],
     from: 'size: PS 20, American Softwood Lumber Standard; the rest common practice, no source',
     cautions: [],

@@ -8,6 +8,7 @@ export const drying: readonly Note[] = [
     text: 'Stack level and a hand above the ground, with dry sticks of one thickness between the layers, about {{apart}} apart and exactly above each other. Weight on top, a roof over, sides open to the wind. Not in full sun, which warps the top layer, and never wrapped in a sheet, which keeps the wet in. Turn out the crooked ones before you stack: they pull their neighbours.',
     figures: { apart: { label: 'distance between the sticks', value: '24 in', metric: '600 mm' } },
     called: [
+      'store|keep|stack lumber|timber|wood|board|picket before|until|building|garage|outside',
       'stack|stacking|pile|piling board|picket|lumber|wood|post dry|drying|how|flat|warp|store|sticker',
       'sticker|sticks between board|layer|picket',
       'store|storing|keep board|picket|lumber|wood dry|flat|straight|outside|tarp|cover',
@@ -51,6 +52,7 @@ export const drying: readonly Note[] = [
       long: { label: 'most that is commonly named', value: '2 months' },
     },
     called: [
+      'treated|pt|tanalised paint|stain|finish|coat long|soon|before|when|after|wait',
       'treated|pt|preserved|pressure wait|waiting|soon|immediately|away stain|staining|paint|painting|finish|seal',
       'treated|pressure new|fresh stain|paint|seal|finish soon|wait',
     ],

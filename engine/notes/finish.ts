@@ -13,6 +13,7 @@ export const finish: readonly Note[] = [
       clear: { label: 'tinted clear finish, most life', value: '3 years' },
     },
     called: [
+      'paint stain or|better|best|versus|vs|instead',
       'paint stain or|better|best|versus|vs|which fence|picket|wood|which|better|best',
       'paint|stain|finish bare|grey|nothing|natural|unfinished or|leave|better|turn',
       'stain|finish solid|clear|semitransparent|transparent|opaque which|better|best|difference',
@@ -149,7 +150,7 @@ export const finish: readonly Note[] = [
   {
     name: 'brush-roller-or-sprayer',
     title: 'Brush, roller or sprayer',
-    text: 'A brush works finish into the wood and is the surest. A small roller is quicker on flat faces, with a brush after it. A sprayer is quick on a long fence, needs a brush behind it too, and puts much of the finish on the lawn, the neighbour’s car and your lungs: sheets, mask, and a still day. Never put a hand before the tip of a sprayer.',
+    text: 'A brush works finish into the wood and is the surest. A small roller is quicker on flat faces, with a brush after it. A sprayer is quick on a long fence, needs a brush behind it too, and puts much of the finish on the lawn, the neighbour’s car and your lungs: sheets, mask, and a still day. Never put a hand before the tip: if the jet breaks the skin, go to hospital at once, however small the spot.',
     called: [
       'brush|roller|roll|sprayer|spray|spraying paint|stain|fence|picket better|best|ok|quicker|faster|which',
       'sprayer|spray|spraying paint|stain|fence wind|worth|mess|drift',
@@ -173,25 +174,35 @@ export const finish: readonly Note[] = [
   {
     name: 'oily-rags',
     title: 'Oily rags',
-    text: 'Rags, pads and steel wool wet with oil stain can heat up and catch fire by themselves, hours later, in a heap or a bin. Spread them flat outdoors, one by one, until they are stiff and dry, or keep them under water in a closed metal can. Never in a pocket, a bucket of trash or the car. Water-based finish does not do it, but treat what you are not sure of as oil.',
+    text: 'Rags, pads and steel wool wet with oil stain can heat up and catch fire by themselves, hours later, in a heap or a bin. Spread each flat outdoors, away from buildings, until it is stiff, or put them in a metal can full of water with a tight lid, and ask your waste office where they go. Never in a pile, a pocket, a bin or the car. Smoking or burning: keep back and ring the fire brigade. Water-based finish does not do it, but treat what you are not sure of as oil.',
     called: [
+      'rag|rags|cloth pile|heap|bunch|bucket|bin|garage|shed|bag|balled|left',
+      'rag|rags|cloth catch|burn|ignite|smoke|fire why|can|how|stop|prevent|really|will',
       'rag|cloth|pads|wool oil|oily|stain|linseed|paint|finish|used|dispose|fire',
       'rag|cloths dry|wash|dispose|trash|bin|leave|do|hang|catch',
     ],
-    asks: ['What do I do with oily rags?', 'where do i put the rags after staining?'],
-    from: 'common practice, no source',
+    asks: ['my rags are in a pile', 'What do I do with oily rags?', 'where do i put the rags after staining?'],
+    from: 'National Fire Protection Association, as cited at greatamericaninsurancegroup.com; the rest common practice, no source',
     cautions: ['fire'],
   },
   {
     name: 'lead-in-old-paint',
     title: 'Lead in old paint',
-    text: 'Paint on an old fence may hold lead, and its dust harms children most. Test before you sand, scrape or cut, with a kit or better a laboratory. If it is there, do not dry-sand, do not use heat, keep it wet, lay sheets, keep children and pets away, and wash before you eat. Taking the boards off whole is often the cleanest way; ask how your place wants them thrown away.',
+    text: 'Paint on an old fence may hold lead, and its dust harms children most. Test before you sand, scrape, wash or cut, with a kit or better a laboratory. If it is there: no dry sanding, no heat, no pressure washer; keep it wet, lay sheets, wear a mask with a {{mask}} filter, keep children and pets away, and wash before you eat. Taking the boards off whole is often the cleanest way; ask your waste office where they go.',
+    asWritten: { mask: 'P100 or P3' },
+    settles: true,
     called: [
+      'was|were|been|originally painted sand|sanding|scrape|strip|heat|burn|blast|wash|cut',
+      'heat|torch|burn|gun paint|painted off|strip|remove|old',
       'lead paint|painted|old|test|fence',
       'old|antique paint|painted sand|sanding|scrape|scraping|strip|safe|test|dust|remove fence|picket|safe|lead|how|can|is',
     ],
-    asks: ['Is there lead in the old paint on my fence?', 'can i sand the old paint off the pickets?'],
-    from: 'common practice (from memory: US lead paint rules)',
+    asks: [
+      'My fence was painted in 1955, can I sand it',
+      'Is there lead in the old paint on my fence?',
+      'can i sand the old paint off the pickets?',
+    ],
+    from: 'common practice (from memory: US lead paint rules); the mask is common practice, no source',
     cautions: ['lead', 'dust'],
   },
 ]

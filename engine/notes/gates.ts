@@ -3,6 +3,27 @@ import type { Note } from './note.ts'
 
 export const gates: readonly Note[] = [
   {
+    name: 'gate-swings-by-itself',
+    title: 'A gate that swings by itself',
+    text: 'It goes to where its hinges let it down: the pins are not plumb above each other. Hold a level on the hinge side, on both faces of the post. Move the top hinge a little, or pack the lower one out, until the gate rests where you leave it. If the post itself leans, mend that first; a spring only hides it.',
+    called: [
+      'gate swing|swings|opens|closes|drifts itself|own|alone',
+      "gate stay|stays|rest open|closed|put how|not|won't",
+    ],
+    asks: ['gate swings by itself, why', 'Why does my gate not stay where I put it, open or closed?'],
+    from: 'common practice, no source',
+    cautions: [],
+  },
+  {
+    name: 'latch-inside-or-outside',
+    title: 'Which side the latch goes on',
+    text: 'Put it where the hand that uses it most can reach, and make sure that it can be worked from both sides: over the top of a low gate, through a bored hole with a string, or with a latch made for both. On the inside it is out of the weather and out of sight. A gate to water is another matter: there its height and side are set by rule, so ask your building office.',
+    called: ['latch inside|outside|in|out side|or|go|should|which|put', 'latch which side|face'],
+    asks: ['should the latch be inside or outside', 'Which side of the gate does the latch go on?'],
+    from: 'common practice, no source',
+    cautions: [],
+  },
+  {
     name: 'which-way-the-brace-goes',
     title: 'Which way the gate brace goes',
     text: 'A wooden brace pushes: from the bottom corner at the hinges up to the top corner at the latch. The latch end wants to drop, and the brace carries it down to the bottom hinge. The other way round it hangs on its nails and pulls out of them. A cable or a rod pulls, so it goes from the top hinge down to the bottom of the latch side. The steeper the brace, the better it works: keep a leaf no wider than it is tall.',
@@ -56,15 +77,15 @@ export const gates: readonly Note[] = [
   {
     name: 'which-way-a-gate-opens',
     title: 'Which way a gate opens',
-    text: 'Into the yard, as a rule, so that it hits nobody on the path; many places forbid a gate that swings over a public walk. Where the ground rises inwards, let it open the other way or hang it higher. Put hinges on the side you want to walk along, and see where the leaf rests when it is open. Round a pool it opens away from the water, as its law says.',
+    text: 'Into the yard, as a rule, so that it hits nobody on the path; many places forbid a gate that swings over a public walk. Where the ground rises inwards, let it open the other way or hang it higher. Put hinges on the side you want to walk along, and see where the leaf rests when it is open. Round a pool many places want it to open away from the water: ask.',
     called: [
       'gate open|swing in|out|inward|outward|inside|outside or|should|which',
       'which way gate open|swing',
       'hinge side gate which|left|right',
     ],
     asks: ['Should the gate open in or out?', 'which side do the gate hinges go on?'],
-    from: 'common practice, no source; for pools see the law of your place',
-    cautions: ['local-code', 'pool'],
+    from: 'common practice, no source; for pools ask your place',
+    cautions: ['local-code'],
   },
   {
     name: 'choosing-hinges',
@@ -78,7 +99,7 @@ export const gates: readonly Note[] = [
   {
     name: 'latch-that-forgives',
     title: 'A latch that forgives',
-    text: 'Gates rise, drop, swell and shrink through the year, so choose a latch that closes with the bar a little high or low, and can be moved. See that it works from both sides and with a glove on. Put it where your hand falls, or out of a small child’s reach if that is the point. Round a pool its height and its closing are laid down by law.',
+    text: 'Gates rise, drop, swell and shrink through the year, so choose a latch that closes with the bar a little high or low, and can be moved. See that it works from both sides and with a glove on. Put it where your hand falls, or out of a small child’s reach if that is the point. Round a pool many places set its height and how it closes.',
     called: [
       'latch kind|type|best|which|good|choose gate|wooden',
       'latch|catch miss|align|meet|reach|line gate winter|summer|season|anymore|up',
@@ -88,7 +109,7 @@ export const gates: readonly Note[] = [
       'the latch does not line up in winter, what do I do with the gate?',
     ],
     from: 'common practice, no source',
-    cautions: ['pool'],
+    cautions: [],
   },
   {
     name: 'double-gates',
@@ -129,8 +150,9 @@ export const gates: readonly Note[] = [
   {
     name: 'gate-with-a-motor',
     title: 'A motor on a gate',
-    text: 'A motor makes another thing of a gate: one that can crush. Standards of its own then apply to its gaps, its edges and its sensors, and a garden gate is seldom built to them. Have it planned and fitted by a qualified installer, wiring and all. Do it before you build the gate, not after.',
+    text: 'A motor makes another thing of a gate: one that can crush and kill a child. Standards of its own then apply to its gaps, its edges and its sensors, and a garden gate is seldom built to them. Have it planned and fitted by a qualified installer, wiring and all, before you build the gate. If one that runs does not stop and turn back when something is in the way: power off, work it by hand, and call the installer.',
     called: [
+      'gate|motor|opener stop|reverse|sensor child|kid|hits|way|automatic|motor',
       'gate motor|motorise|motorised|motorized|automatic|automate|opener|operator|electric|remote',
       'motor|opener|operator add|fit|put|automatic|install gate|fence',
     ],

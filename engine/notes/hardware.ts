@@ -22,6 +22,7 @@ export const hardware: readonly Note[] = [
     title: 'Nails or screws',
     text: 'Screws hold and come out again: use them for gates, for rails, and wherever you may have to mend. Ring-shank nails are quicker for pickets, and give a little as the wood moves. Smooth nails work loose within a few winters. Either must suit the wood: hot-dip galvanised or stainless.',
     called: [
+      'deck|wood|exterior|drywall screw ok|okay|fine|right|kind|which|use|need',
       'nail screw or|vs|versus|better|instead',
       'nail|nailing|nailgun picket|rail|fence|board ok|okay|enough|better|best|hold|instead|which',
     ],
@@ -46,6 +47,7 @@ export const hardware: readonly Note[] = [
     title: 'Metal in treated wood',
     text: 'The copper in treated wood eats thin zinc. Use hot-dip galvanised or stainless for screws, nails, brackets and bolts alike, and no electroplated ones. Never put aluminium against it. Where two metals touch, keep to one family: a galvanised screw in a stainless bracket is soon eaten away.',
     called: [
+      'galvanized|galvanised|stainless|coated or|use|need|should|which|screw|nail|hardware',
       'screw|nail|fastener|bracket|bolt|metal treated|pt|preserved which|kind|type|corrode|rust',
       'aluminum|galvanized|galvanised|stainless|zinc treated|pt|preserved|pressure ok|okay|can|safe|corrode',
       'mix|mixing stainless galvanized|galvanised',

@@ -5,8 +5,9 @@ export const holes: readonly Note[] = [
   {
     name: 'auger-kick',
     title: 'Augers kick',
-    text: 'An auger that catches on a root or a stone turns you instead of itself, and breaks wrists and ribs. Two grown people hold a two-man machine, feet apart, and nobody else stands within reach; never a child. No loose sleeves, scarves or long cords. If it sticks, stop the engine and free it by turning back by hand.',
+    text: 'An auger that catches on a root or a stone turns you instead of itself, and breaks wrists and ribs. Two grown people hold a two-man machine, feet apart, and nobody else stands within reach; never a child. No loose sleeves, scarves or long cords. If it sticks: engine off, plug lead or battery out, and only then turn it back by hand.',
     called: [
+      'auger stuck|jammed|free|unstick|sticks',
       'auger kick|kicking|jerk|stuck|catch|caught|jam',
       'auger alone|myself|single|dangerous|safe|safely|helper|person|man|people',
     ],
@@ -77,6 +78,7 @@ export const holes: readonly Note[] = [
     title: 'Water in the hole',
     text: 'Bail it out and watch. If it was rain, carry on the same day. If it comes back, you are in the water table: tamp stone round the post instead of concrete, or wait for a dry season. Concrete dropped into standing water is washed weak. Keep back from the edge of a full hole: its sides are soft.',
     called: [
+      'water|wet hole now|what|do|bail|pump',
       'water|rain|flooded|groundwater hole fill|filling|full|standing|keeps|bottom|pour|seep',
       'water|flooded|wet hole concrete pour|set|post',
     ],
@@ -103,12 +105,21 @@ export const holes: readonly Note[] = [
   {
     name: 'holes-left-open',
     title: 'Holes left open',
-    text: 'Cover each one with a board too heavy for a child to shift, or fill it loosely again, before you go in for the night or even for lunch. Put a stake with a rag beside it. Rain softens the sides, so dig only as many as you can set in a day or two.',
+    text: 'Cover each one with a board that a child cannot shift, fixed down or weighted, or fill it loosely again, before you go in for the night or even for lunch. Put a stake with a rag beside it. Rain softens the sides, so dig only as many as you can set in a day or two. Never climb into a deep one: sides fall without warning, and chest deep or more is work for a professional.',
     called: [
+      'child|kid|toddler|kids|dog fall|falls|falling|step hole|holes',
+      'leave|leaving|cover|put|covered board|plank|plywood|lid|sheet|barrel hole|holes',
+      'climb|crawl|jump in|into|inside|down hole|trench',
       'leave|leaving|left|open hole overnight|night|open|uncovered|days|cover|weekend',
       'cover|covering hole open|night|overnight|how|with|what|child|children',
     ],
-    asks: ['Is it ok to leave post holes open overnight?', 'what do i cover the holes with?'],
+    asks: [
+      'what if a child falls in the hole',
+      'can I leave the hole with a board on it',
+      'can I climb into a deep hole to dig it out?',
+      'Is it ok to leave post holes open overnight?',
+      'what do i cover the holes with?',
+    ],
     from: 'common practice, no source',
     cautions: ['open-hole'],
   },

@@ -33,14 +33,14 @@ export const idea: readonly Note[] = [
   {
     name: 'children-and-climbing',
     title: 'Small children and climbing',
-    text: 'A picket fence slows a small child and does not stop one. Keep the gaps too narrow for a head, the rails on the far side where feet find no hold, and boxes, logs and toys away from it. Set the latch where a small hand cannot reach. Round water another law applies.',
+    text: 'A picket fence slows a small child and does not stop one. Keep the gaps too narrow for a head, the rails on the far side where feet find no hold, and boxes, logs and toys away from it. Set the latch where a small hand cannot reach. Round water ask your building office first: other rules may hold.',
     called: [
       'child|children|kid|toddler climb|climbing|climbed over|fence|rail|stop',
       'child|children|kid|toddler keep|hold|safe in|inside|yard fence|picket',
     ],
     asks: ['How do I stop the kids climbing over the fence?', 'will a picket fence keep my toddler in the yard?'],
     from: 'common practice, no source',
-    cautions: ['pool'],
+    cautions: [],
   },
   {
     name: 'wind-and-solid-fences',
@@ -74,6 +74,7 @@ export const idea: readonly Note[] = [
     title: 'A fence in front of the house',
     text: 'Ask your building office first: many places want a fence in front of the house lower than one at the side or the back, and some want it half open. Within that, a low fence is friendlier, takes less wind and costs less. Stand at the line with a board and look before you choose.',
     called: [
+      'high|tall|height front fence|yard|garden can|may|allowed|be|limit|how',
       'front height|tall|high fence|yard|garden best|good|should|right|too',
       'front lower|higher|taller fence|yard back|side|why',
     ],

@@ -3,9 +3,21 @@ import type { Note } from './note.ts'
 
 export const lotLine: readonly Note[] = [
   {
+    name: 'joining-another-fence',
+    title: 'Joining a neighbour’s fence',
+    text: 'Leave theirs alone until it is agreed in writing: screws in their post are screws in their property, and their post may not bear yours. Stand a post of your own close to it, on your side of the line, and end your fence there. A finger’s width between the two lets both be painted and one be replaced.',
+    called: [
+      'attach|join|connect|tie|fix neighbor|neighbour|their|existing|next fence|post',
+      'fence neighbor|neighbour attach|joining|connect|against|meet',
+    ],
+    asks: ['can I attach my fence to the neighbours', 'How do I join my fence to the neighbour’s post?'],
+    from: 'common practice, no source',
+    cautions: ['lot-line'],
+  },
+  {
     name: 'when-to-call-a-surveyor',
     title: 'When to call a surveyor',
-    text: 'Call a licensed surveyor when you cannot find the pins, when pins and papers disagree, when a neighbour doubts the line, or when the fence goes on it or close to it. Only a surveyor can say where it is; the lawn edge, the old fence and a map on the phone cannot. Ask for the corners, and for stakes along the line where you cannot see from pin to pin. Have it done before you buy wood.',
+    text: 'Call a surveyor, licensed where your country licenses them, when you cannot find the pins, when pins and papers disagree, when a neighbour doubts the line, or when the fence goes on it or close to it. Only a surveyor can say where it is; the lawn edge, the old fence and a map on the phone cannot. Ask for the corners, and for stakes along the line where you cannot see from pin to pin. Have it done before you buy wood.',
     called: [
       'surveyor when|need|call|hire|should|get|worth',
       'survey need|necessary|worth|should|get before|fence|build|building|really',
@@ -24,6 +36,7 @@ export const lotLine: readonly Note[] = [
     title: 'Finding the corner pins',
     text: 'Pins are often a hand deep in the soil, near where the plat puts them; a metal detector finds the iron ones. Uncover them by hand and drive a stake beside each, not over it. Never move or pull one: a pin that has been moved tells nobody anything. If one is missing, or they do not fit the papers, stop and call a surveyor.',
     called: [
+      'find|locate lot|property|boundary line|corner|pin how|where|myself',
       'pin|marker|monument|peg find|missing|lost|buried|where|look corner|property|lot|survey|boundary',
       'pin|monument|marker move|pull|moved survey|property|corner|boundary|lot',
     ],
@@ -48,6 +61,7 @@ export const lotLine: readonly Note[] = [
     title: 'On the line or inside it',
     text: 'Inside is safer: posts, footings, caps and the swing of the gate then all stay on your side, and you can reach the far face to paint it. The strip outside still has to be mown, and in some places land left out for years can be lost: ask a lawyer. For a fence on the line itself, have the neighbour’s agreement in writing first. Ask your building office for the setback, and a surveyor for the line.',
     called: [
+      'far|close|near property|lot|boundary line fence|post|build|put',
       'on|right line|boundary inside better|or|should',
       'leave|give|lose|losing strip|land inside|outside line|boundary|setback',
     ],
@@ -61,12 +75,15 @@ export const lotLine: readonly Note[] = [
   {
     name: 'neighbour-over-the-line',
     title: 'When a neighbour is over the line',
-    text: 'Do not argue from the grass, the old fence or a telephone. Have a surveyor mark the line, show the neighbour the stakes, and talk before anybody builds or cuts. Where you still disagree, it is a matter for a lawyer. Moving or cutting what stands there yourself makes it worse.',
+    text: 'Leave it standing. Do not argue from the grass, the old fence or a telephone: have a surveyor mark the line, show the neighbour the stakes, and talk before anybody builds or cuts. Where you still disagree, it is a matter for a lawyer. Moving or cutting what stands there yourself makes it worse.',
     called: [
+      "neighbor|neighbour|neighbor's|neighbour's fence my|mine land|side|property|yard|ground take|pull|tear|remove|cut|down|move|knock",
+      "neighbor|neighbour|neighbor's|neighbour's fence take|pull|tear|remove|knock|cut down|out|off",
       "neighbor|neighbour|neighbor's|neighbour's|he|they took|taken|built|over|steal|stole|encroach|encroaching line|strip|yard|land|mine|side",
       'neighbor|neighbour wrong|over|inside side|line|boundary|land fence',
     ],
     asks: [
+      "the neighbour's fence is on my land, can I take it down",
       'The neighbor built his fence over my line, what can I do?',
       'my neighbour took a strip of my land, now what?',
     ],

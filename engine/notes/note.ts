@@ -1,4 +1,5 @@
 // This file is about what a note is: a short piece of advice that no sum settles, as a good builder would give it.
+import { type ByCountry, type Country, wordingIn } from '../by-country.ts'
 import type { CautionCode } from '../cautions/caution.ts'
 import type { Quantity, System } from '../quantities/quantity.ts'
 import { readOne } from '../quantities/read.ts'
@@ -13,6 +14,14 @@ export interface Note {
   readonly text: string
   /** As people would write them; the metric one where the trade's habit differs. */
   readonly figures?: Readonly<Record<string, NoteFigure>>
+  /** Telephone numbers, as they are dialled, and grades with a number in them: slots too, and no figures. The text says beside each where it is right. */
+  readonly asWritten?: Readonly<Record<string, string>>
+  /** Slots whose words hold in one country and not in the next: whom to ring. */
+  readonly byCountry?: Readonly<Record<string, ByCountry>>
+  /** Its questions sound like a sum’s (“how deep are gas lines”, “is a 94 lb bag too heavy”), and it answers them alone. */
+  readonly settles?: true
+  /** Something has gone wrong and cannot wait: it is read out alone, before any sum, question or refusal. */
+  readonly emergency?: true
   /**
    * What calls it up. Each line is words that must all be in one sentence, in any order and any form; a bar parts those that mean the same:
    * `gravel|stone concrete|cement post`.
@@ -38,20 +47,28 @@ export interface NoteShown {
 
 const slot = /\{\{(\w+)\}\}/g
 
-/** A note as it is read out in one system of units. */
-export function showNote(note: Note, system: System): NoteShown {
+/** A note as it is read out in one system of units, and in one country where it is known. */
+export function showNote(note: Note, system: System, country?: Country): NoteShown {
   const figures = Object.entries(note.figures ?? {}).map(([name, { label, value, metric }]) => ({
     name,
     label,
     value: figureOf(note, system === 'metric' ? (metric ?? value) : value),
   }))
-  const text = note.text.replace(slot, (_, name: string) => {
+  const text = note.text.replace(slot, (_, name: string, at: number) => {
+    const local = note.byCountry?.[name]
+    if (local) return opening(wordingIn(local, country), note.text.slice(0, at))
+    const phone = note.asWritten?.[name]
+    if (phone !== undefined) return phone
     const found = figures.find((it) => it.name === name)
     if (!found) throw new Error(`the note “${note.name}” has no figure “${name}”`)
     return show(found.value)
   })
   return { text, figures }
 }
+
+/** With a capital where it opens a sentence. */
+const opening = (words: string, before: string): string =>
+  /(^|[.!?]\s)$/.test(before) ? words.charAt(0).toUpperCase() + words.slice(1) : words
 
 function figureOf(note: Note, text: string): Quantity {
   const read = readOne(text)

@@ -3,6 +3,7 @@ import { borders } from './borders.ts'
 import { buriedLines } from './buried-lines.ts'
 import { buyingAndHauling } from './buying-and-hauling.ts'
 import { drying } from './drying.ts'
+import { emergencies } from './emergencies.ts'
 import { finish } from './finish.ts'
 import { gates } from './gates.ts'
 import { hardware } from './hardware.ts'
@@ -26,6 +27,7 @@ import { upkeep } from './upkeep.ts'
 import { wood } from './wood.ts'
 
 export const notes: readonly Note[] = [
+  ...emergencies,
   ...idea,
   ...rules,
   ...lotLine,

@@ -62,6 +62,7 @@ export const pickets: readonly Note[] = [
     title: 'Where to start hanging',
     text: 'Mark the whole bay before you hang anything. Hang the first picket at each post, plumb, stretch a string along their tops, and fill in from one end to the marks. Put the level on every fourth or fifth one, because rails are seldom straight. Let the bottoms fall where they will and the tops follow the string.',
     called: [
+      'picket|paling even|level|same|line|straight height|top|tops how|keep|get',
       'start|begin|first|from hang|hanging|install|mount picket|board middle|end|center|which|where|how',
       'top picket straight|line|level keep|hanging',
     ],

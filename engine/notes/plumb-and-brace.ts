@@ -3,6 +3,21 @@ import type { Note } from './note.ts'
 
 export const plumbAndBrace: readonly Note[] = [
   {
+    name: 'crooked-after-the-concrete',
+    title: 'A post that set out of plumb',
+    text: 'While the concrete is still soft, push the post plumb, brace it on two faces again, and press the concrete back round it. Once it is hard, leave it: rocking a post loose breaks it free and makes a cup for water. A little out of plumb is taken up where rails and pickets meet the post, and only you see it. Much out, or a gate post at all: dig it out with its footing and set it anew.',
+    called: [
+      'plumb|crooked|leaning|leans|tilted|straight concrete|cement set|hard|cured|dry|dried|after|already',
+      'post crooked|leaning|plumb|tilted concrete|cement fix|straighten|what|how',
+    ],
+    asks: [
+      'what if the post is not plumb after the concrete set',
+      'My post set crooked in the concrete, can I straighten it?',
+    ],
+    from: 'common practice, no source',
+    cautions: ['open-hole', 'lifting'],
+  },
+  {
     name: 'order-of-setting-posts',
     title: 'Which posts to set first',
     text: 'Set the end, corner and gate posts first, plumb and braced, and stretch the string between them. Then set the line posts to the string. Both posts of a gate are set on the same day, held at their distance top and bottom by a board across. A crooked end post makes every post between crooked.',

@@ -32,14 +32,15 @@ export const repair: readonly Note[] = [
   {
     name: 'leaning-after-a-storm',
     title: 'A post leaning after a storm',
-    text: 'First see whether it broke, rotted or only moved: push it and watch the ground. Brace it upright, with the pickets off if they still catch wind. A sound post that moved: dig out one side, bring it plumb, and tamp stone in layers or pour concrete. A loose footing comes out and goes back deeper. Wires may be down in the fence: look before you touch.',
+    text: 'Look for wires first: one that is down makes it and the fence live, so stay back {{back}} or more, touch nothing, and ring the emergency number and the network. Then see whether the post broke, rotted or only moved: push it and watch the ground. Brace it upright, with the pickets off if they still catch wind. A sound post that moved: dig out one side, bring it plumb, and tamp stone in layers or pour concrete. A loose footing comes out and goes back deeper.',
+    figures: { back: { label: 'distance to keep from a wire that is down', value: '35 ft', metric: '10 m' } },
     called: [
       'lean|leaning|leaned|tilted|tilting|crooked post|fence storm|wind|gale|blew|blown|hurricane|fix|push',
       'storm|wind|gale|hurricane blew|blown|down|over|knocked|damaged fence|post|panel',
       'straighten lean|leaning|tilted|crooked',
     ],
     asks: ['A post is leaning after the storm, what do I do?', 'wind blew part of the fence over, can i fix it?'],
-    from: 'common practice, no source',
+    from: 'wires: nipsco.com and vector.co.nz; the rest common practice, no source',
     cautions: ['utilities', 'overhead-lines'],
   },
   {
@@ -110,5 +111,19 @@ export const repair: readonly Note[] = [
     asks: ['How do I pull out old fence posts?', 'whats the easiest way to tear down the old fence?'],
     from: 'common practice, no source',
     cautions: ['utilities', 'lead', 'lifting', 'open-hole'],
+  },
+  {
+    name: 'asbestos-sheet',
+    title: 'A fence of asbestos cement',
+    text: 'Do not break, drill, saw, sand or pressure-wash it: its fibres kill years later. Leave it as it is, keep children off, and have a piece tested by somebody who takes it safely; old grey or corrugated cement sheet is suspect until then. Let a licensed remover take it down, posts and fragments in the soil too. Ask your council what it wants and where it goes.',
+    called: [
+      'asbestos fence|sheet|sheets|cement|old|remove|break|cut|drill|is|how|wash|panel',
+      'asbestos test|know|tell|paint|safe',
+      'fibro|corrugated cement|sheet|fence old|remove|break|cut|asbestos|how|is',
+      'cement sheet|sheets|sheeting fence|old|break|remove|cut',
+    ],
+    asks: ['old fence is asbestos cement sheet, how do I break it up', 'how do I know if the fence is asbestos?'],
+    from: 'asbestaway.com.au and northam.wa.gov.au; the rest common practice, no source',
+    cautions: ['local-code'],
   },
 ]

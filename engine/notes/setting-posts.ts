@@ -3,11 +3,25 @@ import type { Note } from './note.ts'
 
 export const settingPosts: readonly Note[] = [
   {
+    name: 'bags-or-own-mix',
+    title: 'Bags, or mixing your own',
+    text: 'Bags need only water, come out the same each time, and leave nothing over: right for a few holes or for one pair of hands. Loose cement, sand and gravel cost less and weigh no less, but want a mixer, a dry heap and a helper, and each batch is only as good as your measuring. For many holes in one day compare the price of a small ready-mix load. Fast-setting bags save waiting and bracing, and give you only minutes to plumb the post.',
+    called: [
+      'bag|bagged|premix concrete|cement own|self|mixing|mix|loose better|or|than|instead|cheaper',
+      'fast|quick|rapid setting|set concrete|cement should|use|ok|better|good',
+    ],
+    asks: ['is bagged concrete better than mixing my own', 'should I use fast setting concrete'],
+    from: 'common practice, no source',
+    cautions: ['dust', 'wet-cement', 'lifting'],
+  },
+  {
     name: 'gravel-or-concrete',
     title: 'Gravel or concrete for the posts',
     text: 'Where the soil drains and holds its shape, line posts stand well in tamped gravel: water runs away from the wood, and a post can be pulled and reset. Use concrete for gate, corner and end posts, and in loose sand or soft fill. In heavy clay neither stays dry: dig below the wet layer, put {{stone}} of stone under the post, and slope the top so that water runs off. Never close the hole under the post with concrete.',
     figures: { stone: { label: 'stone under the post', value: '6 in', metric: '150 mm' } },
     called: [
+      'concrete|cement dirt|earth|soil|tamped|backfill|rammed post|posts set|go|in|or',
+      'post set|setting|go concrete|cement should|or|better',
       'gravel|stone|rock concrete|cement post|hole|soil better|or|vs|versus|best',
       'gravel|stone|rock concrete|cement post|hole|soil better|best|which|should or|vs|versus|than|instead',
       'concrete|cement really|necessary|required post',
@@ -65,6 +79,7 @@ export const settingPosts: readonly Note[] = [
     title: 'The slope on top of the concrete',
     text: 'Bring the concrete a little above the ground and trowel it to a slope away from the post on all sides, so that rain runs off. A flat or hollow top is a cup that keeps the wood wet at the very height where posts rot. Where grass must grow to the post, stop below the ground and dome it there. Look again after a year: the wood shrinks and a crack opens round it.',
     called: [
+      'concrete|cement|footing stick|stand|proud|come|above out|up|above ground|grade|soil|level',
       'concrete|cement|footing slope|dome|crown|domed|sloped|above|flush top|ground|grade|surface why|should',
       'concrete|cement above|below|level ground|grade|grass stop|come|finish should|or',
     ],
@@ -102,6 +117,7 @@ export const settingPosts: readonly Note[] = [
     title: 'Concrete in the cold',
     text: 'Not on frozen ground, and not when it will freeze before it has set: it stays crumbly for good. Keep bags and water indoors, pour in the morning, and cover the top with straw or a blanket under a sheet for the first nights. Cold concrete only takes longer, so leave the braces on and the gate off. Ordinary line posts can stand in tamped stone instead, at any time the ground can be dug.',
     called: [
+      'ground|soil frozen|thaw|thaws|thawed post|dig|set|hole|build',
       'cold|freezing|freeze|frozen|winter|freezes concrete|cement pour|pouring|ok|okay|too|possible',
       'concrete|cement winter|cold post can|should|ok',
     ],
@@ -112,11 +128,61 @@ export const settingPosts: readonly Note[] = [
   {
     name: 'wet-concrete-on-skin',
     title: 'Wet concrete on skin',
-    text: 'Rinse it off at once with plenty of clean water, and take off what is soaked: boots, gloves, trousers. It burns slowly and without early pain, so do not wait until it hurts. In an eye, rinse on and on, and see a doctor. See one too for skin that reddens or hurts afterwards.',
-    called: ['concrete|cement skin|eye|boots|knees got|get|on|in|burn|do|wet', 'concrete|cement burn|burned|burnt'],
-    asks: ['I got wet concrete on my skin, what do I do?', 'cement in my boots, is that bad?'],
+    text: 'Take off what is soaked, boots, gloves and trousers, and rinse the skin for {{skin}} with plenty of running water. It burns slowly and without early pain, so do not wait until it hurts; red, sore or blistered skin is shown to a doctor the same day. In an eye: rinse for {{eye}} at the least, the lid held open, then to hospital, rinsing on the way. Dry cement on sweaty skin burns as well.',
+    figures: {
+      skin: { label: 'least time to rinse skin', value: '20 minutes' },
+      eye: { label: 'least time to rinse an eye', value: '15 minutes' },
+    },
+    settles: true,
+    called: [
+      'rinse|wash|flush cement|concrete|mortar|it off|long|skin|how|hands',
+      'rinse|rinsing|wash long|minutes cement|concrete|mortar',
+      'concrete|cement skin|eye|boots|knees got|get|on|in|burn|do|wet',
+      'concrete|cement burn|burned|burnt',
+    ],
+    asks: [
+      'How long do I rinse cement off',
+      'I got wet concrete on my skin, what do I do?',
+      'cement in my boots, is that bad?',
+    ],
+    from: 'http://precast.org/2010/05/cement-burns/; 20 minutes: burnscentre.org; eye: Bispebjerg Hospital, bispebjerghospital.dk; the rest common practice, no source',
+    cautions: ['wet-cement'],
+  },
+  {
+    name: 'gloves-and-boots',
+    title: 'Gloves and boots',
+    text: 'For wet concrete: waterproof gloves with long cuffs, nitrile or rubber, rubber boots with trousers outside them, and glasses. Never with bare hands or feet, and never kneel in it: it burns slowly and without pain at first. For treated wood, tools and stone: stout work gloves; at a turning drill, saw or auger none, because they catch. Rinse gloves before you take them off, and throw away a pair that leaks.',
+    called: [
+      'glove|gloves what|which|kind|best|need|wear|should|concrete|cement|wood|for',
+      'bare|barefoot|sandals hand|hands|feet|foot|concrete|cement|work concrete|cement|mix|mixing|mortar|in|work|with|it',
+      'mix|mixing|spread|trowel my|bare hand|hands',
+      'boots|shoes concrete|cement what|which|wear|need|kind',
+      'bare feet|foot|hand|hands',
+    ],
+    asks: [
+      'what gloves for concrete',
+      'can I mix concrete with my hands',
+      'can I work concrete in bare feet',
+      'what gloves',
+    ],
     from: 'http://precast.org/2010/05/cement-burns/; the rest common practice, no source',
     cautions: ['wet-cement'],
+  },
+  {
+    name: 'masonry-dust',
+    title: 'Dust of cement, brick and stone',
+    text: 'It holds silica, which scars lungs for good, and you do not feel it. Never cut or grind brick, pavers, stone or concrete dry: water on the blade, or a vacuum made for the tool, and a fitted mask as well, {{us}} in the US, {{au}} in Australia and New Zealand, {{eu}} in the UK and Europe; a beard lets dust in past it. A few cuts are better split with a hammer and bolster, glasses on. Pour dry mix low with the wind at your back, and damp the floor before you sweep.',
+    asWritten: { us: 'N95', au: 'P2', eu: 'FFP3' },
+    called: [
+      'breathed|inhaled|breathing|coughing cement|dust|silica|concrete|mortar',
+      'mask|respirator cement|concrete|dust|brick|paver|pavers|stone|silica|mix|slab|mortar|cut|cutting',
+      'cut|cutting|grind|grinding|saw|sawing|split paver|pavers|brick|bricks|stone|concrete|slab|flagstone|kerb dry|grinder|dust|mask|respirator|disc|wet|safe|safely',
+      'mask|respirator what|which|need|wear|kind|should|do|best',
+      'silica dust|what|dangerous|mask|cement|why',
+    ],
+    asks: ['what mask for cement dust', 'do I need a respirator to cut pavers', 'Cutting pavers dry with a grinder'],
+    from: 'California Code of Regulations, Title 8, 1532.3, table 1, dir.ca.gov; UK Health and Safety Executive, page on cutting paving, hse.gov.uk; grades of mask and the rest common practice, no source',
+    cautions: ['dust'],
   },
   {
     name: 'spikes-and-bases',

@@ -56,16 +56,23 @@ export const surveying: readonly Note[] = [
   {
     name: 'wires-overhead',
     title: 'Wires overhead',
-    text: 'Look up before you raise a post, a ladder, a long board or a metal tape. Carry long things level and low, and have somebody watch the far end. Under wires, ask their owner how far to stay away, and believe the answer. A wire that looks insulated usually is not.',
+    text: 'Take every wire as live, the one to the house too, and one that looks insulated. Keep yourself, posts, ladders, long boards and metal tapes {{clear}} away, and more from high voltage: ask its owner how far, and believe the answer. Carry long things level and low, and have somebody watch the far end. Nothing leans on a power pole, and no post goes in at its foot unless its owner agrees.',
+    figures: { clear: { label: 'distance to keep from overhead wires', value: '10 ft', metric: '3 m' } },
     called: [
+      'phone|telephone|power|electric line|wire|cable low|hangs|sags fence|paint|under|post|over',
+      'overhead wire|wires|line|lines|cable|power|pole pole|is|fence|post|dig|near|under|close|ladder|set|safe',
+      'power|electric|electricity|utility|telephone pole fence|post|near|close|against|attach|nail|next|foot',
       'overhead|above wire|line|cable|power carry|carrying|fence|problem|post|watch|board|ladder|worry',
       'wire|lines|cables overhead|above|low|hanging raise|lift|carry|careful|watch|safe',
     ],
     asks: [
+      'the pole for the power line is overhead, what do I watch?',
+      'can I set posts under overhead wires?',
+      'can I attach the fence to a power pole?',
       'There are wires overhead where the fence goes, is that a problem?',
       'what do i watch for carrying long boards, there are lines above?',
     ],
-    from: 'common practice, no source',
+    from: 'Electrical Safety Office Queensland, electricalsafety.qld.gov.au (in metres); we-energies.com (in feet); the rest common practice, no source',
     cautions: ['overhead-lines'],
   },
 ]

@@ -28,6 +28,7 @@ export const upkeep: readonly Note[] = [
       paint: { label: 'paint, most', value: '20 years' },
     },
     called: [
+      'often|regularly recoat|restain|repaint|reseal',
       'recoat|restain|repaint|reseal|recoating|restaining|repainting know|tell|sign|due|need',
       'another|again coat|stain|paint|seal know|tell|sign',
     ],
@@ -38,7 +39,7 @@ export const upkeep: readonly Note[] = [
   {
     name: 'before-coating-grey-wood',
     title: 'Before you coat grey wood',
-    text: 'Grey wood is a loose skin of dead fibres, and a finish on it comes off with it. Wash with a deck cleaner and a stiff brush, rinse, let it dry for some days, and sand lightly until fresh wood shows. Then stain; paint wants it cleaner still, and a primer. A drop of water should soak in before you begin.',
+    text: 'Old paint on it: test for lead first. Grey wood is a loose skin of dead fibres, and a finish on it comes off with it. Wash with a deck cleaner and a stiff brush, rinse, let it dry for some days, and sand lightly until fresh wood shows. Then stain; paint wants it cleaner still, and a primer. A drop of water should soak in before you begin.',
     called: [
       'gray|grayed|greyed|weathered|silver stain|paint|coat|finish|restore over|before|prepare|prep|clean|sand|can|how|first fence|wood|boards|picket|cedar|before',
       'prepare|prep|clean old|weathered|gray fence|wood stain|paint|coat|before|restain|staining|painting',
@@ -53,8 +54,9 @@ export const upkeep: readonly Note[] = [
   {
     name: 'peeling-paint',
     title: 'Peeling paint',
-    text: 'Paint peels where water gets behind it: bare ends, cracks, soil at the foot, wood that was too wet on the day. Find that first, or the next coat peels too. Scrape what is loose, sand the edges, prime the bare spots the same day, and coat. If most of it comes off, strip that side and think of stain.',
+    text: 'Old paint: test for lead first; until then scrape and sand nothing. Paint peels where water gets behind it: bare ends, cracks, soil at the foot, wood that was too wet on the day. Find that, or the next coat peels too. Then scrape what is loose, sand the edges, prime the bare spots the same day, and coat; if most of it comes off, strip that side and think of stain.',
     called: [
+      'pressure|power wash|washer|washing peeling|flaking|old paint',
       'peel|peeling|blister|blistering|flake|flaking paint|finish|stain|coat|film',
       'paint|finish|stain peel|peeling|flaking|blister|blistering|off why|fix|repair|stop bottom|fence|picket',
     ],
@@ -65,8 +67,10 @@ export const upkeep: readonly Note[] = [
   {
     name: 'washing-a-fence',
     title: 'Washing a fence',
-    text: 'A bucket, a mild cleaner and a stiff brush do it, from the bottom up, rinsed from the top down. A pressure washer held close tears soft wood into fur and drives water deep: low pressure, a wide fan, an arm’s length away, along the grain. Wet the plants first and after. Then let it dry before any coat.',
+    text: 'Old paint: test for lead first, and no pressure washer. A bucket, a mild cleaner and a stiff brush do it, from the bottom up, rinsed from the top down. A pressure washer held close tears soft wood into fur and drives water deep: low pressure, a wide fan, an arm’s length away, along the grain. Wet the plants first and after. Then let it dry before any coat.',
     called: [
+      'moss|lichen|grime clean|wash|remove|off|rid fence|picket|board|wood|how',
+      'pressure|power|jet washer|wash|washing',
       'pressure|power wash|washer|washing|washed|clean fence|wood|picket|cedar',
       'wash|washing|clean|cleaning fence|picket how|best|safe|with|way',
     ],

@@ -3,6 +3,18 @@ import type { Note } from './note.ts'
 
 export const wood: readonly Note[] = [
   {
+    name: 'keeping-posts-from-rotting',
+    title: 'Keeping posts from rotting',
+    text: 'A post rots where it comes out of the ground, wet and aired at once. Buy posts treated for the ground, set the factory end down, and brush every cut with preservative. Stone below the foot lets water out, and concrete or soil sloped away at the top keeps it from standing. Slope or cap the end grain on top, and keep soil, mulch and sprinklers off the wood.',
+    called: [
+      'stop|keep|prevent|protect|avoid rot|rots|rotting post|posts|ground|bottom',
+      'post last|longer|protect ground|soil|underground|longer how|make|against',
+    ],
+    asks: ['how do I stop posts from rotting', 'How can I make my posts last longer in the ground?'],
+    from: 'common practice, no source',
+    cautions: ['preserved-wood'],
+  },
+  {
     name: 'which-wood',
     title: 'Which wood for which part',
     text: 'Posts fail first, so spend there: wood treated for ground contact, or the heartwood of a lasting kind such as locust, cedar or redwood. Rails and pickets dry out in the air, and cedar, redwood or treated pine all serve. Pale sapwood rots soon, whatever the name on the stack. Ask what your yard keeps in stock before you fall in love with a kind.',
@@ -53,6 +65,18 @@ export const wood: readonly Note[] = [
     cautions: ['preserved-wood'],
   },
   {
+    name: 'dust-of-wood',
+    title: 'Dust of wood',
+    text: 'Fine dust harms nose and lungs, and cedar and redwood set off asthma in some. Saw and sand outdoors, with a fitted mask, the wind at your back and glasses on; a vacuum on the sander takes most of it. Treated wood is sawn outdoors only, over a sheet: its dust is gathered, never swept into the beds. Wheezing, or a tight chest the same night: stop with that wood and see a doctor.',
+    called: [
+      'dust sanding|sand|sawing|cedar|wood|redwood|treated|sawdust dangerous|harm|harmful|bad|safe|mask|breathe',
+      'saw|sawing|cut|cutting|sand|sanding treated|cedar|redwood|preserved indoors|inside|garage|shed|mask',
+    ],
+    asks: ['is the dust from sanding cedar dangerous', 'can I cut treated posts with a circular saw indoors'],
+    from: 'common practice, no source',
+    cautions: ['dust', 'preserved-wood'],
+  },
+  {
     name: 'buying-wet-posts',
     title: 'Buying wet posts',
     text: 'Treated posts often come dripping from the plant, and shrink, twist and crack as they dry. Ask for wood dried again after treatment, or buy early and stack it under a roof. Choose posts that are straight today, with the centre of the tree near the middle and no slow spiral in the grain. Do not leave loose wet posts in the sun: set and tied by rails they twist less.',
@@ -88,24 +112,69 @@ export const wood: readonly Note[] = [
     title: 'Treated wood beside vegetables',
     text: 'In the US, treated wood for homes is now made with copper and no arsenic; old stock, and new wood in some countries, may hold it, so read the tag and keep such wood away from food. If you would rather be careful, keep roots a step away from the posts, or plant in beds with sides of plain cedar. Never mulch or compost with its sawdust and shavings. Wash what you pick, as you would anyway.',
     called: [
+      'treated|pressure|preserved|tanalised|wood|cca bed|beds|raised|planter raised|vegetable|veg|garden|safe|ok|use|treated',
+      'treated|pressure raised|planter bed|beds|box',
       'treated|pressure|preserved|tanalised vegetable|veg|tomato|tomatoes|garden|food|edible|herbs|compost safe|next|near|by|beside|plant|grow|leach|poison|ok',
       'treated|pressure arsenic|leach soil|garden|post|wood',
     ],
-    asks: ['Is treated wood safe next to vegetables?', 'can i plant tomatoes by a pressure treated fence?'],
+    asks: [
+      'treated wood for a raised bed',
+      'Is treated wood safe next to vegetables?',
+      'can i plant tomatoes by a pressure treated fence?',
+    ],
     from: 'not as mulch: https://twwdisposal.org/tww-basics/handling/; the rest common practice (from memory)',
+    cautions: ['preserved-wood'],
+  },
+  {
+    name: 'treated-wood-by-children-and-animals',
+    title: 'Treated wood near children and animals',
+    text: 'Not where it is chewed, licked, dug in or eaten from: no bedding, no manger, no perch, no frame of a sand pit. A fence of new treated wood that stands beside is another matter; brush off the dust, and wash hands before eating. Wood from before about {{year}}, with a grey-green look, may hold arsenic: keep sand pits and beds away from it, or take it out, and never saw or sand it near children. Plain larch, cedar or plastic does for the part that is touched.',
+    asWritten: { year: '2004' },
+    called: [
+      'treated|cca|arsenic|preserved|pressure|tanalised|creosote kid|kids|child|children|toddler|sandpit|sandbox|playground|play|sand|pit|swing',
+      'treated|cca|arsenic|preserved|pressure|tanalised|creosote chicken|chickens|hen|coop|horse|horses|dog|goat|rabbit|animal|animals|pet|cattle|stable|chew|bedding',
+    ],
+    asks: [
+      'CCA near kids sand pit',
+      'treated wood for a chicken coop',
+      'is pressure treated wood safe for horses to chew?',
+    ],
+    from: 'https://twwdisposal.org/tww-basics/handling/; the end of arsenic in wood for US homes: Wood Handbook, FPL-GTR-190 (2010); the rest common practice, no source',
     cautions: ['preserved-wood'],
   },
   {
     name: 'treated-offcuts',
     title: 'Offcuts and sawdust of treated wood',
-    text: 'Never into a fire, a stove or a grill: the smoke and the ash are poisonous, and the ash stays so in the soil. Saw over a sheet, gather dust and offcuts the same day, and put them in the trash or take them to the tip, as your place asks. Not as mulch, not as bedding, not as kindling for somebody else.',
+    text: 'Never into a fire, a stove, a fire pit or a barbecue, and old painted wood neither: the smoke and the ash are poisonous, and the ash stays so in the soil. Saw over a sheet, gather dust and offcuts the same day, and ask your waste office where they go. Not as mulch, not as bedding, not as kindling for somebody else.',
+    settles: true,
     called: [
+      'what|how about barbecue|bbq|stove|fireplace|firepit|bonfire|smoker',
+      'burn|burning treated|offcut|offcuts|preserved why|not|poisonous|smoke|reason',
+      'why burn|burning|fire offcut|offcuts|treated|wood',
       'offcut|scrap|leftover|sawdust treated|pt|preserved|pressure do|throw|dispose|get|go|rid|trash|put|safe|where',
       'smoke|fumes|ash treated|preserved|pressure poisonous|toxic|bad|dangerous|why',
     ],
-    asks: ['What do I do with treated offcuts and sawdust?', 'why is the smoke from pressure treated wood so bad?'],
+    asks: [
+      'what about the barbecue',
+      "why can't I burn the offcuts?",
+      'What do I do with treated offcuts and sawdust?',
+      'why is the smoke from pressure treated wood so bad?',
+    ],
     from: 'https://twwdisposal.org/tww-basics/handling/ and http://navalfacilities.tpub.com/mo312/mo3120138.htm; the rest common practice, no source',
     cautions: ['preserved-wood', 'dust'],
+  },
+  {
+    name: 'old-sleepers',
+    title: 'Old railway sleepers',
+    text: 'They are soaked with creosote, which harms skin and lungs, comes out in the sun and is not washed off; some places forbid their use in gardens. Not where people sit, children play or food grows, and never burned or sawn without mask and gloves. Get new sleepers of oak or treated pine instead, and ask your waste office about the old ones. Two people and a bar for each: they weigh more than a bag of cement.',
+    called: [
+      'sleeper|sleepers|ties|creosote railway|railroad|old|use|garden|fence|post|edge|safe|burn|saw|cut|reclaimed',
+      'railway|railroad sleeper|sleepers|ties|tie',
+      'creosote safe|post|posts|wood|use|touch|old',
+    ],
+    asks: ['can I use old railway sleepers', 'are railroad ties ok as an edge?'],
+    from: 'common practice, no source',
+    cautions: ['preserved-wood', 'lifting'],
   },
   {
     name: 'which-way-wood-moves',

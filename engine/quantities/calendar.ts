@@ -80,3 +80,11 @@ export function yearsAfter(date: Quantity, years: number): Quantity | undefined 
   const { year, month, day } = dayOf(date)
   return dateOf(year + years, month, day) ?? (month === 2 && day === 29 ? dateOf(year + years, 2, 28) : undefined)
 }
+
+/** The same day so many months later (earlier when negative), the last of the month where it has no such day; undefined beyond the years that the calendar holds. */
+export function monthsAfter(date: Quantity, count: number): Quantity | undefined {
+  const { year, month, day } = dayOf(date)
+  const [inYear, inMonth] = [year + Math.floor((month - 1 + count) / 12), ((((month - 1 + count) % 12) + 12) % 12) + 1]
+  const last = lengths(inYear)[inMonth - 1] as number
+  return dateOf(inYear, inMonth, Math.min(day, last))
+}

@@ -1,5 +1,6 @@
 // This file is about dates in a message: whole dates are quantities, parts of one are not.
-import { dateOf, showDate, weekdayOf, weekdays } from './calendar.ts'
+import { toNumber } from './amount.ts'
+import { dateOf, isoDate, showDate, weekdayOf, weekdays } from './calendar.ts'
 import type { Found } from './found.ts'
 import type { Quantity } from './quantity.ts'
 import type { Scanned } from './scan.ts'
@@ -31,6 +32,114 @@ export function dateAt(tokens: readonly Scanned[], at: number): Found | null {
   const right = dates.filter(fits)
   if (right.length === 1) return { ...found, quantity: right[0] as Quantity, rivals: [] }
   return { ...found, note: `that day is a ${showDate(dates[0] as Quantity).split(' ')[0]}` }
+}
+
+/** A day of some year, “July 4”, “Friday 18 April”, “the 4th of July”: which year, the other dates of the message say. */
+export interface DayAndMonth {
+  readonly next: number
+  readonly month: number
+  readonly day: number
+  /** 0 for Monday, where the weekday is said as well. */
+  readonly weekday?: number
+}
+
+/** The day and month that begin at a token, with no year behind them. */
+export function dayAndMonthAt(tokens: readonly Scanned[], at: number): DayAndMonth | null {
+  const named = weekday.test(lower(tokens[at]))
+  let from = named && /^[.,]$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : named ? at + 1 : at
+  if (lower(tokens[from]) === 'the') from++
+  const found = dayThenMonth(tokens, from) ?? monthThenDay(tokens, from) ?? dayOfSameMonth(tokens, from)
+  if (!found || !isDay(found.month, found.day)) return null
+  const said = weekdays.findIndex((it) => it.toLowerCase().startsWith(lower(tokens[at]).slice(0, 3)))
+  return named ? { ...found, weekday: said } : found
+}
+
+const isDay = (month: number, day: number): boolean => dateOf(2024, month, day) !== undefined
+/** “May” is a month only where nothing makes a verb of it: “2 may fail”. */
+const endsDay = (token: Scanned | undefined): boolean =>
+  token === undefined ||
+  token.sort === 'sign' ||
+  /^(and|or|to|till|until|through|thru|off|is|are|was|as|with|for|if|when|how|what|then|being|closed|shut|holidays?|public|bank|not|does|doesn't|only|both|i|we|my|so|but|plus|inclusive|recoat|repaint)$/.test(
+    lower(token),
+  )
+
+function dayThenMonth(tokens: readonly Scanned[], at: number): DayAndMonth | null {
+  const day = whole(tokens[at], /^\d\d?$/)
+  let next = afterOrdinal(tokens, at + 1)
+  if (lower(tokens[next]) === 'of') next++
+  const month = monthOf(tokens[next])
+  if (!day || !month || yearAt(tokens, next + 1)) return null
+  if (lower(tokens[next]) === 'may' && !endsDay(tokens[next + 1])) return null
+  return { next: next + 1, month, day }
+}
+
+function monthThenDay(tokens: readonly Scanned[], at: number): DayAndMonth | null {
+  const month = monthOf(tokens[at])
+  const from = tokens[at + 1]?.text === '.' ? at + 2 : at + 1
+  const day = whole(tokens[from], /^\d\d?$/)
+  if (!month || !day) return null
+  const next = afterOrdinal(tokens, from + 1)
+  if (yearAt(tokens, next)) return null
+  // “gaps may 3 in”, “march 3 ft”: a measure, and no day.
+  return next === from + 1 && unitAt(tokens, next, false) && !endsDay(tokens[next]) ? null : { next, month, day }
+}
+
+/** “18 and 21 April”, “July 3 and 4”: the month is said once for both. */
+function dayOfSameMonth(tokens: readonly Scanned[], at: number): DayAndMonth | null {
+  const day = whole(tokens[at], /^\d\d?$/)
+  if (!day) return null
+  const next = afterOrdinal(tokens, at + 1)
+  const month = monthAhead(tokens, next) ?? monthBehind(tokens, at - 1, next)
+  return month ? { next, month, day } : null
+}
+
+/** In tokens: a dozen days of one month. */
+const longestChain = 36
+
+function monthAhead(tokens: readonly Scanned[], at: number): number | undefined {
+  let next = at
+  let hasAnd = false
+  while (/^(,|and|&)$/.test(lower(tokens[next])) && next < at + longestChain) {
+    if (lower(tokens[next]) !== ',') hasAnd = true
+    const day = next + (tokens[next]?.text === ',' && /^(and|&)$/.test(lower(tokens[next + 1])) ? 2 : 1)
+    if (day === next + 2) hasAnd = true
+    if (!whole(tokens[day], /^\d\d?$/)) return undefined
+    next = afterOrdinal(tokens, day + 1)
+    const from = lower(tokens[next]) === 'of' ? next + 1 : next
+    const month = monthOf(tokens[from])
+    if (month) return hasAnd ? month : undefined
+  }
+  return undefined
+}
+
+function monthBehind(tokens: readonly Scanned[], joint: number, next: number): number | undefined {
+  if (!/^(and|&)$/.test(lower(tokens[joint])) || !(endsDay(tokens[next]) || yearAt(tokens, next))) return undefined
+  let at = joint - 1
+  if (yearIn(tokens[at])) at -= tokens[at - 1]?.text === ',' ? 2 : 1
+  if (/^(st|nd|rd|th)$/.test(lower(tokens[at]))) at--
+  return whole(tokens[at], /^\d\d?$/) ? monthOf(tokens[tokens[at - 1]?.text === '.' ? at - 2 : at - 1]) : undefined
+}
+const yearIn = (token: Scanned | undefined): boolean => whole(token, /^(19|20|21)\d\d$/) !== undefined
+
+/** How many days before another date one without its year may lie: behind it in the message it mostly comes later, before it either way. */
+const mostBefore = { saidAfter: 60, saidBefore: 182 }
+
+/** The date in the year that puts it nearest to another date of the message. */
+export function inYearOf(it: DayAndMonth, other: Quantity, isSaidAfter: boolean): Found | null {
+  const earliest = toNumber(other.amount) - (isSaidAfter ? mostBefore.saidAfter : mostBefore.saidBefore)
+  const year = Number(isoDate(other).slice(0, 4))
+  const dates = [year - 1, year, year + 1, year + 2]
+    .map((each) => dateOf(each, it.month, it.day))
+    .filter((date) => date !== undefined)
+  const date = dates.find((each) => toNumber(each.amount) >= earliest)
+  if (!date) return null
+  const fits = it.weekday === undefined || weekdayOf(date) === it.weekday
+  return {
+    next: it.next,
+    quantity: date,
+    bare: null,
+    ...(fits ? {} : { note: `that day is a ${showDate(date).split(' ')[0]} in ${isoDate(date).slice(0, 4)}` }),
+  }
 }
 
 const whole = (token: Scanned | undefined, digits: RegExp): number | undefined =>

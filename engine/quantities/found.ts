@@ -7,6 +7,8 @@ import type { Reading } from './reading.ts'
 export interface Habits {
   readonly system?: System
   readonly decimalComma?: boolean
+  /** A date that the talk is about: one without its year is near it. */
+  readonly near?: Quantity
 }
 
 export interface Found {
@@ -18,6 +20,8 @@ export interface Found {
   readonly bareHigh?: Fraction
   readonly section?: Reading['section']
   readonly rivals?: readonly Quantity[]
+  /** A price: the unit that it is for. */
+  readonly per?: string
   /** An hour of the clock. */
   readonly clock?: true
   readonly note?: string

@@ -83,6 +83,8 @@ export function digits(text: string, decimalComma: boolean): Fraction | undefine
     return exactly(text.replace(/,/g, ''))
   if (/^\d{1,2}(,\d{2})+,\d{3}(\.\d+)?$/.test(text)) return exactly(text.replace(/,/g, ''))
   if (/^\d+,\d+$/.test(text)) return exactly(text.replace(',', '.'))
+  // Two points at least: 1.250.000 can be nothing else.
+  if (/^[1-9]\d{0,2}(\.\d{3}){2,}$/.test(text)) return exactly(text.replace(/\./g, ''))
   if (/^\d{1,3}(\.\d{3})+,\d+$/.test(text)) return exactly(text.replace(/\./g, '').replace(',', '.'))
   return undefined
 }
@@ -174,7 +176,11 @@ function spoken(tokens: readonly Scanned[], at: number): NumberRead | null {
     return { value: new Fraction(6), next: at + 3, spoken: true, hasFraction: false, note: 'half a dozen is 6' }
   if (word === 'half' && (next === 'a' || next === 'an'))
     return { value: new Fraction(1, 2), next: at + 2, spoken: true, hasFraction: true }
-  if ((word === 'a' || word === 'an') && parts[next] !== undefined && next !== 'third')
+  if (
+    (word === 'a' || word === 'an') &&
+    parts[next] !== undefined &&
+    (next !== 'third' || lower(tokens[at + 2]) === 'of')
+  )
     return {
       value: new Fraction(1, parts[next] as number),
       next: skipOf(tokens, at + 2),

@@ -1,11 +1,12 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
-import { dateAt, isDateOrTime } from './dates.ts'
+import { spreadOf } from './coverage.ts'
+import { type DayAndMonth, dateAt, dayAndMonthAt, inYearOf, isDateOrTime } from './dates.ts'
 import { firmnessOf } from './firmness.ts'
 import { endsMeasure, feetSpoken, inchesAfter } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
-import { endsMoney, moneyAt } from './money.ts'
+import { barePriceAt, endsMoney, inQuotes, moneyAt } from './money.ts'
 import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
@@ -21,13 +22,14 @@ import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
   const text = plainForm(message)
-  return underTheirHeads(inTheirRow(quantitiesIn(message, habits), text), text, unitSaidBy)
+  return inQuotes(underTheirHeads(inTheirRow(quantitiesIn(message, habits), text), text, unitSaidBy), text)
 }
 
 function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
   const tokens = scan(plainForm(message))
   const metric = habits.system === 'metric'
   const readings: Reading[] = []
+  const yearless: (DayAndMonth & { readonly at: number })[] = []
   for (let at = 0; at < tokens.length; ) {
     const terms = proportionAt(tokens, at)
     if (terms) {
@@ -46,6 +48,12 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
         })
       }
       at = (terms.at(-1) as Term).next
+      continue
+    }
+    const day = dateAt(tokens, at) ? null : dayAndMonthAt(tokens, at)
+    if (day) {
+      yearless.push({ ...day, at })
+      at = day.next
       continue
     }
     const found = isPartOfName(tokens, at) ? null : quantityAt(tokens, at, habits, metric)
@@ -67,11 +75,63 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
       ...(found.bareHigh ? { bareHigh: found.bareHigh } : {}),
       ...(found.section ? { section: found.section } : {}),
       ...(found.clock ? { clock: found.clock } : {}),
+      ...(found.per ? { per: found.per } : {}),
       ...(found.note ? { note: found.note } : {}),
     })
     at = found.next
+    const long = found.section ? lengthOfStick(tokens, at) : null
+    if (long) {
+      const { start: from, end: to } = tokens[at + 1] as Scanned
+      readings.push({ start: from, end: to, said: message.slice(from, to), firmness: 'exactly', rivals: [], ...long })
+      at += 2
+    }
   }
-  return readings
+  return [...readings, ...datesFrom(yearless, readings, tokens, message, habits)].sort((a, b) => a.start - b.start)
+}
+
+/** “2x4x8” carries its length on, in feet; from 36 up in inches: “2x4x96”. */
+function lengthOfStick(tokens: readonly Scanned[], at: number): Pick<Reading, 'quantity' | 'bare'> | null {
+  const [joint, length] = [tokens[at], tokens[at + 1]]
+  if (lower(joint) !== 'x' || !joint?.glued || !/^\d{1,3}$/.test(length?.text ?? '') || !length?.glued) return null
+  const long = Number(length.text)
+  if (
+    long < 3 ||
+    (long > 24 && long < 36) ||
+    long > 300 ||
+    (tokens[at + 2]?.glued && /^[\dx'"/.-]/.test(lower(tokens[at + 2])))
+  )
+    return null
+  return { quantity: quantity(long, long < 36 ? 'ft' : 'in'), bare: null }
+}
+
+/** The days that were said without their year, each in the year of the whole date nearest to it in the message, or of the talk. Without one they are no dates. */
+function datesFrom(
+  yearless: readonly (DayAndMonth & { readonly at: number })[],
+  readings: readonly Reading[],
+  tokens: readonly Scanned[],
+  message: string,
+  { near }: Habits,
+): Reading[] {
+  const dated = readings.filter((it) => it.quantity?.kind === 'date' && it.rivals.length === 0)
+  return yearless.flatMap((it) => {
+    const [start, end] = [(tokens[it.at] as Scanned).start, (tokens[it.next - 1] as Scanned).end]
+    const before = dated.findLast((other) => other.start < start)
+    const other = (before ?? dated.find((each) => each.start > start))?.quantity ?? near
+    const found = other && inYearOf(it, other, before !== undefined || dated.length === 0)
+    if (!found) return []
+    return [
+      {
+        start,
+        end,
+        said: message.slice(start, end),
+        quantity: found.quantity,
+        bare: null,
+        firmness: 'exactly' as const,
+        rivals: [],
+        ...(found.note ? { note: found.note } : {}),
+      },
+    ]
+  })
 }
 
 /** A unit as the head of a column or a form has it: "°F", "%", "in". */
@@ -102,9 +162,19 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
+/** "No. 2 southern pine", "grade 2": a grade by its number. */
+const isGrade = (tokens: readonly Scanned[], at: number): boolean => {
+  const before = lower(tokens[at - 1]) === '.' ? lower(tokens[at - 2]) : lower(tokens[at - 1])
+  return (
+    /^[1-3]$/.test(tokens[at]?.text ?? '') &&
+    (before === 'grade' || (before === 'no' && !/^(or|more|gap|post|bay)/.test(lower(tokens[at + 1]))))
+  )
+}
+
 /** "R403", "A153", "#8": digits that belong to a name. */
 const isPartOfName = (tokens: readonly Scanned[], at: number): boolean => {
   const [token, before] = [tokens[at] as Scanned, tokens[at - 1]]
+  if (isGrade(tokens, at)) return true
   return (
     token.sort === 'digits' &&
     token.glued &&
@@ -112,7 +182,11 @@ const isPartOfName = (tokens: readonly Scanned[], at: number): boolean => {
     ((before.sort === 'word' && !/^x$/i.test(before.text) && unitAt(tokens, at - 1, false) === null) ||
       before.text === '#' ||
       before.text === ':' ||
-      before.text === '@')
+      before.text === '@' ||
+      // "12 yd² in m2": the unit that is wanted, and no number.
+      (/^[23]$/.test(token.text) &&
+        /^(mm|cm|m|ft|yd|in)$/i.test(before.text) &&
+        /^(in|to|into|as|per|many)$/.test(lower(tokens[at - 2]))))
   )
 }
 const skipName = (tokens: readonly Scanned[], at: number): number => {
@@ -130,7 +204,7 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   if (isDateOrTime(tokens, at)) return null
   const section = sectionAt(tokens, at)
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }
-  const money = moneyAt(tokens, at, habits)
+  const money = moneyAt(tokens, at, habits) ?? barePriceAt(tokens, at)
   if (money) return money
   const article = articleAt(tokens, at, metric)
   if (article) return article
@@ -176,6 +250,10 @@ function measured(
     const loose = looseYard(tokens, value, unit)
     if (loose) return loose
   }
+  if (unit.unit === 'h') {
+    const minutes = minutesAfter(tokens, value, unit.next)
+    if (minutes) return minutes
+  }
   if (unit.unit === 'm') {
     const centimetres = tokens[unit.next]
     if (centimetres?.sort === 'digits' && /^\d\d$/.test(centimetres.text) && value.d === 1n) {
@@ -192,7 +270,21 @@ function measured(
   // "a foot and a half" said with a number: "two feet and a half".
   const extra = number.hasFraction ? null : spokenFractionAfter(tokens, unit.next)
   if (extra) return { next: extra.next, quantity: quantity(value.add(extra.value), unit.unit), bare: null, ...note }
-  return { next: unit.next, quantity: quantity(value, unit.unit), bare: null, ...note }
+  const spread = spreadOf(tokens, at, value, unit.unit)
+  return { next: unit.next, quantity: spread ?? quantity(value, unit.unit), bare: null, ...note }
+}
+
+/** "2 h 45 min", "2 hours and 45 minutes", "2h45": hours with their minutes. */
+function minutesAfter(tokens: readonly Scanned[], hours: Fraction, at: number): Found | null {
+  const from = lower(tokens[at]) === 'and' ? at + 1 : at
+  const minutes = tokens[from]
+  if (minutes?.sort !== 'digits' || !/^[0-5]?\d$/.test(minutes.text)) return null
+  const isSaid = /^(min|mins|minutes?|m)$/.test(lower(tokens[from + 1])) && lower(tokens[from + 2]) !== '/'
+  // "2h45" alone is written together; "8 h 20 pickets" are two things.
+  const isTogether = from === at && minutes.glued && /^\d\d$/.test(minutes.text) && tokens[from + 1]?.glued !== true
+  if (!isSaid && !isTogether) return null
+  const total = hours.add(new Fraction(minutes.text).div(60))
+  return { next: isSaid ? from + 2 : from + 1, quantity: quantity(total, 'h'), bare: null }
 }
 
 /** "a foot and a half", "an inch", "half a yard of stone" begins with a number and comes elsewhere; here the article is the number. */
@@ -256,6 +348,8 @@ function range(
     return low.compare(high) < 0 && word !== 'or'
       ? { next: second.next, quantity: null, bare: low, bareHigh: high }
       : null
+  // "Swells from 12 to 20 %": it goes from the one to the other, and is both in turn.
+  if (unit.unit === 'percent' && word === 'to' && lower(tokens[at - 1]) === 'from') return null
   const [a, b] = [quantity(low, (firstUnit ?? unit).unit), quantity(high, unit.unit)]
   if ((a.amount as Fraction).compare(b.amount as Fraction) >= 0) return null
   return { next: unit.next, quantity: a, bare: null, high: b, ...(note ? { note } : {}) }
@@ -301,8 +395,11 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
       return null
     if (number.hasFraction) {
       const fraction = number.value.compare(1) < 0
-      // Half of something, a third of the post: a share, not a measure, unless "of an inch" brought its unit.
-      if (fraction) return null
+      // Half of something, a third of the post: a share, not a measure, unless "of an inch" brought its unit, or "of 94 in" what it is a share of.
+      const isOfNumber =
+        after === 'of' &&
+        (tokens[number.next + 1]?.sort === 'digits' || /^(that|it|this)$/.test(lower(tokens[number.next + 1])))
+      if (fraction) return isOfNumber ? { next: number.next, quantity: null, bare: number.value } : null
       // "seven ten and 3/8" stays with feet and inches only when two numbers stand side by side.
     }
     const inches = feetSpoken(tokens, number)

@@ -29,6 +29,8 @@ export interface Reading {
   readonly proportion?: true
   /** An hour of the clock, in `bare` from midnight on: it counts and measures nothing else. */
   readonly clock?: true
+  /** The measure that a price is for, “28 dollars a foot”: the whole of nothing. */
+  readonly per?: string
   /** Other readings that would change the answer, e.g. "2,400 mm" or "2.4 mm"; empty when there is only one. */
   readonly rivals: readonly Quantity[]
   /** Said back to the person when something was decided in reading: "a couple is read as 2". */

@@ -1,6 +1,6 @@
 // This file is about bare numbers in rows and columns, which have the unit that is said once for all of them.
 import type Fraction from 'fraction.js'
-import { quantity } from './quantity.ts'
+import { numberIn, quantity } from './quantity.ts'
 import type { Reading } from './reading.ts'
 import { unitNamed } from './units.ts'
 
@@ -13,21 +13,36 @@ const inUnit = (it: Reading, unit: string, note: string, rivals: readonly string
 })
 const isBare = (it: Reading | undefined): boolean => it !== undefined && it.bare !== null && !it.clock
 
-/** "60, 40, 59.7 and 39.8 ft": in a row of three or more, bare numbers have the unit that the last one has. */
+/** "60, 40, 59.7 and 39.8 ft": bare numbers in a row have the unit that the last one has. Of two alone only where they are much alike, "57 and 58 in". */
 export function inTheirRow(readings: readonly Reading[], text: string): Reading[] {
-  const joins = (a: Reading, b: Reading): boolean => /^\s*(,|;|,?\s*(and|&)\b)\s*$/.test(text.slice(a.end, b.start))
+  const joins = (a: Reading, b: Reading): boolean => /^\s*(,|;|to|,?\s*(and|&)\b)\s*$/.test(text.slice(a.end, b.start))
   const read = [...readings]
-  for (let last = read.length - 1; last >= 2; last--) {
+  for (let last = read.length - 1; last >= 1; last--) {
     const { quantity: named, rivals } = read[last] as Reading
     if (!named || unitNamed(named.unit).kind === 'money') continue
     let first = last
     while (first > 0 && isBare(read[first - 1]) && joins(read[first - 1] as Reading, read[first] as Reading)) first--
-    if (last - first < 2) continue
+    if (last - first < (isPairOfSizes(read, first, text) ? 1 : 2)) continue
     const others = rivals.map((it) => it.unit)
     for (let i = first; i < last; i++)
       read[i] = inUnit(read[i] as Reading, named.unit, 'in the unit of the last of the row', others)
   }
   return read
+}
+
+/** Of two, neither may be a number that something goes by: "posts 5 and 6 in a row". */
+function isPairOfSizes(read: readonly Reading[], first: number, text: string): boolean {
+  const [a, b] = [read[first]?.bare, read[first + 1]?.quantity]
+  if (!a || !b) return false
+  // "From 20 to 12 %": down from one to the other.
+  if (/^\s*to\s*$/.test(text.slice(read[first]?.end, read[first + 1]?.start))) return true
+  if (unitNamed(b.unit).kind === 'percent') return false
+  const [small, large] = [a.valueOf(), Number(numberIn(b, b.unit))].sort((x, y) => x - y) as [number, number]
+  const before = text.slice(0, read[first]?.start)
+  return (
+    large <= small * 2 &&
+    !/\b(posts?|sides?|bays?|gates?|corners?|holes?|stakes?|marks?|points?|numbers?|no\.?|#)\s*$/i.test(before)
+  )
 }
 
 /**

@@ -3,7 +3,7 @@ import Fraction from 'fraction.js'
 import { showDate } from './calendar.ts'
 import { type Amount, isExact, roundTo, toNumber } from './amount.ts'
 import { amountIn, type Quantity } from './quantity.ts'
-import { unitNamed } from './units.ts'
+import { type Unit, unitNamed } from './units.ts'
 
 const grouped = (whole: string): string => whole.replace(/\B(?=(\d{3})+$)/g, ',')
 
@@ -36,14 +36,20 @@ export function rounded(number: number): string {
 
 // Longer fractions than these are not read by anybody: they are shown rounded and stay exact in the working.
 const longestFraction = 999n
+// Millimetres in inches come in parts of 127, which no tape has.
+const isReadable = (amount: Fraction): boolean =>
+  amount.d <= longestFraction && (amount.d % 127n !== 0n || amount.d === 1n)
 
 function showNumber(amount: Amount, style: 'fraction' | 'decimal'): string {
   if (!isExact(amount)) return rounded(toNumber(amount))
   if (style === 'decimal' && isDecimal(amount)) return decimal(amount.valueOf(), 4)
-  if (style === 'fraction' && amount.d <= longestFraction) return mixed(amount)
+  if (style === 'fraction' && isReadable(amount)) return mixed(amount)
   if (style === 'decimal' && amount.d === 1n) return mixed(amount)
   return rounded(amount.valueOf())
 }
+
+/** A difference of temperatures in a sentence that says so itself: “3.8 °C above the dew point”. */
+export const showApart = (q: Quantity): string => show(q).replace(' difference', '')
 
 const irregular: Record<string, string> = {
   foot: 'feet',
@@ -67,11 +73,12 @@ function showFeet(amount: Fraction): string {
   const feet = size.div(12).floor()
   const rest = size.sub(feet.mul(12))
   if (rest.d > longestFraction) return `${rounded(amount.valueOf())} ft`
+  const inchesOver = isReadable(rest) ? mixed(rest) : decimal(rest.valueOf(), 2)
   const sign = inches.s < 0n ? '−' : ''
   if (rest.equals(0)) return `${sign}${mixed(feet)} ft`
-  if (feet.equals(0)) return `${sign}${mixed(rest)} in`
+  if (feet.equals(0)) return `${sign}${inchesOver} in`
   // "22 ft 11/16 in" is misread: the nought says that there is no whole inch.
-  return `${sign}${mixed(feet)} ft ${rest.compare(1) < 0 ? '0 ' : ''}${mixed(rest)} in`
+  return `${sign}${mixed(feet)} ft ${rest.compare(1) < 0 && isReadable(rest) ? '0 ' : ''}${inchesOver} in`
 }
 
 // From here up a foot is shown with its inches, to the sixteenth that a tape has.
@@ -105,7 +112,10 @@ export function show(q: Quantity): string {
   if (q.unit === 'm' && (!isExact(amount) || !isDecimal(amount)) && Math.abs(toNumber(amount)) >= 1)
     return `${decimal(toNumber(amount), 3)} m`
   if (q.kind === 'number') return showNumber(amount, 'decimal')
-  if (q.kind === 'money') return showMoney(amount, unit.sign)
+  if (q.kind === 'money') return showMoney(amount, unit)
+  // Nobody measures a worked difference of temperatures finer than a tenth of a degree.
+  if (q.kind === 'temperatureDifference' && !isExact(amount) && Math.abs(toNumber(amount)) >= 0.1)
+    return `${decimal(toNumber(amount), 1)} ${unit.sign}`
   // A worked moisture or humidity is no finer than a tenth of a point.
   if (q.kind === 'percent' && !isExact(amount)) return `${decimal(toNumber(amount), 1)} %`
   if (q.unit === 'deg') return `${showNumber(amount, 'decimal')}°`
@@ -116,15 +126,23 @@ export function show(q: Quantity): string {
 }
 
 /** To the cent, half a cent up; what has a few more places and then ends is shown as it is: `$0.045` each, before it is rounded. */
-function showMoney(amount: Amount, sign: string): string {
+function showMoney(amount: Amount, { name, sign }: Unit): string {
   const cents = roundTo(amount, new Fraction(1, 100))
   const [whole = '0', rest = ''] = cents.abs().toString(2).split('.')
-  const written =
-    isExact(amount) && isDecimal(amount) && !amount.equals(cents)
-      ? decimal(Math.abs(amount.valueOf()), 4)
-      : `${grouped(whole)}.${rest.padEnd(2, '0')}`
-  return `${toNumber(amount) < 0 ? '−' : ''}${sign}${written}`
+  const inFull =
+    isExact(amount) && isDecimal(amount) && !amount.equals(cents) ? decimal(Math.abs(amount.valueOf()), 4) : undefined
+  // “€1.005” would be read as a thousand and five: a nought more says that it is not.
+  const written = inFull
+    ? isThousands(inFull) && pointParts.has(name)
+      ? `${inFull}0`
+      : inFull
+    : `${grouped(whole)}.${rest.padEnd(2, '0')}`
+  const minus = toNumber(amount) < 0 ? '−' : ''
+  return signBehind.has(name) ? `${minus}${written} ${sign}` : `${minus}${sign}${written}`
 }
+const signBehind = new Set(['CZK', 'PLN', 'kr'])
+const pointParts = new Set(['EUR', ...signBehind])
+const isThousands = (written: string): boolean => /^[1-9]\d{0,2}\.\d{3}$/.test(written)
 
 /** The exact fraction in the quantity's own unit, as `37/17`; nothing when it is only approximate. */
 export function exactText(q: Quantity): string | undefined {

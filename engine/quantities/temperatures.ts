@@ -34,6 +34,7 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
     if (after?.text === '°') return { next: at + 2, quantity: quantity(number.value, `d${letter}`), bare: null }
     const next = at + 1
     const other = lower(after)
+    if (other === 'difference') return { next: next + 1, quantity: quantity(number.value, `d${letter}`), bare: null }
     if (
       /^(warmer|cooler|colder|hotter|difference|higher|lower|drop|rise|swing)$/.test(other) ||
       (/^(above|over|below|under|from)$/.test(other) &&

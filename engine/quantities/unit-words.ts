@@ -147,6 +147,7 @@ const others: Readonly<Record<string, string>> = {
   sqft: 'ft2',
   sf: 'ft2',
   sqm: 'm2',
+  sqyd: 'yd2',
   cuft: 'ft3',
   cf: 'ft3',
   cuyd: 'yd3',
@@ -160,7 +161,7 @@ const others: Readonly<Record<string, string>> = {
   quid: 'GBP',
 }
 const powers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  square: { in: 'in2', ft: 'ft2', mm: 'mm2', cm: 'cm2', m: 'm2' },
+  square: { in: 'in2', ft: 'ft2', yd: 'yd2', mm: 'mm2', cm: 'cm2', m: 'm2' },
   cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', cm: 'cm3', m: 'm3' },
 }
 const signOfPower: Readonly<Record<string, 'square' | 'cubic'>> = {

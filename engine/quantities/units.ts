@@ -100,6 +100,7 @@ const list: Unit[] = [
   { name: 'm', kind: 'length', size: inch.m, sign: 'm', system: 'metric' },
   { name: 'in2', kind: 'area', size: f(1), sign: 'in²', system: 'imperial' },
   { name: 'ft2', kind: 'area', size: f(144), sign: 'ft²', system: 'imperial' },
+  { name: 'yd2', kind: 'area', size: f(1296), sign: 'yd²', system: 'imperial' },
   { name: 'mm2', kind: 'area', size: inch.mm.pow(2)!, sign: 'mm²', system: 'metric' },
   { name: 'cm2', kind: 'area', size: inch.mm.mul(10).pow(2)!, sign: 'cm²', system: 'metric' },
   { name: 'm2', kind: 'area', size: inch.m.pow(2)!, sign: 'm²', system: 'metric' },
@@ -142,8 +143,8 @@ const list: Unit[] = [
   { name: 'm2/L', kind: 'coverage', size: inch.m.pow(2)!.div(litre), sign: 'm²/L', system: 'metric' },
   { name: 'F', kind: 'temperature', size: f(1), zero: f(0), sign: '°F', system: 'imperial' },
   { name: 'C', kind: 'temperature', size: f('9/5'), zero: f(32), sign: '°C', system: 'metric' },
-  { name: 'dF', kind: 'temperatureDifference', size: f(1), sign: 'F°', system: 'imperial' },
-  { name: 'dC', kind: 'temperatureDifference', size: f('9/5'), sign: 'C°', system: 'metric' },
+  { name: 'dF', kind: 'temperatureDifference', size: f(1), sign: '°F difference', system: 'imperial' },
+  { name: 'dC', kind: 'temperatureDifference', size: f('9/5'), sign: '°C difference', system: 'metric' },
   { name: 'second', kind: 'duration', size: f('1/86400'), sign: 'second' },
   { name: 'min', kind: 'duration', size: f('1/1440'), sign: 'min' },
   { name: 'h', kind: 'duration', size: f('1/24'), sign: 'h' },
@@ -162,6 +163,12 @@ const list: Unit[] = [
   { name: 'AUD', kind: 'money', size: f(1), sign: 'A$' },
   { name: 'NZD', kind: 'money', size: f(1), sign: 'NZ$' },
   { name: 'EUR', kind: 'money', size: f(1), sign: '€' },
+  { name: 'CZK', kind: 'money', size: f(1), sign: 'Kč' },
+  { name: 'PLN', kind: 'money', size: f(1), sign: 'zł' },
+  // Krona or krone, whoever’s: as with the plain $, none is changed into another.
+  { name: 'kr', kind: 'money', size: f(1), sign: 'kr' },
+  // A price without its currency: “160 pickets at 2.85” is paid in whatever the person pays in.
+  { name: 'money', kind: 'money', size: f(1), sign: '' },
 ]
 
 const byName = new Map(list.map((unit) => [unit.name, unit]))

@@ -12,6 +12,7 @@ export const airTemperature = word<'temperature'>('airTemperature', {
     things: ['air', 'weather', 'outside'],
     sides: ['temperature', 'warm', 'temp'],
     plainly: true,
+    byDefault: true,
   },
   plausible: { from: '30 F', to: '130 F' },
 })

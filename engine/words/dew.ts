@@ -53,7 +53,7 @@ export const surfaceTemperature = word<'temperature'>('surfaceTemperature', {
       'surface of the wood',
       'face of the wood',
     ],
-    things: ['surface', 'face'],
+    things: ['surface', 'face', 'wood'],
     sides: ['surface', 'face'],
     plainly: true,
   },
@@ -141,6 +141,9 @@ export const dewHolds = word<'verdict'>('dewHolds', {
   called: {
     names: ['dew margin'],
     asks: [
+      'can i paint now',
+      'paint right now',
+      'paint in this',
       'will dew settle',
       'dew on the paint',
       'will the paint get dew',

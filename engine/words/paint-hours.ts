@@ -62,7 +62,7 @@ export const firstHour = word<'count'>('firstHour', {
   measure: 'The first of them, or first and last, or all: 6 is six in the morning, 18 six in the evening.',
   ask: 'At which hour does the list begin, by the 24-hour clock?',
   called: {
-    names: ['starting at', 'starts at', 'begins at', 'beginning at', 'from hour', 'first hour', 'hourly from', 'from'],
+    names: ['starting at', 'starts at', 'begins at', 'beginning at', 'from hour', 'first hour', 'hourly from'],
     things: ['o’clock', "o'clock", 'hour', 'oclock'],
   },
   possible: { least: '0', most: '23' },

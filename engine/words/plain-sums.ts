@@ -30,6 +30,8 @@ const asks = {
     'altogether',
     'sum up',
     'in total',
+    'total',
+    'grand total',
   ],
   mean: ['mean', 'mean of', 'average', 'average of', 'on average', 'the middle of'],
   difference: [
@@ -62,6 +64,15 @@ export const howManyTimes = word<'count'>('howManyTimes', {
   possible: { above: '0' },
 })
 
+export const partPercent = word<'percent'>('partPercent', {
+  kind: 'percent',
+  label: 'percentage wanted of it',
+  measure: 'Of the whole.',
+  ask: 'How many percent of it?',
+  called: {},
+  possible: { least: '0 %' },
+})
+
 export interface SumWords {
   readonly values: Word
   readonly sum: Word
@@ -69,6 +80,7 @@ export interface SumWords {
   readonly difference: Word
   readonly multiple: Word
   readonly share: Word
+  readonly part: Word
   readonly ratio: Word
 }
 
@@ -97,6 +109,7 @@ function sumWords<K extends Summed>(kind: K): SumWords {
     ),
     multiple: result('Multiple', `${noun} so many times`, 'So many of them.', asks.multiple),
     share: result('Share', `${noun} of each part`, 'Shared into so many equal parts.', asks.share),
+    part: result('Part', `so many percent of the ${noun}`, 'The percentage of it.', []),
     ratio: word<'number'>(`${kind}Ratio`, {
       kind: 'number',
       label: `times the smaller ${noun} goes into the larger`,
@@ -163,12 +176,10 @@ const ofNumbers = (name: string, label: string, measure: string, asked: readonly
 export const numberSum = ofNumbers('numberSum', 'sum', 'All of them added up.', asks.sum)
 export const numberMean = ofNumbers('numberMean', 'mean', 'Added up, and shared by how many there are.', asks.mean)
 export const numberDifference = ofNumbers('numberDifference', 'difference', 'The first less the others.', [
-  'less',
-  'minus',
-  'difference',
-  'difference between',
+  ...asks.difference,
 ])
 export const numberProduct = ofNumbers('numberProduct', 'product', 'The one times the other.', asks.product)
+export const numberPart = ofNumbers('numberPart', 'so many percent of the number', 'The percentage of it.', [])
 export const numberQuotient = ofNumbers('numberQuotient', 'quotient', 'The first by the second.', [
   'divided by',
   'divide',
@@ -199,22 +210,24 @@ export const lengthUnit = unitWord('lengthUnit', 'length', {
 })
 export const areaUnit = unitWord('areaUnit', 'area', {
   in2: { label: 'square inches', called: unit('square inch', 'sq in', 'sq inch') },
-  ft2: { label: 'square feet', called: unit('square foot', 'sq ft', 'sq foot') },
+  ft2: { label: 'square feet', called: unit('square foot', 'sq ft', 'sq foot', 'sqft', 'ft') },
+  yd2: { label: 'square yards', called: unit('square yard', 'sq yd', 'sq yard', 'sqyd', 'yd') },
   cm2: { label: 'square centimetres', called: unit('square centimeter', 'square centimetre', 'sq cm') },
-  m2: { label: 'square metres', called: unit('square meter', 'sq m') },
+  m2: { label: 'square metres', called: unit('square meter', 'sq m', 'sqm', 'm') },
 })
 export const volumeUnit = unitWord('volumeUnit', 'volume', {
   in3: { label: 'cubic inches', called: unit('cubic inch', 'cu in') },
-  ft3: { label: 'cubic feet', called: unit('cubic foot', 'cu ft') },
+  ft3: { label: 'cubic feet', called: unit('cubic foot', 'cu ft', 'ft') },
   yd3: { label: 'cubic yards', called: unit('cubic yard', 'cu yd', 'yard') },
   gal: { label: 'US gallons', called: unit('gallon', 'us gallon', 'gal') },
   galUK: { label: 'imperial gallons', called: unit('imperial gallon', 'uk gallon') },
   L: { label: 'litres', called: unit('liter', 'l') },
-  m3: { label: 'cubic metres', called: unit('cubic meter', 'cu m', 'cube') },
+  m3: { label: 'cubic metres', called: unit('cubic meter', 'cu m', 'cube', 'm') },
 })
 export const massUnit = unitWord('massUnit', 'weight', {
   lb: { label: 'pounds', called: unit('pound', 'lb', 'lbs') },
   ton: { label: 'US tons', called: unit('ton', 'us ton', 'short ton') },
+  g: { label: 'grams', called: unit('gram', 'gramme', 'g') },
   kg: { label: 'kilograms', called: unit('kilogram', 'kilo', 'kg') },
   tonne: { label: 'tonnes', called: unit('tonne', 'metric ton') },
 })
@@ -235,11 +248,14 @@ export const differenceUnit = unitWord('differenceUnit', 'difference of temperat
 
 // ── what is to be said in another unit ──
 
+// Temperatures are converted one at a time: their scales begin at different points.
+const isListed = (kind: Kind): boolean => kind !== 'temperature' && kind !== 'temperatureDifference'
 const asGiven = <K extends Kind>(name: string, kind: K, noun: string): Word<K> =>
   word<K>(name, {
     kind,
+    list: isListed(kind),
     label: `${noun} to convert`,
-    measure: 'With the unit it has now.',
+    measure: 'With the unit it has now; several in order.',
     ask: `Which ${noun}? Give it with its unit.`,
     called: { byDefault: true },
   } as Omit<Word<K>, 'name'>)

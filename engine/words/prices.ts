@@ -6,6 +6,7 @@ import { word } from './word.ts'
 export const measurePrice = word<'money'>('measurePrice', {
   kind: 'money',
   label: 'price for one measure',
+  per: 'measure',
   measure: 'For one foot, one metre, one yard, one pound: whatever it is sold by.',
   ask: 'What does one foot, metre, yard or pound of it cost?',
   called: {
@@ -98,7 +99,70 @@ export const measuredCost = word<'money'>('measuredCost', {
   label: 'what it costs',
   measure: 'The price of one, as many times as it goes in, to the cent.',
   ask: 'What does it cost?',
-  called: { names: ['cost of it', 'price of it'] },
+  called: {
+    names: ['cost of it', 'price of it'],
+    asks: [
+      'what does it cost',
+      'how much does it cost',
+      'what will it cost',
+      'how much will it cost',
+      'what do they cost',
+      'how much is it',
+      'how much is that',
+      'what is that',
+      'what does it come to',
+      'total cost',
+    ],
+  },
+})
+
+// ── by the board foot ──
+
+export const boardFootPrice = word<'money'>('boardFootPrice', {
+  kind: 'money',
+  per: 'board foot',
+  label: 'price of a board foot',
+  measure: 'A price for a thousand board feet is a thousand times as much: $1,450 a thousand is $1.45.',
+  ask: 'What does a board foot cost, or a thousand of them?',
+  called: {
+    names: ['per board foot', 'a board foot', 'per thousand board feet', 'per mbf'],
+    things: ['lumber', 'timber', 'wood', 'board foot'],
+    plainly: true,
+    byDefault: true,
+  },
+  possible: { least: '$0' },
+})
+
+export const boardFeetBought = word<'count'>('boardFeetBought', {
+  kind: 'count',
+  noun: 'board foot',
+  label: 'board feet bought',
+  measure: 'By the size it is sold as.',
+  ask: 'How many board feet do you buy?',
+  called: { things: ['board foot', 'board feet', 'bf', 'bd ft'] },
+  possible: { above: '0' },
+})
+
+export const woodPrice = word<'money'>('woodPrice', {
+  kind: 'money',
+  label: 'what the wood costs',
+  measure: 'Its board feet at the price of one, to the cent.',
+  ask: 'What does the wood cost?',
+  called: {
+    names: ['price of the wood', 'cost of the wood', 'cost of the lumber'],
+    asks: [
+      'what does one cost',
+      'how much is one',
+      'what does a stick cost',
+      'what does a board cost',
+      'how much does one board cost',
+      'what is one worth',
+      'what does the lumber cost',
+      'how much for the lumber',
+      'how much does the lumber cost',
+      'how much does the wood cost',
+    ],
+  },
 })
 
 // ── a fence by the foot ──
@@ -198,6 +262,13 @@ export const cheapestQuote = word<'choice'>('cheapestQuote', {
       'cheapest per foot',
       'cheaper per foot',
       'which is the better price',
+      'better deal',
+      'better value',
+      'better buy',
+      'better offer',
+      'best price',
+      'best deal',
+      'best value',
       'compare these quotes',
     ],
   },

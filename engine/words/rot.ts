@@ -41,6 +41,8 @@ export const rotWhere = word<'choice'>('rotWhere', {
       label: 'one face',
       called: [
         'on one face',
+        'on one side',
+        'deep on one side',
         'one face only',
         'only one face',
         'rot on one side',

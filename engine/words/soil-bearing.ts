@@ -170,6 +170,8 @@ export const codeDepth = word<'length'>('codeDepth', {
       'how deep must the posts be against the wind',
       'how deep to set posts for wind',
       'how deep for the wind',
+      'how deep for that force',
+      'deep against that',
       'how deep for wind',
       'how deep for that force',
       'how deep for this force',

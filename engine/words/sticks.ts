@@ -42,7 +42,10 @@ export const soldGreen = word<'choice'>('soldGreen', {
   called: { names: ['planed'] },
   options: {
     dry: { label: 'planed dry', called: ['s-dry', 'sdry', 'kiln dried', 'planed dry', 'kd'] },
-    green: { label: 'planed green', called: ['s-grn', 'planed green', 'surfaced green', 'green lumber', 'unseasoned'] },
+    green: {
+      label: 'planed green',
+      called: ['green', 'sold green', 's-grn', 'planed green', 'surfaced green', 'green lumber', 'unseasoned'],
+    },
   },
   usual: {
     value: 'dry',
@@ -242,5 +245,8 @@ export const sticksWeight = word<'mass'>('sticksWeight', {
   units: { imperial: 'lb', metric: 'kg' },
   measure: 'All of this size together.',
   ask: 'What do all the sticks weigh together?',
-  called: { names: ['weight of the sticks', 'weight of all the sticks'], asks: ['weigh together', 'weigh in all'] },
+  called: {
+    names: ['weight of the sticks', 'weight of all the sticks'],
+    asks: ['weigh together', 'weigh in all', 'weight of all', 'weight in all', 'total weight', 'weigh altogether'],
+  },
 })

@@ -15,7 +15,7 @@ import { readOne } from '../quantities/read.ts'
 import type { Reading } from '../quantities/reading.ts'
 import { show } from '../quantities/show.ts'
 import { type Kind, unitNamed } from '../quantities/units.ts'
-import type { Word } from './word.ts'
+import { inSentence, type Word } from './word.ts'
 
 /** What a word declares of itself, a usual value or a limit, read once: every run needs it again. */
 export function declaredValue(word: Word, text: string, system: System): Quantity {
@@ -59,8 +59,8 @@ export function fittedReading(
   return ways.find((it) => it !== undefined)
 }
 
-/** `$4,200` is one amount; `60,40` is two. */
-const thousandsOfMoney = /^[A-Z]{0,3}[$£€]\d{1,3}(,\d{3})+(\.\d+)?$/
+/** `$4,200` and `€1.250,50` are one amount each; `60,40` is two. */
+const thousandsOfMoney = /^[A-Z]{0,3}[$£€]\d{1,3}((,\d{3})+(\.\d+)?|(\.\d{3})*,\d\d)$/
 
 /** `60, 40, 59.7 and 39.8 ft`, `1 : 2 : 3`: the values of a list, between commas, semicolons, colons, line ends or “and”. */
 function parseList(word: Word, text: string, system: System): readonly Quantity[] | undefined {
@@ -98,7 +98,8 @@ export function fitted(
     if (word.kind === 'temperatureDifference' && q.kind === 'temperature') return undefined
     return undefined
   }
-  if (bare === null) return undefined
+  // A number alone is no day of the calendar.
+  if (bare === null || word.kind === 'date') return undefined
   const unit = unitNamed(unitFor(word, system))
   if (word.kind === 'count') return { kind: 'count', amount: bare, unit: word.noun ?? 'ratio' }
   const size = isExact(bare) ? bare.mul(unit.size) : bare
@@ -113,7 +114,7 @@ export function problemWith(word: Word, value: Quantity, confirmed: boolean, sys
   const impossible = (why: string): Problem => ({
     code: 'impossible',
     word: word.name,
-    message: `The ${word.label} cannot be ${show(value)}: ${why}. ${word.measure}`,
+    message: `${inSentence(word).replace(/^./, (it) => it.toUpperCase())} cannot be ${show(value)}: ${why}. ${word.measure}`,
     ask: word.ask,
   })
   if (above && (less(value, above) || equal(value, above)))
@@ -130,8 +131,8 @@ export function problemWith(word: Word, value: Quantity, confirmed: boolean, sys
     return {
       code: 'implausible',
       word: word.name,
-      message: `I read the ${word.label} as ${show(value)}. That is outside what I would expect: ${inTheirs(from)} to ${inTheirs(to)}.`,
-      ask: `Is the ${word.label} really ${show(value)}? Say yes, or give it again.`,
+      message: `I read ${inSentence(word)} as ${show(value)}. That is outside what I would expect: ${inTheirs(from)} to ${inTheirs(to)}.`,
+      ask: `Is ${inSentence(word)} really ${show(value)}? Say yes, or give it again.`,
     }
   return undefined
 }

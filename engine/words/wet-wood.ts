@@ -52,7 +52,7 @@ export const moistureNow = word<'percent'>('moistureNow', {
   measure: 'With a pin meter, a quarter deep.',
   ask: 'What moisture has the wood now?',
   called: {
-    names: ['moisture now', 'now at', 'is at', 'reads', 'right now', 'wet at', 'now'],
+    names: ['moisture now', 'now at', 'is at', 'reads', 'right now', 'wet at', 'now', 'at'],
     things: ['moisture', 'meter', 'wood'],
     sides: ['now', 'reads', 'today'],
     plainly: true,

@@ -135,6 +135,12 @@ export const postHolds = word<'verdict'>('postHolds', {
       'will the post hold',
       'strong enough for the wind',
       'strong enough for that force',
+      'strong enough for that',
+      'strong enough for it',
+      'will a 4x4 hold',
+      'will a 6x6 hold',
+      'post take that',
+      'posts take that',
     ],
   },
   says: {

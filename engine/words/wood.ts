@@ -364,6 +364,8 @@ export const dryEnough = word<'verdict'>('dryEnough', {
       'paint it',
       'stain it',
       'paint now',
+      'can i paint now',
+      'paint right now',
       'stain now',
       'still wet',
       'can it be painted',

@@ -40,6 +40,8 @@ export interface Word<K extends WordKind = WordKind> {
   readonly called: Called
   /** The word that takes the upper end where this one is said as a range: “2.5 to 3 L of water a bag”. */
   readonly upTo?: string
+  /** Money: what it is the price of, where that is no whole thing: a measure, “28 dollars a foot”, or a board foot. */
+  readonly per?: 'measure' | 'board foot'
   /** Counts: the singular noun of what is counted. */
   readonly noun?: string
   /** The unit it is shown in when worked; told values keep the person's own. */
@@ -70,3 +72,7 @@ export interface Word<K extends WordKind = WordKind> {
 
 /** Declares a word. The kind is kept as a type, so that a calculation knows what it is handed. */
 export const word = <K extends WordKind>(name: string, it: Omit<Word<K>, 'name'>): Word<K> => ({ name, ...it })
+
+/** “the picket width”, and plain “what the fence costs in all”: the label as it stands in a sentence. */
+export const inSentence = ({ label }: Word): string =>
+  /^(the|an?|one|each|all|half|what|how|whether|which) /.test(label) ? label : `the ${label}`

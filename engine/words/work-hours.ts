@@ -66,6 +66,22 @@ export const gateTime = word<'duration'>('gateTime', {
   usual: { value: '5 h', because: 'half a day and more: frame, brace, pickets, hinges, latch', from: pace },
 })
 
+export const crew = word<'count'>('crew', {
+  kind: 'count',
+  noun: 'person',
+  label: 'people at work',
+  whole: true,
+  measure: 'You included.',
+  ask: 'How many people work on it, you included?',
+  called: {
+    names: ['of us', 'people', 'persons', 'people working', 'pairs of hands', 'workers', 'man crew'],
+    things: ['people', 'person', 'men', 'worker', 'labourer', 'laborer', 'hand'],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '12' },
+  replaces: ['helpers'],
+})
+
 const inAll = {
   kind: 'duration',
   units: { imperial: 'h', metric: 'h' },
@@ -145,6 +161,12 @@ export const workTime = word<'duration'>('workTime', {
       'how long does it take to build',
       'how many hours to build',
       'how many hours will it take',
+      'how many hours',
+      'how many man hours',
+      'hours in all',
+      'hours of labour',
+      'hours of labor',
+      'how long will it take us',
     ],
   },
 })

@@ -1,4 +1,4 @@
-// This file is about working days from one date to another.
+// This file is about days from one date to another, working days and all of them.
 import { word } from './word.ts'
 
 export const fromDay = word<'date'>('fromDay', {
@@ -17,6 +17,20 @@ export const fromDay = word<'date'>('fromDay', {
       'business days after',
       'working days from',
       'business days from',
+      'start on',
+      'starts on',
+      'starting on',
+      'starting',
+      'start from',
+      'begin on',
+      'begins on',
+      'beginning on',
+      'job starts',
+      'work starts',
+      'i start',
+      'we start',
+      'starts',
+      'kick off on',
     ],
     plainly: true,
     byDefault: true,
@@ -39,8 +53,16 @@ export const daysAhead = word<'count'>('daysAhead', {
   measure: 'The day you count from is not one of them.',
   ask: 'How many working days?',
   called: {
-    names: ['working days later', 'business days later'],
-    things: ['working day', 'business day'],
+    names: [
+      'working days later',
+      'business days later',
+      'days of work',
+      'work days',
+      'workdays',
+      'need working days',
+      'takes working days',
+    ],
+    things: ['working day', 'business day', 'work day', 'workday', 'weekday'],
   },
   possible: { least: '0', most: '2000' },
   plausible: { from: '1', to: '500' },
@@ -54,7 +76,7 @@ export const workingDaysBoth = word<'count'>('workingDaysBoth', {
   measure: 'Monday to Friday without the holidays you named, both ends counted where they are working days.',
   ask: 'How many working days is that?',
   called: {
-    names: ['working days between'],
+    names: ['working days between', 'working days', 'business days'],
     asks: ['how many working days', 'how many business days', 'how many workdays'],
   },
 })
@@ -90,4 +112,64 @@ export const dayReached = word<'date'>('dayReached', {
     names: ['day reached'],
     asks: ['what date is', 'which date is', 'what day is', 'working days later', 'business days later'],
   },
+})
+
+export const lastWorkDay = word<'date'>('lastWorkDay', {
+  kind: 'date',
+  label: 'last day of the work, the first day counted',
+  measure: 'Where work is done on the first day already, it is the first of the days.',
+  ask: 'Which is the last day of the work?',
+  called: {
+    names: ['last day of work'],
+    asks: [
+      'when do i finish',
+      'when will i finish',
+      'when do we finish',
+      'when does it finish',
+      'when will it be finished',
+      'when is it finished',
+      'when am i done',
+      'when are we done',
+      'when will i be done',
+      'when is it done',
+      'when will it be done',
+      'when is the job done',
+      'when will the job be done',
+      'finish day',
+      'finish date',
+      'finishing date',
+      'last working day',
+      'what day do i finish',
+      'which day do i finish',
+      'what date do i finish',
+    ],
+  },
+})
+
+// ── by the calendar ──
+
+export const laterBy = word<'duration'>('laterBy', {
+  kind: 'duration',
+  label: 'time to count on',
+  units: { imperial: 'day', metric: 'day' },
+  measure: 'Days, weeks, months or years, weekends and holidays counted.',
+  ask: 'How long after it, or before it? Give days, weeks or months.',
+  called: { byDefault: true },
+  possible: { least: '0 h' },
+})
+
+export const dateLater = word<'date'>('dateLater', {
+  kind: 'date',
+  label: 'so much later',
+  measure: 'Every day counted; the day you count from is not one of them.',
+  ask: 'Which date is that much later?',
+  called: { asks: ['after', 'from', 'later', 'plus', 'past', 'following', 'on from'] },
+})
+
+export const dateEarlier = word<'date'>('dateEarlier', {
+  kind: 'date',
+  label: 'so much earlier',
+  measure: 'Every day counted; the day you count from is not one of them.',
+  ask: 'Which date is that much earlier?',
+  called: { asks: ['before', 'earlier', 'ahead of', 'prior to', 'minus', 'less', 'back from'] },
 })

@@ -134,7 +134,7 @@ function hold(
   }
   if (tag !== null) {
     const reading = readings.find((it) => it.tag === tag)
-    if (reading) return surely(reading, word, job)
+    if (reading) return surely(inches(reading, word, readings, job), word, job)
     const earlier = job.results.find((it) => it.ref === tag)
     if (!earlier) return { why: `there is no “${tag}”` }
     if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind) return { why: `“${tag}” is no ${word.label}` }
@@ -207,6 +207,14 @@ function sidesOf(told: Told, word: Word, readings: readonly Tagged[]): Omit<Held
 function noughtOf(word: Word, least: string, system: 'imperial' | 'metric'): Value | undefined {
   const value = parseValue(word, least, system)
   return isQuantity(value) && amountIn(value, value.unit).valueOf() === 0 ? value : undefined
+}
+
+/** A bare number for what is told in feet, but may be as small as one, may be inches where others of the message are: “diagonals 55 and 56, gate 36 in wide”. */
+function inches(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
+  const isFeet = systemOf(job) === 'imperial' && word.units?.imperial === 'ft' && word.plausible?.from === '1 ft'
+  const { bare } = reading
+  if (!isFeet || bare === null || !readings.some((it) => it.quantity?.unit === 'in')) return reading
+  return { ...reading, bare: null, quantity: quantity(bare, 'ft'), rivals: [quantity(bare, 'in')] }
 }
 
 /** Of several ways to read it, the only one that the word can well have; when there are more, all of them. */

@@ -37,6 +37,7 @@ const alone: readonly RegExp[] = [
   /\balready (?:took|taken|take) care\b|\b(?:already|have) (?:done|dealt with|handled) (?:all )?(?:that|the checks?)\b/,
   /\b(?:electrif\w+|electric fence|mains|retaining walls?|guard ?rails?)\b/,
   /\b(?:gas|smell)\b.*\b(?:leak|leaks|smell|smells|leave)\b/,
+  /\b(?:rags?|heat ?strokes?|sunstroke|creosote\w*|electrocut\w*|electric shocks?|hiss(?:es|ing)?|first aid|ambulance|emergency|hospital)\b/,
 ]
 
 /** Whether the piece speaks of a caution's subject. */

@@ -1,16 +1,35 @@
 // This file is about the cautions of an answer: which ones, in full or as a standing line. Nothing a person or a model says changes it.
-import { type CautionCode, cautionFor, standingCautions } from '../../engine/index.ts'
+import { type CautionCode, cautionFor, type Country, inFull, standingCautions } from '../../engine/index.ts'
 import type { Answer } from '../answer.ts'
 
+interface CalledUp {
+  /** In full: of what was worked, of the advice, of a refusal, and of what the message itself names. */
+  readonly full: readonly CautionCode[]
+  /** As one line: of what cannot be worked yet. They come in full with the answer. */
+  readonly lines?: readonly CautionCode[]
+  readonly alreadyTold: readonly string[]
+  /** Where the fence is, once somebody has said it. */
+  readonly country?: Country | undefined
+  /** Nothing but the lines of the three that always stand: in an emergency, and for a sum of any trade. */
+  readonly brief?: boolean
+}
+
 /** The cautions of one answer. The three that always stand are in full the first time, and whenever what was worked calls for them. */
-export function cautionsFor(calledUp: readonly CautionCode[], alreadyTold: readonly string[]): Answer['cautions'] {
-  const standing = standingCautions.map((code) => {
-    const { full, standing: line } = cautionFor(code)
-    const whole = calledUp.includes(code) || !alreadyTold.includes(code)
-    return { code, text: whole ? full : (line ?? full), standing: !whole }
-  })
-  const others = [...new Set(calledUp)]
+export function cautionsFor({ full, lines = [], alreadyTold, country, brief = false }: CalledUp): Answer['cautions'] {
+  if (brief) return standingCautions.map(asLine)
+  const standing = standingCautions.map((code) =>
+    full.includes(code) || !alreadyTold.includes(code) ? whole(code, country) : asLine(code),
+  )
+  const others = [...new Set([...full, ...lines])]
     .filter((code) => !standingCautions.includes(code))
-    .map((code) => ({ code, text: cautionFor(code).full, standing: false }))
+    .map((code) => (full.includes(code) ? whole(code, country) : asLine(code)))
   return [...standing, ...others]
 }
+
+type Caution = Answer['cautions'][number]
+const whole = (code: CautionCode, country?: Country): Caution => ({
+  code,
+  text: inFull(cautionFor(code), country),
+  standing: false,
+})
+const asLine = (code: CautionCode): Caution => ({ code, text: cautionFor(code).standing, standing: true })

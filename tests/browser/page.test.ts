@@ -111,7 +111,7 @@ describe('the page', () => {
     expect(await entry.locator('.sketch img').evaluate((it) => (it as HTMLImageElement).naturalWidth)).toBeGreaterThan(
       0,
     )
-    expect(await entry.locator('.care').innerText()).toContain('have the buried lines located')
+    expect(await entry.locator('.care').innerText()).toContain('ask where the lines are buried')
     const sum = entry.locator('.step', { hasText: 'Bought together, so rounded up once' }).locator('.sum')
     expect((await sum.innerText()).replace(/\s+/g, ' ')).toBe(
       'bags = ceil(concrete / bagYield) = round up (10.13 ft³ / 0.45 ft³) = 23 bags',
@@ -292,7 +292,7 @@ describe('the page', () => {
     expect(await answer.innerText()).toContain('<script>document.title="taken"</script>')
     expect(await answer.locator('script, iframe, img, a, style, form').count()).toBe(0)
     expect(await page.title()).toContain('Plumbpost')
-    expect(await page.locator('.care').innerText()).toContain('have the buried lines located')
+    expect(await page.locator('.care').innerText()).toContain('ask where the lines are buried')
   })
 
   browserTest('an example fills in the question, and goes out only when it is asked', async ({ page }) => {

@@ -69,6 +69,12 @@ export function readsAsShown(q: Quantity): boolean {
       Math.abs(numberIn(again.quantity, 'percent') - numberIn(q, 'percent')) <=
         Math.max(0.05, numberIn(q, 'percent') * 0.001)
     )
+  // And a worked difference of temperatures to a tenth of a degree.
+  if (q.kind === 'temperatureDifference')
+    return (
+      again.quantity?.kind === q.kind &&
+      Math.abs(numberIn(again.quantity, q.unit) - numberIn(q, q.unit)) <= Math.max(0.05, numberIn(q, q.unit) * 0.001)
+    )
   return again.quantity?.kind === q.kind && near(numberIn(again.quantity, q.unit), numberIn(q, q.unit))
 }
 

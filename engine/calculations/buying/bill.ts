@@ -7,6 +7,7 @@
 //   discount, tax, to pay
 import { calculation } from '../../calculation.ts'
 import { exact } from '../../quantities/amount.ts'
+import { unnamedCurrency } from '../../quantities/money.ts'
 import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
@@ -69,6 +70,8 @@ export const bill = calculation({
     if (has('taxRate') && !has('taxIncluded')) need('taxIncluded')
     const currency = (prices[0] as Quantity).unit
     put('cent', { kind: 'money', amount: exact('1/100'), unit: currency })
+    const unnamed = unnamedCurrency(prices[0] as Quantity)
+    if (unnamed) remark(unnamed)
     line('billBefore')
     const foot = put('afterDiscount', line(has('discount') ? 'discounted' : 'undiscounted'))
     const isWithin = has('taxRate') && how === 'included'

@@ -4,6 +4,7 @@
 //   second   $3,900   105 ft   $37.14 a foot      the cheaper bill may be the dearer fence
 import { calculation } from '../../calculation.ts'
 import { compare, exact } from '../../quantities/amount.ts'
+import { unnamedCurrency } from '../../quantities/money.ts'
 import { equal, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
@@ -63,6 +64,8 @@ export const compareQuotes = calculation({
     put('oneFoot', quantity(1, 'ft'))
     put('oneMetre', quantity(1, 'm'))
     put('cent', { kind: 'money', amount: exact('1/100'), unit: (prices[0] as Quantity).unit })
+    const unnamed = unnamedCurrency(prices[0] as Quantity)
+    if (unnamed) remark(unnamed)
     line('perFoot')
     line('perMetre')
     const each = rows('perFoot')

@@ -4,6 +4,7 @@
 //   $ $ $ $ $ $ $ $ $ $ $ $ $ $
 import { calculation } from '../../calculation.ts'
 import { exact } from '../../quantities/amount.ts'
+import { unnamedCurrency } from '../../quantities/money.ts'
 import { quantity } from '../../quantities/quantity.ts'
 import { runLength } from '../../words/bays.ts'
 import { costPerFoot, costPerMetre, fenceCost } from '../../words/prices.ts'
@@ -26,6 +27,8 @@ export const costOfLength = calculation({
     put('oneFoot', quantity(1, 'ft'))
     put('oneMetre', quantity(1, 'm'))
     put('cent', { kind: 'money', amount: exact('1/100'), unit: cost.unit })
+    const unnamed = unnamedCurrency(cost)
+    if (unnamed) remark(unnamed)
     line('costPerFoot')
     line('costPerMetre')
     remark(

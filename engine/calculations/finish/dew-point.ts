@@ -8,7 +8,7 @@ import { dewLines, dewLocals, dewSource, oneKelvin } from '../../dew.ts'
 import { dewDrawing } from '../../drawings/dew.ts'
 import { compare } from '../../quantities/amount.ts'
 import { less, quantity } from '../../quantities/quantity.ts'
-import { show } from '../../quantities/show.ts'
+import { show, showApart } from '../../quantities/show.ts'
 import {
   aboveDew,
   airNow,
@@ -72,15 +72,15 @@ export const dewPointOfAir = calculation({
     tell('dewHolds', !near && !tooDamp)
     if (near)
       remark(
-        `The face decides: ${show(given.surfaceTemperature)} is ${show(above)} above the dew point of ${show(dew)}, and it should be at least ${show(margin)}. Wait until the sun has warmed it, or until the air is drier.`,
+        `The face decides: ${show(given.surfaceTemperature)} is ${showApart(above)} above the dew point of ${show(dew)}, and it should be at least ${showApart(margin)}. Wait until the sun has warmed it, or until the air is drier.`,
       )
     else if (tooDamp)
       remark(
-        `The humidity decides: ${show(damp)} is over the limit of ${show(most)}, though the face is ${show(above)} above the dew point.`,
+        `The humidity decides: ${show(damp)} is over the limit of ${show(most)}, though the face is ${showApart(above)} above the dew point.`,
       )
     else
       remark(
-        `Two facts decide: the face is ${show(above)} above the dew point of ${show(dew)}, with ${show(margin)} wanted, and ${show(damp)} humidity is within ${show(most)}.`,
+        `Two facts decide: the face is ${showApart(above)} above the dew point of ${show(dew)}, with ${showApart(margin)} wanted, and ${show(damp)} humidity is within ${show(most)}.`,
       )
     remark('It must stay so until the coat is dry: the night’s lowest temperature often falls to about the dew point.')
   },
@@ -108,7 +108,7 @@ export const dewPointOfAir = calculation({
     {
       ask: 'Air at 21 C, 65 % humidity, surface at 18 C: too close to the dew point?',
       given: { airNow: '21 C', humidityNow: '65 %', surfaceTemperature: '18 C' },
-      expect: { dewHolds: 'far enough from dew', dewPoint: '14.18 °C', aboveDew: '3.824 C°' },
+      expect: { dewHolds: 'far enough from dew', dewPoint: '14.18 °C', aboveDew: '3.8 °C difference' },
     },
     // dew point 10.75 °C; 13 − 10.75 = 2.25, under 3: the source rejects it too
     {

@@ -82,7 +82,7 @@ export const paintingHours = calculation({
     },
     { fact: 'the usual paces', from: 'common practice, no source: your own first picket knows better' },
   ],
-  cautions: ['weather', 'lead', 'fire'],
+  cautions: ['weather', 'lead', 'fire', 'overhead-lines'],
   examples: [
     // one coat: 60 × 5 + 16 × 8 + 9 × 8 = 500 min, + 45; × 2 = 1090 min
     {

@@ -56,7 +56,7 @@ export const railHeights = calculation({
       from: 'Derived here from the sketch; needs no table.',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  cautions: ['utilities', 'lot-line', 'local-code'],
   drawing: railHeightsDrawing,
   examples: [
     // 2 + 42 − 6 = 38; 2 + 6 + 3 1/2 = 11 1/2; 26 1/2

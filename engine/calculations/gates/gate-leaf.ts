@@ -71,7 +71,7 @@ export const gateLeaf = calculation({
     { fact: 'opening = hinge gap + leaf + latch gap', from: 'Derived here from the sketch; needs no table.' },
     { fact: 'a leaf wider than it is tall wants two leaves or a cable', from: 'trade rule, no source' },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'pool', 'automatic-gate', 'tools'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'tools'],
   drawing: leafDrawing,
   examples: [
     // 48 − 3/8 − 1/2 = 47 1/8

@@ -64,7 +64,7 @@ export const gatePull = calculation({
       from: 'standard gravity as the CGPM of 1901 set it; from memory, to be confirmed',
     },
   ],
-  cautions: ['structure', 'lifting', 'pool', 'automatic-gate'],
+  cautions: ['structure', 'lifting'],
   examples: [
     // 60 × 42 / (2 × 30) = 42; + 200 × 42/30 = 280 → 322; couple 60 × 21 = 1260 lbf-in = 105 lbf-ft
     {

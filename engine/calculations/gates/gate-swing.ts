@@ -59,7 +59,7 @@ export const gateSwing = calculation({
       from: 'Derived here from the sketch; needs no table.',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  cautions: ['utilities', 'lot-line', 'local-code'],
   drawing: gateSwingDrawing,
   examples: [
     // 8 % of 42 = 3.36; √(42² + 1.5²) − 42 = 0.0268

@@ -184,7 +184,7 @@ export const concreteForPosts = calculation({
       from: 'PS 20, American Softwood Lumber Standard: a 4x4 is dressed to 3 1/2 in.',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'wet-cement', 'dust', 'lifting', 'open-hole'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'wet-cement', 'dust', 'lifting', 'open-hole', 'overhead-lines'],
   drawing: holeDrawing,
   examples: [
     {

@@ -10,7 +10,7 @@ import { calculation } from '../../calculation.ts'
 import { waitDrawing } from '../../drawings/concrete-wait.ts'
 import { compare, exact, over, subtract, times } from '../../quantities/amount.ts'
 import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
-import { show } from '../../quantities/show.ts'
+import { show, showApart } from '../../quantities/show.ts'
 import {
   bagTemperature,
   braceOff,
@@ -102,7 +102,7 @@ export const concreteWait = calculation({
     if (compare(above, nearDatum[system].amount) !== 1)
       refuse(
         'cureTemperature',
-        `${show(cureTemperature)} is within ${show(nearDatum[system])} of the datum of ${show(datumTemperature)}, or below it, and there this method knows no time worth having. Wait for warmer days, or ask the bag’s maker.`,
+        `${show(cureTemperature)} is within ${showApart(nearDatum[system])} of the datum of ${show(datumTemperature)}, or below it, and there this method knows no time worth having. Wait for warmer days, or ask the bag’s maker.`,
       )
     line('warmthByBag')
     line('warmthHere')

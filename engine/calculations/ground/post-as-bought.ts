@@ -57,7 +57,7 @@ export const postAsBought = calculation({
       from: 'trade rule, no source',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'structure', 'open-hole'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'structure', 'open-hole', 'overhead-lines'],
   drawing: holeDrawing,
   examples: [
     {

@@ -80,7 +80,7 @@ export const steppedRun = calculation({
       from: 'Derived here from the sketch; needs no table.',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  cautions: ['utilities', 'lot-line', 'local-code'],
   drawing: slopeDrawing,
   examples: [
     // 48/8 = 6; 40/6 = 6 2/3; 2 + 6 2/3 = 8 2/3

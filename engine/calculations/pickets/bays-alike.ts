@@ -75,7 +75,7 @@ export const baysAlike = calculation({
   sources: [
     { fact: 'gap = (opening − pickets × width) / (pickets + 1) in each bay', from: 'Derived here; needs no table.' },
   ],
-  cautions: ['tools', 'pool'],
+  cautions: ['tools'],
   examples: [
     // 93: 16 → 37/17 = 2.1765; 70 5/8: 12 → 2.2019; 84: 14 → 2.3333; they differ by 8/51 = 0.157, less than with 15, 11 and 13 (0.219)
     {

@@ -20,7 +20,7 @@ export const gapNow = calculation({
   gives: { gapNow: now, widthChange },
   headlines: ['gapNow', 'widthChange'],
   together: { gapNow: ['gapNow', 'widthChange'], widthChange: ['widthChange', 'gapNow'] },
-  called: ['wet now', 'when dry', 'shrink', 'gap now', 'wet wood', 'dries to'],
+  called: ['wet now', 'gap now'],
   locals: { ...movementLocals, widthChange: 'length' },
   lines: {
     ...movementLines,

@@ -24,7 +24,7 @@ export const convertLength = conversionOf({
     {
       ask: 'What is 2.4 m in feet and inches?',
       given: { lengthGiven: '2.4 m', lengthUnit: 'ft' },
-      expect: { lengthConverted: '7 ft 10 62/127 in' },
+      expect: { lengthConverted: '7 ft 10.49 in' },
     },
   ],
 })

@@ -31,13 +31,13 @@ export const convertTemperatureDifference = calculation({
     {
       ask: 'What is a 5 °F difference in Celsius?',
       given: { differenceGiven: '5 dF', differenceUnit: 'dC' },
-      expect: { differenceConverted: '2.778 C°' },
+      expect: { differenceConverted: '2.778 °C difference' },
     },
     // 3 × 9/5
     {
       ask: 'How much is 3 °C warmer in Fahrenheit?',
       given: { differenceGiven: '3 dC', differenceUnit: 'dF' },
-      expect: { differenceConverted: '5.4 F°' },
+      expect: { differenceConverted: '5.4 °F difference' },
     },
   ],
 })

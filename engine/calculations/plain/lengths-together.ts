@@ -30,6 +30,12 @@ export const lengthsTogether = sumsOf({
       given: { howManyTimes: '14', lengths: '8 ft' },
       expect: { lengthMultiple: '112 ft' },
     },
+    // 7 13/16 / 2
+    {
+      ask: 'What is half of 7 13/16 in?',
+      given: { lengths: '7 13/16 in', howManyTimes: '1/2' },
+      expect: { lengthMultiple: '3 29/32 in' },
+    },
     // 90 / 12
     {
       ask: 'What is 90 in divided by 12?',

@@ -6,10 +6,12 @@ import { mixed, show } from '../../quantities/show.ts'
 import {
   numberDifference,
   numberMean,
+  numberPart,
   numberProduct,
   numberQuotient,
   numbers,
   numberSum,
+  partPercent,
 } from '../../words/plain-sums.ts'
 
 const mostNumbers = 500
@@ -20,8 +22,9 @@ export const numbersTogether = calculation({
   name: 'numbers-together',
   title: 'Numbers added, taken away, multiplied, divided',
   answers: 'What plain numbers come to when they are added, taken from each other, multiplied or divided.',
-  needs: { numbers },
-  gives: { numberSum, numberMean, numberDifference, numberProduct, numberQuotient },
+  needs: { numbers, partPercent },
+  may: ['partPercent'],
+  gives: { numberSum, numberMean, numberDifference, numberProduct, numberQuotient, numberPart },
   headlines: ['numberSum', 'numberDifference', 'numberProduct', 'numberQuotient'],
   plain: true,
   locals: { many: 'number', first: 'number', second: 'number', others: 'number' },
@@ -31,10 +34,16 @@ export const numbersTogether = calculation({
     numberDifference: ['first - sum(others)', 'the first less the others'],
     numberProduct: ['first * second', 'the one times the other'],
     numberQuotient: ['first / second', 'the first by the second'],
+    numberPart: ['partPercent * first', 'that share of the whole'],
   },
-  work(_given, { line, rows, put, wants, worked, refuse, remark }) {
+  work(_given, { line, has, rows, put, wants, worked, refuse, remark }) {
     const all = rows('numbers')
     const [first, second, ...more] = all as [Quantity, Quantity, ...Quantity[]]
+    if (has('partPercent') && all.length === 1) {
+      put('first', first)
+      line('numberPart')
+      return
+    }
     if (all.length < 2) refuse('numbers', `I have only ${show(first)}, and no number beside it. Say both.`)
     if (all.length > mostNumbers)
       refuse(
@@ -75,6 +84,12 @@ export const numbersTogether = calculation({
       ask: 'What is 93 3/4 minus 3 1/2?',
       given: { numbers: ['93 3/4', '3 1/2'] },
       expect: { numberDifference: '90.25' },
+    },
+    // 0.075 × 1860
+    {
+      ask: 'What is 7.5 % of 1,860?',
+      given: { numbers: '1860', partPercent: '7.5 %' },
+      expect: { numberPart: '139.5' },
     },
     // 14 × 12
     { ask: 'What is 14 times 12?', given: { numbers: ['14', '12'] }, expect: { numberProduct: '168' } },

@@ -54,7 +54,7 @@ export const temperaturesTogether = calculation({
     {
       ask: 'What is the difference between 8.5 °C and 21 °C?',
       given: { temperatures: ['8.5 °C', '21 °C'] },
-      expect: { temperatureSpread: '12.5 C°' },
+      expect: { temperatureSpread: '12.5 °C difference' },
     },
   ],
 })

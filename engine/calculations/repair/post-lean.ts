@@ -23,6 +23,7 @@ export const postLean = calculation({
   onlyFor: { postAbove: ['topOffset'] },
   gives: { leanAngle, leanSlope, topOffset },
   headlines: ['leanAngle', 'topOffset'],
+  called: ['post leans', 'posts lean', 'leaning post', 'leans over', 'lean of'],
   together: { leanAngle: ['leanAngle', 'leanSlope'], topOffset: ['topOffset', 'leanAngle', 'leanSlope'] },
   lines: {
     leanAngle: sagLines.leanAngle,

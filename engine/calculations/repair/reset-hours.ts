@@ -46,7 +46,7 @@ export const resettingHours = calculation({
     { fact: 'hours = posts × time for one', from: 'Derived here; needs no table.' },
     { fact: 'the steps, and what to mind', from: 'common practice, no source' },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'open-hole', 'lifting', 'structure'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'open-hole', 'lifting', 'structure', 'overhead-lines'],
   examples: [
     // 5 × 2.5 = 12.5 h; /6 = 2.08 → 3 days
     {

@@ -89,8 +89,10 @@ export const digNotice = calculation({
     const first = firstAfterNotice(given.callDate, notice, isWorking)
     tell('firstDigDay', first)
     remark(
-      `Counted: the day of the call, ${show(given.callDate)}, does not count; then ${show(given.noticeDays)} pass whole, weekends and the holidays you named left out.`,
+      `Counted: the day of the call, ${show(given.callDate)}, does not count; then ${show(given.noticeDays)} pass whole, weekends${closed.length > 0 ? ` and ${closed.map(show).join(', ')}` : ''} left out.`,
     )
+    if (closed.length === 0)
+      remark('I know no holidays, and you named none: each that falls in between puts it off by a day. Name them.')
     if (has('ticketLife') && has('ticketCounts')) {
       const life = toNumber(given.ticketLife.amount)
       if (life > longestLife)

@@ -82,7 +82,7 @@ export const heightBothSides = calculation({
       from: 'common practice; only your own rule says which',
     },
   ],
-  cautions: ['utilities', 'lot-line', 'local-code', 'pool'],
+  cautions: ['utilities', 'lot-line', 'local-code'],
   drawing: gradeDrawing,
   examples: [
     // 48 + 14 = 62; half way 55

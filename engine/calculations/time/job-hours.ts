@@ -6,12 +6,14 @@
 import { calculation } from '../../calculation.ts'
 import { type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { gates } from '../../words/bays.ts'
+import { bays, gates } from '../../words/bays.ts'
 import { dayHours, helpers, holeTime } from '../../words/digging.ts'
 import { railsInAll } from '../../words/framing.ts'
 import { picketsHung } from '../../words/picket-count.ts'
 import { posts } from '../../words/posts.ts'
+import { rails } from '../../words/rails.ts'
 import {
+  crew,
   gateBuilding,
   gateTime,
   picketHanging,
@@ -35,6 +37,8 @@ export const jobHours = calculation({
   needs: {
     posts,
     railsInAll,
+    rails,
+    bays,
     picketsHung,
     gates,
     postsAnHour,
@@ -43,9 +47,10 @@ export const jobHours = calculation({
     gateTime,
     holeTime,
     helpers,
+    crew,
     dayHours,
   },
-  may: ['posts', 'railsInAll', 'picketsHung', 'gates', 'holeTime', 'helpers'],
+  may: ['posts', 'railsInAll', 'rails', 'bays', 'picketsHung', 'gates', 'holeTime', 'helpers', 'crew'],
   oneOf: [['posts', 'picketsHung', 'railsInAll', 'gates']],
   onlyFor: {
     posts: ['settingTime', ...together],
@@ -64,11 +69,13 @@ export const jobHours = calculation({
     workTime: ['workTime', 'workClock'],
     workDays: ['workDays', 'workClock', 'workTime'],
   },
-  locals: { oneHour: 'duration', people: 'number', tasks: 'duration' },
+  locals: { oneHour: 'duration', people: 'number', tasks: 'duration', allRails: 'number', railsByBay: 'duration' },
   lines: {
     digging: ['sum(posts * holeTime)', 'every hole at the pace you gave'],
     settingTime: ['sum(posts) / postsAnHour * oneHour', 'so many an hour'],
     railFitting: ['railsInAll / railsAnHour * oneHour', 'so many an hour'],
+    allRails: ['rails * bays', 'as many in every bay'],
+    railsByBay: ['allRails / railsAnHour * oneHour', 'so many an hour'],
     picketHanging: ['picketsHung / picketsAnHour * oneHour', 'so many an hour'],
     gateBuilding: ['gates * gateTime', 'one gate after the other'],
     workTime: ['sum(tasks)', 'one task after the other'],
@@ -76,7 +83,7 @@ export const jobHours = calculation({
     workClock: ['workTime / people', 'shared evenly by the hands'],
     workDays: ['ceil(workClock / dayHours)', 'a day begun counts'],
   },
-  work(given, { line, has, need, assumed, put, remark, table }) {
+  work(given, { line, has, need, assumed, put, tell, remark, table }) {
     put('oneHour', quantity(1, 'h'))
     const tasks: { what: string; pace: string; time: Quantity }[] = []
     const add = (what: string, pace: string, time: Quantity): void => {
@@ -87,6 +94,11 @@ export const jobHours = calculation({
       add('holes', `${show(given.holeTime)} a hole`, { ...line('digging'), unit: 'h' })
     if (has('posts') && has('postsAnHour')) add('posts set', anHour(given.postsAnHour), line('settingTime'))
     if (has('railsInAll') && has('railsAnHour')) add('rails', anHour(given.railsAnHour), line('railFitting'))
+    // Two rails a bay, thirteen bays: nobody counted them.
+    else if (has('rails') && has('bays') && has('railsAnHour')) {
+      line('allRails')
+      add('rails', anHour(given.railsAnHour), tell('railFitting', { ...line('railsByBay'), unit: 'h' }))
+    }
     if (has('picketsHung') && has('picketsAnHour')) add('pickets', anHour(given.picketsAnHour), line('picketHanging'))
     if (has('gates') && has('gateTime')) add('gates', `${show(given.gateTime)} a gate`, line('gateBuilding'))
     if (tasks.length === 0) need('posts')
@@ -95,7 +107,8 @@ export const jobHours = calculation({
       tasks.map((it) => it.time),
     )
     line('workTime')
-    if (has('helpers')) line('people')
+    if (has('crew')) put('people', { ...given.crew, kind: 'number', unit: 'ratio' })
+    else if (has('helpers')) line('people')
     else put('people', quantity(1, 'ratio'))
     line('workClock')
     if (has('dayHours')) line('workDays')
@@ -119,7 +132,7 @@ export const jobHours = calculation({
       remark('The paces are usual ones, and nobody has seen you work. Do one of each, time it, and tell me yours.')
     if (has('posts') && !has('holeTime'))
       remark('Digging is not in it: dig the first hole, and say how many minutes a hole takes you.')
-    if (!has('helpers')) remark('You did not speak of helpers, so it is you alone.')
+    if (!has('helpers') && !has('crew')) remark('You did not speak of helpers, so it is you alone.')
     remark(
       'Marking out, cutting to height, carrying, waiting for concrete and painting are not in it. A first fence takes half as long again.',
     )
@@ -135,6 +148,12 @@ export const jobHours = calculation({
       ask: 'How many days of work are 11 posts, 20 rails, 160 pickets and 1 gate with 1 helper, 6 hours a day?',
       given: { posts: '11', railsInAll: '20', picketsHung: '160', gates: '1', helpers: '1', dayHours: '6 h' },
       expect: { workDays: '2 working days', workClock: '10.92 hours', workTime: '21.83 hours' },
+    },
+    // 14/2 = 7; 13 × 2 = 26, /6 = 4 1/3; 150/20 = 7.5; 5: 23 5/6 h; by two 11 11/12
+    {
+      ask: '14 posts, 13 bays, 2 rails a bay, 150 pickets, 1 gate: how many hours with 2 people?',
+      given: { posts: '14', bays: '13', rails: '2', picketsHung: '150', gates: '1', crew: '2' },
+      expect: { workTime: '23.83 hours', workClock: '11.92 hours' },
     },
     // 240/24 = 10 h
     {

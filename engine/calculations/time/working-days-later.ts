@@ -2,11 +2,13 @@
 //
 //   Thu   Fri  Sat Sun  Mon  Tue
 //   from   1    ·   ·    2    3         the day you count from is not one of them
+//    1     2    ·   ·    3              … or it is, where the work begins on that day
 import { calculation } from '../../calculation.ts'
 import { toNumber } from '../../quantities/amount.ts'
+import { daysAfter } from '../../quantities/calendar.ts'
 import { show } from '../../quantities/show.ts'
 import { holidays } from '../../words/digging-notice.ts'
-import { dayReached, daysAhead, fromDay } from '../../words/working-days.ts'
+import { dayReached, daysAhead, fromDay, lastWorkDay } from '../../words/working-days.ts'
 import { nthWorking, workingWithout } from '../../working-days.ts'
 
 export const workingDaysLater = calculation({
@@ -15,21 +17,28 @@ export const workingDaysLater = calculation({
   answers: 'Which date comes so many working days after another, weekends and the holidays you name left out.',
   needs: { fromDay, daysAhead, holidays },
   may: ['holidays'],
-  gives: { dayReached },
-  headlines: ['dayReached'],
+  gives: { dayReached, lastWorkDay },
+  headlines: ['dayReached', 'lastWorkDay'],
+  together: { dayReached: ['dayReached', 'lastWorkDay'], lastWorkDay: ['lastWorkDay', 'dayReached'] },
   lines: {
     calendarAhead: ['dayReached - fromDay', 'by the calendar, weekends and holidays counted'],
   },
   locals: { calendarAhead: 'duration', dayReached: 'date' },
   work({ fromDay: from, daysAhead: ahead }, { line, tell, has, rows, remark }) {
     const closed = has('holidays') ? rows('holidays') : []
-    tell('dayReached', nthWorking(from, toNumber(ahead.amount), workingWithout(closed)))
+    const [isWorking, count] = [workingWithout(closed), toNumber(ahead.amount)]
+    tell('dayReached', nthWorking(from, count, isWorking))
     line('calendarAhead')
+    // The first day is one of them, where it is a working day; a job that starts on a Sunday starts on Monday.
+    const last = count > 0 ? nthWorking(daysAfter(from, -1), count, isWorking) : undefined
+    if (last) tell('lastWorkDay', last)
     remark(
-      `Counted: ${show(from)} does not count; then ${show(ahead)}, Saturdays, Sundays${closed.length > 0 ? ' and the holidays you named' : ''} left out.`,
+      last
+        ? `Does the first day count? Where work is done on ${show(from)} already, the last of ${show(ahead)} is ${show(last)}; where the count begins on the day after, as with notices, it is ${show(nthWorking(from, count, isWorking))}.`
+        : `${show(ahead)} after ${show(from)} is the day itself.`,
     )
+    remark(`Saturdays and Sundays${closed.length > 0 ? `, and ${closed.map(show).join(', ')},` : ''} are left out.`)
     if (closed.length === 0) remark('I know no holidays: each that falls in between puts it off by a day. Name them.')
-    remark('Where the first day counts in your case, it comes a working day sooner.')
   },
   sources: [
     {
@@ -44,13 +53,19 @@ export const workingDaysLater = calculation({
     {
       ask: 'What date is 10 working days after 5 October 2026?',
       given: { fromDay: '2026-10-05', daysAhead: '10' },
-      expect: { dayReached: 'Monday 19 October 2026' },
+      expect: { dayReached: 'Monday 19 October 2026', lastWorkDay: 'Friday 16 October 2026' },
     },
     // Mon 21: 22, 23, 24, (25 h), (28 h), 29, 30, 31, (1 h), 4, 5, 6, 7
     {
       ask: 'Which date is 10 working days after 21 December 2026 with holidays on 25 December 2026, 28 December 2026 and 1 January 2027?',
       given: { fromDay: '2026-12-21', daysAhead: '10', holidays: ['2026-12-25', '2026-12-28', '2027-01-01'] },
-      expect: { dayReached: 'Thursday 7 January 2027' },
+      expect: { dayReached: 'Thursday 7 January 2027', lastWorkDay: 'Wednesday 6 January 2027' },
+    },
+    // Mon 3 to Fri 7: 5, to Fri 14: 10, Mon 17, Tue 18: 12
+    {
+      ask: 'If I start on Monday 3 March 2025 and need 12 working days, when do I finish?',
+      given: { fromDay: '2025-03-03', daysAhead: '12' },
+      expect: { lastWorkDay: 'Tuesday 18 March 2025', dayReached: 'Wednesday 19 March 2025' },
     },
   ],
 })

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { readingPrompt } from '../../prompts.ts'
 import { type Request, requestSchema } from '../../request.ts'
+import { isUrgent } from '../offline/emergencies.ts'
 import { readOffline } from '../offline/offline.ts'
 import type { Heard, Heed, Reader } from '../reader.ts'
 import type { Endpoint, Message, Spoken, Tool } from './endpoint.ts'
@@ -21,6 +22,9 @@ export function createModelReader(endpoint: Endpoint): Reader {
   }
 
   async function read(heard: Heard, signal?: AbortSignal): Promise<Heed> {
+    // An emergency is not sent anywhere first: every second counts.
+    const own = readOffline(heard)
+    if (isUrgent(own)) return { request: own, by: 'offline' }
     const messages: Message[] = [
       { role: 'system', content: system },
       {

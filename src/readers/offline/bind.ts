@@ -20,26 +20,19 @@ import {
   limits,
   type Owned,
   owners,
+  phraseEnds,
   plainlyMeant,
   weight,
 } from './cue-score.ts'
+import { readingsByDate } from './dated-readings.ts'
+import { daysIn } from './days.ts'
 import { hoursInTable } from './hour-table.ts'
+import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
-import { type PlaceSaid, stretchesByKind } from './places.ts'
+import { pairsTold } from './pairs.ts'
+import { type Kinds, placeFor, type PlaceSaid, stretchesByKind } from './places.ts'
+import { moneyIn } from './prices-said.ts'
 import type { Token } from './stems.ts'
-
-/** The kinds of post that are spoken of, and the one whose holes a stretch of the message tells. */
-interface Kinds {
-  readonly places: readonly PlaceSaid[]
-  readonly ofKind: (spot: number) => string | undefined
-}
-
-export interface Bound {
-  readonly reading: Tagged
-  readonly word: string
-  readonly at: string
-  readonly score: number
-}
 
 /** Binds the quantities of a message, the surest first; each word at a place takes one, and each quantity one word. */
 export function bind(
@@ -69,10 +62,17 @@ export function bind(
   const pairs = heard.readings.flatMap((reading) =>
     pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, kinds, needed, behind, asksNow),
   )
-  pairs.push(...holesByTwo(heard, message, usable, kinds, needed))
+  const holeAt = (spot: number): string => placeFor(vocabulary.get('holeDiameter') as Word, spot, kinds, message)
+  pairs.push(...pairsTold({ heard, message, hits: usable, needed, holeAt }))
   const table = hoursInTable(heard)
-  const inTable = new Set([...table.bound.map((it) => it.reading), ...table.idle].map((it) => it.tag))
-  pairs.splice(0, pairs.length, ...pairs.filter((it) => !inTable.has(it.reading.tag)), ...table.bound)
+  const inRows = [
+    ...table.bound,
+    ...(readingsByDate(heard)?.bound ?? []),
+    ...daysIn(heard, message, needed),
+    ...moneyIn(heard, message, needed),
+  ]
+  const placed = new Set([...inRows.map((it) => it.reading), ...table.idle].map((it) => it.tag))
+  pairs.splice(0, pairs.length, ...pairs.filter((it) => !placed.has(it.reading.tag)), ...inRows)
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed, asksNow ? weight.stray : weight.strayInTalk))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
   pairs.sort((a, b) => b.score - a.score || a.reading.start - b.reading.start)
@@ -126,7 +126,7 @@ export function bind(
   }
   // "Make that 7 ft at most", "and if I use 3 1/2 in ones?": what the talk is about is said anew, before anything it is not about.
   if (!asksNow && heard.readings.length === 1 && sure.every((it) => !needed.has(it.word) && it.score < weight.strong)) {
-    const again = sameAgain(heard, usable, behind)
+    const again = sameAgain(heard, usable, new Set(behind.keys()))
     if (again.length > 0) return { bound: again, loose: [] }
   }
   // An answer to our own question may come in another coin: "60 lb" to "which bags?".
@@ -135,13 +135,14 @@ export function bind(
   return { bound: sure, loose: loose() }
 }
 
-/** What those need that may stand in for what is needed: behind the pickets in all a bay's, its opening, the run. */
-function neededBehind(needed: ReadonlySet<string>): Set<string> {
-  const behind = new Set(needed)
-  // A set goes on to what is added to it on the way.
-  for (const word of behind)
+/** What those need that may stand in for what is needed, by how far behind it stands: the pickets in all, a bay's, its opening, the run. */
+function neededBehind(needed: ReadonlySet<string>): Map<string, number> {
+  const behind = new Map([...needed].map((word) => [word, 0]))
+  // A map goes on to what is added to it on the way.
+  for (const [word, steps] of behind)
     for (const calc of catalogue)
-      if (calc.joins && calc.gives[word]) for (const need of Object.keys(calc.needs)) behind.add(need)
+      if (calc.joins && calc.gives[word])
+        for (const need of Object.keys(calc.needs)) if (!behind.has(need)) behind.set(need, steps + 1)
   return behind
 }
 
@@ -188,7 +189,12 @@ function withoutStrays(pairs: readonly Bound[], needed: ReadonlySet<string>, eno
   const best = new Map<string, number>()
   for (const it of pairs)
     if (needed.has(it.word)) best.set(it.reading.tag, Math.max(best.get(it.reading.tag) ?? 0, it.score))
-  return pairs.filter((it) => needed.has(it.word) || (best.get(it.reading.tag) ?? 0) < it.score * enough)
+  // A stick called by its name is whatever stick the question needs.
+  return pairs.filter(
+    (it) =>
+      needed.has(it.word) ||
+      (it.reading.section ? !best.has(it.reading.tag) : (best.get(it.reading.tag) ?? 0) < it.score * enough),
+  )
 }
 
 /** "2.35 m gap": where a size can hardly be what it is named, and may well be something else of that name, it is the other. */
@@ -237,13 +243,15 @@ function pairsOf(
   usable: readonly Owned[],
   kinds: Kinds,
   needed: ReadonlySet<string>,
-  behind: ReadonlySet<string>,
+  behind: ReadonlyMap<string, number>,
   asksNow: boolean,
 ): Bound[] {
   const askable = new Set(heard.job.asked.map((it) => it.word))
   const alone = heard.readings.length === 1 && usable.every((hit) => hit.sort !== 'thing' && hit.sort !== 'name')
   const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
   const near = around(spot, usable)
+  const sticksAhead = reading.bare !== null && isBeforeStick(spot, message, heard)
+  const ofAir = reading.quantity?.kind === 'percent' && isBesideTemperature(spot, message, heard)
   const pairs: Bound[] = []
   for (const word of told) {
     if (!fits(word, reading, heard, needed)) continue
@@ -254,7 +262,13 @@ function pairsOf(
     if (score > 0)
       score +=
         likelihood(word, reading, heard) +
-        (isNeeded ? weight.needed : asksNow && !behind.has(word.name) ? weight.unneeded : 0)
+        (isNeeded
+          ? weight.needed
+          : asksNow && !behind.has(word.name)
+            ? weight.unneeded
+            : weight.behind * (behind.get(word.name) ?? 0))
+    // "air 65 °F and 60 %": a share that stands beside the air's temperature is its humidity.
+    if (ofAir && word.kind === 'percent') score += isOfAir(word) ? weight.touching : -weight.touching
     if (askable.has(word.name))
       score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
     if (firm && limits.has(word.name) && score > 0 && (!asksNow || behind.has(word.name))) score += weight.limit
@@ -266,8 +280,12 @@ function pairsOf(
       score = weight.least + 0.1
     if (score < weight.least && asksNow && isNeeded && word.called.byDefault && reading.bare === null)
       score = weight.least
+    // "26 2x4s", "18 southern pine 4x4 posts": so many sticks of that name.
+    if (sticksAhead && word.kind === 'count' && word.called.things?.includes('stick')) score += weight.section
     // A stick called by its name has no other meaning: "6x6" is the post.
     if (reading.section) score += weight.section
+    // Nor has an hour of the clock.
+    if (reading.clock) score += weight.section
     // Nor has a proportion: its terms are the parts of a mix.
     if (reading.proportion) score += weight.section
     if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, kinds, message), score })
@@ -275,40 +293,34 @@ function pairsOf(
   return pairs
 }
 
-/** "holes 12 in by 36 in": the first across, the second down. Only where holes are spoken of. */
-function holesByTwo(
-  heard: Heard,
-  message: readonly Token[],
-  usable: readonly Owned[],
-  kinds: Kinds,
-  needed: ReadonlySet<string>,
-): Bound[] {
-  const pairs: Bound[] = []
-  for (const [i, token] of message.entries()) {
-    const [joint, second] = [message[i + 1], message[i + 2]]
-    if (!token.tag || !second?.tag || !/^(x|by)$/.test(joint?.stem ?? '')) continue
-    const ofHoles =
-      (needed.has('holeDiameter') && needed.has('holeDepth')) ||
-      usable.some((hit) => hit.word === 'holeDiameter' && hit.sort === 'thing' && hit.to <= i + 5 && hit.to >= i - 3)
-    const ofSides = needed.has('legs')
-    const [across, down] = [token, second].map((it) => heard.readings.find((reading) => reading.tag === it.tag))
-    if (!across || !down || !isLength(across) || !isLength(down)) continue
-    if (ofSides)
-      pairs.push(
-        { reading: across, word: 'legs', at: yard, score: weight.byTwo },
-        { reading: down, word: 'legs', at: yard, score: weight.byTwo },
-      )
-    if (!ofHoles) continue
-    const at = placeFor(vocabulary.get('holeDiameter') as Word, i, kinds, message)
-    pairs.push(
-      { reading: across, word: 'holeDiameter', at, score: weight.byTwo },
-      { reading: down, word: 'holeDepth', at, score: weight.byTwo },
-    )
-  }
-  return pairs
+/** Whether a stick called by its size comes next, with nothing but what it is made of between. */
+function isBeforeStick(spot: number, message: readonly Token[], heard: Heard): boolean {
+  let at = spot + 1
+  while (
+    at <= spot + 4 &&
+    message[at] &&
+    !message[at]?.tag &&
+    /^[\p{L}’'-]+$/u.test((message[at] as Token).text) &&
+    !phraseEnds.has((message[at] as Token).stem)
+  )
+    at++
+  const next = message[at]?.tag
+  return next !== undefined && heard.readings.some((it) => it.tag === next && it.section !== undefined)
 }
 
-const isLength = (reading: Tagged): boolean => reading.bare !== null || reading.quantity?.kind === 'length'
+const isOfAir = (word: Word): boolean => word.called.things?.includes('air') ?? false
+
+/** Whether nothing but “and”, “at” or a comma parts it from a temperature. */
+function isBesideTemperature(spot: number, message: readonly Token[], heard: Heard): boolean {
+  const temperatures = new Set(heard.readings.filter((it) => it.quantity?.kind === 'temperature').map((it) => it.tag))
+  return [1, -1].some((step) => {
+    // "20 °C at 65 %" is air; "15 % at 50 °F" may be the wood's.
+    const joint = step === -1 ? /^(,|and|at|with|&)$/ : /^(,|and|with|&)$/
+    let at = spot + step
+    while (message[at] && joint.test((message[at] as Token).text)) at += step
+    return temperatures.has(message[at]?.tag ?? '')
+  })
+}
 
 /** "What about 6 ft?": the one thing of that kind that was said before is said again. */
 function sameAgain(heard: Heard, usable: readonly Owned[], needed: ReadonlySet<string>): Bound[] {
@@ -360,6 +372,10 @@ function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<str
     return (word.otherSide !== undefined && needed.has(word.name)) || isSectionOf(word)(reading.section)
   if (reading.proportion) return isOfParts(word)
   if (reading.clock && word.noun !== 'o’clock') return false
+  // "28 dollars a foot" is the price of a foot, and of nothing whole.
+  if (word.per === 'board foot' && reading.per !== word.per && !heard.job.asked.some((it) => it.word === word.name))
+    return false
+  if (reading.per && word.per !== (reading.per === 'board foot' ? 'board foot' : 'measure')) return false
   if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
   // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
   if (
@@ -406,20 +422,4 @@ function onlyWordLeft(
   return word && likelihood(word, only, heard) > 0
     ? [{ reading: only, word: word.name, at: yard, score: weight.least }]
     : []
-}
-
-/** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */
-function placeFor(word: Word, spot: number, { places, ofKind }: Kinds, message: readonly Token[]): string {
-  const isOfHole = ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name)
-  const own = isOfHole || word.name === 'postWidth' ? ofKind(spot) : undefined
-  if (own) return own
-  const distance = (it: PlaceSaid): number => (it.from > spot ? it.from - spot - 1 : spot - it.to)
-  const apart = (it: PlaceSaid): boolean =>
-    message
-      .slice(...(it.from > spot ? [spot + 1, it.from] : [it.to, spot]))
-      .some((token) => token.tag !== undefined || /^[,.;?!\n]$/.test(token.text))
-  const nearest = places.filter((it) => distance(it) <= 3 && !apart(it)).sort((a, b) => distance(a) - distance(b))[0]
-  if (!nearest) return yard
-  if (word.name === 'posts') return nearest.place
-  return nearest.of === 'hole' && isOfHole ? nearest.place : yard
 }

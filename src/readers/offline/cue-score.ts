@@ -41,6 +41,8 @@ export const weight = {
   needed: 0.9,
   /** Something is asked, and this has nothing to do with it. */
   unneeded: -0.8,
+  /** For each calculation that stands between it and the wanted one. */
+  behind: -0.1,
   /** So much of a stray word's score is enough for one that the question needs. */
   stray: 0.45,
   /** And where a talk goes on, which is about those. */
@@ -74,7 +76,12 @@ export function withoutInner(hits: readonly Hit[], message: readonly Token[]): H
     if (hit.sort === 'name' && hit.to - hit.from > 1) longNames.set(hit.from, [...(longNames.get(hit.from) ?? []), hit])
   const longest = 8
   return hits.filter((hit) => {
-    if (hit.sort === 'ask' || message[hit.from - 1]?.tag) return true
+    if (hit.sort === 'ask') return true
+    // In "20 % dry to 12 %" the “dry” is none of the 20 %'s: “dry to” leads on.
+    const around = (other: Hit): boolean => other.word === hit.word && other.length > hit.length && other.to >= hit.to
+    if (hit.sort === 'side' && longNames.get(hit.from)?.some((other) => around(other) && leadsOn(other, message)))
+      return false
+    if (message[hit.from - 1]?.tag) return true
     for (let from = hit.from; from > hit.from - longest; from--)
       if (
         longNames
@@ -292,7 +299,7 @@ function saysNamesFirst(hits: readonly Hit[], message: readonly Token[]): boolea
 }
 
 // Words that end a phrase: what stands behind them does not touch the quantity before them.
-const phraseEnds = new Set([
+export const phraseEnds = new Set([
   'of',
   'in',
   'with',
@@ -324,6 +331,11 @@ const phraseEnds = new Set([
   'under',
 ])
 
+const onward = new Set(['to', 'at', 'of', 'from', 'is', 'reads'])
+/** Whether a name ends so that it speaks of the quantity right behind it. */
+const leadsOn = (hit: Hit, message: readonly Token[]): boolean =>
+  onward.has(message[hit.to - 1]?.stem ?? '') && message[hit.to]?.tag !== undefined
+
 /** Which quantity each cue touches: the one right before it, "10 in holes", "11 cedar posts"; else the one it leads up to, "gaps of at most 2 in". */
 export function owners(hits: readonly Hit[], message: readonly Token[], places: readonly PlaceSaid[]): Owned[] {
   const leads = saysNamesFirst(hits, message)
@@ -335,6 +347,8 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     if (message[hit.to]?.text === ':' && message[hit.to + 1]?.tag)
       return { ...hit, from: start, owner: hit.to + 1, behind: false }
     if (leads && message[hit.to]?.tag) return { ...hit, from: start, owner: hit.to, behind: false }
+    // "24 % dries to 12 %": a name that ends so speaks of what follows it.
+    if (hit.sort === 'name' && leadsOn(hit, message)) return { ...hit, from: start, owner: hit.to, behind: false }
     // "two 42 in gates": the number counts, the size measures.
     if (one?.measured && two?.tag && !two.measured && vocabulary.get(hit.word)?.kind === 'count')
       return { ...hit, from: start - 1, owner: start - 2, behind: true }

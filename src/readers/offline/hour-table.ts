@@ -5,7 +5,7 @@
 //   7 am   52         88 %      0 %
 import { type PastedTable, tablesIn, yard } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
-import type { Bound } from './bind.ts'
+import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 
 type Column = 'firstHour' | 'hourTemperatures' | 'hourHumidities' | 'rainChances' | 'other'

@@ -12,14 +12,19 @@ import {
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
-import { type Bound, bind, isOfParts } from './bind.ts'
+import { bind, isOfParts } from './bind.ts'
+import type { Bound } from './bound.ts'
+import { readingsByDate } from './dated-readings.ts'
 import { dangerIn, declined } from './declines.ts'
+import { saysNoHolidays, unreadHolidays } from './holidays.ts'
+import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
-import { notesIn } from './notes.ts'
+import { nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
+import { isOfTax, pricesIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
-import { stem, type Token, tokens } from './stems.ts'
+import { filler, stem, type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
 
 export const offlineReader: Reader = {
@@ -30,9 +35,12 @@ export const offlineReader: Reader = {
 /** Reads a message by the vocabulary alone. */
 export function readOffline(heard: Heard): Request {
   const message = tokensWithQuantities(heard).map(forgiven)
-  const hits = cuesIn(message)
+  const urgent = emergenciesIn(message)
+  if (urgent.length > 0) return onlyThese(urgent)
+  const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message, heard))
   const places = placesIn(message)
-  const danger = dangerIn(message, heard.said)
+  const { refused: danger, reasons } = dangerIn(message, heard.said)
+  if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
   const { wants, spent } = wantsIn(message, hits, places, heard.job)
   const plain =
     danger.length === 0
@@ -43,7 +51,20 @@ export function readOffline(heard: Heard): Request {
   const byParts = heard.readings.some((it) => it.proportion)
     ? catalogue.filter((it) => Object.values(it.needs).some(isOfParts))
     : []
-  const named = [...byParts, ...calculationsIn(message).map((name) => calculationNamed(name) as Calculation)]
+  // So does “28 dollars a foot”, which is the price of a measure, and of nothing whole.
+  const byPrice = catalogue.filter((it) =>
+    Object.values(it.needs).some((word) => word.per && isPricedBy(word.per, heard)),
+  )
+  const byName = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
+  // "200 palings at 1.95, how much?": things with their prices, and nothing else that is asked for by name.
+  const ofBill = wants.length === 0 && byName.length === 0 && pricesIn(heard, message, new Set()).length > 0
+  const named = [
+    ...byParts,
+    ...byPrice,
+    ...byName,
+    ...(ofBill ? catalogue.filter((it) => it.needs.unitPrices) : []),
+    ...(isOfTax(heard, message) && wants.length === 0 ? catalogue.filter((it) => it.needs.taxedAmounts) : []),
+  ]
   // A calculation called by its own phrase answers in its own words: "how many pickets … past the posts" are those to each bay.
   const own = (calc: Calculation, want: Wanted): string | undefined =>
     calc.gives[want.word]
@@ -51,9 +72,11 @@ export function readOffline(heard: Heard): Request {
       : (askedAlike(want.word, hits).find((it) => calc.gives[it]) ??
         Object.values(calc.gives).find((it) => isSameSort(it, want.word))?.name ??
         calc.headlines.find((it) => isSameMeasure(it, want.word)))
+  // "26 % on 1 May, 22 % on 11 May": whatever is asked of it, it is the change over time.
+  const followed = readingsByDate(heard)?.calculation
   const firstMeant =
-    named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
-  const first = askedOf(firstMeant, wants, own)
+    followed ?? named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
+  const first = askedOf(firstMeant, followed ? wants.filter((it) => own(followed, it)) : wants, own)
   const cues = hits.filter((hit) => !isSpent(hit, spent))
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bind(
@@ -82,10 +105,22 @@ export function readOffline(heard: Heard): Request {
     context = subject
     ;({ bound, loose } = bindFor(subject, true, meant))
   }
+  const chosen = choicesIn(heard, message, hits, bound, context)
+  const sold = soldByIn(bound)
   const told = [
     ...inOrder(bound).map(fromTag),
-    ...choicesIn(heard, message, hits, bound, context),
+    ...(chosen.length > 0 ? chosen : choiceAnswered(heard, message)).filter(
+      (it) => !sold.some((by) => by.word === it.word),
+    ),
+    ...sold,
     ...noneIn(message, hits, heard, bound),
+    ...unreadHolidays(
+      heard,
+      message,
+      bound,
+      context.map((it) => it.word),
+      meant?.name,
+    ),
   ]
   // "And for the line posts?", "and 10 line posts in 10 in holes?": the same question at another place.
   const isOfPlaces = told.every(({ at }) => places.some(({ place }) => place === at))
@@ -96,28 +131,39 @@ export function readOffline(heard: Heard): Request {
   const wanted = [...asks, ...subject, ...elsewhere].filter(
     (want) => !told.some((it) => it.word === want.word && it.at === want.at),
   )
-  const confirms = confirmsIn(message, heard)
+  const confirms = saysNoHolidays(heard, message) ? ['holidays'] : confirmsIn(message, heard)
 
-  const called = notesIn(message)
+  const wantsAdvice = heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message)
+  const nearest = wantsAdvice ? nearestNote(message) : undefined
+  const met = notesIn(message)
+  const called =
+    met.length === 0 && nearest?.isSure ? [{ note: nearest.note, words: wordsBesideSum, isApart: true }] : met
   // "Should I set the posts in gravel or concrete?": nothing is measured and nothing known, so no sum is meant.
-  const asksAdvice =
-    called.length > 0 &&
-    heard.readings.length === 0 &&
-    !isKnownOf(wanted, heard) &&
-    isAboutHow(message) &&
-    !asksHowMuch(message)
+  const asksAdvice = wantsAdvice && called.length > 0 && !isKnownOf(wanted, heard)
+  // “Is a 94 lb bag too heavy to lift?” sounds like a sum, and a note settles it.
+  const settled = told.length <= 1 ? called.filter((it) => settles(it.note)).map((it) => it.note) : []
+  if (danger.length === 0 && settled.length > 0) return { ...onlyThese([]), notes: settled }
   const left = asksAdvice ? [] : wanted
-  const hasSum = told.length > 0 || left.length > 0
-  const notes = called.filter((it) => !hasSum || it.words >= wordsBesideSum).map((it) => it.note)
+
+  const isSum = told.some((it) => it.word !== 'country') || left.length > 0
+  const notes = called.filter((it) => !isSum || (it.isApart && it.words >= wordsBesideSum)).map((it) => it.note)
 
   const request: Request = { told, wants: left, calculation: meant?.name ?? null, confirms, notes, declines: danger }
   if (danger.length > 0) return { ...request, told: [], wants: [], notes: [] }
-  if (hasSum || confirms.length > 0 || notes.length > 0) return request
+  // "What is the capital of France?" says no more of the fence than where it is not.
+  const onlyNames =
+    !isSum && notes.length === 0 && confirms.length === 0 && asksSomething(message) && !isOfTheTrade(message)
+  if (onlyNames && told.length > 0)
+    return { ...request, told: [], declines: declined('off-trade', heard.said.slice(0, 200)) }
+  if (told.length > 0 || left.length > 0 || confirms.length > 0 || notes.length > 0) return request
   if (loose.length === 0 && isSmallTalk(message))
     return { ...request, declines: declined('small-talk', heard.said.slice(0, 200)) }
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
-  return { ...request, declines: declined(isOfTheTrade(message) ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
+  const isOfTrade = isOfTheTrade(message)
+  // Nothing else answers it: what comes near is worth reading.
+  if (nearest && isOfTrade) return { ...request, notes: [nearest.note] }
+  return { ...request, declines: declined(isOfTrade ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
 }
 
 // Beside a sum only a note that much of the message calls for is worth reading.
@@ -142,6 +188,31 @@ const asksHowMuch = (message: readonly Token[]): boolean =>
   message.some(({ stem: word }, i) => word === 'how' && measures.has(message[i + 1]?.stem ?? ''))
 
 const measures = new Set('much many far deep wide high tall long big large heavy thick'.split(' '))
+
+const isPricedBy = (per: Word['per'], { readings }: Heard): boolean =>
+  readings.some((it) => it.per && (it.per === 'board foot' ? 'board foot' : 'measure') === per)
+
+/** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
+function soldByIn(bound: readonly Bound[]): Told[] {
+  const price = bound.find((it) => vocabulary.get(it.word)?.per === 'measure')?.reading
+  const choice = catalogue
+    .filter((it) => Object.values(it.needs).some((word) => word.per === 'measure'))
+    .flatMap((it) => Object.values(it.needs))
+    .find((word) => word.kind === 'choice')
+  if (!price?.per || !choice?.options?.[price.per]) return []
+  return [{ word: choice.name, at: yard, from: { tag: null, quote: price.said, option: price.per, usual: null } }]
+}
+
+/** “Costs 28 dollars a foot”: a phrase that would ask for a price, with the price in it, tells it; “£42 per cubic metre” asks for no volume. */
+function tellsIt(hit: Hit, message: readonly Token[], { readings }: Heard): boolean {
+  if (hit.sort !== 'ask') return false
+  const priceAt = (token: Token | undefined) =>
+    readings.find((it) => it.tag === token?.tag && it.quantity?.kind === 'money')
+  if (vocabulary.get(hit.word)?.kind === 'money') return message.slice(hit.from, hit.to).some((it) => priceAt(it))
+  let at = hit.from - 1
+  while (/^(a|an|per|each|every|the|by|running|linear|lineal)$/.test(message[at]?.stem ?? '')) at--
+  return priceAt(message[at])?.per !== undefined
+}
 
 /** The words that the same phrase asks for: “how much cement” is the concrete of one, and the plain cement of another. */
 const askedAlike = (word: string, hits: readonly Hit[]): string[] => {
@@ -204,7 +275,9 @@ function choicesIn(
   ])
   // The shape of a hole concerns whoever has told its size.
   const hasSize = (word: string | undefined): boolean => heard.job.decisions.some((it) => it.word === word)
+  // Where the fence is concerns every answer: whom to ring hangs on it.
   const concerned = (word: string): boolean =>
+    word === 'country' ||
     hasSize(vocabulary.get(word)?.saidOf) ||
     catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
   const options = hits.filter(
@@ -230,6 +303,25 @@ function choicesIn(
     const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
     const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
     if (option) told.push({ word, at, from: { tag: null, quote, option, usual: null } })
+  }
+  return told
+}
+
+const longestAnswer = 6
+
+/** "Houses close together", "US", "clay": a few words in answer to which of the options it is, where they are those of one option alone. */
+function choiceAnswered({ said, job, readings }: Heard, message: readonly Token[]): Told[] {
+  const stems = message.filter((token) => /^\p{L}/u.test(token.text)).map((token) => token.stem)
+  if (readings.length > 0 || stems.length === 0 || stems.length > longestAnswer) return []
+  const told: Told[] = []
+  for (const { word, at } of job.asked) {
+    const options = Object.entries(vocabulary.get(word)?.options ?? {}).map(([option, { label, called }]) => {
+      const own = new Set([option, label, ...called].flatMap((text) => tokens(text).map((it) => it.stem)))
+      return { option, alike: stems.filter((it) => (!filler.has(it) || it === option) && own.has(it)).length }
+    })
+    const [best, next] = options.sort((a, b) => b.alike - a.alike)
+    if (best && best.alike > (next?.alike ?? 0))
+      told.push({ word, at, from: { tag: null, quote: said, option: best.option, usual: null } })
   }
   return told
 }

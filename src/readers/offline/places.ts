@@ -1,5 +1,5 @@
 // This file is about kinds of post in a message: "corner and gate posts", "the gate holes".
-import { postKinds, together } from '../../../engine/index.ts'
+import { postKinds, together, type Word, yard } from '../../../engine/index.ts'
 import { stem, type Token } from './stems.ts'
 
 export interface PlaceSaid {
@@ -42,11 +42,19 @@ export function placesIn(message: readonly Token[]): PlaceSaid[] {
     // A post of each kind may be named again: "corner posts and gate posts" is two places, each with its own number.
     const of = standing.get(message[at]?.stem ?? '')
     if (kinds.length > 0 && of) {
-      found.push({ place: together(kinds), from, to: at + 1, of })
+      // "A line post, not a gate post" speaks of one of them.
+      if (!isDenied(message, from)) found.push({ place: together(kinds), from, to: at + 1, of })
       from = at
     }
   }
   return found
+}
+
+const isDenied = (message: readonly Token[], from: number): boolean => {
+  const before = /^(a|an|the|one|at|of|for)$/.test(message[from - 1]?.stem ?? '')
+    ? message[from - 2]
+    : message[from - 1]
+  return /^(not|isn't|never)$/.test(before?.stem ?? '')
 }
 
 /**
@@ -86,3 +94,25 @@ export function stretchesByKind(
 const continues = (message: readonly Token[], joint: number): boolean =>
   kindOf.has(message[joint + 1]?.stem ?? '') ||
   (joints.has(message[joint + 1]?.stem ?? '') && kindOf.has(message[joint + 2]?.stem ?? ''))
+
+/** The kinds of post that are spoken of, and the one whose holes a stretch of the message tells. */
+export interface Kinds {
+  readonly places: readonly PlaceSaid[]
+  readonly ofKind: (spot: number) => string | undefined
+}
+
+/** Which kind of post it is said of: the run of kinds that stands nearest, for numbers of posts and sizes of holes. */
+export function placeFor(word: Word, spot: number, { places, ofKind }: Kinds, message: readonly Token[]): string {
+  const isOfHole = ['holeDiameter', 'holeDepth', 'stoneDepth', 'concreteBelowGrade'].includes(word.name)
+  const own = isOfHole || word.name === 'postWidth' ? ofKind(spot) : undefined
+  if (own) return own
+  const distance = (it: PlaceSaid): number => (it.from > spot ? it.from - spot - 1 : spot - it.to)
+  const apart = (it: PlaceSaid): boolean =>
+    message
+      .slice(...(it.from > spot ? [spot + 1, it.from] : [it.to, spot]))
+      .some((token) => token.tag !== undefined || /^[,.;?!\n]$/.test(token.text))
+  const nearest = places.filter((it) => distance(it) <= 3 && !apart(it)).sort((a, b) => distance(a) - distance(b))[0]
+  if (!nearest) return yard
+  if (word.name === 'posts') return nearest.place
+  return nearest.of === 'hole' && isOfHole ? nearest.place : yard
+}

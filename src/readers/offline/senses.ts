@@ -2,7 +2,7 @@
 // Each sense is tried on the whole message. The one that leaves the fewest quantities over, and the fewest things to ask, is meant.
 import { type Calculation, catalogue, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
-import type { Bound } from './bind.ts'
+import type { Bound } from './bound.ts'
 import { calculationsIn, type Hit } from './lexicon.ts'
 import { filler, type Token, tokens } from './stems.ts'
 
@@ -59,6 +59,13 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
   const spoken = new Set(hits.filter((hit) => hit.sort !== 'side').map((hit) => hit.word))
   const askedFor = new Set(hits.filter((hit) => hit.sort === 'ask').map((hit) => hit.word))
   const question = questionIn(message)
+  const distinct = hits.filter((hit) => hit.sort === 'ask' && isDistinct(hit, message))
+  const wanted = distinct.filter((hit) => wants.some((it) => it.word === hit.word))
+  // Others that are asked for by the same phrase are asked for as plainly.
+  const plainly = new Set(
+    distinct.filter((hit) => wanted.some((it) => hit.from < it.to && it.from < hit.to)).map((hit) => hit.word),
+  )
+  const isPlainlyAsked = plainly.size > 0
   return catalogue.flatMap((calc) => {
     const isCalled = called.includes(calc.name)
     const near = Object.keys(calc.needs).filter((word) => spoken.has(word)).length
@@ -75,6 +82,8 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
         return { word: word.name, prior: isAsked ? weigh.asked : likeness(word) }
       })
       .sort((a, b) => b.prior - a.prior)
+    // What was asked for by a phrase of its own, "board feet", is not swapped for something else.
+    if (isPlainlyAsked && !Object.keys(calc.gives).some((word) => plainly.has(word))) return []
     const [want] = wants
     const answer = want && own(calc, want)
     const best = answer ? { word: answer, prior: Math.max(weigh.own, rated[0]?.prior ?? 0) } : rated[0]
@@ -83,6 +92,13 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
     return [{ asks: [{ word: best.word, at: want?.at ?? yard }], meant: calc, prior, near }]
   })
 }
+
+/** A phrase of two words and more beside its question words, which no other thing is asked by: "how many board feet". */
+const isDistinct = (hit: Hit, message: readonly Token[]): boolean =>
+  message
+    .slice(hit.from, hit.to)
+    .filter(({ stem }) => !questions.test(stem) && !filler.has(stem) && !measures.has(stem) && !sizes.has(stem))
+    .length >= 2
 
 /** What the question is about: the words that mean something in its sentence, and what kind of thing answers it. */
 function questionIn(message: readonly Token[]): { words: string[]; kinds: readonly Word['kind'][] | undefined } {
@@ -97,6 +113,13 @@ function questionIn(message: readonly Token[]): { words: string[]; kinds: readon
     kinds: first === 'how' ? kindsAsked[second] : undefined,
   }
 }
+
+// What most things have: it tells none of them apart.
+const sizes = new Set(
+  'length width height depth weight weigh volume area cost price size total number amount both all they them'.split(
+    ' ',
+  ),
+)
 
 const measures = new Set(
   'many much long wide high deep far tall big heavy in on each at with by as so or and what'.split(' '),

@@ -39,7 +39,9 @@ const spellings: Readonly<Record<string, string>> = {
 /** One form for singular and plural, British and American. */
 export function stem(word: string): string {
   const lower = word.toLowerCase().replace(/[’`]/g, "'")
-  const known = spellings[lower]
+  // “constructor” is no spelling, though every object has one.
+  const known = Object.hasOwn(spellings, lower) ? spellings[lower] : undefined
+
   if (known) return known
   const single =
     lower.length > 4 && lower.endsWith('ies')
@@ -49,7 +51,7 @@ export function stem(word: string): string {
         : lower.length > 3 && lower.endsWith('s') && !/(ss|us|is)$/.test(lower)
           ? lower.slice(0, -1)
           : lower
-  return spellings[single] ?? single
+  return Object.hasOwn(spellings, single) ? (spellings[single] as string) : single
 }
 
 /** Words, with where they stand. A sentence end or a comma is a token of its own. */

@@ -54,11 +54,19 @@ export function wantsIn(
   for (const hit of ranked) if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
   for (const hit of countsAsked(message, hits, places))
     if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
-  // "post length for a fence 1.2 m high?": a result's name opens the message, and nothing else asks.
-  if (settled.length === 0 && message.at(-1)?.text === '?')
+  // "post length for a fence 1.2 m high": a result's name opens the message, and nothing else asks.
+  const isOpening = job.wanted.length === 0 && job.asked.length === 0
+  if (settled.length === 0 && (message.at(-1)?.text === '?' || isOpening))
     settled.push(
       ...hits
-        .filter((hit) => hit.sort === 'name' && hit.from === 0 && isResult(hit.word) && !message[hit.to]?.tag)
+        .filter(
+          (hit) =>
+            hit.sort === 'name' &&
+            hit.from === 0 &&
+            isResult(hit.word) &&
+            !givesValue.test(message[hit.to]?.stem ?? '') &&
+            !message[hit.to]?.tag,
+        )
         .sort((a, b) => b.length - a.length)
         .slice(0, 1),
     )
@@ -85,6 +93,9 @@ export function wantsIn(
   }
   return { wants: wanted, spent: settled.filter((hit) => hit.sort === 'ask') }
 }
+
+// "Rail length is 8 ft" tells it, and does not ask.
+const givesValue = /^(of|is|are|was|be|=|:|about|around|up|at most|under|over)$/
 
 /** How much of what the word needs was decided before: "and the gravel?" after a talk about holes. */
 function known(word: string, job: Job): number {
@@ -146,9 +157,12 @@ const questions = new Set([
 /** A way of asking counts where it begins with a question word, or stands in a clause that asks and has no quantity right before it. */
 function asks(hit: Hit, message: readonly Token[]): boolean {
   if (questions.has((message[hit.from] as Token).stem)) return true
-  if (message[hit.from - 1]?.tag) return false
+  // "Is a 4x4 strong enough?" asks for a verdict on it; a size before anything else is told of it.
+  if (message[hit.from - 1]?.tag && vocabulary.get(hit.word)?.kind !== 'verdict') return false
   // "bags for 6 gate posts, …": a fragment that opens the message.
   if (hit.from === 0 && hit.length >= 2) return true
+  // "…, cedar at 15 %, weight of all": or that ends it.
+  if (hit.to === message.length && hit.length >= 2 && /^[.;,:\n]$/.test(message[hit.from - 1]?.text ?? '')) return true
   let at = hit.from - 1
   while (at >= 0 && !/^[.;?!,\n]$/.test((message[at] as Token).text))
     if (questions.has((message[at--] as Token).stem) || asking.has((message[at + 1] as Token).stem)) return true

@@ -405,7 +405,7 @@ describe('in a sentence', () => {
     expect(all('5 °C below zero')).toEqual(['−5 °C'])
     // 32 − 3 = 29
     expect(all('3 degrees F below freezing')).toEqual(['29 °F'])
-    expect(all('5 °F below dew point')).toEqual(['5 F°'])
+    expect(all('5 °F below dew point')).toEqual(['5 °F difference'])
     expect(all('70 F - 50 F')).toEqual(['70 °F', '50 °F'])
   })
 

@@ -17,7 +17,50 @@ function holesByCounting(rent: number, minutesSaved: number, anHour: number): nu
   return holes
 }
 
+/** Sticks by the price of their wood: the sawn cubic inches, 1,728 to the cubic foot, twelve board feet to that. */
+const byTheCubicFoot = (cubicInches: number, aThousand: number): number =>
+  Math.round(((cubicInches / 1728) * 12 * aThousand) / 10) / 100
+
 export const moneyChecks: readonly Check[] = [
+  {
+    calculation: 'board-foot-price',
+    what: 'thirty-five 2x4s of 10 ft at $980 a thousand',
+    kind: 'second derivation',
+    source: 'by cubic feet of sawn wood, twelve board feet in each',
+    given: {
+      boardFootPrice: '$0.98',
+      nominalThickness: '2 in',
+      nominalWidth: '4 in',
+      lumberLength: '10 ft',
+      sticks: '35',
+    },
+    gives: 'woodPrice',
+    unit: 'USD',
+    expected: () => byTheCubicFoot(35 * 2 * 4 * 120, 980),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'tax-on-amounts',
+    what: '8.875 % on $612.40',
+    kind: 'library',
+    source: decimalsWork,
+    given: { taxedAmounts: '$612.40', taxRate: '8.875 %', taxIncluded: 'added' },
+    gives: 'billTotal',
+    unit: 'USD',
+    expected: () => inDecimals('612.40') + toTheCent('612.40 * 0.08875'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'tax-on-amounts',
+    what: 'the tax within £120 at 20 %: a sixth',
+    kind: 'second derivation',
+    source: 'a sixth of the price, since 20/120 is one',
+    given: { taxedAmounts: '£120', taxRate: '20 %', taxIncluded: 'included' },
+    gives: 'billTax',
+    unit: 'GBP',
+    expected: () => 120 / 6,
+    tolerance: 1e-9,
+  },
   {
     calculation: 'bill',
     what: 'a list of four with 7.25 % tax on top, rounded at the foot',

@@ -94,6 +94,40 @@ function endDayByDay(start: string, isOwn: (day: number) => boolean): number {
 const june = { callDate: '2026-06-01', noticeDays: '3', coats: '2' }
 
 export const timeChecks: readonly Check[] = [
+  ...(
+    [
+      ['2025-06-15', '90 days', 'dateLater', () => dayNumber('2025-06-15') + 90],
+      ['2024-01-31', '1 month', 'dateLater', () => dayNumber('2024-02-29')],
+      ['2025-06-01', '6 weeks', 'dateEarlier', () => dayNumber('2025-06-01') - 42],
+    ] as const
+  ).map(
+    ([fromDay, laterBy, gives, expected]): Check => ({
+      calculation: 'days-later',
+      what: `${laterBy} from ${fromDay}`,
+      kind: 'library',
+      source: platform,
+      given: { fromDay, laterBy },
+      gives,
+      unit: 'date',
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  {
+    calculation: 'working-days-later',
+    what: 'the last of twelve working days of which the first is the day of the start',
+    kind: 'library',
+    source: platform,
+    given: { fromDay: '2025-03-03', daysAhead: '12' },
+    gives: 'lastWorkDay',
+    unit: 'date',
+    expected: () => {
+      let day = dayNumber('2025-03-03')
+      for (let left = isWeekday(day) ? 11 : 12; left > 0; ) if (isWeekday(++day)) left--
+      return day
+    },
+    tolerance: 0,
+  },
   {
     calculation: 'working-days-later',
     what: 'the first day to dig: the fourth working day after a Monday call with three full ones',

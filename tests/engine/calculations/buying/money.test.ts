@@ -4,6 +4,44 @@ import { describe, expect, it } from 'vitest'
 import { isQuantity, numberIn } from '../../../../engine/quantities/quantity.ts'
 import { runNamed } from '../../run-named.ts'
 
+describe('lumber by the board foot', () => {
+  it('a price for a thousand that was taken for one is refused', () => {
+    const { outcome } = runNamed('board-foot-price', {
+      boardFootPrice: '$1450',
+      nominalThickness: '2x4',
+      nominalWidth: '2x4',
+      lumberLength: '8 ft',
+    })
+    expect(outcome.ok).toBe(false)
+  })
+
+  // 3/4 in counts as 1: 1 × 6 × 8 / 12 = 4; × 0.90 × 10
+  it('thinner than an inch counts as an inch', () => {
+    const { shown, said } = runNamed('board-foot-price', {
+      boardFootPrice: '$0.90',
+      nominalThickness: '3/4 in',
+      nominalWidth: '6 in',
+      lumberLength: '8 ft',
+      sticks: '10',
+    })
+    expect(shown.woodPrice).toBe('$36.00')
+    expect(said).toContain('counted as an inch')
+  })
+})
+
+describe('tax on amounts', () => {
+  // 500 × 0.9 = 450; × 0.2 = 90
+  it('a discount comes off before the tax', () => {
+    const { shown } = runNamed('tax-on-amounts', {
+      taxedAmounts: ['£300', '£200'],
+      discount: '10 %',
+      taxRate: '20 %',
+      taxIncluded: 'added',
+    })
+    expect(shown).toMatchObject({ billNet: '£450.00', billTax: '£90.00', billTotal: '£540.00' })
+  })
+})
+
 describe('a bill', () => {
   // 3 × 0.35 = 1.05; 10 % off leaves 0.945, half a cent up 0.95
   it('half a cent goes up', () => {

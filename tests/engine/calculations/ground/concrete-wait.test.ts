@@ -44,7 +44,7 @@ describe('waiting for concrete', () => {
     const told = { gateWait: '4 days', bagTemperature: '20 C' }
     for (const cold of ['0 C', '-3 C', '32 F', '28 F'])
       expect(runNamed('concrete-wait', { ...told, cureTemperature: cold }).said).toContain('fresh concrete freezes')
-    expect(runNamed('concrete-wait', { ...told, cureTemperature: '34 F' }).said).toContain('within 4 F° of the datum')
+    expect(runNamed('concrete-wait', { ...told, cureTemperature: '34 F' }).said).toContain('within 4 °F of the datum')
     expect(
       runNamed('concrete-wait', { ...told, cureTemperature: '1 C', datumTemperature: '-10 C' }, { system: 'metric' })
         .said,

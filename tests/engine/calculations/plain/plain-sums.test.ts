@@ -19,7 +19,7 @@ describe('converting', () => {
     [
       'convert-temperature-difference',
       { differenceGiven: '5 dF', differenceUnit: 'dC' },
-      { differenceConverted: '2.778 C°' },
+      { differenceConverted: '2.778 °C difference' },
     ],
   ] as const)('%s %j', (name, given, expected) => {
     expect(shown(name, { ...given })).toEqual(expected)

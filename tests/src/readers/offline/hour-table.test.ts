@@ -1,5 +1,6 @@
 // A forecast pasted as people copy it: which column is which, and what is left alone where that is open.
 import { describe, expect, it } from 'vitest'
+import { talk } from '../../talk.ts'
 import { hear } from '../../../../src/assistant.ts'
 import { newJob } from '../../../../engine/index.ts'
 import { readOffline } from '../../../../src/readers/offline/offline.ts'
@@ -41,7 +42,9 @@ describe('a forecast pasted as a table', () => {
     expect(got.rainChances?.map((it) => Number.parseInt(it, 10))).toEqual([0, 10])
   })
 
-  it('two temperatures without heads: neither is taken for the air', () => {
-    expect(told(`${ask}6 am 48 F 45 F 92 %\n7 am 52 F 49 F 88 %`).firstHour).toBeUndefined()
+  it('two temperatures without heads: neither is taken for the air, and no window is made of them', async () => {
+    const [answer] = await talk([`${ask}6 am 48 F 45 F 92 %\n7 am 52 F 49 F 88 %`])
+    expect(answer?.figures.filter((it) => it.role === 'result')).toEqual([])
+    expect(answer?.asks).not.toEqual([])
   })
 })

@@ -6,8 +6,8 @@ describe('a plain sum', () => {
   it.each([
     ['what is 8 ft in millimetres', { lengthConverted: '2,438.4 mm' }],
     ["what's 3/4 of an inch in mm?", { lengthConverted: '19.05 mm' }],
-    ['2.4m in feet', { lengthConverted: '7 ft 10 62/127 in' }],
-    ['how many inches in 2 metres', { lengthConverted: '78 94/127 in' }],
+    ['2.4m in feet', { lengthConverted: '7 ft 10.49 in' }],
+    ['how many inches in 2 metres', { lengthConverted: '78.74 in' }],
     ['convert 70 F to Celsius', { temperatureConverted: '21.11 °C' }],
     ['how many litres are 5 gallons?', { volumeConverted: '18.93 L' }],
     ['add 7 ft 3 1/2 in and 4 ft 9 in', { lengthSum: '12 ft 0 1/2 in' }],
@@ -22,6 +22,23 @@ describe('a plain sum', () => {
     ['average of 9.5 ft, 10 ft and 11 ft', { lengthMean: '10 ft 2 in' }],
     ['93 3/4 minus 3 1/2', { numberDifference: '90.25' }],
     ['what is $12.50 plus $3.99', { moneySum: '$16.49' }],
+    // 125/16 / 2
+    ['half of 7 13/16 in', { lengthMultiple: '3 29/32 in' }],
+    ['2/3 of 94 in', { lengthMultiple: '62 2/3 in' }],
+    ['two thirds of 94 inches', { lengthMultiple: '62 2/3 in' }],
+    ['what is a third of 12 ft', { lengthMultiple: '4 ft' }],
+    ['subtract 3 5/16 from 10 1/8', { numberDifference: '6.8125' }],
+    ['take 3 5/16 from 10 1/8', { numberDifference: '6.8125' }],
+    ['subtract 3 5/16 in from 10 1/8 in', { lengthDifference: '6 13/16 in' }],
+    ['7.5% of $1,860', { moneyPart: '$139.50' }],
+    ['15% of 92 ft', { lengthPart: '13 ft 9 3/5 in' }],
+    ['7.5% of 1860', { numberPart: '139.5' }],
+    // 226.796 185
+    ['1/2 lb in grams', { massConverted: '226.8 g' }],
+    ['how many square feet are 4 square yards', { areaConverted: '36 ft²' }],
+    // 12 × 0.836 127 36
+    ['12 sq yd in m2', { areaConverted: '10.03 m²' }],
+    ['28 mm in inches', { lengthConverted: '1.102 in' }],
   ])('%s', async (said, expected) => {
     const [answer] = await talk([said])
     expect(results(answer)).toMatchObject(expected)
@@ -30,6 +47,31 @@ describe('a plain sum', () => {
   it('goes on in another unit', async () => {
     const answers = await talk(['what is 8 ft in millimetres', 'and in metres?'])
     expect(results(answers[1])).toMatchObject({ lengthConverted: '2.4384 m' })
+  })
+
+  it.each(['12, 18 and 24 in in mm', '12 in, 18 in and 24 in in mm'])('takes several at once: %s', async (said) => {
+    const [answer] = await talk([said])
+    const shown = answer?.calls.flatMap((call) => call.results.map((it) => it.text))
+    expect(shown).toEqual(['304.8 mm', '457.2 mm', '609.6 mm'])
+  })
+
+  it('writes out no figure that nobody can read', async () => {
+    const [answer] = await talk(['32 m2 in square feet'])
+    // 344.445 133 334 711 113
+    expect(results(answer)).toEqual({ areaConverted: '344.4 ft²' })
+    expect(answer?.reply).not.toMatch(/344\.\d{9}/)
+  })
+
+  it.each([
+    [['120 ft and 38 ft 6 in', 'add those two'], { lengthSum: '158 ft 6 in' }],
+    [['1200 mm and 800 mm', 'sum of those'], { lengthSum: '2,000 mm' }],
+    // 26 1/2 ft / 3
+    [['22 ft 6 in plus 4 ft', 'divide that by 3'], { lengthShare: '8 ft 10 in' }],
+    [['22 ft 6 in plus 4 ft', 'times 3'], { lengthMultiple: '79 ft 6 in' }],
+    [['22 ft 6 in plus 4 ft', 'minus 18 in'], { lengthDifference: '25 ft' }],
+    [['what is 96 in less 3 1/2 in', 'half of that?'], { lengthMultiple: '46 1/4 in' }],
+  ])('goes on with what was worked or noted: %j', async (said, expected) => {
+    expect(results((await talk(said)).at(-1))).toMatchObject(expected)
   })
 
   it('says the last answer of the trade in another unit', async () => {

@@ -1,0 +1,139 @@
+// This file is about the words of the plain calculations: what asks for each result, the units that are wanted, and how a request is made of them.
+import { type Calculation, catalogue, isQuantity, type Quantity, type Word, yard } from '../../../engine/index.ts'
+import type { Request, Told } from '../../request.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import { filler, type Token, tokens } from './stems.ts'
+
+export type Kind = Quantity['kind']
+
+/** A plain calculation: what it takes, and the unit it can give its answer in. */
+interface Plain {
+  readonly calc: Calculation
+  readonly values: Word
+  readonly unit: Word | undefined
+  readonly converts: boolean
+}
+
+export const plains: readonly Plain[] = catalogue
+  .filter((calc) => calc.plain)
+  .map((calc) => {
+    const needs = Object.values(calc.needs)
+    const values = needs.find((it) => it.kind !== 'choice' && it.kind !== 'count') as Word
+    const unit = needs.find((it) => it.kind === 'choice')
+    return { calc, values, unit, converts: unit !== undefined && Object.keys(calc.gives).length === 1 }
+  })
+
+interface Phrase {
+  readonly stems: readonly string[]
+  readonly word: string
+  readonly option?: string
+}
+
+const stemsOf = (text: string): string[] => tokens(text).map((token) => token.stem)
+
+export const asks: readonly Phrase[] = plains.flatMap(({ calc }) =>
+  Object.values(calc.gives).flatMap((word) =>
+    (word.called.asks ?? []).map((it) => ({ stems: stemsOf(it), word: word.name })),
+  ),
+)
+
+export const units: readonly Phrase[] = plains.flatMap(({ unit }) =>
+  Object.entries(unit?.options ?? {}).flatMap(([option, { called }]) =>
+    called.map((it) => ({ stems: stemsOf(it), word: unit?.name ?? '', option })),
+  ),
+)
+
+export interface Found extends Phrase {
+  readonly from: number
+  readonly to: number
+}
+
+/** Every phrase of the list in the message that no longer one covers, the longest first. */
+export function foundIn(message: readonly Token[], phrases: readonly Phrase[]): Found[] {
+  const all = message.flatMap((_, from) =>
+    phrases
+      .filter(({ stems }) => stems.every((it, i) => message[from + i]?.stem === it))
+      .map((phrase) => ({ ...phrase, from, to: from + phrase.stems.length })),
+  )
+  return all
+    .filter(
+      (it) => !all.some((other) => other.from <= it.from && other.to >= it.to && other.stems.length > it.stems.length),
+    )
+    .sort((a, b) => b.stems.length - a.stems.length)
+}
+
+const signs: Readonly<Record<string, string>> = {
+  '+': 'plus',
+  '-': 'minus',
+  '−': 'minus',
+  '–': 'minus',
+  x: 'times',
+  '×': 'times',
+  '*': 'times',
+  '/': 'divided by',
+  '÷': 'divided by',
+}
+
+/** "90 in / 12", "14 × 8 ft": the same sign between all of them, read as its word. */
+export function bySigns({ said, readings }: Heard): Found[] {
+  const between = readings.slice(1).map((it, i) => said.slice(readings[i]?.end, it.start).trim().toLowerCase())
+  const word = between.length > 0 && between.every((it) => it === between[0]) ? signs[between[0] as string] : undefined
+  const stems = word ? stemsOf(word).join(' ') : undefined
+  return asks.filter((it) => it.stems.join(' ') === stems).map((it) => ({ ...it, from: -1, to: -1 }))
+}
+
+export const small =
+  /^(what'?|what's|whats|how|much|many|which|and|of|in|into|to|from|by|for|with|or|come|make|equal|doe|go|off|out|take|get|so|then|now|all|up|ok|okay|work|find|result|answer|i|me|give|tell|both|two|each|on|at|sum|value|number|length|figure)$/
+
+/** Whether the message holds its quantities, the phrases of a plain sum, and small words between them. */
+export const saysNothingElse = (message: readonly Token[], found: readonly Found[]): boolean =>
+  message.every(
+    (token, i) =>
+      token.tag !== undefined ||
+      !/\p{L}/u.test(token.text) ||
+      filler.has(token.stem) ||
+      small.test(token.stem) ||
+      found.some((it) => i >= it.from && i < it.to),
+  )
+
+export const resultOf = ({ calc }: Plain): string => calc.headlines[0] as string
+
+export const from = (tag: string): Told['from'] => ({ tag, quote: null, option: null, usual: null })
+
+export function requestOf(
+  plain: Plain,
+  wanted: string,
+  readings: readonly Tagged[],
+  inUnits: readonly Found[],
+  heard: Heard,
+  message: readonly Token[],
+): Request {
+  const number = Object.values(plain.calc.needs).find((it) => it.kind === 'count')
+  const ordered = [...readings].sort((a, b) => a.start - b.start)
+  const told: Told[] = ordered.map((it) => ({
+    word: it.bare !== null && number ? number.name : plain.values.name,
+    at: yard,
+    from: from(it.tag),
+  }))
+  return {
+    ...empty,
+    told: [...told, ...unitTold(plain, inUnits, heard, message)],
+    wants: [{ word: wanted, at: yard }],
+    calculation: plain.calc.name,
+  }
+}
+
+export const empty = { told: [], wants: [], calculation: null, confirms: [], notes: [], declines: [] } satisfies Request
+
+export function unitTold({ unit }: Plain, inUnits: readonly Found[], heard: Heard, message: readonly Token[]): Told[] {
+  const found = inUnits.find((it) => it.word === unit?.name)
+  if (!unit || !found?.option) return []
+  const quote = heard.said.slice((message[found.from] as Token).start, (message[found.to - 1] as Token).end)
+  return [{ word: unit.name, at: yard, from: { tag: null, quote, option: found.option, usual: null } }]
+}
+
+/** The quantities that were asked for and worked last. */
+export const resultsWanted = ({ job }: Heard) =>
+  job.wanted.flatMap((want) =>
+    job.results.filter((it) => it.word === want.word && it.at === want.at && isQuantity(it.value)),
+  )
