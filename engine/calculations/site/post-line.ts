@@ -97,7 +97,7 @@ export const postLine = calculation({
     }
     if (less(zero('length', 'in'), offset))
       remark(
-        'This takes the lot line as it is marked. Only a licensed surveyor can say where it runs; a grass edge, an old fence or a tape from the house cannot.',
+        'This takes the lot line as it is marked. Only a surveyor (licensed, where your country licenses them) can say where it runs; a grass edge, an old fence or a tape from the house cannot.',
       )
     if (has('holeDiameter'))
       remark(
