@@ -159,8 +159,8 @@ function liftOf(
 ): string {
   const two: Quantity = { ...oneLift, amount: times(oneLift.amount, exact(2)) }
   if (!less(oneLift, weight))
-    return `${show(weight)} is within the ${show(oneLift)} of one person at best: close to the body, at waist height. Down in a hole it is not at best, and soil clings to it. Lever it up first, then lift it with a second person.`
+    return `The weight decides: ${show(weight)} is within the ${show(oneLift)} of one person at best: close to the body, at waist height. Down in a hole it is not at best, and soil clings to it. Lever it up first, then lift it with a second person.`
   if (!less(two, weight))
-    return `${show(weight)} is more than one person should lift, and two at best: ${show(oneLift)} each, ${cite(two, 'two people’s lift')} together. Dig it free on one side and lever it up a plank, or break it up.`
-  return `${show(weight)} is more than two people should lift: ${show(oneLift)} each, ${cite(two, 'two people’s lift')} together. Nobody lifts it. Dig it free on one side and lever or roll it up a plank, or break it up where it lies, into ${show(pieces)} or more.`
+    return `The weight decides: ${show(weight)} is more than one person should lift, and two at best: ${show(oneLift)} each, ${cite(two, 'two people’s lift')} together. Dig it free on one side and lever it up a plank, or break it up.`
+  return `The weight decides: ${show(weight)} is more than two people should lift: ${show(oneLift)} each, ${cite(two, 'two people’s lift')} together. Nobody lifts it. Dig it free on one side and lever or roll it up a plank, or break it up where it lies, into ${show(pieces)} or more.`
 }
