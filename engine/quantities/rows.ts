@@ -57,6 +57,7 @@ export function underTheirHeads(
   unitOf: (said: string) => string | undefined,
 ): Reading[] {
   const read = [...readings]
+  const places = new Map(readings.map((it, i) => [it, i]))
   for (const { heads, rows } of tablesIn(readings, text)) {
     const units = heads.map((head) =>
       unitSaid(head)
@@ -66,7 +67,7 @@ export function underTheirHeads(
     for (const row of rows)
       for (const [column, it] of row.entries()) {
         const unit = units[column]
-        if (unit && isBare(it)) read[readings.indexOf(it)] = inUnit(it, unit, 'in the unit of its column')
+        if (unit && isBare(it)) read[places.get(it) as number] = inUnit(it, unit, 'in the unit of its column')
       }
   }
   return read
@@ -80,10 +81,12 @@ export interface PastedTable<R extends Reading = Reading> {
 
 /** Lines one after another, or parts between semicolons, that hold the same number of quantities: two to eight of them, on two lines or more. */
 export function tablesIn<R extends Reading>(readings: readonly R[], text: string): PastedTable<R>[] {
-  const lines = [...text.matchAll(/[^\n;]+/g)].map(({ 0: line, index }) => ({
-    line,
-    held: readings.filter((it) => it.start >= index && it.end <= index + line.length),
-  }))
+  let next = 0
+  const lines = [...text.matchAll(/[^\n;]+/g)].map(({ 0: line, index }) => {
+    const held: R[] = []
+    for (; (readings[next]?.start ?? Infinity) < index + line.length; next++) held.push(readings[next] as R)
+    return { line, held }
+  })
   const tables: PastedTable<R>[] = []
   for (let at = 0; at < lines.length; ) {
     const width = (lines[at] as (typeof lines)[number]).held.length

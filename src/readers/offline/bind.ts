@@ -71,6 +71,7 @@ export function bind(
     ...daysIn(heard, message, needed),
     ...moneyIn(heard, message, needed),
   ]
+  const idle = new Set(table.idle)
   const placed = new Set([...inRows.map((it) => it.reading), ...table.idle].map((it) => it.tag))
   pairs.splice(0, pairs.length, ...pairs.filter((it) => !placed.has(it.reading.tag)), ...inRows)
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed, asksNow ? weight.stray : weight.strayInTalk))
@@ -100,9 +101,12 @@ export function bind(
       ? { ...it, word: 'sphere' }
       : it
   const sure = inOneRow([...bound, ...restOfLists(bound, heard, message)], heard, message)
-    .filter((it) => !clashes.has(it.word) && !table.idle.includes(it.reading))
+    .filter((it) => !clashes.has(it.word) && !idle.has(it.reading))
     .map(strict)
-  const loose = (): Tagged[] => heard.readings.filter((reading) => !sure.some((it) => it.reading.tag === reading.tag))
+  const loose = (): Tagged[] => {
+    const taken = new Set(sure.map((it) => it.reading.tag))
+    return heard.readings.filter(({ tag }) => !taken.has(tag))
+  }
   // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".
   const unnamed = (reading: Tagged): boolean =>
     !usable.some(
@@ -148,15 +152,23 @@ function neededBehind(needed: ReadonlySet<string>): Map<string, number> {
 
 /** "humidities 90, 85, 80 %; chance of rain 0, 10 %": what stands between commas belongs to the list that most of its row is bound to, however near another list's name stands. */
 function inOneRow(bound: readonly Bound[], heard: Heard, message: readonly Token[]): Bound[] {
-  const rows: string[][] = [[]]
+  const words = new Map(bound.map((it) => [it.reading.tag, it.word]))
+  const mostOf = new Map<string, string | undefined>()
+  let row: string[] = []
+  const endRow = (): void => {
+    const counts = new Map<string, number>()
+    for (const word of row.flatMap((tag) => words.get(tag) ?? [])) counts.set(word, (counts.get(word) ?? 0) + 1)
+    const most = [...counts].find(([, count]) => count * 2 > row.length)?.[0]
+    for (const tag of row) mostOf.set(tag, most)
+    row = []
+  }
   for (const token of message)
-    if (token.tag) rows.at(-1)?.push(token.tag)
-    else if (!/^(,|and|&)$/.test(token.text)) rows.push([])
+    if (token.tag) row.push(token.tag)
+    else if (!/^(,|and|&)$/.test(token.text)) endRow()
+  endRow()
   return bound.map((it) => {
     if (!vocabulary.get(it.word)?.list) return it
-    const row = rows.find((tags) => tags.includes(it.reading.tag)) ?? []
-    const words = bound.filter((other) => row.includes(other.reading.tag)).map((other) => other.word)
-    const most = words.find((name) => words.filter((other) => other === name).length * 2 > row.length)
+    const most = mostOf.get(it.reading.tag)
     const word = most === undefined ? undefined : vocabulary.get(most)
     return word?.list && fits(word, it.reading, heard, new Set([word.name])) ? { ...it, word: word.name } : it
   })
@@ -172,7 +184,7 @@ function restOfLists(bound: readonly Bound[], heard: Heard, message: readonly To
     for (const step of [1, -1]) {
       let at = message.findIndex((token) => token.tag === it.reading.tag) + step
       while (message[at] && (message[at]?.tag || /^(,|;|and|then|&|\n)$/.test((message[at] as Token).text))) {
-        const reading = heard.readings.find((other) => other.tag === message[at]?.tag)
+        const { reading } = message[at] as Token
         at += step
         if (!reading) continue
         if (isTaken(reading.tag) || !fits(word, reading, heard, new Set([word.name])) || /^\p{L}/u.test(reading.said))
@@ -250,8 +262,8 @@ function pairsOf(
   const alone = heard.readings.length === 1 && usable.every((hit) => hit.sort !== 'thing' && hit.sort !== 'name')
   const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
   const near = around(spot, usable)
-  const sticksAhead = reading.bare !== null && isBeforeStick(spot, message, heard)
-  const ofAir = reading.quantity?.kind === 'percent' && isBesideTemperature(spot, message, heard)
+  const sticksAhead = reading.bare !== null && isBeforeStick(spot, message)
+  const ofAir = reading.quantity?.kind === 'percent' && isBesideTemperature(spot, message)
   const pairs: Bound[] = []
   for (const word of told) {
     if (!fits(word, reading, heard, needed)) continue
@@ -294,7 +306,7 @@ function pairsOf(
 }
 
 /** Whether a stick called by its size comes next, with nothing but what it is made of between. */
-function isBeforeStick(spot: number, message: readonly Token[], heard: Heard): boolean {
+function isBeforeStick(spot: number, message: readonly Token[]): boolean {
   let at = spot + 1
   while (
     at <= spot + 4 &&
@@ -304,21 +316,19 @@ function isBeforeStick(spot: number, message: readonly Token[], heard: Heard): b
     !phraseEnds.has((message[at] as Token).stem)
   )
     at++
-  const next = message[at]?.tag
-  return next !== undefined && heard.readings.some((it) => it.tag === next && it.section !== undefined)
+  return message[at]?.reading?.section !== undefined
 }
 
 const isOfAir = (word: Word): boolean => word.called.things?.includes('air') ?? false
 
 /** Whether nothing but “and”, “at” or a comma parts it from a temperature. */
-function isBesideTemperature(spot: number, message: readonly Token[], heard: Heard): boolean {
-  const temperatures = new Set(heard.readings.filter((it) => it.quantity?.kind === 'temperature').map((it) => it.tag))
+function isBesideTemperature(spot: number, message: readonly Token[]): boolean {
   return [1, -1].some((step) => {
     // "20 °C at 65 %" is air; "15 % at 50 °F" may be the wood's.
     const joint = step === -1 ? /^(,|and|at|with|&)$/ : /^(,|and|with|&)$/
     let at = spot + step
     while (message[at] && joint.test((message[at] as Token).text)) at += step
-    return temperatures.has(message[at]?.tag ?? '')
+    return message[at]?.reading?.quantity?.kind === 'temperature'
   })
 }
 

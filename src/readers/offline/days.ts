@@ -23,7 +23,7 @@ export function daysIn(heard: Heard, message: readonly Token[], needed: Readonly
     put(first, 'fromDay')
     put(last, 'toDay')
   }
-  const days = workDays(heard, message)
+  const days = workDays(message)
   if (days && spots.length > 0 && (needed.size === 0 || needed.has('daysAhead')))
     bound.push({ reading: days, word: 'daysAhead', at: yard, score: sure })
   return bound
@@ -31,12 +31,11 @@ export function daysIn(heard: Heard, message: readonly Token[], needed: Readonly
 
 const ofNotice = /^(notice|dig|call|called|calling|ring|ticket|locate|inspector|inspection|hole|mark)$/
 /** “9 working days” of work: where nobody is called and nothing is dug, they are no notice. */
-function workDays({ readings }: Heard, message: readonly Token[]): Tagged | undefined {
+function workDays(message: readonly Token[]): Tagged | undefined {
   if (message.some((token) => ofNotice.test(token.stem))) return undefined
   const found = message.flatMap((token, i) => {
     const isOfDays = /^(working|business|work)$/.test(message[i + 1]?.stem ?? '') && message[i + 2]?.stem === 'day'
-    const reading =
-      isOfDays || message[i + 1]?.stem === 'workday' ? readings.find((it) => it.tag === token.tag) : undefined
+    const reading = isOfDays || message[i + 1]?.stem === 'workday' ? token.reading : undefined
     return reading?.bare ? [reading] : []
   })
   return found.length === 1 ? found[0] : undefined

@@ -16,7 +16,7 @@ export function hoursInTable({ said, readings }: Heard): { bound: Bound[]; idle:
   const bound: Bound[] = []
   const idle: Tagged[] = []
   for (const { heads, rows } of [...tablesIn(readings, said), ...fromHourToHour(readings)]) {
-    if (rows.flat().some((it) => bound.some((other) => other.reading === it))) continue
+    if (bound.length > 0) break
 
     const [first] = rows
     const columns = first?.map((it, i) => columnOf(heads[i] ?? '', it, i))

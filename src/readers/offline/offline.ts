@@ -37,7 +37,7 @@ export function readOffline(heard: Heard): Request {
   const message = tokensWithQuantities(heard).map(forgiven)
   const urgent = emergenciesIn(message)
   if (urgent.length > 0) return onlyThese(urgent)
-  const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message, heard))
+  const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message))
   const places = placesIn(message)
   const { refused: danger, reasons } = dangerIn(message, heard.said)
   if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
@@ -204,10 +204,9 @@ function soldByIn(bound: readonly Bound[]): Told[] {
 }
 
 /** “Costs 28 dollars a foot”: a phrase that would ask for a price, with the price in it, tells it; “£42 per cubic metre” asks for no volume. */
-function tellsIt(hit: Hit, message: readonly Token[], { readings }: Heard): boolean {
+function tellsIt(hit: Hit, message: readonly Token[]): boolean {
   if (hit.sort !== 'ask') return false
-  const priceAt = (token: Token | undefined) =>
-    readings.find((it) => it.tag === token?.tag && it.quantity?.kind === 'money')
+  const priceAt = (token: Token | undefined) => (token?.reading?.quantity?.kind === 'money' ? token.reading : undefined)
   if (vocabulary.get(hit.word)?.kind === 'money') return message.slice(hit.from, hit.to).some((it) => priceAt(it))
   let at = hit.from - 1
   while (/^(a|an|per|each|every|the|by|running|linear|lineal)$/.test(message[at]?.stem ?? '')) at--
@@ -235,13 +234,19 @@ const isSameMeasure = (word: string, other: string): boolean => {
 
 /** The message as tokens: its words, and one token for each quantity, in order. */
 function tokensWithQuantities({ said, readings }: Heard): Token[] {
-  const words = tokens(said).filter((token) => !readings.some((it) => token.start < it.end && it.start < token.end))
+  // Both stand in order, so one look at each is enough.
+  let at = 0
+  const words = tokens(said).filter((token) => {
+    while ((readings[at]?.end ?? Infinity) <= token.start) at++
+    return token.end <= (readings[at]?.start ?? Infinity)
+  })
   const quantities = readings.map((it) => ({
     text: it.said,
     stem: it.said.toLowerCase(),
     start: it.start,
     end: it.end,
     tag: it.tag,
+    reading: it,
     measured: it.quantity !== null || it.section !== undefined,
   }))
   return [...words, ...quantities].sort((a, b) => a.start - b.start)

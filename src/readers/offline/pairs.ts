@@ -75,11 +75,9 @@ const pairs: readonly Pair[] = [
 
 /** Every such pair of the message, bound to its two words. */
 export function pairsTold(told: Told): Bound[] {
-  const { heard, message } = told
-  const read = (token: Token | undefined): Tagged | undefined =>
-    token?.tag === undefined ? undefined : heard.readings.find((it) => it.tag === token.tag)
+  const { message } = told
   return message.flatMap((token, spot) => {
-    const [first, second] = [read(token), read(message[spot + 2])]
+    const [first, second] = [token.reading, message[spot + 2]?.reading]
     if (!first || !second) return []
     const joint = message[spot + 1]?.stem ?? ''
     return pairs

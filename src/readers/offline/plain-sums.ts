@@ -52,7 +52,7 @@ export function plainSumIn(
   const explicit = begins || message.at(-1)?.text === '?'
   if (heard.job.asked.length > 0 && !explicit) return undefined
   // What the trade has a word for, right beside it, is of the trade where the talk is about it or nothing is asked outright.
-  if ((heard.job.decisions.length > 0 || !begins) && isClaimed(message, hits, heard)) return undefined
+  if ((heard.job.decisions.length > 0 || !begins) && isClaimed(message, hits)) return undefined
   const measured = heard.readings.filter((it) => it.quantity !== null && it.firmness !== 'range')
   const bare = heard.readings.filter((it) => it.bare !== null && !it.proportion && it.firmness !== 'range')
   if (measured.length + bare.length < heard.readings.length) return undefined
@@ -142,9 +142,9 @@ const beginsOutright = (message: readonly Token[], { job }: Heard): boolean =>
   (message[0]?.tag !== undefined && job.asked.length === 0)
 
 /** Whether a thing or a name of the trade stands right beside a quantity that it could be. */
-function isClaimed(message: readonly Token[], hits: readonly Hit[], { readings }: Heard): boolean {
+function isClaimed(message: readonly Token[], hits: readonly Hit[]): boolean {
   const couldBe = (hit: Owned): boolean => {
-    const reading = readings.find((it) => it.tag === message[hit.owner ?? -1]?.tag)
+    const reading = message[hit.owner ?? -1]?.reading
     const word = vocabulary.get(hit.word)
     // A price of the whole is no price by the measure.
     if (word?.per && !reading?.per) return false

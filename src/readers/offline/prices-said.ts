@@ -55,7 +55,7 @@ export function pricesIn(heard: Heard, message: readonly Token[], needed: Readon
   if (needed.size > 0 && !needed.has(price)) return []
   if (!vocabulary.has(count) || !vocabulary.has(price)) return []
   const bound: Bound[] = []
-  const readingAt = (spot: number) => heard.readings.find((it) => it.tag === message[spot]?.tag)
+  const readingAt = (spot: number) => message[spot]?.reading
   for (const [spot] of message.entries()) {
     const money = readingAt(spot)
     if (money?.quantity?.kind !== 'money' || money.per) continue

@@ -1,5 +1,7 @@
 // This file is about words as they are typed: cut into tokens, brought to one form, and forgiven a slip of the finger.
 
+import type { Tagged } from '../reader.ts'
+
 export interface Token {
   readonly text: string
   readonly stem: string
@@ -7,6 +9,8 @@ export interface Token {
   readonly end: number
   /** The tag of the quantity it stands for; words have none. */
   readonly tag?: string
+  /** The quantity itself. */
+  readonly reading?: Tagged
   /** Whether that quantity is measured: a bare number may count what comes after it. */
   readonly measured?: boolean
 }
