@@ -1,16 +1,11 @@
 // This file is about wordings that hold in one country and not in the next: whom to ask before digging, which number to ring.
 // A telephone number is right in its own country alone, and is not shown in another.
-import type { country } from './words/country.ts'
-
-export type Country = keyof NonNullable<(typeof country)['options']> & string
+export type Country = 'us' | 'canada' | 'uk' | 'ireland' | 'europe' | 'australia' | 'new-zealand' | 'elsewhere'
 
 /** One wording for each country that has its own; `unknown` while nobody has said which it is, `elsewhere` for those not listed. */
-export interface ByCountry {
-  readonly unknown: string
-  readonly elsewhere: string
-  readonly [country: string]: string
-}
+export type ByCountry = Readonly<Partial<Record<Country, string>> & Record<'unknown' | 'elsewhere', string>>
 
+/** The wording that holds there. */
 export const wordingIn = (by: ByCountry, country: Country | undefined): string =>
   country === undefined ? by.unknown : (by[country] ?? by.elsewhere)
 

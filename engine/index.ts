@@ -25,7 +25,7 @@ export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './place
 export { type Worked, work } from './job/work.ts'
 export { showNote } from './notes/note.ts'
 export { noteNamed, notes } from './notes/notes.ts'
-export type { Given, Problem, Role } from './outcome.ts'
+export type { Given, Outcome, Problem, Role } from './outcome.ts'
 export { isoDate } from './quantities/calendar.ts'
 export { isExact, toNumber } from './quantities/amount.ts'
 export {
@@ -40,6 +40,7 @@ export {
 } from './quantities/quantity.ts'
 export { readQuantities } from './quantities/read.ts'
 export { type PastedTable, tablesIn } from './quantities/rows.ts'
+export { tableOf } from './quantities/table-of.ts'
 export type { Firmness, Reading } from './quantities/reading.ts'
 export { exactText, show } from './quantities/show.ts'
 export { atNearestMark } from './quantities/tape.ts'

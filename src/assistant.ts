@@ -18,7 +18,7 @@ import type { Answer, Turn } from './answer.ts'
 import { compose } from './compose.ts'
 import { decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
-import { unusedOf, withoutUnread, withoutYes } from './unused.ts'
+import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { pickedBetween } from './between.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
 import { beforeAll } from './guard/before-all.ts'
@@ -93,7 +93,8 @@ export async function answerTo(
   watch({ event: 'read', data: readAs })
 
   const unused = unusedOf(heard.readings, request, bindings.held)
-  const worked = withoutUnread(withoutYes(work(job, job.wanted, turn, job.named), unused), bindings, request, heard.job)
+  const whole = withoutYes(work(job, job.wanted, turn, job.named), unused)
+  const worked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused)
   const calls = callsOf(worked, job.wanted)
   for (const call of calls) watch({ event: 'call', data: call })
   const changed = changesBetween(heard.job, job, worked, turn)
@@ -106,16 +107,18 @@ export async function answerTo(
     : questionsIn(calls, bindings, job, { request, unused: (request.notes ?? []).some(settles) ? [] : unused })
   const declines = request.declines.map(whyDeclined)
   const refusals = request.declines.filter((it) => it.why !== 'small-talk')
+  const named = cautionsNamed(heard.said)
   const cautions = cautionsFor({
     full: [
       ...worked.flatMap((it) => (it.outcome.ok ? it.calculation.cautions : [])),
       ...advice.flatMap((it) => noteNamed(it.note)?.cautions ?? []),
       ...cautionsOfDeclined(request.declines),
-      ...cautionsNamed(heard.said),
+      ...named,
     ],
     lines: worked.flatMap((it) => (it.outcome.ok ? [] : it.calculation.cautions)),
     alreadyTold: heard.job.told,
     country: countryOf(job),
+    named: urgent ? [] : named,
     brief: urgent || (worked.length > 0 && advice.length === 0 && worked.every((it) => it.calculation.plain)),
   })
   const entry = {

@@ -1,5 +1,18 @@
 // This file is about what a message said that nothing took: it is named to the person, and no verdict passes over it.
-import { inSentence, isQuantity, type Job, sameValue, vocabulary, type Word, type Worked } from '../engine/index.ts'
+import {
+  type Calculation,
+  inSentence,
+  isQuantity,
+  type Job,
+  type Outcome,
+  type Quantity,
+  sameValue,
+  show,
+  toNumber,
+  vocabulary,
+  type Word,
+  type Worked,
+} from '../engine/index.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
@@ -34,6 +47,48 @@ export const withoutYes = (worked: readonly Worked[], unused: readonly Tagged[])
     const values = new Map([...outcome.values].map(([word, value]) => [word, value === true ? null : value] as const))
     return { ...it, outcome: { ...outcome, values } }
   })
+
+/**
+ * A sum of money or of weight that passed over a number of things, “26 boards at $1.35 a foot”, or over a rate of tax, is of something else.
+ * So is one that took the usual one of what was counted. It waits, and the person is asked.
+ */
+export function withoutIdle(worked: readonly Worked[], held: readonly Held[], unused: readonly Tagged[]): Worked[] {
+  const used = new Set(worked.flatMap((it) => [...it.outcome.given.keys()]))
+  const isMany = (q: Quantity): boolean => q.kind === 'count' && toNumber(q.amount) > 1
+  const idle = held.filter(({ word, value, tag }) => tag !== null && !used.has(word) && isQuantity(value))
+  const counts = [
+    ...idle.filter(({ value }) => isMany(value as Quantity)).map((it) => show(it.value as Quantity)),
+    ...unused.filter((it) => it.bare?.d === 1n && it.bare.compare(1) > 0).map((it) => `“${it.said}”`),
+  ]
+  const rates = idle
+    .filter(({ value }) => (value as Quantity).kind === 'percent')
+    .map((it) => show(it.value as Quantity))
+  return worked.map((it) => {
+    const { outcome, calculation, wanted } = it
+    if (!outcome.ok) return it
+    const kinds = new Set(wanted.map((name) => calculation.gives[name]?.kind))
+    const isOfMoney = kinds.has('money')
+    const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
+    const [what] = [...(isAll ? counts : []), ...(isOfMoney ? rates : [])]
+    if (what === undefined) return it
+    const problem = {
+      code: 'unreadable',
+      word: wanted[0] as string,
+      message: `You said ${what}, and I found no place for it in this sum, so I give no figure.`,
+      ask: `What is ${what} of? Say it beside what it counts: so many of what, each of what size or at what price.`,
+    } as const
+    return { ...it, outcome: { ok: false, given: outcome.given, problems: [problem], cited: [] } }
+  })
+}
+
+/** Whether it worked on one of something, since nobody said how many. */
+const takesUsualCount = (calculation: Calculation, { given }: Outcome): boolean =>
+  [...given].some(
+    ([name, it]) =>
+      it.role === 'assumed' &&
+      calculation.needs[name]?.kind === 'count' &&
+      calculation.needs[name]?.usual?.value === '1',
+  )
 
 /**
  * What a sum may go without, and was said, and could not be read: a holiday by its name, a date that may be either of two.

@@ -1,9 +1,10 @@
 // This file is about how far a can goes where the can is named first: "a gallon does 300 sq ft", "one litre covers 12 m²".
+import { tableOf } from './table-of.ts'
 import type Fraction from 'fraction.js'
 import { type Quantity, quantity } from './quantity.ts'
 import type { Scanned } from './scan.ts'
 
-const cans: Readonly<Record<string, string>> = { gallon: 'gal', gal: 'gal', litre: 'L', liter: 'L', l: 'L' }
+const cans = tableOf<string>({ gallon: 'gal', gal: 'gal', litre: 'L', liter: 'L', l: 'L' })
 const spreads = new Set(['ft2/gal', 'm2/L'])
 const goes = /^(does|do|covers?|coats?|goes|spreads?|paints?|stains?|good|enough)$/
 const small = /^(will|can|should|only|is|for|over|about|around|roughly|some|up|to|at|least|most|says|it|out|,)$/

@@ -124,7 +124,7 @@ const yearIn = (token: Scanned | undefined): boolean => whole(token, /^(19|20|21
 /** How many days before another date one without its year may lie: behind it in the message it mostly comes later, before it either way. */
 const mostBefore = { saidAfter: 60, saidBefore: 182 }
 
-/** The date in the year that puts it nearest to another date of the message. */
+/** The first such date that lies no more than so many days before another date of the message, and less than a year and a half after it. */
 export function inYearOf(it: DayAndMonth, other: Quantity, isSaidAfter: boolean): Found | null {
   const earliest = toNumber(other.amount) - (isSaidAfter ? mostBefore.saidAfter : mostBefore.saidBefore)
   const year = Number(isoDate(other).slice(0, 4))
@@ -132,7 +132,7 @@ export function inYearOf(it: DayAndMonth, other: Quantity, isSaidAfter: boolean)
     .map((each) => dateOf(each, it.month, it.day))
     .filter((date) => date !== undefined)
   const date = dates.find((each) => toNumber(each.amount) >= earliest)
-  if (!date) return null
+  if (!date || toNumber(date.amount) > toNumber(other.amount) + 550) return null
   const fits = it.weekday === undefined || weekdayOf(date) === it.weekday
   return {
     next: it.next,

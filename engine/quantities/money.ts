@@ -1,5 +1,6 @@
 // This file is about money: its sign in front ($4.79, £3.50, NZ$5) or behind (18,50 €, 1 250 Kč), its code on either side (CAD 20, 20 AUD),
 // small coin (79 cents, 50p), and what it is the price of: “28 dollars a foot”.
+import { tableOf } from './table-of.ts'
 import Fraction from 'fraction.js'
 import { exact } from './amount.ts'
 import type { Found, Habits } from './found.ts'
@@ -12,11 +13,11 @@ import { unitNamed } from './units.ts'
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
-const signs: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR', kr: 'kr', Kč: 'CZK', zł: 'PLN' }
+const signs = tableOf<string>({ $: 'USD', '£': 'GBP', '€': 'EUR', kr: 'kr', Kč: 'CZK', zł: 'PLN' })
 /** Where these are paid, a point or a space parts the thousands and a comma the cents: 1.480 € is one thousand four hundred and eighty. */
 const continental = new Set(['EUR', 'CZK', 'PLN', 'kr'])
 /** Whose dollar it is, written before the sign: `C$5`, `NZ$5`. */
-const before: Readonly<Record<string, string>> = {
+const before = tableOf<string>({
   a: 'AUD',
   au: 'AUD',
   aud: 'AUD',
@@ -27,8 +28,8 @@ const before: Readonly<Record<string, string>> = {
   nzd: 'NZD',
   us: 'USD',
   usd: 'USD',
-}
-const codes: Readonly<Record<string, string>> = {
+})
+const codes = tableOf<string>({
   usd: 'USD',
   cad: 'CAD',
   gbp: 'GBP',
@@ -46,9 +47,9 @@ const codes: Readonly<Record<string, string>> = {
   '€': 'EUR',
   $: 'USD',
   '£': 'GBP',
-}
+})
 /** Said in words behind the number: what it is in other messages is read with the units. */
-const spoken: Readonly<Record<string, string>> = {
+const spoken = tableOf<string>({
   dollar: 'USD',
   dollars: 'USD',
   buck: 'USD',
@@ -63,9 +64,9 @@ const spoken: Readonly<Record<string, string>> = {
   kroner: 'kr',
   zloty: 'PLN',
   zlotys: 'PLN',
-}
+})
 /** “20 Canadian dollars”. */
-const whose: Readonly<Record<string, string>> = {
+const whose = tableOf<string>({
   us: 'USD',
   american: 'USD',
   canadian: 'CAD',
@@ -73,8 +74,8 @@ const whose: Readonly<Record<string, string>> = {
   aussie: 'AUD',
   nz: 'NZD',
   kiwi: 'NZD',
-}
-const coins: Readonly<Record<string, string>> = { cent: 'USD', cents: 'USD', '¢': 'USD', p: 'GBP', pence: 'GBP' }
+})
+const coins = tableOf<string>({ cent: 'USD', cents: 'USD', '¢': 'USD', p: 'GBP', pence: 'GBP' })
 
 export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits): Found | null {
   const comma = habits.decimalComma ?? false

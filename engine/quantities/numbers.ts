@@ -1,4 +1,5 @@
 // This file is about numbers as people write and say them: digits, fractions, and words, all exact.
+import { tableOf } from './table-of.ts'
 import Fraction from 'fraction.js'
 import { type Scanned, vulgarFraction } from './scan.ts'
 
@@ -14,7 +15,7 @@ export interface NumberRead {
   readonly feet?: Fraction
 }
 
-const small: Readonly<Record<string, number>> = {
+const small = tableOf<number>({
   zero: 0,
   one: 1,
   two: 2,
@@ -44,8 +45,8 @@ const small: Readonly<Record<string, number>> = {
   seventy: 70,
   eighty: 80,
   ninety: 90,
-}
-const parts: Readonly<Record<string, number>> = {
+})
+const parts = tableOf<number>({
   half: 2,
   halves: 2,
   third: 3,
@@ -71,7 +72,7 @@ const parts: Readonly<Record<string, number>> = {
   thirtysecond: 32,
   hundredth: 100,
   hundredths: 100,
-}
+})
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 

@@ -182,7 +182,7 @@ const isPartOfName = (tokens: readonly Scanned[], at: number): boolean => {
     ((before.sort === 'word' && !/^x$/i.test(before.text) && unitAt(tokens, at - 1, false) === null) ||
       before.text === '#' ||
       before.text === ':' ||
-      before.text === '@' ||
+      (before.text === '@' && before.glued) ||
       // "12 yd² in m2": the unit that is wanted, and no number.
       (/^[23]$/.test(token.text) &&
         /^(mm|cm|m|ft|yd|in)$/i.test(before.text) &&
@@ -244,6 +244,13 @@ function measured(
   const isPart = number.hasFraction && /^an?$/.test(lower(tokens[next + 1])) && lower(tokens[next]) === 'of'
   const unit = unitAfter(tokens, isPart ? next + 2 : next, metric, value.d !== 1n)
   if (!unit) return bareNumber(tokens, at, number)
+  if (unit.unit === 'yd') {
+    // "2 yards 1 foot".
+    const feet = numberAt(tokens, unit.next, false)
+    const named = feet && unitAfter(tokens, feet.next, metric)
+    if (feet && named?.unit === 'ft' && feet.value.compare(3) < 0)
+      return { next: named.next, quantity: quantity(value.mul(3).add(feet.value), 'ft'), bare: null }
+  }
   if (unit.unit === 'ft' || unit.unit === 'yd') {
     const inches = unit.unit === 'ft' ? inchesAfter(tokens, value, unit, metric) : null
     if (inches) return inches
@@ -306,6 +313,8 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
   if (endsMoney(tokens, at)) return null
   if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute)s?$/.test(lower(tokens[start])))
     return null
+  // "What's that a metre?": what it is reckoned by.
+  if (isArticle && /^(that|it|much|cost|costs|price)$/.test(lower(tokens[at - 1]))) return null
   if (unit.unit === 'yd') return looseYard(tokens, new Fraction(1), unit)
   // "8 ft a bay", "300 ft² a gallon", "twice a day", "6 hours a day": what is reckoned by, not a quantity.
   if (

@@ -15,7 +15,8 @@ const isBare = (it: Reading | undefined): boolean => it !== undefined && it.bare
 
 /** "60, 40, 59.7 and 39.8 ft": bare numbers in a row have the unit that the last one has. Of two alone only where they are much alike, "57 and 58 in". */
 export function inTheirRow(readings: readonly Reading[], text: string): Reading[] {
-  const joins = (a: Reading, b: Reading): boolean => /^\s*(,|;|to|,?\s*(and|&)\b)\s*$/.test(text.slice(a.end, b.start))
+  const joins = (a: Reading, b: Reading): boolean =>
+    /^\s*(,|;|to\b|,?\s*(and\b|&))\s*$/.test(text.slice(a.end, b.start))
   const read = [...readings]
   for (let last = read.length - 1; last >= 1; last--) {
     const { quantity: named, rivals } = read[last] as Reading

@@ -1,4 +1,5 @@
 // This file is about the message as the reader of quantities sees it: one plain form, character for character, cut into tokens.
+import { tableOf } from './table-of.ts'
 import Fraction from 'fraction.js'
 
 export interface Scanned {
@@ -10,7 +11,7 @@ export interface Scanned {
   readonly glued: boolean
 }
 
-const vulgar: Readonly<Record<string, string>> = {
+const vulgar = tableOf<string>({
   '½': '1/2',
   '¼': '1/4',
   '¾': '3/4',
@@ -26,13 +27,13 @@ const vulgar: Readonly<Record<string, string>> = {
   '⅜': '3/8',
   '⅝': '5/8',
   '⅞': '7/8',
-}
+})
 
 /** The value of a one-character fraction. */
 export const vulgarFraction = (sign: string): Fraction | undefined =>
   vulgar[sign] ? new Fraction(vulgar[sign]) : undefined
 
-const plain: Readonly<Record<string, string>> = {
+const plain = tableOf<string>({
   '’': "'",
   '‘': "'",
   '′': "'",
@@ -55,7 +56,7 @@ const plain: Readonly<Record<string, string>> = {
   '％': '%',
   '．': '.',
   '，': ',',
-}
+})
 
 /** The same characters in their plainest form, one for one, so that offsets hold. */
 export function plainForm(message: string): string {

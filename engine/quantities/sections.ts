@@ -1,4 +1,5 @@
 // This file is about sticks called by their size: "2x4", "four by four", "5/4x6", "90x45".
+import { tableOf } from './table-of.ts'
 import Fraction from 'fraction.js'
 import { dressedLumber } from '../tables/dressed-lumber.ts'
 import { quantity } from './quantity.ts'
@@ -11,7 +12,7 @@ export interface SectionRead {
   readonly next: number
 }
 
-const spoken: Readonly<Record<string, string>> = {
+const spoken = tableOf<string>({
   one: '1',
   two: '2',
   three: '3',
@@ -20,7 +21,7 @@ const spoken: Readonly<Record<string, string>> = {
   eight: '8',
   ten: '10',
   twelve: '12',
-}
+})
 
 /** The section that begins at a token. A nominal size is a name: its actual size comes from the dressed-lumber table. */
 export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead | null {

@@ -70,9 +70,12 @@ export const counted = (number: Amount, noun: string): string => {
 function showFeet(amount: Fraction): string {
   const inches = amount.mul(12)
   const size = inches.abs()
-  const feet = size.div(12).floor()
-  const rest = size.sub(feet.mul(12))
-  if (rest.d > longestFraction) return `${rounded(amount.valueOf())} ft`
+  const whole = size.div(12).floor()
+  const over = size.sub(whole.mul(12))
+  if (over.d > longestFraction) return `${rounded(amount.valueOf())} ft`
+  // 11.999 in over a foot, shown to two places, are two feet.
+  const isFoot = !isReadable(over) && Math.round(over.valueOf() * 100) === 1200
+  const [feet, rest] = isFoot ? [whole.add(1), new Fraction(0)] : [whole, over]
   const inchesOver = isReadable(rest) ? mixed(rest) : decimal(rest.valueOf(), 2)
   const sign = inches.s < 0n ? '−' : ''
   if (rest.equals(0)) return `${sign}${mixed(feet)} ft`

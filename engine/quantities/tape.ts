@@ -1,4 +1,5 @@
 // This file is about the tape: the mark that stands nearest to a length.
+import { tableOf } from './table-of.ts'
 import Fraction from 'fraction.js'
 import { isExact, roundTo, toNumber } from './amount.ts'
 import type { Quantity } from './quantity.ts'
@@ -13,13 +14,13 @@ interface Tape {
 
 const sixteenths: Tape = { mark: new Fraction(1, 16), least: 1 / 4 }
 const millimetres: Tape = { mark: new Fraction(5, 127), least: 5 / 25.4 }
-const tapes: Readonly<Record<string, Tape>> = {
+const tapes = tableOf<Tape>({
   in: sixteenths,
   ft: sixteenths,
   mm: millimetres,
   cm: millimetres,
   m: millimetres,
-}
+})
 
 /**
  * The length at the nearest mark of a common tape: a sixteenth of an inch, a millimetre.

@@ -19,7 +19,12 @@ export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
     bare: new Fraction(value).add(new Fraction(minutes, 60)),
     clock: true,
   })
-  if (half) return named >= 1 && named <= 12 ? clock((named % 12) + (half.isLate ? 12 : 0), half.next) : null
+  if (half) {
+    // "2 at night" comes before the morning, "9 at night" after the evening; "12 in the evening" is no hour.
+    const isLate = half.isNight ? named > 5 && named < 12 : half.isLate
+    if (named < 1 || named > 12 || (half.isEvening && named === 12)) return null
+    return clock((named % 12) + (isLate ? 12 : 0), half.next)
+  }
   if (!minute || named > 23 || minutes % 15 !== 0) return null
   return clock(named, minute.next)
 }
@@ -32,7 +37,10 @@ function minuteAt(tokens: readonly Scanned[], at: number): { minutes: number; ne
 }
 
 /** "am", "p.m.", "o'clock in the evening", "at night". */
-function halfOfDay(tokens: readonly Scanned[], at: number): { isLate: boolean; next: number } | null {
+function halfOfDay(
+  tokens: readonly Scanned[],
+  at: number,
+): { isLate: boolean; isNight?: boolean; isEvening?: boolean; next: number } | null {
   const from = /^o'?clock$/.test(lower(tokens[at])) ? at + 1 : at
   const words = tokens.slice(from, from + 4).map((token) => lower(token))
   const after = (count: number, isLate: boolean) => ({ isLate, next: from + count })
@@ -40,6 +48,6 @@ function halfOfDay(tokens: readonly Scanned[], at: number): { isLate: boolean; n
   if (/^[ap]$/.test(words[0] ?? '') && words[1] === '.' && words[2] === 'm')
     return after(words[3] === '.' ? 4 : 3, words[0] === 'p')
   if (words[0] === 'in' && words[1] === 'the' && /^(morning|afternoon|evening)$/.test(words[2] ?? ''))
-    return after(3, words[2] !== 'morning')
-  return words[0] === 'at' && words[1] === 'night' ? after(2, true) : null
+    return { ...after(3, words[2] !== 'morning'), isEvening: words[2] === 'evening' }
+  return words[0] === 'at' && words[1] === 'night' ? { ...after(2, true), isNight: true } : null
 }

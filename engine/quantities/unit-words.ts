@@ -1,4 +1,5 @@
 // This file is about what people call each unit.
+import { tableOf } from './table-of.ts'
 import type { Scanned } from './scan.ts'
 
 export interface UnitRead {
@@ -7,7 +8,7 @@ export interface UnitRead {
   readonly doubtful?: boolean
 }
 
-const lengths: Readonly<Record<string, string>> = {
+const lengths = tableOf<string>({
   in: 'in',
   inch: 'in',
   inches: 'in',
@@ -49,8 +50,8 @@ const lengths: Readonly<Record<string, string>> = {
   metres: 'm',
   mtr: 'm',
   mtrs: 'm',
-}
-const others: Readonly<Record<string, string>> = {
+})
+const others = tableOf<string>({
   lb: 'lb',
   lbs: 'lb',
   pound: 'lb',
@@ -159,17 +160,17 @@ const others: Readonly<Record<string, string>> = {
   euro: 'EUR',
   euros: 'EUR',
   quid: 'GBP',
-}
-const powers: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+})
+const powers = tableOf<Readonly<Record<string, string>>>({
   square: { in: 'in2', ft: 'ft2', yd: 'yd2', mm: 'mm2', cm: 'cm2', m: 'm2' },
   cubic: { in: 'in3', ft: 'ft3', yd: 'yd3', cm: 'cm3', m: 'm3' },
-}
-const signOfPower: Readonly<Record<string, 'square' | 'cubic'>> = {
+})
+const signOfPower = tableOf<'square' | 'cubic'>({
   '²': 'square',
   '2': 'square',
   '³': 'cubic',
   '3': 'cubic',
-}
+})
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
@@ -300,7 +301,7 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   }
 }
 
-const farAnHour: Readonly<Record<string, string>> = {
+const farAnHour = tableOf<string>({
   mile: 'mph',
   miles: 'mph',
   mi: 'mph',
@@ -309,7 +310,7 @@ const farAnHour: Readonly<Record<string, string>> = {
   kilometers: 'km/h',
   kilometre: 'km/h',
   kilometres: 'km/h',
-}
+})
 
 /** "115 miles an hour", "185 km/h", "50 metres per second". */
 function speedAt(tokens: readonly Scanned[], at: number): UnitRead | null {
@@ -338,7 +339,7 @@ const goesOn = new Set(
   ),
 )
 
-const perVolume: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+const perVolume = tableOf<Readonly<Record<string, string>>>({
   ft2: { gal: 'ft2/gal' },
   m2: { L: 'm2/L' },
   lb: { ft3: 'lb/ft3', ft: 'lb/ft', ft2: 'lb/ft2', in2: 'psi' },
@@ -348,7 +349,7 @@ const perVolume: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'lb/ft2': { ft: 'psf/ft' },
   kPa: { m: 'kPa/m' },
   kg: { m3: 'kg/m3', m: 'kg/m' },
-}
+})
 
 /** "square feet a gallon", "m² per litre", "lb/ft3". */
 function perUnit(tokens: readonly Scanned[], read: UnitRead, metric: boolean): UnitRead | null {

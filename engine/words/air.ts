@@ -115,6 +115,10 @@ export const humidityNeeded = word<'percent'>('humidityNeeded', {
   called: {
     asks: [
       'what humidity',
+      'how humid must the air be',
+      'how humid should the air be',
+      'how humid may the air be',
+      'how humid does the air',
       'what rh',
       'what relative humidity',
       'which humidity',

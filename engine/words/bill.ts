@@ -149,6 +149,14 @@ export const taxIncluded = word<'choice'>('taxIncluded', {
     included: {
       label: 'the prices hold the tax',
       called: [
+        'includes',
+        'what is before tax',
+        "what's before tax",
+        'was it before tax',
+        'is it before tax',
+        'how much before tax',
+        'net of tax',
+        'without the tax',
         'tax included',
         'vat included',
         'gst included',

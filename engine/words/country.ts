@@ -45,8 +45,11 @@ export const country = word<'choice'>('country', {
       label: 'elsewhere in Europe',
       called: ['in europe', 'elsewhere in europe', 'european', 'the eu', ...europeans],
     },
-    australia: { label: 'Australia', called: ['in australia', 'australia', 'australian', ...australianStates] },
-    'new-zealand': { label: 'New Zealand', called: ['in new zealand', 'new zealand'] },
+    australia: {
+      label: 'Australia',
+      called: ['in australia', 'australia', 'australian', 'aus', 'oz', ...australianStates],
+    },
+    'new-zealand': { label: 'New Zealand', called: ['in new zealand', 'new zealand', 'nz', 'aotearoa'] },
     elsewhere: { label: 'another country', called: ['another country', 'elsewhere'] },
   },
 })

@@ -190,6 +190,11 @@ export const costPerFoot = word<'money'>('costPerFoot', {
     names: ['cost per foot'],
     asks: [
       'cost per foot',
+      'per running foot',
+      'that per foot',
+      'that a foot',
+      'it per foot',
+      'feet per foot',
       'how much per foot',
       'how much a foot',
       'price per foot',
@@ -207,6 +212,14 @@ export const costPerMetre = word<'money'>('costPerMetre', {
   called: {
     names: ['cost per metre'],
     asks: [
+      'per running metre',
+      'per running meter',
+      'that per metre',
+      'that per meter',
+      'that a metre',
+      'that a meter',
+      'metres per metre',
+      'm per metre',
       'cost per metre',
       'how much per metre',
       'how much a metre',

@@ -101,6 +101,7 @@ export const sideForce = word<'force'>('sideForce', {
   ask: 'What sideways force must one post bear, at working level (0.6 of strength level)? Or tell me the wind speed and the fence.',
   called: {
     names: [
+      'force',
       'sideways force',
       'side force',
       'wind force',
@@ -114,6 +115,10 @@ export const sideForce = word<'force'>('sideForce', {
     sides: ['sideways', 'push', 'pushes'],
     plainly: true,
     asks: [
+      'force on a post',
+      'force on the post',
+      'what force',
+      'how much force',
       'wind force',
       'wind load',
       'force of the wind',

@@ -23,7 +23,8 @@ const topics: readonly (readonly [CautionCode, RegExp])[] = [
   ['preserved-wood', /\b(?:railway|railroad) (?:sleepers?|ties?)\b|\bsleepers\b|\bcreosoted?\b|\bcca\b/],
 ]
 
+/** The codes of what a message names, in the order they are read out. */
 export function cautionsNamed(said: string): CautionCode[] {
-  const text = folded(said).replace(/\s+/g, ' ').slice(0, 4000)
+  const text = folded(said).replace(/\s+/g, ' ')
   return topics.filter(([, topic]) => topic.test(text)).map(([code]) => code)
 }

@@ -10,13 +10,26 @@ interface CalledUp {
   readonly alreadyTold: readonly string[]
   /** Where the fence is, once somebody has said it. */
   readonly country?: Country | undefined
-  /** Nothing but the lines of the three that always stand: in an emergency, and for a sum of any trade. */
+  /** In an emergency, and for a sum of any trade: the three that always stand are lines, and only what the message itself names is in full. */
   readonly brief?: boolean
+  /** What the message itself names. */
+  readonly named?: readonly CautionCode[]
 }
 
 /** The cautions of one answer. The three that always stand are in full the first time, and whenever what was worked calls for them. */
-export function cautionsFor({ full, lines = [], alreadyTold, country, brief = false }: CalledUp): Answer['cautions'] {
-  if (brief) return standingCautions.map(asLine)
+export function cautionsFor({
+  full,
+  lines = [],
+  alreadyTold,
+  country,
+  brief = false,
+  named = [],
+}: CalledUp): Answer['cautions'] {
+  if (brief)
+    return [
+      ...standingCautions.map(asLine),
+      ...named.filter((code) => !standingCautions.includes(code)).map((code) => whole(code, country)),
+    ]
   const standing = standingCautions.map((code) =>
     full.includes(code) || !alreadyTold.includes(code) ? whole(code, country) : asLine(code),
   )

@@ -3,13 +3,15 @@
 //   a 2x4, 8 ft long:  2 × 4 × 8 / 12 = 5 1/3 board feet,  each at $1,450 / 1000 = $1.45
 import { calculation } from '../../calculation.ts'
 import { exact } from '../../quantities/amount.ts'
-import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { boardFeetBought, boardFootPrice, woodPrice } from '../../words/prices.ts'
 import { lumberLength, nominalThickness, nominalWidth, sticks } from '../../words/sticks.ts'
 
 /** Nobody pays as much for a board foot; a price for a thousand was taken for one. */
 const dearest = 100
+/** Where a hundred of the currency is much money. */
+const strong = new Set(['USD', 'CAD', 'AUD', 'NZD', 'GBP', 'EUR'])
 
 export const boardFootPriceOf = calculation({
   name: 'board-foot-price',
@@ -31,9 +33,9 @@ export const boardFootPriceOf = calculation({
     byStick: ['round(feet * boardFootPrice, cent)', 'its board feet, each at the price of one; half a cent goes up'],
     byFoot: ['round(boardFeetBought * boardFootPrice, cent)', 'so many at the price of one; half a cent goes up'],
   },
-  work({ boardFootPrice: price, sticks: count }, { line, has, need, put, rows, tell, refuse, remark, assumed }) {
+  work({ boardFootPrice: price, sticks: count }, { line, has, need, put, rows, tell, refuse, remark }) {
     put('cent', { kind: 'money', amount: exact('1/100'), unit: price.unit })
-    if (less(quantity(dearest, price.unit), price))
+    if (strong.has(price.unit) && less(quantity(dearest, price.unit), price))
       refuse(
         'boardFootPrice',
         `${show(price)} for one board foot is more than wood costs. Say “per thousand board feet” if it is for a thousand.`,
@@ -55,7 +57,7 @@ export const boardFootPriceOf = calculation({
     tell('woodPrice', line('byStick'))
     if (less(thick, inch)) remark('It is thinner than an inch, and is counted as an inch: so boards are sold.')
     remark(
-      `${show(price)} is for one board foot; ${assumed('sticks') ? 'one stick is' : `${show({ ...count, kind: 'count', unit: 'stick' })} are`} ${show({ ...feet, kind: 'count', unit: 'board foot' })}. Tax and delivery are not in it.`,
+      `${show(price)} is for one board foot; ${show({ ...count, kind: 'count', unit: 'stick' })} ${equal(count, { ...count, amount: exact(1) }) ? 'is' : 'are'} ${show({ ...feet, kind: 'count', unit: 'board foot' })}. Tax and delivery are not in it.`,
     )
   },
   sources: [

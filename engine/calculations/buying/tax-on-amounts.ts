@@ -24,7 +24,6 @@ export const taxOnAmounts = calculation({
     billTax: ['billTax', 'billTotal', 'billNet'],
     billNet: ['billNet', 'billTax', 'billTotal'],
   },
-  called: ['tax on', 'vat on', 'gst on', 'hst on'],
   locals: { cent: 'money', afterDiscount: 'money' },
   lines: {
     together: ['sum(taxedAmounts)', 'all of them added up'],

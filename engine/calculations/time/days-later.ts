@@ -45,7 +45,7 @@ export const daysLater = calculation({
           ? 'Counted from hour to hour: at the same hour of that day, not sooner.'
           : 'A part of a day is counted as a day begun: it may come sooner by the clock.',
       )
-    if (by.unit in monthsIn)
+    if (by.unit in monthsIn && Number.isInteger(toNumber(amountIn(by, by.unit)) * (monthsIn[by.unit] ?? 0)))
       remark('A month on is the same day of the next month, or its last day where that is shorter.')
     remark('Every day is counted, Saturdays, Sundays and holidays as well. For working days, say so.')
   },

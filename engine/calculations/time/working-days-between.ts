@@ -42,7 +42,10 @@ export const workingDaysBetween = calculation({
     line('workingDaysAfter')
     line('calendarDays')
     const idle = closed.filter((it) => less(it, from) || less(to, it))
-    if (idle.length > 0) remark(`${idle.map(show).join(' and ')} lies outside, and changes nothing.`)
+    if (idle.length > 0)
+      remark(
+        `${idle.map(show).join(' and ')} ${idle.length > 1 ? 'lie outside, and change' : 'lies outside, and changes'} nothing.`,
+      )
     remark(
       closed.length > 0
         ? 'Saturdays, Sundays and the holidays you named are left out.'

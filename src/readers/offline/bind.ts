@@ -2,10 +2,9 @@
 import {
   type Calculation,
   catalogue,
-  fittedReading,
+  isQuantity,
   needsFor,
   sameValue,
-  systemOf,
   usualFor,
   vocabulary,
   type Word,
@@ -28,6 +27,7 @@ import { readingsByDate } from './dated-readings.ts'
 import { daysIn } from './days.ts'
 import { hoursInTable } from './hour-table.ts'
 import type { Bound } from './bound.ts'
+import { fits } from './fits.ts'
 import type { Hit } from './lexicon.ts'
 import { pairsTold } from './pairs.ts'
 import { type Kinds, placeFor, type PlaceSaid, stretchesByKind } from './places.ts'
@@ -129,6 +129,9 @@ export function bind(
       sure.splice(0, sure.length, ...sure.filter((other) => other.reading.tag !== it.reading.tag), it)
   }
   // "Make that 7 ft at most", "and if I use 3 1/2 in ones?": what the talk is about is said anew, before anything it is not about.
+  // "No, 14": the number said last is said anew, whatever is asked.
+  const corrected = corrects(heard, message)
+  if (corrected) return { bound: [corrected], loose: [] }
   if (!asksNow && heard.readings.length === 1 && sure.every((it) => !needed.has(it.word) && it.score < weight.strong)) {
     const again = sameAgain(heard, usable, new Set(behind.keys()))
     if (again.length > 0) return { bound: again, loose: [] }
@@ -290,7 +293,13 @@ function pairsOf(
     const onlyFirmness = (firm && limits.has(word.name)) || (reading.firmness === 'about' && word.name === 'wantedGap')
     if (score < weight.least && asksNow && isNeeded && onlyFirmness && likelihood(word, reading, heard) > 0)
       score = weight.least + 0.1
-    if (score < weight.least && asksNow && isNeeded && word.called.byDefault && reading.bare === null)
+    if (
+      score < weight.least &&
+      (asksNow || heard.job.wanted.length > 0) &&
+      isNeeded &&
+      word.called.byDefault &&
+      reading.bare === null
+    )
       score = weight.least
     // "26 2x4s", "18 southern pine 4x4 posts": so many sticks of that name.
     if (sticksAhead && word.kind === 'count' && word.called.things?.includes('stick')) score += weight.section
@@ -305,15 +314,16 @@ function pairsOf(
   return pairs
 }
 
-/** Whether a stick called by its size comes next, with nothing but what it is made of between. */
+/** Whether a stick called by its size comes next, with nothing but what it is made of and its length between. */
 function isBeforeStick(spot: number, message: readonly Token[]): boolean {
   let at = spot + 1
   while (
-    at <= spot + 4 &&
+    at <= spot + 7 &&
     message[at] &&
-    !message[at]?.tag &&
-    /^[\p{L}’'-]+$/u.test((message[at] as Token).text) &&
-    !phraseEnds.has((message[at] as Token).stem)
+    (message[at]?.reading?.quantity?.kind === 'length' ||
+      (!message[at]?.tag &&
+        /^[\p{L}’'-]+$/u.test((message[at] as Token).text) &&
+        !phraseEnds.has((message[at] as Token).stem)))
   )
     at++
   return message[at]?.reading?.section !== undefined
@@ -331,6 +341,23 @@ function isBesideTemperature(spot: number, message: readonly Token[]): boolean {
     return message[at]?.reading?.quantity?.kind === 'temperature'
   })
 }
+
+/** "No, 14", "sorry, 14": a number alone, where the turn before told one number. */
+function corrects({ readings, job }: Heard, message: readonly Token[]): Bound | undefined {
+  const [only] = readings
+  const words = message.filter((token) => !token.tag && /^\p{L}/u.test(token.text))
+  const isCorrection =
+    /^(no|sorry|wrong|correction|oops|rather)$/.test(words[0]?.stem ?? '') &&
+    words.every(({ stem: it }) => correcting.has(it))
+  if (!only?.bare || readings.length !== 1 || !isCorrection) return undefined
+  const last = Math.max(...job.decisions.map((it) => it.turn))
+  const counts = job.decisions.filter((it) => it.turn === last && isQuantity(it.value) && it.value.kind === 'count')
+  const [one, more] = counts
+  return one && !more ? { reading: only, word: one.word, at: one.at, score: weight.byTwo } : undefined
+}
+const correcting = new Set(
+  'no sorry wrong correction oops rather i it mean meant make that is should be not'.split(' '),
+)
 
 /** "What about 6 ft?": the one thing of that kind that was said before is said again. */
 function sameAgain(heard: Heard, usable: readonly Owned[], needed: ReadonlySet<string>): Bound[] {
@@ -364,39 +391,6 @@ const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
 const told = [...vocabulary.values()].filter(
   (word) => word.kind !== 'choice' && word.kind !== 'verdict' && inputs.has(word.name),
 )
-
-/** “1:2:3” tells how many parts there are of each thing, in order. */
-export const isOfParts = (word: Word): boolean => word.list === true && word.noun === 'part'
-
-const isSectionOf =
-  (word: Word) =>
-  (section: NonNullable<Tagged['section']>): boolean => {
-    const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
-    if (word.name === 'postWidth') return square
-    if (word.name === 'picketWidth') return !square && (section.thickness.amount.valueOf() as number) <= 1.05
-    return false
-  }
-
-function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
-  if (reading.section)
-    return (word.otherSide !== undefined && needed.has(word.name)) || isSectionOf(word)(reading.section)
-  if (reading.proportion) return isOfParts(word)
-  if (reading.clock && word.noun !== 'o’clock') return false
-  // "28 dollars a foot" is the price of a foot, and of nothing whole.
-  if (word.per === 'board foot' && reading.per !== word.per && !heard.job.asked.some((it) => it.word === word.name))
-    return false
-  if (reading.per && word.per !== (reading.per === 'board foot' ? 'board foot' : 'measure')) return false
-  if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
-  // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
-  if (
-    reading.bare !== null &&
-    word.kind !== 'length' &&
-    !(word.kind === 'percent' && needed.has(word.name)) &&
-    !heard.job.asked.some((it) => it.word === word.name)
-  )
-    return false
-  return fittedReading(word, reading, systemOf(heard.job)) !== undefined
-}
 
 /** Nothing was said of a quantity, and the question lacks just one word of its kind: that is what it is. */
 function onlyWordLeft(

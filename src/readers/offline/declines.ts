@@ -149,8 +149,14 @@ const dangers: readonly Danger[] = [
     name: 'holding-earth',
     ways: [
       {
-        all: [['retaining'], ['wall']],
-        within: 3,
+        all: [
+          ['retaining'],
+          ['wall'],
+          list(
+            'build, building, replace, replacing, hold, support, on, onto, top, as, make, making, become, act, use, using, be',
+          ),
+        ],
+        within: 10,
         unless: [
           ...pairs(list('near, beside, behind, along, against, by, past, below, meets, reaches'), [
             'retaining',
@@ -209,7 +215,7 @@ const dangers: readonly Danger[] = [
         all: [
           machine,
           [...lines, 'tolerance zone', 'paint mark', 'flag'],
-          list('zone, close, over, next, near, beside, by, use, can, at, around, along, on, across, with, how'),
+          list('zone, close, over, next, near, beside, by, around, along, on, across, with, how'),
         ],
         within: 12,
         unless: list('overhead, by hand, call, who, rent, hire, clamshell'),
@@ -312,7 +318,8 @@ function spotsFrom(way: CompiledWay, words: Words, from: number): [number, numbe
   let next = from
   for (const group of way.all) {
     let at = way.inOrder ? next : from
-    while (at < Math.min(words.length, from + way.within) && lengthAt(group, words, at) === 0) at++
+    while (at < Math.min(words.length, from + way.within) && lengthAt(group, words, at) === 0)
+      if (/^[.;?!\n]$/.test(words[at++]?.[0] ?? '')) return undefined
     const long = at < from + way.within ? lengthAt(group, words, at) : 0
     if (long === 0) return undefined
     spots.push([at, at + long])

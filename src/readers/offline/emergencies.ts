@@ -35,7 +35,7 @@ function isOnlyThoughtOf(words: Words, at: number): boolean {
 
 const closeBy = new Set(
   list(
-    'near, nearby, next, beside, besides, close, closer, past, around, along, above, over, from, by, towards, toward, between, of, with, using, at, under, for',
+    'near, nearby, next, beside, besides, close, closer, past, around, along, above, over, from, by, towards, toward, between, under',
   ),
 )
 
@@ -53,6 +53,11 @@ const compiled = [...topicsOfLines, ...topicsOfPeople].map((topic) => ({
 /** What says more of the hurt than that there is one. */
 const saysHow = new Set(
   list('heat-stroke, caught-by-a-gate, head-between-pickets, in-the-water, cement-in-the-eye, jet-through-the-skin'),
+)
+
+/** Whoever may die of it within minutes comes first, and what only floods a yard comes last. */
+const gravest = list(
+  'in-the-water, badly-hurt, hit-gas, hit-cable, wire-down, burning, heat-stroke, caught-by-a-gate, head-between-pickets, swallowed, jet-through-the-skin, cement-in-the-eye, hitting-a-line, hit-water',
 )
 
 /** The emergencies that a message tells of, the gravest first; two at the most, since nobody reads a third. */
@@ -80,7 +85,7 @@ export function emergenciesIn(message: readonly Token[]): string[] {
       (it !== 'hitting-a-line' || named.every((other) => !/^hit-/.test(other))) &&
       (it !== 'badly-hurt' || !named.some((other) => saysHow.has(other))),
   )
-  return known.slice(0, 2)
+  return known.sort((a, b) => gravest.indexOf(a) - gravest.indexOf(b)).slice(0, 2)
 }
 
 function isNear(n: number, words: Words, at: number, long: number, topic: (typeof compiled)[number]): boolean {

@@ -40,6 +40,13 @@ export function unreadHolidays(
   const found = [...stretchesNamed(message), ...stretchesOff(message), ...runsOf(message, dates, anyDate)]
   if (found.length === 0 && dates.size === 0) found.push(...spokenOf(message))
   return found
+    .filter(
+      (it) =>
+        !found.some(
+          (other) =>
+            other !== it && other.from <= it.from && other.to >= it.to && other.to - other.from > it.to - it.from,
+        ),
+    )
     .filter((it) => !hasDateBeside(it, message, dates))
     .map(({ from, to }) => ({
       word,

@@ -97,25 +97,37 @@ const empty = new Set(
     .map(stem),
 )
 
-const written = notes.map(({ name, title, asks, called, text }) => {
-  const words = new Map<string, number>()
-  const put = (part: string, weight: number): void => {
-    for (const word of meaningful(part)) words.set(word, Math.max(words.get(word) ?? 0, weight))
-  }
-  put(title, share.title)
-  put(asks.join('. '), share.asks)
-  put(called.join(' ').replaceAll('|', ' '), share.called)
-  put(text.replace(/\{\{\w+\}\}/g, ''), share.text)
-  return { name, words }
-})
+interface Index {
+  readonly written: readonly { readonly name: string; readonly words: ReadonlyMap<string, number> }[]
+  /** How many notes are about each word; one that is only spoken of counts little. */
+  readonly spread: ReadonlyMap<string, number>
+}
 
-/** How many notes are about each word; one that is only spoken of counts little. */
-const spread = new Map<string, number>()
-for (const { words } of written)
-  for (const [word, weight] of words) spread.set(word, (spread.get(word) ?? 0) + (weight > share.text ? 1 : 0.3))
-const rarity = (word: string): number => Math.log((written.length + 1) / (spread.get(word) ?? 0.5))
+let made: Index | undefined
+/** Made when it is first looked at: a start need not wait for it. */
+function index(): Index {
+  if (made) return made
+  const written = notes.map(({ name, title, asks, called, text }) => {
+    const words = new Map<string, number>()
+    const put = (part: string, weight: number): void => {
+      for (const word of meaningful(part)) words.set(word, Math.max(words.get(word) ?? 0, weight))
+    }
+    put(title, share.title)
+    put(asks.join('. '), share.asks)
+    put(called.join(' ').replaceAll('|', ' '), share.called)
+    put(text.replace(/\{\{\w+\}\}/g, ''), share.text)
+    return { name, words }
+  })
+  const spread = new Map<string, number>()
+  for (const { words } of written)
+    for (const [word, weight] of words) spread.set(word, (spread.get(word) ?? 0) + (weight > share.text ? 1 : 0.3))
+  made = { written, spread }
+  return made
+}
 
 function byNearness(message: readonly Token[]): { note: string; worth: number; covers: number }[] {
+  const { written, spread } = index()
+  const rarity = (word: string): number => Math.log((written.length + 1) / (spread.get(word) ?? 0.5))
   const words = [...new Set(message.flatMap((token) => wordsOf(token).flatMap(meaningful)))]
   const whole = words.reduce((sum, word) => sum + rarity(word), 0)
   return written

@@ -1,4 +1,5 @@
 // This file is about the words of the plain calculations: what asks for each result, the units that are wanted, and how a request is made of them.
+import { tableOf } from '../../../engine/index.ts'
 import { type Calculation, catalogue, isQuantity, type Quantity, type Word, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
@@ -62,7 +63,7 @@ export function foundIn(message: readonly Token[], phrases: readonly Phrase[]): 
     .sort((a, b) => b.stems.length - a.stems.length)
 }
 
-const signs: Readonly<Record<string, string>> = {
+const signs = tableOf<string>({
   '+': 'plus',
   '-': 'minus',
   '−': 'minus',
@@ -72,7 +73,7 @@ const signs: Readonly<Record<string, string>> = {
   '*': 'times',
   '/': 'divided by',
   '÷': 'divided by',
-}
+})
 
 /** "90 in / 12", "14 × 8 ft": the same sign between all of them, read as its word. */
 export function bySigns({ said, readings }: Heard): Found[] {

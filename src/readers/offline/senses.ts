@@ -1,5 +1,6 @@
 // This file is about senses: which calculation a question means, where its words alone would leave it open or lead astray.
 // Each sense is tried on the whole message. The one that leaves the fewest quantities over, and the fewest things to ask, is meant.
+import { tableOf } from '../../../engine/index.ts'
 import { type Calculation, catalogue, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
@@ -124,7 +125,7 @@ const sizes = new Set(
 const measures = new Set(
   'many much long wide high deep far tall big heavy in on each at with by as so or and what'.split(' '),
 )
-const kindsAsked: Readonly<Record<string, readonly Word['kind'][]>> = {
+const kindsAsked = tableOf<readonly Word['kind'][]>({
   many: ['count'],
   long: ['length', 'duration'],
   wide: ['length'],
@@ -133,7 +134,7 @@ const kindsAsked: Readonly<Record<string, readonly Word['kind'][]>> = {
   far: ['length'],
   tall: ['length'],
   heavy: ['mass'],
-}
+})
 
 const stemsByWord = new Map<string, ReadonlySet<string>>()
 

@@ -1,5 +1,6 @@
 // This file is about words as they are typed: cut into tokens, brought to one form, and forgiven a slip of the finger.
 
+import { tableOf } from '../../../engine/index.ts'
 import type { Tagged } from '../reader.ts'
 
 export interface Token {
@@ -15,7 +16,7 @@ export interface Token {
   readonly measured?: boolean
 }
 
-const spellings: Readonly<Record<string, string>> = {
+const spellings = tableOf<string>({
   centre: 'center',
   metre: 'meter',
   litre: 'liter',
@@ -38,15 +39,17 @@ const spellings: Readonly<Record<string, string>> = {
   isnt: "isn't",
   wont: "won't",
   im: "i'm",
-}
+  "what's": "what's",
+})
 
 /** One form for singular and plural, British and American. */
 export function stem(word: string): string {
   const lower = word.toLowerCase().replace(/[’`]/g, "'")
-  // “constructor” is no spelling, though every object has one.
-  const known = Object.hasOwn(spellings, lower) ? spellings[lower] : undefined
-
+  const known = spellings[lower]
   if (known) return known
+  // "The kid's": whose it is, or that it is.
+  if (lower.length > 4 && lower.endsWith("'s") && !/^(it|that|how|who|where|when|there|here|let)'s$/.test(lower))
+    return stem(lower.slice(0, -2))
   const single =
     lower.length > 4 && lower.endsWith('ies')
       ? `${lower.slice(0, -3)}y`
@@ -55,7 +58,7 @@ export function stem(word: string): string {
         : lower.length > 3 && lower.endsWith('s') && !/(ss|us|is)$/.test(lower)
           ? lower.slice(0, -1)
           : lower
-  return Object.hasOwn(spellings, single) ? (spellings[single] as string) : single
+  return spellings[single] ?? single
 }
 
 /** Words, with where they stand. A sentence end or a comma is a token of its own. */

@@ -10,7 +10,10 @@ const children = list('child, children, kid, toddler, baby, son, daughter, boy, 
 const limbs = list('hand, finger, thumb, foot, leg, arm, wrist, knee, toe, eye, head, neck, face, palm, ankle')
 const someones = pairs(list("my, his, her, their, helper's, son's, wife's, husband's, friend's, dad's, kid's"), limbs)
 const inEyes = [
-  ...pairs(list('in, into'), pairs(list('my, his, her, the, an, one, their, both'), ['eye'])),
+  ...pairs(
+    list('in, into'),
+    pairs(list('my, his, her, the, an, one, their, both, both my, both his, both her, both their'), ['eye']),
+  ),
   ...pairs(list('in, into'), ['eye']),
 ]
 export const topicsOfPeople: readonly Topic[] = [
@@ -138,24 +141,23 @@ export const topicsOfPeople: readonly Topic[] = [
   {
     note: 'badly-hurt',
     happened: list(
-      "unconscious, unresponsive, not breathing, stopped breathing, can't breathe, cannot breathe, collapsed, fainted, passed out, not moving, isn't moving, heart attack, chest pain, not waking",
+      "unconscious, unresponsive, not breathing, stopped breathing, can't breathe, cannot breathe, collapsed, fainted, passed out, not moving, isn't moving, heart attack, chest pain, chest pains, not waking",
     ),
-    near: [others],
+    near: [people],
     within: 8,
     unless: list('hole collapsed, fence collapsed, wall collapsed, post, gate'),
   },
   {
     note: 'badly-hurt',
-    happened: pairs(
-      list('fell, fallen, falling'),
-      list(
-        'off the ladder, off a ladder, off my ladder, from the ladder, from a ladder, off the roof, into the hole, in the hole, into a hole, in a hole, down the hole, down a hole, into the trench, in the posthole, into the posthole, into a post, into the post, in the post, off the wall, off the fence',
-      ),
-    ),
-    near: [[...others, 'i']],
-    within: 5,
+    happened: list('fell, fallen, falling'),
+    near: [
+      list('off, from, into, in, down'),
+      list('ladder, stepladder, roof, scaffold, hole, trench, posthole, wall, fence'),
+      [...others, 'i'],
+    ],
+    within: 6,
     unless: list(
-      'tape, level, phone, hammer, soil, dirt, rock, stone, water, drill, key, keys, bit, tool, might, could',
+      'tape, level, phone, hammer, soil, dirt, rock, stone, water, drill, key, keys, bit, tool, might, could, stop, keep, prevent',
     ),
   },
   {
@@ -185,6 +187,12 @@ export const topicsOfPeople: readonly Topic[] = [
     near: [children, list('pool, pond, water, tub, spa, lake')],
     within: 10,
     unless: list('picket, gate latch, stop, keep'),
+  },
+  {
+    note: 'in-the-water',
+    happened: list("not breathing, isn't breathing, not moving, isn't moving, stopped breathing"),
+    near: [children, list('pool, pond, water, tub, spa, lake')],
+    within: 10,
   },
   {
     note: 'in-the-water',
@@ -218,7 +226,12 @@ export const topicsOfPeople: readonly Topic[] = [
   },
   {
     note: 'cement-in-the-eye',
-    happened: pairs(list('in, into'), pairs(list('my, his, her, their'), ['eye'])),
+    happened: pairs(list('in, into'), [
+      ...pairs(list('my, his, her, their'), ['eye']),
+      ...pairs(list('both, both my, both his, both her, my left, my right, his left, his right, her left, her right'), [
+        'eye',
+      ]),
+    ]),
     near: [list('got, blew, flew, splashed, sprayed')],
     within: 7,
     unless: list('sawdust, splinter'),

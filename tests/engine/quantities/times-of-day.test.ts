@@ -21,6 +21,8 @@ describe('hours of the clock', () => {
     ["7 o'clock in the evening", 19],
     ['7 in the morning', 7],
     ['9 at night', 21],
+    ['12 at night', 0],
+    ['2 at night', 2],
   ])('“%s” is %d hours from midnight', (text, expected) => expect(hours(text)).toEqual([expected]))
 
   it.each([
@@ -28,6 +30,7 @@ describe('hours of the clock', () => {
     'scale 1:20',
     'mix 1:2:3',
     '13 pm',
+    '12 in the evening',
     '0 am',
     'at 10:30:15',
     '25:00',

@@ -144,7 +144,7 @@ describe('what is not answered', () => {
     expect(answer?.calls).toEqual([])
   })
   it('of the trade, and not worked out yet: says so', async () => {
-    expect((await talk(['What size hinges do I need for the gate?']))[0]?.declined?.why).toContain(
+    expect((await talk(['How strong must the fence be against snow drifts?']))[0]?.declined?.why).toContain(
       'I cannot work that out yet',
     )
   })

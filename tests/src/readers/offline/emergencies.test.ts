@@ -14,6 +14,9 @@ const told: Readonly<Record<string, readonly string[]>> = {
     'is it safe to go back to the house, gas smell by the hole',
 
     'I hit a gas line with the post hole digger',
+    'I hit the side of the gas line with my spade',
+    'I punctured the wall of the gas main',
+    'I struck with the spade a gas pipe',
     'the auger hit a gas pipe and it is hissing',
     'I hit a gas line',
     'Gas leak',
@@ -83,6 +86,9 @@ const told: Readonly<Record<string, readonly string[]>> = {
   ],
   'head-between-pickets': ['kid got his head stuck between the pickets', 'my dog is stuck in the fence by its neck'],
   'badly-hurt': [
+    'my dad fell from his ladder',
+    'my dad fell off a step ladder and does not move',
+    'I’m having chest pains',
     'my arm got caught in the auger',
     'finger crushed by the auger',
 

@@ -74,6 +74,25 @@ describe('of wood, paint, wind and repair', () => {
     expect(asked(answers[1])).toEqual([])
   })
 
+  it('anything else said while that is open is read for itself', async () => {
+    const open = 'What moisture does wood settle at in 40 degrees and 55 % humidity?'
+    const hurt = await talk([open, 'first: I hit a gas line'])
+    expect(hurt.at(-1)?.advice.map((it) => it.note)).toEqual(['hit-gas'])
+    const corrected = await talk([open, 'no, 70 F'])
+    expect(corrected.at(-1)?.readAs.map((it) => it.figure.text)).toEqual(['70 °F'])
+  })
+
+  it('a number of things that no sum took holds up its total', async () => {
+    for (const said of ['26 boards 6 ft at $1.35 a foot', 'rails 8 ft 2x4, 20 of them at $640 per MBF']) {
+      const [answer] = await talk([said])
+      expect(
+        answer?.figures.filter((it) => it.headline),
+        said,
+      ).toEqual([])
+      expect(answer?.asks, said).not.toEqual([])
+    }
+  })
+
   it('bare numbers beside inches are not taken for feet', async () => {
     const [answer] = await talk(['diagonals are 55 and 56 1/4, gate 36 in wide'])
     expect(answer?.asks.map((it) => it.question).join()).toMatch(/55 ft, or 55 in/)

@@ -1,0 +1,50 @@
+// This file is about which words a quantity can be at all, before anything says which it is.
+import { fittedReading, systemOf, type Word } from '../../../engine/index.ts'
+import type { Heard, Tagged } from '../reader.ts'
+
+/** “1:2:3” tells how many parts there are of each thing, in order. */
+export const isOfParts = (word: Word): boolean => word.list === true && word.noun === 'part'
+
+const isSectionOf =
+  (word: Word) =>
+  (section: NonNullable<Tagged['section']>): boolean => {
+    const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
+    if (word.name === 'postWidth') return square
+    if (word.name === 'picketWidth') return !square && (section.thickness.amount.valueOf() as number) <= 1.05
+    return false
+  }
+
+/** "At £42", "@ 28", "each": a price of one of what is measured. */
+const isPriceAt = ({ start, end }: Tagged, { said }: Heard): boolean =>
+  /(\bat|@|price(?: is| of)?|costs?|rate(?: is| of)?)\s*$/i.test(said.slice(Math.max(0, start - 20), start)) ||
+  /^\s*(each|a|per|\/)/i.test(said.slice(end))
+
+/** Whether a quantity can be a value of that word: by its kind, its unit, and what stands around it. */
+export function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
+  if (reading.section)
+    return (word.otherSide !== undefined && needed.has(word.name)) || isSectionOf(word)(reading.section)
+  if (reading.proportion) return isOfParts(word)
+  if (reading.clock && word.noun !== 'o’clock') return false
+  // "28 dollars a foot" is the price of a foot, and of nothing whole.
+  if (word.per === 'board foot' && reading.per !== word.per && !heard.job.asked.some((it) => it.word === word.name))
+    return false
+  // "$2,860 for 26 m" is no price of a metre.
+  if (
+    word.per === 'measure' &&
+    !reading.per &&
+    !heard.job.asked.some((it) => it.word === word.name) &&
+    !isPriceAt(reading, heard)
+  )
+    return false
+  if (reading.per && word.per !== (reading.per === 'board foot' ? 'board foot' : 'measure')) return false
+  if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
+  // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
+  if (
+    reading.bare !== null &&
+    word.kind !== 'length' &&
+    !(word.kind === 'percent' && needed.has(word.name)) &&
+    !heard.job.asked.some((it) => it.word === word.name)
+  )
+    return false
+  return fittedReading(word, reading, systemOf(heard.job)) !== undefined
+}
