@@ -180,19 +180,21 @@ function inOneRow(bound: readonly Bound[], heard: Heard, message: readonly Token
 /** "sides 60 ft, 40 ft, 59.7 ft and 39.8 ft": what stands in one row with a value of a list, and is nothing else, is of the list too. */
 function restOfLists(bound: readonly Bound[], heard: Heard, message: readonly Token[]): Bound[] {
   const more: Bound[] = []
-  const isTaken = (tag: string): boolean => [...bound, ...more].some((it) => it.reading.tag === tag)
+  const taken = new Set(bound.map((it) => it.reading.tag))
+  const spots = new Map(message.map((token, i) => [token.tag, i]))
   for (const it of bound) {
     const word = vocabulary.get(it.word) as Word
     if (!word.list) continue
     for (const step of [1, -1]) {
-      let at = message.findIndex((token) => token.tag === it.reading.tag) + step
+      let at = (spots.get(it.reading.tag) ?? -1) + step
       while (message[at] && (message[at]?.tag || /^(,|;|and|then|&|\n)$/.test((message[at] as Token).text))) {
         const { reading } = message[at] as Token
         at += step
         if (!reading) continue
-        if (isTaken(reading.tag) || !fits(word, reading, heard, new Set([word.name])) || /^\p{L}/u.test(reading.said))
+        if (taken.has(reading.tag) || !fits(word, reading, heard, new Set([word.name])) || /^\p{L}/u.test(reading.said))
           break
         more.push({ ...it, reading })
+        taken.add(reading.tag)
       }
     }
   }
