@@ -126,6 +126,7 @@ import { jobHours } from './calculations/time/job-hours.ts'
 import { seasonCheck } from './calculations/time/season-check.ts'
 import { workingDaysBetween } from './calculations/time/working-days-between.ts'
 import { daysLater } from './calculations/time/days-later.ts'
+import { workingDaysBefore } from './calculations/time/working-days-before.ts'
 import { workingDaysLater } from './calculations/time/working-days-later.ts'
 import { archOverUnequalBays } from './calculations/tops/arch-over-unequal-bays.ts'
 import { archedTop } from './calculations/tops/arched-top.ts'
@@ -290,7 +291,15 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'time',
-    calculations: [workingDaysBetween, workingDaysLater, daysLater, jobHours, jobCalendar, seasonCheck],
+    calculations: [
+      workingDaysBetween,
+      workingDaysLater,
+      workingDaysBefore,
+      daysLater,
+      jobHours,
+      jobCalendar,
+      seasonCheck,
+    ],
   },
   {
     subject: 'repair',

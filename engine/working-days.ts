@@ -21,6 +21,16 @@ export function nthWorking(from: Quantity, count: number, isWorking: IsWorking):
   return day
 }
 
+/** The day on which so many working days begin that end on that one, or on the last working day before it. */
+export function nthWorkingBefore(by: Quantity, count: number, isWorking: IsWorking): Quantity {
+  let day = daysAfter(by, 1)
+  for (let passed = 0; passed < count; ) {
+    day = daysAfter(day, -1)
+    if (isWorking(day)) passed++
+  }
+  return day
+}
+
 /** The first working day after so many full ones that follow the day of the call. */
 export function firstAfterNotice(call: Quantity, notice: number, isWorking: IsWorking): Quantity {
   return nthWorking(nthWorking(call, notice, isWorking), 1, isWorking)

@@ -68,6 +68,56 @@ export const daysAhead = word<'count'>('daysAhead', {
   plausible: { from: '1', to: '500' },
 })
 
+export const finishBy = word<'date'>('finishBy', {
+  kind: 'date',
+  label: 'day it must be done by',
+  measure: 'With its year.',
+  ask: 'By which day must it be done? Give the date with its year.',
+  called: {
+    names: [
+      'by',
+      'done by',
+      'finished by',
+      'finish by',
+      'ready by',
+      'before',
+      'deadline',
+      'no later than',
+      'working days before',
+      'done before',
+    ],
+    plainly: true,
+    byDefault: true,
+  },
+})
+
+export const startOn = word<'date'>('startOn', {
+  kind: 'date',
+  label: 'day to start on',
+  measure: 'The first of the days of work.',
+  ask: 'On which day do I start?',
+  called: {
+    names: ['day to start'],
+    asks: [
+      'when should i start',
+      'when do i start',
+      'when must i start',
+      'when do we start',
+      'when should we start',
+      'when do i have to start',
+      'when do i need to start',
+      'start to finish',
+      'start to be done',
+      'which day do i start',
+      'what day do i start',
+      'latest start',
+      'latest day to start',
+      'working days before',
+      'business days before',
+    ],
+  },
+})
+
 export const workingDaysBoth = word<'count'>('workingDaysBoth', {
   kind: 'count',
   noun: 'working day',

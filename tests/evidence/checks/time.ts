@@ -114,6 +114,21 @@ export const timeChecks: readonly Check[] = [
     }),
   ),
   {
+    calculation: 'working-days-before',
+    what: 'the first of fifteen working days that end on a Friday',
+    kind: 'library',
+    source: platform,
+    given: { finishBy: '2026-06-19', daysAhead: '15' },
+    gives: 'startOn',
+    unit: 'date',
+    expected: () => {
+      let day = dayNumber('2026-06-19') + 1
+      for (let left = 15; left > 0; ) if (isWeekday(--day)) left--
+      return day
+    },
+    tolerance: 0,
+  },
+  {
     calculation: 'working-days-later',
     what: 'the last of twelve working days of which the first is the day of the start',
     kind: 'library',
