@@ -49,7 +49,8 @@ export const withoutYes = (worked: readonly Worked[], unused: readonly Tagged[])
   })
 
 /**
- * A sum of money or of weight that passed over a number of things, “26 boards at $1.35 a foot”, or over a rate of tax, is of something else.
+ * A sum of money or of weight that passed over a number of things, “26 boards at $1.35 a foot”, or over a rate of tax, is of something else;
+ * so is a time that passed over a pace, “160 pickets at 4 minutes each”.
  * So is one that took the usual one of what was counted. It waits, and the person is asked.
  */
 export function withoutIdle(worked: readonly Worked[], held: readonly Held[], unused: readonly Tagged[]): Worked[] {
@@ -63,13 +64,17 @@ export function withoutIdle(worked: readonly Worked[], held: readonly Held[], un
   const rates = idle
     .filter(({ value }) => (value as Quantity).kind === 'percent')
     .map((it) => show(it.value as Quantity))
+  const paces = idle
+    .filter(({ value }) => (value as Quantity).kind === 'duration')
+    .map((it) => show(it.value as Quantity))
   return worked.map((it) => {
     const { outcome, calculation, wanted } = it
     if (!outcome.ok) return it
     const kinds = new Set(wanted.map((name) => calculation.gives[name]?.kind))
     const isOfMoney = kinds.has('money')
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
-    const [what] = [...(isAll ? counts : []), ...(isOfMoney ? rates : [])]
+    const isTime = kinds.has('duration')
+    const [what] = [...(isAll ? counts : []), ...(isOfMoney ? rates : []), ...(isTime ? paces : [])]
     if (what === undefined) return it
     const problem = {
       code: 'unreadable',

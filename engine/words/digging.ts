@@ -25,7 +25,7 @@ export const holeTime = word<'duration'>('holeTime', {
       'takes me',
     ],
     things: ['hole', 'post hole', 'posthole'],
-    sides: ['took', 'takes', 'each', 'apiece', 'pace', 'to dig'],
+    sides: ['took', 'takes', 'pace', 'to dig'],
     plainly: true,
   },
   possible: { above: '0 h' },

@@ -140,6 +140,10 @@ export const sectionLeft = word<'percent'>('sectionLeft', {
   called: {
     names: ['strength left', 'section left'],
     asks: [
+      'strength left',
+      'how strong still',
+      'still strong',
+      'how much strength',
       'how much strength is left',
       'how much of the post is left',
       'how much strength does it have left',
@@ -171,6 +175,10 @@ export const postServes = word<'verdict'>('postServes', {
   called: {
     names: ['post can stay'],
     asks: [
+      'keep it or not',
+      'keep it or replace',
+      'can i keep it',
+      'keep the post',
       'can the post stay',
       'is the post still good',
       'is the post still sound',
@@ -198,6 +206,9 @@ export const rotHeight = word<'length'>('rotHeight', {
   ask: 'How far up the post from the ground does the rot go?',
   called: {
     names: [
+      'rot is',
+      'rot goes',
+      'rotten up to',
       'rot up the post',
       'up the post',
       'above the ground',
@@ -258,6 +269,8 @@ export const sisterServes = word<'verdict'>('sisterServes', {
   called: {
     names: ['sister or replace'],
     asks: [
+      'sister',
+      'sistered',
       'sister or replace',
       'sister it or replace it',
       'sister the post or replace',

@@ -163,6 +163,11 @@ export const codeDepth = word<'length'>('codeDepth', {
   called: {
     names: ['depth by the code', 'depth by code'],
     asks: [
+      'embedment needed',
+      'embedment for',
+      'hole be for force',
+      'post be for force',
+      'how deep for a force',
       'how deep against the wind',
       'how deep do the posts need to be for the wind',
       'how deep do the posts need to be for wind',

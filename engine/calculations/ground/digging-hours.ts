@@ -16,6 +16,7 @@ export const diggingHours = calculation({
   may: ['helpers', 'diggers'],
   onlyFor: { dayHours: ['diggingDays'] },
   gives: { diggingTime, diggingClock, diggingDays },
+  called: ['dig holes', 'digging holes', 'hole by hand', 'holes by hand'],
   headlines: ['diggingTime', 'diggingDays'],
   together: {
     diggingTime: ['diggingTime', 'diggingClock'],

@@ -268,7 +268,10 @@ function pairsOf(
   const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
   const near = around(spot, usable)
   const sticksAhead = reading.bare !== null && isBeforeStick(spot, message)
-  const ofAir = reading.quantity?.kind === 'percent' && isBesideTemperature(spot, message)
+  const kind = reading.quantity?.kind
+  const ofAir =
+    (kind === 'percent' && isBeside(spot, message, 'temperature')) ||
+    (kind === 'temperature' && isBeside(spot, message, 'percent'))
   const pairs: Bound[] = []
   for (const word of told) {
     if (!fits(word, reading, heard, needed)) continue
@@ -284,8 +287,8 @@ function pairsOf(
           : asksNow && !behind.has(word.name)
             ? weight.unneeded
             : weight.behind * (behind.get(word.name) ?? 0))
-    // "air 65 °F and 60 %": a share that stands beside the air's temperature is its humidity.
-    if (ofAir && word.kind === 'percent') score += isOfAir(word) ? weight.touching : -weight.touching
+    // "65 °F and 60 %": a temperature and a share side by side are the air's.
+    if (ofAir && word.kind === kind && !word.list) score += isOfAir(word) ? weight.touching : -weight.touching
     if (askable.has(word.name))
       score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
     if (firm && limits.has(word.name) && score > 0 && (!asksNow || behind.has(word.name))) score += weight.limit
@@ -333,14 +336,14 @@ function isBeforeStick(spot: number, message: readonly Token[]): boolean {
 
 const isOfAir = (word: Word): boolean => word.called.things?.includes('air') ?? false
 
-/** Whether nothing but “and”, “at” or a comma parts it from a temperature. */
-function isBesideTemperature(spot: number, message: readonly Token[]): boolean {
+/** Whether nothing but “and”, “at” or a comma parts it from a quantity of that kind. */
+function isBeside(spot: number, message: readonly Token[], kind: 'temperature' | 'percent'): boolean {
   return [1, -1].some((step) => {
     // "20 °C at 65 %" is air; "15 % at 50 °F" may be the wood's.
     const joint = step === -1 ? /^(,|and|at|with|&)$/ : /^(,|and|with|&)$/
     let at = spot + step
     while (message[at] && joint.test((message[at] as Token).text)) at += step
-    return message[at]?.reading?.quantity?.kind === 'temperature'
+    return message[at]?.reading?.quantity?.kind === kind
   })
 }
 
