@@ -10,6 +10,9 @@ export const rotDepth = word<'length'>('rotDepth', {
   ask: 'How deep does a screwdriver go into the rot, at its worst place?',
   called: {
     names: [
+      'rotted',
+      'rotten',
+      'rotten in by',
       'depth of the rot',
       'rot goes',
       'rot is',
@@ -58,6 +61,9 @@ export const rotWhere = word<'choice'>('rotWhere', {
     all: {
       label: 'all round',
       called: [
+        'all around',
+        'all round',
+        'all the way round',
         'rot all round',
         'rot all around',
         'rotten all round',
