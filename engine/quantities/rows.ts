@@ -16,7 +16,7 @@ const isBare = (it: Reading | undefined): boolean => it !== undefined && it.bare
 /** "60, 40, 59.7 and 39.8 ft": bare numbers in a row have the unit that the last one has. Of two alone only where they are much alike, "57 and 58 in". */
 export function inTheirRow(readings: readonly Reading[], text: string): Reading[] {
   const joins = (a: Reading, b: Reading): boolean =>
-    /^\s*(,|;|to\b|,?\s*(and\b|&))\s*$/.test(text.slice(a.end, b.start))
+    /^\s*(,|;|to\b|plus\b|minus\b|less\b|\+|,?\s*(and\b|&))\s*$/.test(text.slice(a.end, b.start))
   const read = [...readings]
   for (let last = read.length - 1; last >= 1; last--) {
     const { quantity: named, rivals } = read[last] as Reading
@@ -35,8 +35,8 @@ export function inTheirRow(readings: readonly Reading[], text: string): Reading[
 function isPairOfSizes(read: readonly Reading[], first: number, text: string): boolean {
   const [a, b] = [read[first]?.bare, read[first + 1]?.quantity]
   if (!a || !b) return false
-  // "From 20 to 12 %": down from one to the other.
-  if (/^\s*to\s*$/.test(text.slice(read[first]?.end, read[first + 1]?.start))) return true
+  // "From 20 to 12 %": down from one to the other. "7/8 minus 3/16 in": a sum of like things.
+  if (/^\s*(to|plus|minus|less|\+)\s*$/.test(text.slice(read[first]?.end, read[first + 1]?.start))) return true
   if (unitNamed(b.unit).kind === 'percent') return false
   const [small, large] = [a.valueOf(), Number(numberIn(b, b.unit))].sort((x, y) => x - y) as [number, number]
   const before = text.slice(0, read[first]?.start)

@@ -25,3 +25,14 @@ describe('numbers under their heads', () => {
     expect(tablesIn(readQuantities(text), text).map(({ rows }) => rows.length)).toEqual([2])
   })
 })
+
+describe('numbers in a sum', () => {
+  it.each([
+    ['7/8 minus 3/16 inches', ['7/8 in', '3/16 in']],
+    ['94 minus 3 1/2 minus 3 1/2 inches', ['94 in', '3 1/2 in', '3 1/2 in']],
+    ['2.4 + 3.6 m', ['2.4 m', '3.6 m']],
+    ['5 ft 4 plus 3 ft 9', ['5 ft 4 in', '3 ft 9 in']],
+    ['57 & 58 in', ['57 in', '58 in']],
+    ['posts 5 and 6 in a row', ['5', '6']],
+  ])('%s', (text, expected) => expect(all(text)).toEqual(expected))
+})
