@@ -77,6 +77,7 @@ const whose = tableOf<string>({
 })
 const coins = tableOf<string>({ cent: 'USD', cents: 'USD', '¢': 'USD', p: 'GBP', pence: 'GBP' })
 
+/** The amount of money that begins at a token, sign or name before or behind it, and what it is the price of; null when none does. */
 export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits): Found | null {
   const comma = habits.decimalComma ?? false
   const country = before[lower(tokens[at])]

@@ -162,13 +162,16 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
-/** "No. 2 southern pine", "grade 2": a grade by its number. */
+/** "No. 2 southern pine", "no 2 4x4", "grade 2": a grade by its number; "no 2 in gaps" is a size. */
 const isGrade = (tokens: readonly Scanned[], at: number): boolean => {
   const before = lower(tokens[at - 1]) === '.' ? lower(tokens[at - 2]) : lower(tokens[at - 1])
-  return (
-    /^[1-3]$/.test(tokens[at]?.text ?? '') &&
-    (before === 'grade' || (before === 'no' && !/^(or|more|gap|post|bay)/.test(lower(tokens[at + 1]))))
-  )
+  if (!/^[1-3]$/.test(tokens[at]?.text ?? '')) return false
+  const next = tokens[at + 1]
+  const isSize =
+    next?.sort === 'digits'
+      ? !sectionAt(tokens, at + 1)
+      : unitAt(tokens, at + 1, false) !== null || (next?.glued === true && next.sort !== 'sign')
+  return before === 'grade' || (before === 'no' && !isSize && !/^(or|more|gaps?|posts?|bays?|of)$/.test(lower(next)))
 }
 
 /** "R403", "A153", "#8": digits that belong to a name. */

@@ -47,7 +47,7 @@ export const country = word<'choice'>('country', {
     },
     australia: {
       label: 'Australia',
-      called: ['in australia', 'australia', 'australian', 'aus', 'oz', ...australianStates],
+      called: ['in australia', 'australia', 'australian', ...australianStates],
     },
     'new-zealand': { label: 'New Zealand', called: ['in new zealand', 'new zealand', 'nz', 'aotearoa'] },
     elsewhere: { label: 'another country', called: ['another country', 'elsewhere'] },

@@ -212,6 +212,8 @@ export const rotHeight = word<'length'>('rotHeight', {
   ask: 'How far up the post from the ground does the rot go?',
   called: {
     names: [
+      'above grade',
+      'above the grade',
       'rot is',
       'rot goes',
       'rotten up to',

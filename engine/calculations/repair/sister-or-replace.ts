@@ -25,7 +25,7 @@ export const sisterOrReplace = calculation({
     sisterServes: ['sisterServes', 'sisterLength', 'depthByRule'],
     sisterLength: ['sisterLength', 'depthByRule', 'sisterServes'],
   },
-  called: ['sister it', 'rot sister', 'sister or replace', 'sister the post', 'sister post'],
+  called: ['sister', 'sister or replace', 'sister the post', 'sister post'],
   lines: {
     depthByRule: ['postAbove / 2', 'the sister stands in the ground as deep as a new post would by the trade’s rule'],
     soundAbove: ['postAbove - rotHeight', 'sound wood from the rot up to the top'],

@@ -358,7 +358,7 @@ function corrects({ readings, job }: Heard, message: readonly Token[]): Bound | 
   const last = Math.max(...job.decisions.map((it) => it.turn))
   const counts = job.decisions.filter((it) => it.turn === last && isQuantity(it.value) && it.value.kind === 'count')
   const [one, more] = counts
-  return one && !more ? { reading: only, word: one.word, at: one.at, score: weight.byTwo } : undefined
+  return one && !more ? { reading: only, word: one.word, at: one.at, score: weight.byPlace } : undefined
 }
 const correcting = new Set(
   'no sorry wrong correction oops rather i it mean meant make that is should be not'.split(' '),

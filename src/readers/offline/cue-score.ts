@@ -53,8 +53,8 @@ export const weight = {
   asked: 4,
   /** A stick called by its name, which only one thing is: "6x6". */
   section: 2.6,
-  /** "12 in by 36 in" of a hole. */
-  byTwo: 9,
+  /** Its place says what it is, however near another cue stands: "12 in by 36 in" of a hole, a column of a table, so many at such a price. */
+  byPlace: 9,
   /** Both of two sizes are said of one word in so many words. */
   clash: 5.5,
   /** Unless it may as well mean something else. */

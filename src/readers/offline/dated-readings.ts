@@ -25,8 +25,8 @@ export function readingsByDate({ readings, said }: Heard): { bound: Bound[]; cal
       )
         continue
       const bound = dated.flatMap((i) => [
-        { reading: readings[i] as Tagged, word: dates.name, at: yard, score: weight.byTwo },
-        { reading: readings[i + step] as Tagged, word: values.name, at: yard, score: weight.byTwo },
+        { reading: readings[i] as Tagged, word: dates.name, at: yard, score: weight.byPlace },
+        { reading: readings[i + step] as Tagged, word: values.name, at: yard, score: weight.byPlace },
       ])
       return { bound, calculation: calc }
     }

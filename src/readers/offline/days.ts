@@ -3,9 +3,8 @@
 import type { Heard, Tagged } from '../reader.ts'
 import { yard } from '../../../engine/index.ts'
 import type { Bound } from './bound.ts'
+import { weight } from './cue-score.ts'
 import type { Token } from './stems.ts'
-
-const sure = 9
 
 /** The dates whose place in the message says what they are, for the words that the question needs. */
 export function daysIn(heard: Heard, message: readonly Token[], needed: ReadonlySet<string>): Bound[] {
@@ -14,7 +13,7 @@ export function daysIn(heard: Heard, message: readonly Token[], needed: Readonly
   const at = (spot: number): Tagged => dates.get(message[spot]?.tag ?? '') as Tagged
   const bound: Bound[] = []
   const put = (spot: number, word: string): void => {
-    bound.push({ reading: at(spot), word, at: yard, score: sure })
+    bound.push({ reading: at(spot), word, at: yard, score: weight.byPlace })
   }
   const off = new Set(needed.has('holidays') ? [...ledByHoliday(message, spots), ...followedByOff(message, spots)] : [])
   for (const spot of off) put(spot, 'holidays')
@@ -25,7 +24,7 @@ export function daysIn(heard: Heard, message: readonly Token[], needed: Readonly
   }
   const days = workDays(message)
   if (days && spots.length > 0 && (needed.size === 0 || needed.has('daysAhead')))
-    bound.push({ reading: days, word: 'daysAhead', at: yard, score: sure })
+    bound.push({ reading: days, word: 'daysAhead', at: yard, score: weight.byPlace })
   return bound
 }
 

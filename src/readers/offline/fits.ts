@@ -19,6 +19,10 @@ const isPriceAt = ({ start, end }: Tagged, { said }: Heard): boolean =>
   /(\bat|@|price(?: is| of)?|costs?|rate(?: is| of)?)\s*$/i.test(said.slice(Math.max(0, start - 20), start)) ||
   /^\s*(each|a|per|\/)/i.test(said.slice(end))
 
+/** What a price is for, where it is for no whole thing: a board foot, or a measure. */
+export const pricedPer = ({ per }: Tagged): Word['per'] =>
+  per === undefined ? undefined : per === 'board foot' ? 'board foot' : 'measure'
+
 /** Whether a quantity can be a value of that word: by its kind, its unit, and what stands around it. */
 export function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
   if (reading.section)
@@ -26,7 +30,8 @@ export function fits(word: Word, reading: Tagged, heard: Heard, needed: Readonly
   if (reading.proportion) return isOfParts(word)
   if (reading.clock && word.noun !== 'o’clock') return false
   // "28 dollars a foot" is the price of a foot, and of nothing whole.
-  if (word.per === 'board foot' && reading.per !== word.per && !heard.job.asked.some((it) => it.word === word.name))
+  const per = pricedPer(reading)
+  if (word.per === 'board foot' && per !== word.per && !heard.job.asked.some((it) => it.word === word.name))
     return false
   // "$2,860 for 26 m" is no price of a metre.
   if (
@@ -36,7 +41,7 @@ export function fits(word: Word, reading: Tagged, heard: Heard, needed: Readonly
     !isPriceAt(reading, heard)
   )
     return false
-  if (reading.per && word.per !== (reading.per === 'board foot' ? 'board foot' : 'measure')) return false
+  if (per && word.per !== per) return false
   if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
   // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
   if (

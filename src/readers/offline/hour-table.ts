@@ -33,7 +33,7 @@ export function hoursInTable({ said, readings }: Heard): { bound: Bound[]; idle:
     for (const row of rows)
       for (const [i, reading] of row.entries())
         if (columns[i] === 'other') idle.push(reading)
-        else bound.push({ reading, word: columns[i] as Forecast, at: yard, score: weight.byTwo })
+        else bound.push({ reading, word: columns[i] as Forecast, at: yard, score: weight.byPlace })
   }
   return { bound, idle }
 }

@@ -13,7 +13,7 @@ import {
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
 import { bind } from './bind.ts'
-import { isOfParts } from './fits.ts'
+import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
 import { readingsByDate } from './dated-readings.ts'
 import { dangerIn, declined } from './declines.ts'
@@ -190,8 +190,7 @@ const asksHowMuch = (message: readonly Token[]): boolean =>
 
 const measures = new Set('much many far deep wide high tall long big large heavy thick'.split(' '))
 
-const isPricedBy = (per: Word['per'], { readings }: Heard): boolean =>
-  readings.some((it) => it.per && (it.per === 'board foot' ? 'board foot' : 'measure') === per)
+const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
 
 /** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
 function soldByIn(bound: readonly Bound[]): Told[] {
@@ -281,14 +280,15 @@ function choicesIn(
   ])
   // The shape of a hole concerns whoever has told its size.
   const hasSize = (word: string | undefined): boolean => heard.job.decisions.some((it) => it.word === word)
-  // Where the fence is concerns every answer: whom to ring hangs on it.
   const concerned = (word: string): boolean =>
-    word === 'country' ||
     hasSize(vocabulary.get(word)?.saidOf) ||
     catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
-  const options = hits.filter(
-    (hit) => hit.sort === 'option' && concerned(hit.word) && isSaidOfItsSize(hit, message, bound),
-  )
+  // Where the fence is concerns every answer: whom to ring hangs on it.
+  const isTold = (hit: Hit): boolean =>
+    hit.word === 'country'
+      ? !isOfTimber(hit, message) && (concerned(hit.word) || isPlaced(hit, message))
+      : concerned(hit.word)
+  const options = hits.filter((hit) => hit.sort === 'option' && isTold(hit) && isSaidOfItsSize(hit, message, bound))
   const told: Told[] = []
   // A shape is that of the holes whose size it stands beside: the corner posts' may be square, and the others' round.
   const placeOf = (hit: Hit): string =>
@@ -313,6 +313,18 @@ function choicesIn(
   return told
 }
 
+/** "Norway spruce", "Virginia creeper": a country that something is named after, and no place. */
+const isOfTimber = (hit: Hit, message: readonly Token[]): boolean => growing.has(message[hit.to]?.stem ?? '')
+const growing = new Set(
+  'pine spruce cedar oak fir larch hemlock redwood maple timber wood lumber creeper ivy rose stone'.split(' '),
+)
+
+/** "In Ohio", "…, Germany": said of where something stands. */
+const isPlaced = (hit: Hit, message: readonly Token[]): boolean =>
+  hit.from === 0 ||
+  /^(in|near|from|,)$/.test(message[hit.from]?.stem ?? '') ||
+  /^(in|near|from|,)$/.test(message[hit.from - 1]?.stem ?? '')
+
 const longestAnswer = 6
 
 /** "Houses close together", "US", "clay": a few words in answer to which of the options it is, where they are those of one option alone. */
@@ -329,7 +341,8 @@ function choiceAnswered({ said, job, readings }: Heard, message: readonly Token[
     if (best && best.alike > (next?.alike ?? 0))
       told.push({ word, at, from: { tag: null, quote: said, option: best.option, usual: null } })
   }
-  return told
+  // Where it would answer two questions at once, it is open which of them is meant.
+  return told.length === 1 ? told : []
 }
 
 /** “Holes 12 in square” speaks of the hole; “posts 3 1/2 in square” does not: one word says a shape only right beside its size. */

@@ -87,7 +87,7 @@ export function pairsTold(told: Told): Bound[] {
           reading,
           word: words[i] as string,
           at: at?.(told, spot) ?? yard,
-          score: weight.byTwo,
+          score: weight.byPlace,
         })),
       )
   })

@@ -101,6 +101,7 @@ export const resultOf = ({ calc }: Plain): string => calc.headlines[0] as string
 
 export const from = (tag: string): Told['from'] => ({ tag, quote: null, option: null, usual: null })
 
+/** The request for that result of a plain sum, with its quantities in their order and the unit it is wanted in. */
 export function requestOf(
   plain: Plain,
   wanted: string,
@@ -126,6 +127,7 @@ export function requestOf(
 
 export const empty = { told: [], wants: [], calculation: null, confirms: [], notes: [], declines: [] } satisfies Request
 
+/** The unit that the person wants the result in, as a choice told; nothing where they named none. */
 export function unitTold({ unit }: Plain, inUnits: readonly Found[], heard: Heard, message: readonly Token[]): Told[] {
   const found = inUnits.find((it) => it.word === unit?.name)
   if (!unit || !found?.option) return []

@@ -24,6 +24,7 @@ import {
 } from './plain-phrases.ts'
 import { shareOf } from './plain-shares.ts'
 import { totalOf } from './plain-totals.ts'
+import { isTax } from './prices-said.ts'
 import type { Token } from './stems.ts'
 
 /** The request of a message that is a plain sum and nothing else; undefined for every other one, and where something of the trade is asked. */
@@ -64,8 +65,7 @@ export function plainSumIn(
     return undefined
   if (measured.length === 0) return ofNumbers(bare, asked, heard, message)
   const kinds = new Set(measured.map((it) => it.quantity?.kind as Kind))
-  if (kinds.has('percent') && message.some((token) => /^(tax|vat|gst|hst|pst|discount)$/.test(token.stem)))
-    return undefined
+  if (kinds.has('percent') && message.some((token) => isTax(token) || token.stem === 'discount')) return undefined
   if (kinds.has('percent')) return byPercent(measured, bare, asked)
   if (kinds.size > 1)
     return explicit && calculationsIn(message).length === 0 ? unlike(measured, bare, asked, heard) : undefined

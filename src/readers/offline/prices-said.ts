@@ -3,9 +3,9 @@
 import { unitNamed, vocabulary, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
+import { weight } from './cue-score.ts'
+import { pricedPer } from './fits.ts'
 import type { Token } from './stems.ts'
-
-const sure = 9
 
 /** The money of a message whose place says what it is, with what it buys. */
 export const moneyIn = (heard: Heard, message: readonly Token[], needed: ReadonlySet<string>): Bound[] => [
@@ -25,13 +25,13 @@ const bought: Readonly<Record<string, string>> = {
 
 /** “145 ft of fence at 28 dollars a foot”: so much of what the price is for, where that is what is asked. A yard may be one of length, or of gravel. */
 function measureBought(heard: Heard, needed: ReadonlySet<string>): Bound[] {
-  const prices = heard.readings.filter((it) => it.per && it.per !== 'board foot')
+  const prices = heard.readings.filter((it) => pricedPer(it) === 'measure')
   const [per] = prices.map((it) => it.per as string)
   if (!per || prices.length !== 1 || !needed.has('measurePrice')) return []
   const kinds = [unitNamed(per).kind, ...(per === 'yd' ? ['volume'] : [])]
   const much = heard.readings.filter((it) => it.quantity && kinds.includes(it.quantity.kind))
   const word = bought[much[0]?.quantity?.kind ?? '']
-  return much[0] && much.length === 1 && word ? [{ reading: much[0], word, at: yard, score: sure }] : []
+  return much[0] && much.length === 1 && word ? [{ reading: much[0], word, at: yard, score: weight.byPlace }] : []
 }
 
 /** “Materials £2,140, concrete £186, hire £95, plus VAT”: what each comes to, whatever it is called, where amounts are what is needed. */
@@ -40,15 +40,18 @@ function amountsIn(heard: Heard, needed: ReadonlySet<string>): Bound[] {
   if (!needed.has(word) || needed.has(price)) return []
   return heard.readings
     .filter((it) => it.quantity?.kind === 'money' && !it.per)
-    .map((reading) => ({ reading, word, at: yard, score: sure }))
+    .map((reading) => ({ reading, word, at: yard, score: weight.byPlace }))
 }
+
+/** What a tax on sales is called. */
+export const isTax = (token: Token): boolean => /^(tax|vat|gst|hst|pst)$/.test(token.stem)
 
 /** “$480 plus 8.25 % tax”: money, a rate of tax, and nothing else to work with. */
 export const isOfTax = ({ readings }: Heard, message: readonly Token[]): boolean =>
   readings.filter((it) => it.quantity?.kind === 'percent').length === 1 &&
   readings.some((it) => it.quantity?.kind === 'money') &&
   readings.every((it) => it.quantity?.kind === 'percent' || (it.quantity?.kind === 'money' && !it.per)) &&
-  message.some((token) => /^(tax|vat|gst|hst|pst)$/.test(token.stem))
+  message.some(isTax)
 
 /** Each number of things with its price, where the question is what they come to, or nothing is asked. */
 export function pricesIn(heard: Heard, message: readonly Token[], needed: ReadonlySet<string>): Bound[] {
@@ -78,8 +81,8 @@ export function pricesIn(heard: Heard, message: readonly Token[], needed: Readon
     const many = readingAt(at)
     if (!many?.bare || many.proportion || many.clock || many.bare.d !== 1n || at > spot - 2) continue
     bound.push(
-      { reading: many, word: count, at: yard, score: sure },
-      { reading: money, word: price, at: yard, score: sure },
+      { reading: many, word: count, at: yard, score: weight.byPlace },
+      { reading: money, word: price, at: yard, score: weight.byPlace },
     )
   }
   return bound

@@ -42,6 +42,7 @@ const weigh = {
   margin: 0.8,
 } as const
 
+/** What is wanted of a calculation: its own word for what was asked, or its headline where nothing was. */
 export const askedOf = (meant: Calculation | undefined, wants: readonly Wanted[], own: Own): Wanted[] =>
   !meant
     ? [...wants]
@@ -51,6 +52,7 @@ export const askedOf = (meant: Calculation | undefined, wants: readonly Wanted[]
 
 const questions = /^(how|what|what's|whats|which|when|where|is|are|am|can|do|does|will|would|should|find|need)$/
 
+/** Whether a message asks at all, and does not only tell. */
 export const asksSomething = (message: readonly Token[]): boolean =>
   message.some((token) => token.text === '?' || questions.test(token.stem))
 

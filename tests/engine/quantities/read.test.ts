@@ -343,6 +343,8 @@ describe('in a sentence', () => {
     'in November 2026',
     'on Nov 25',
     'a slope of 1:12',
+    'no 2 southern pine',
+    'No. 1 grade, doug fir no 2, stamped',
     'at 10:30:15',
     'a fence around a yard',
     "isn't it",

@@ -51,6 +51,19 @@ describe('the cautions of an answer', () => {
   })
 })
 
+describe('the country that a message names', () => {
+  it.each([
+    ['The fence is in Ohio.', 'call 811'],
+    ['The fence is in Scotland.', 'lsbud.co.uk, and'],
+    ['Norway spruce pickets 90 mm wide, opening 2 m, gap at most 40 mm: how many?', 'US 811'],
+    ['Virginia creeper grows on the fence. How wide is the gap?', 'US 811'],
+    ['16 oz of glue for the caps of 12 posts', 'US 811'],
+  ])('%s', async (said, asks) => {
+    const [answer] = await talk([said])
+    expect(answer?.cautions.find((it) => it.code === 'utilities')?.text).toContain(asks)
+  })
+})
+
 describe('cautions that the message itself names', () => {
   it.each([
     ['how wide is the gate to the pool', ['pool']],
