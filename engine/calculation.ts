@@ -1,5 +1,6 @@
 // This file is about what a calculation is, and how one is run.
 import type { CautionCode } from './cautions/caution.ts'
+import type { Solver } from './cutting/solver.ts'
 import {
   type Amounts,
   dimensionOfLine,
@@ -53,6 +54,8 @@ export interface Tools<N extends Words> {
   cite(q: Quantity, label: string, role?: 'result' | 'published'): string
   table(table: Table): void
   readonly system: System
+  /** A solver of linear and whole-number models, where one was handed in; without it a plan comes by plain rules. */
+  readonly solver: Solver | undefined
 }
 
 export interface Example {
@@ -85,6 +88,10 @@ export interface Declared<N extends Words> {
   readonly together?: Readonly<Record<string, readonly string[]>>
   /** Its results may stand in for what another calculation needs and nobody said. */
   readonly joins?: true
+  /** It does better with a solver handed in: whoever runs it should have one ready. */
+  readonly solves?: true
+  /** Worked for a fence whose runs are known, from what its parts give: nobody asks for it by its own name. */
+  readonly ofTheFence?: true
   /** A sum of any trade: it is meant only where a message asks for nothing of this one. */
   readonly plain?: true
   /** Kinds of local names: those that `put` gives a value, and of lines whose kind their dimension leaves open (an angle, not a number). */
@@ -224,6 +231,8 @@ export interface RunOptions {
   readonly places?: readonly string[]
   /** What has to be said beside the answer, about how the job was understood. */
   readonly doubts?: readonly Problem[]
+  /** What solves linear and whole-number models, from outside the engine. */
+  readonly solver?: Solver
 }
 
 /** Words told place by place must have one value for each place. */
@@ -325,6 +334,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   }
   const tools: Tools<Words> = {
     system,
+    solver: options.solver,
     line(name, inUnit) {
       const entry = calc.lines.get(name)
       if (!entry) throw new Error(`${calc.name} has no line “${name}”`)

@@ -9,6 +9,7 @@ import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
 import { taxOnAmounts } from './calculations/buying/tax-on-amounts.ts'
 import { bill } from './calculations/buying/bill.ts'
 import { compareQuotes } from './calculations/buying/compare-quotes.ts'
+import { cutPlan } from './calculations/buying/cut-plan.ts'
 import { costOfLength } from './calculations/buying/cost-of-length.ts'
 import { priceByMeasure } from './calculations/buying/price-by-measure.ts'
 import { priceRange } from './calculations/buying/price-range.ts'
@@ -32,6 +33,7 @@ import { railHeights } from './calculations/frame/rail-heights.ts'
 import { railsAcrossFaces } from './calculations/frame/rails-across-faces.ts'
 import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
 import { screwLength } from './calculations/frame/screw-length.ts'
+import { picketsOnGates } from './calculations/gates/pickets-on-gates.ts'
 import { gateBrace } from './calculations/gates/gate-brace.ts'
 import { gateLeaf } from './calculations/gates/gate-leaf.ts'
 import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
@@ -58,6 +60,10 @@ import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
 import { postSplit } from './calculations/ground/post-split.ts'
 import { bayPatterns } from './calculations/layout/bay-patterns.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
+import { railsOfFence } from './calculations/frame/rails-of-fence.ts'
+import { picketsOfFence } from './calculations/pickets/pickets-of-fence.ts'
+import { postsOfFence } from './calculations/layout/posts-of-fence.ts'
+import { runSetOut } from './calculations/layout/run-set-out.ts'
 import { baysRoundCorners } from './calculations/layout/bays-round-corners.ts'
 import { cornerPost } from './calculations/layout/corner-post.ts'
 import { curveByChords } from './calculations/layout/curve-by-chords.ts'
@@ -146,6 +152,7 @@ import { ovenDryMoisture } from './calculations/wood/oven-dry-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
+import { fenceWords } from './words/fence.ts'
 import type { Word } from './words/word.ts'
 
 /** The calculations by subject, in the order a job meets them. A subject is named as it would be said aloud: “I can work out …”. */
@@ -172,6 +179,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     calculations: [
       baysInRun,
       baysRoundCorners,
+      runSetOut,
+      postsOfFence,
       bayPatterns,
       movedPost,
       cornerPost,
@@ -208,6 +217,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     subject: 'rails and screws',
     calculations: [
       railsBetweenPosts,
+      railsOfFence,
       railsAcrossFaces,
       railHeights,
       railSag,
@@ -234,13 +244,14 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       gapNow,
       seeThrough,
       picketCount,
+      picketsOfFence,
     ],
   },
   {
     subject: 'arched, pointed and rounded tops',
     calculations: [archedTop, archOverUnequalBays, pointedTop, roundedTop, clippedCorners],
   },
-  { subject: 'gates', calculations: [gateLeaf, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
+  { subject: 'gates', calculations: [gateLeaf, picketsOnGates, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
   { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },
   {
@@ -279,6 +290,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   {
     subject: 'money',
     calculations: [
+      cutPlan,
       bill,
       taxOnAmounts,
       priceByMeasure,
@@ -329,9 +341,12 @@ export const subjects: readonly { readonly subject: string; readonly calculation
 
 export const catalogue: readonly Calculation[] = subjects.flatMap((it) => it.calculations)
 
+/** Those that somebody may ask for: the others are worked for a whole fence, from what its parts give. */
+export const askable: readonly Calculation[] = catalogue.filter((calc) => !calc.ofTheFence)
+
 /** Every word that a calculation needs or gives, by name. Two words of one name would be two meanings: refused here. */
 export const vocabulary: ReadonlyMap<string, Word> = (() => {
-  const words = new Map<string, Word>()
+  const words = new Map<string, Word>(fenceWords.map((word) => [word.name, word]))
   for (const calc of catalogue)
     for (const word of [...Object.values(calc.needs), ...Object.values(calc.gives)]) {
       const known = words.get(word.name)

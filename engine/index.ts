@@ -1,7 +1,7 @@
 // The names of the engine that the assistant may use. Adding one is a promise.
 export { type Calculation, needsFor, run, usualFor } from './calculation.ts'
 export { fitted, fittedReading, ofStick, parseValue, problemWith } from './words/value.ts'
-export { calculationNamed, catalogue, subjects, vocabulary } from './catalogue.ts'
+export { askable, calculationNamed, catalogue, subjects, vocabulary } from './catalogue.ts'
 export type { CautionCode } from './cautions/caution.ts'
 export type { Country } from './by-country.ts'
 export { inFull } from './cautions/caution.ts'
@@ -21,11 +21,13 @@ export {
   writeJob,
   type WrittenJob,
 } from './job/job.ts'
-export { isPlace, kindsIn, placeLabel, postKinds, together, yard } from './places.ts'
+export { ofRuns } from './job/parts.ts'
+export { inPlace, isPlace, isRun, kindsIn, partOf, placeLabel, postKinds, runNames, runOf, together, yard } from './places.ts'
+export type { Block, CalendarEntry, FieldPack, Sheet } from './job/sheets.ts'
 export { type Worked, work } from './job/work.ts'
 export { showNote } from './notes/note.ts'
 export { noteNamed, notes } from './notes/notes.ts'
-export type { Given, Outcome, Problem, Role } from './outcome.ts'
+export type { Given, Outcome, Problem, Role, Table } from './outcome.ts'
 export { isoDate } from './quantities/calendar.ts'
 export { isExact, toNumber } from './quantities/amount.ts'
 export {
@@ -38,6 +40,7 @@ export {
   type System,
   type Value,
 } from './quantities/quantity.ts'
+export type { Model, Solved, Solver } from './cutting/solver.ts'
 export { readQuantities } from './quantities/read.ts'
 export { type PastedTable, tablesIn } from './quantities/rows.ts'
 export { tableOf } from './quantities/table-of.ts'

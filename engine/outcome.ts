@@ -1,5 +1,6 @@
 // This file is about what comes out of a calculation: values with their working, or the reasons why not.
 import type { Quantity, Value } from './quantities/quantity.ts'
+import type { Usual } from './words/word.ts'
 
 export interface Step {
   /** The word or local name it gives, what that is called on the page, and its value. */
@@ -17,6 +18,8 @@ export interface Step {
 export interface Problem {
   readonly code: 'missing' | 'unreadable' | 'impossible' | 'implausible' | 'contradictory'
   readonly word: string
+  /** The place that it is about, where that is another than the one being worked. */
+  readonly at?: string
   readonly message: string
   readonly ask?: string
 }
@@ -40,6 +43,8 @@ export interface Given {
   readonly role: Role
   /** The role at each place, where one was told and another taken as usual. */
   readonly roles?: readonly Role[]
+  /** Why it was taken as usual, where another calculation of the same fence took it first. */
+  readonly usual?: Usual
 }
 
 /** A quantity shown in a remark: kept, so that no figure in an answer is without its record. */

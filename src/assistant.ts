@@ -93,7 +93,7 @@ export async function answerTo(
   watch({ event: 'read', data: readAs })
 
   const unused = unusedOf(heard.readings, request, bindings.held)
-  const whole = withoutYes(work(job, job.wanted, turn, job.named), unused)
+  const whole = withoutYes(work(job, job.wanted, turn, { named: job.named }), unused)
   const worked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused)
   const calls = callsOf(worked, job.wanted)
   for (const call of calls) watch({ event: 'call', data: call })

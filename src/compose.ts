@@ -1,5 +1,5 @@
 // This file is about the reply: the program's own sentences and sections, in markdown, exactly as the person is shown them.
-import { isList, isQuantity, show, usualFor, vocabulary, type Worked, placeLabel } from '../engine/index.ts'
+import { isList, isQuantity, show, usualFor, vocabulary, type Worked, inPlace, placeLabel } from '../engine/index.ts'
 import type { Answer, Call, Figure } from './answer.ts'
 
 export interface Parts {
@@ -112,7 +112,7 @@ function headlineText(call: Call): string {
         : figure.label.startsWith(`${noun}, `)
           ? figure.label.slice(noun.length)
           : ` – ${figure.label}`
-      return `**${figure.text}**${onTape(figure, call)}${label}${place ? `, for the ${place}` : ''}.`
+      return `**${figure.text}**${onTape(figure, call)}${label}${place ? `, for ${inPlace(figure.at)}` : ''}.`
     })
     .join('\n\n')
 }

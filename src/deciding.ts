@@ -18,13 +18,11 @@ import type { Request } from './request.ts'
 
 /** The job with what was told decided, and what is wanted now. */
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
-  const decided = decide(job, withOwed(job, decisionsOf(held)))
-  const confirmed = [...new Set([...decided.confirmed, ...request.confirms])]
+  const decided = decide(job, withOwed(job, decisionsOf(held)), request.confirms)
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0)
   return {
     ...decided,
-    confirmed,
     named: request.calculation ?? (goesOn ? job.named : null),
     wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [],
   }

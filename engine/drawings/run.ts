@@ -1,5 +1,6 @@
 // This file is about the plan of a run: posts at their centres, bays between them, gates as openings, laid out in strips that can be read on a phone.
 import type { Seen } from '../calculation.ts'
+import { less } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import { aside, box, heading, ledDown, line, plate, sheet, spread, width, words } from './svg.ts'
 
@@ -28,7 +29,8 @@ export function runDrawing(seen: Seen): string | null {
     place: Number(place),
   }))
   const ends = seen.option('runEnds')
-  const bay = seen.one('bayCentres')
+  // In a run with gates at their places the bays differ: the widest is named.
+  const bay = seen.maybe('bayCentres') ?? seen.rows('bayRow').reduce((a, b) => (less(a, b) ? b : a))
   const strips: Post[][] = []
   for (let from = 0; from < posts.length - 1; from += perStrip - 1) strips.push(posts.slice(from, from + perStrip))
   const hidden = strips.length > mostStrips ? strips.splice(mostStrips - 1, strips.length - mostStrips) : []

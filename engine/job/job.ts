@@ -1,10 +1,10 @@
-// This file is about the job: what has been decided at which place, what was asked last, and how it is written down.
+// This file is about the job: what has been decided at which place, move by move, what was asked last, and how it is written down.
 import Fraction from 'fraction.js'
 import type { Country } from '../by-country.ts'
 import { vocabulary } from '../catalogue.ts'
 import { type Amount, compare, isExact } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
-import { looksFrom } from '../places.ts'
+import { looksFrom, yard } from '../places.ts'
 
 export interface Decision {
   readonly word: string
@@ -31,7 +31,26 @@ export interface Result extends Wanted {
   readonly ref: string
 }
 
+/** What one turn decided: it is taken back as a whole. */
+export interface Move {
+  readonly turn: number
+  readonly decisions: readonly Decision[]
+  /** Words whose odd value was confirmed. */
+  readonly confirms: readonly string[]
+}
+
+/** A whole plan that was kept under a name, to be held against others. */
+export interface Kept {
+  readonly name: string
+  readonly moves: readonly Move[]
+}
+
 export interface Job {
+  /** Everything that was decided and not taken back, in order. `decisions` and `confirmed` are what it comes to. */
+  readonly moves: readonly Move[]
+  /** Moves that were taken back, the last one last: they can be had again until something else is decided. */
+  readonly takenBack: readonly Move[]
+  readonly kept: readonly Kept[]
   readonly decisions: readonly Decision[]
   readonly system: System | null
   readonly confirmed: readonly string[]
@@ -45,6 +64,9 @@ export interface Job {
 }
 
 export const newJob: Job = {
+  moves: [],
+  takenBack: [],
+  kept: [],
   decisions: [],
   system: null,
   confirmed: [],
@@ -55,30 +77,81 @@ export const newJob: Job = {
   told: [],
 }
 
-/** Decides a word at a place; an earlier decision there is replaced, and so is what an earlier turn said that it puts out of date. */
-export function decide(job: Job, decisions: readonly Decision[]): Job {
+/** Decides words at their places; earlier decisions there are replaced, and so is what an earlier turn said that they put out of date. */
+export function decide(job: Job, decisions: readonly Decision[], confirms: readonly string[] = []): Job {
+  if (decisions.length === 0 && confirms.length === 0) return job
+  const turn = decisions[0]?.turn ?? job.moves.at(-1)?.turn ?? 0
+  const move: Move = { turn, decisions, confirms }
+  return { ...job, ...after(job, move), moves: [...job.moves, move], takenBack: [] }
+}
+
+type State = Pick<Job, 'decisions' | 'confirmed'>
+
+function after({ decisions: before, confirmed }: State, { decisions, confirms }: Move): State {
   const replaced = (old: Decision): boolean =>
     decisions.some(
       (it) =>
         it.at === old.at &&
         (it.word === old.word || (old.turn < it.turn && vocabulary.get(it.word)?.replaces?.includes(old.word))),
     )
-  const confirmed = job.confirmed.filter((word) => !decisions.some((it) => it.word === word))
-  return { ...job, confirmed, decisions: [...job.decisions.filter((old) => !replaced(old)), ...decisions] }
+  const kept = confirmed.filter((word) => !decisions.some((it) => it.word === word))
+  return {
+    decisions: [...before.filter((old) => !replaced(old)), ...decisions],
+    confirmed: [...new Set([...kept, ...confirms])],
+  }
 }
+
+const stateOf = (moves: readonly Move[]): State => moves.reduce(after, { decisions: [], confirmed: [] } as State)
+
+/** The job without its last move; as it is where there is none. */
+export function undo(job: Job): Job {
+  const last = job.moves.at(-1)
+  if (!last) return job
+  const moves = job.moves.slice(0, -1)
+  return { ...job, ...stateOf(moves), moves, takenBack: [...job.takenBack, last] }
+}
+
+/** The job with the move that was taken back last made again. */
+export function redo(job: Job): Job {
+  const last = job.takenBack.at(-1)
+  if (!last) return job
+  return { ...job, ...after(job, last), moves: [...job.moves, last], takenBack: job.takenBack.slice(0, -1) }
+}
+
+/** As many whole plans can be kept side by side, the one that is worked on among them. */
+export const mostKept = 3
+
+/** Keeps the plan as it stands under a name; one of the same name is replaced, and of too many the oldest goes. */
+export const keep = (job: Job, name: string): Job => ({
+  ...job,
+  kept: [...job.kept.filter((it) => it.name !== name), { name, moves: job.moves }].slice(-mostKept),
+})
+
+/** Goes on with a plan that was kept. */
+export function turnTo(job: Job, { moves }: Kept): Job {
+  return { ...job, ...stateOf(moves), moves, takenBack: [] }
+}
+
+/** The decisions by word and place: looked at so often that they are found at once. */
+const known = new WeakMap<readonly Decision[], Map<string, Decision>>()
+function byPlace(decisions: readonly Decision[]): Map<string, Decision> {
+  const found = known.get(decisions)
+  if (found) return found
+  const made = new Map(decisions.map((it) => [`${it.word}@${it.at}`, it] as const))
+  known.set(decisions, made)
+  return made
+}
+
+/** What was decided for a word at that very place. */
+export const decidedAt = (job: Pick<Job, 'decisions'>, wordName: string, place: string): Decision | undefined =>
+  byPlace(job.decisions).get(`${wordName}@${place}`)
 
 /** What was decided for a word, at the place or above it. A word that does not inherit holds at its own place only. */
 export function decided(job: Job, wordName: string, place: string): Decision | undefined {
-  const known = job.decisions.filter((it) => it.word === wordName)
-  const places =
-    vocabulary.get(wordName)?.inherits === false
-      ? [place]
-      : looksFrom(
-          place,
-          known.map((it) => it.at),
-        )
-  for (const at of places) {
-    const found = known.find((it) => it.at === at)
+  if (vocabulary.get(wordName)?.inherits === false) return decidedAt(job, wordName, place)
+  const wider = place === yard ? [] : job.decisions.filter((it) => it.word === wordName).map((it) => it.at)
+  for (const at of looksFrom(place, wider)) {
+    const found = decidedAt(job, wordName, at)
     if (found) return found
   }
   return undefined
@@ -128,19 +201,41 @@ export const readValue = (value: WrittenValue): Value =>
       ? readQuantity(value)
       : value
 
-export type WrittenJob = Omit<Job, 'decisions' | 'results'> & {
-  readonly decisions: readonly (Omit<Decision, 'value'> & { readonly value: WrittenValue })[]
+type WrittenDecision = Omit<Decision, 'value'> & { readonly value: WrittenValue }
+type WrittenMove = Omit<Move, 'decisions'> & { readonly decisions: readonly WrittenDecision[] }
+export type WrittenJob = Omit<Job, 'moves' | 'takenBack' | 'kept' | 'decisions' | 'confirmed' | 'results'> & {
+  readonly moves: readonly WrittenMove[]
+  readonly takenBack: readonly WrittenMove[]
+  readonly kept: readonly { readonly name: string; readonly moves: readonly WrittenMove[] }[]
   readonly results: readonly (Omit<Result, 'value'> & { readonly value: WrittenValue })[]
 }
 
-export const writeJob = (job: Job): WrittenJob => ({
-  ...job,
-  decisions: job.decisions.map((it) => ({ ...it, value: writeValue(it.value) })),
-  results: job.results.map((it) => ({ ...it, value: writeValue(it.value) })),
-})
+const writeMoves = (moves: readonly Move[]): WrittenMove[] =>
+  moves.map((move) => ({
+    ...move,
+    decisions: move.decisions.map((it) => ({ ...it, value: writeValue(it.value) })),
+  }))
+const readMoves = (moves: readonly WrittenMove[]): Move[] =>
+  moves.map((move) => ({ ...move, decisions: move.decisions.map((it) => ({ ...it, value: readValue(it.value) })) }))
 
-export const readJob = (written: WrittenJob): Job => ({
-  ...written,
-  decisions: written.decisions.map((it) => ({ ...it, value: readValue(it.value) })),
-  results: written.results.map((it) => ({ ...it, value: readValue(it.value) })),
-})
+export function writeJob({ decisions: _, confirmed: __, ...job }: Job): WrittenJob {
+  return {
+    ...job,
+    moves: writeMoves(job.moves),
+    takenBack: writeMoves(job.takenBack),
+    kept: job.kept.map((it) => ({ ...it, moves: writeMoves(it.moves) })),
+    results: job.results.map((it) => ({ ...it, value: writeValue(it.value) })),
+  }
+}
+
+export function readJob(written: WrittenJob): Job {
+  const moves = readMoves(written.moves)
+  return {
+    ...written,
+    ...stateOf(moves),
+    moves,
+    takenBack: readMoves(written.takenBack),
+    kept: written.kept.map((it) => ({ ...it, moves: readMoves(it.moves) })),
+    results: written.results.map((it) => ({ ...it, value: readValue(it.value) })),
+  }
+}

@@ -7,6 +7,8 @@ import { isList, isQuantity, type Quantity, type Value } from '../quantities/qua
 import { inSentence, type Word } from '../words/word.ts'
 import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
 import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
+import { ownName } from './parts.ts'
+import { type Memo, type Plan, planOf } from './plan.ts'
 
 /** One calculation as it was run for the job. */
 export interface Worked {
@@ -17,14 +19,31 @@ export interface Worked {
   readonly outcome: Outcome
 }
 
+/** What is worked on: the job, and the plan of the whole fence where its runs are told. */
+interface Ground {
+  readonly job: Job
+  readonly plan: Plan | undefined
+  readonly turn: number
+}
+
+export interface WorkOptions {
+  /** The calculation that was asked for by name. */
+  readonly named?: string | null
+  /** What earlier plans of the same turn have worked. */
+  readonly memo?: Memo
+}
+
 /** Works everything that is wanted: one run for each calculation and place, each after those that feed it. */
-export function work(job: Job, wanted: readonly Wanted[], turn: number, named?: string | null): Worked[] {
+export function work(job: Job, wanted: readonly Wanted[], turn: number, options: WorkOptions = {}): Worked[] {
+  const { named, memo } = options
+  const ground: Ground = { job, plan: planOf(job, memo, turn), turn }
   const done: Worked[] = []
   const places = [...new Set(wanted.map((want) => want.at))]
   for (const at of places) {
     let open = wanted.filter((want) => want.at === at).map((want) => want.word)
+    open = open.filter((word) => !answeredByPlan(ground, word, at, named, done))
     while (open.length > 0) {
-      const chosen = choose(job, open, at, turn, named)
+      const chosen = choose(ground, open, at, named)
       if (!chosen) break
       const here = withTheirs(
         job,
@@ -32,12 +51,59 @@ export function work(job: Job, wanted: readonly Wanted[], turn: number, named?: 
         open.filter((word) => chosen.gives[word]),
         at,
       )
-      workOne(job, chosen, here, at, turn, done)
+      workOne(ground, chosen, here, at, done)
       open = open.filter((word) => !chosen.gives[word])
     }
   }
   return done
 }
+
+const mostAtOnce = 8
+
+/** What the plan of the whole fence says of a word, at its place or at the places within it. */
+function answeredByPlan(
+  { plan, job, turn }: Ground,
+  word: string,
+  at: string,
+  named: string | null | undefined,
+  done: Worked[],
+): boolean {
+  if (!plan?.fence.isByRuns || standsApart(job, at, turn)) return false
+  const nodes = plan
+    .answer(word, at)
+    .filter((it) => !named || it.part.calculation.name === named || !calculationNamed(named)?.gives[word])
+  if (nodes.length === 0 || nodes.length > mostAtOnce) return false
+  for (const node of nodes) {
+    const name = ownName(node.part, word)
+    const before = done.findIndex((it) => it.calculation === node.part.calculation && it.at === node.at)
+    const wanted = withTheirs(job, node.part.calculation, [...(done[before]?.wanted ?? []), name], at)
+    const worked = {
+      calculation: node.part.calculation,
+      at: node.at,
+      places: node.places,
+      wanted,
+      outcome: node.outcome,
+    }
+    if (before >= 0) done[before] = worked
+    else done.push(worked)
+  }
+  return true
+}
+
+/** “How many posts for a run of 40 ft?” in the midst of a fence of other runs is a question of its own. */
+const standsApart = (job: Job, at: string, turn: number): boolean =>
+  job.decisions.some((it) => it.turn === turn && it.at === at && at === yard && ofOneRun.has(it.word))
+const ofOneRun = new Set([
+  'runLength',
+  'opening',
+  'bayCentres',
+  'bays',
+  'posts',
+  'fenceSides',
+  'pickets',
+  'picketsHung',
+  'openings',
+])
 
 /** What is wanted of a calculation, with the results that it tells together; what the person said themselves is not told back. */
 function withTheirs(job: Job, calc: Calculation, wanted: readonly string[], at: string): string[] {
@@ -55,19 +121,15 @@ function withTheirs(job: Job, calc: Calculation, wanted: readonly string[], at: 
  * The calculation that gives the most of what is wanted and takes the most of what has just been said: a bell that was
  * mentioned is not left out of the sum. Then the one with the least left to ask, and the one that most was ever said for.
  */
-function choose(
-  job: Job,
-  wanted: readonly string[],
-  at: string,
-  turn: number,
-  named?: string | null,
-): Calculation | undefined {
+function choose(ground: Ground, wanted: readonly string[], at: string, named?: string | null): Calculation | undefined {
+  const { job, turn } = ground
   const asked = named ? calculationNamed(named) : undefined
   if (asked && wanted.some((word) => asked.gives[word])) return asked
   const scored = catalogue
+    .filter((calc) => !calc.ofTheFence)
     .map((calc) => {
       const here = wanted.filter((word) => calc.gives[word])
-      const missing = needsFor(calc, here).filter((word) => !isKnown(job, calc, word.name, at)).length
+      const missing = needsFor(calc, here).filter((word) => !isKnown(ground, calc, word.name, at)).length
       const known = Object.keys(calc.needs).flatMap((word) => decided(job, word, at) ?? [])
       const [said, now] = [known.length, known.filter((it) => it.turn === turn).length]
       const headline = here.some((word) => calc.headlines.includes(word)) ? 1 : 0
@@ -84,8 +146,9 @@ function choose(
   )[0]?.calc
 }
 
-const isKnown = (job: Job, calc: Calculation, word: string, at: string): boolean =>
+const isKnown = ({ job, plan }: Ground, calc: Calculation, word: string, at: string): boolean =>
   decided(job, word, at) !== undefined ||
+  plan?.worked(word, at) !== undefined ||
   (word === 'posts' && rowsOfPosts(job, at).length > 0) ||
   usualFor(calc, vocabulary.get(word) as NonNullable<ReturnType<typeof vocabulary.get>>) !== undefined ||
   feeder(job, word, at, [calc.name]) !== undefined
@@ -129,17 +192,18 @@ function rowsOfPosts(job: Job, at: string): string[] {
   if (new Set(covered).size !== covered.length) return []
   const all = decided(job, 'posts', at)
   if (all && countOf(all) !== inAll(apart)) return []
-  if (at !== yard && !kindsIn(at).every((kind) => covered.includes(kind))) return []
+  const here = kindsIn(at)
+  if (at !== yard && (here.length === 0 || !here.every((kind) => covered.includes(kind)))) return []
   return apart.map((it) => it.at)
 }
 
 /** The numbers of posts that were said for kinds within a place. */
 function postsWithin(job: Job, at: string): Decision[] {
   const kinds = at === yard ? Object.keys(postKinds) : kindsIn(at)
-  return job.decisions.filter(
-    (it) =>
-      it.word === 'posts' && it.at !== yard && it.at !== at && kindsIn(it.at).every((kind) => kinds.includes(kind)),
-  )
+  return job.decisions.filter((it) => {
+    const theirs = kindsIn(it.at)
+    return it.word === 'posts' && it.at !== at && theirs.length > 0 && theirs.every((kind) => kinds.includes(kind))
+  })
 }
 
 const countOf = (it: Decision): number => toNumber((it.value as Quantity).amount)
@@ -148,10 +212,10 @@ const inAll = (apart: readonly Decision[]): number => apart.reduce((sum, it) => 
 /** What was told of one kind of post only and cannot come into the sum, since it is not known how many of the posts are of that kind. */
 function leftApart(job: Job, calc: Calculation, at: string, places: readonly string[]): Problem | undefined {
   const within = (place: string, wider: string): boolean =>
-    place !== yard && kindsIn(place).every((kind) => kindsIn(wider).includes(kind))
+    kindsIn(place).length > 0 && kindsIn(place).every((kind) => kindsIn(wider).includes(kind))
   const touches = (place: string): boolean => at === yard || kindsIn(place).some((kind) => kindsIn(at).includes(kind))
   const own = job.decisions.find((it) => {
-    if (it.word === 'posts' || !calc.needs[it.word] || it.at === yard || !touches(it.at)) return false
+    if (it.word === 'posts' || !calc.needs[it.word] || kindsIn(it.at).length === 0 || !touches(it.at)) return false
     const here = decided(job, it.word, at)
     return !places.some((place) => within(place, it.at)) && !(here && sameValue(here.value, it.value))
   })
@@ -185,17 +249,17 @@ function leftApart(job: Job, calc: Calculation, at: string, places: readonly str
 }
 
 function workOne(
-  job: Job,
+  ground: Ground,
   calc: Calculation,
   wanted: readonly string[],
   at: string,
-  turn: number,
   done: Worked[],
   above: readonly string[] = [],
   fedTo: readonly string[] = [at],
 ): Outcome {
   const before = done.find((it) => it.calculation === calc && it.at === at)
   if (before) return before.outcome
+  const { job, plan, turn } = ground
   const rows = calc.needs.posts ? rowsOfPosts(job, at) : []
   const places = rows.length > 0 ? rows : fedTo
   const system = systemOf(job)
@@ -204,7 +268,7 @@ function workOne(
   const problems: Problem[] = []
   for (const word of Object.values(calc.needs)) {
     const told = places.map((place) => decided(job, word.name, place))
-    const fed = told.every((it) => it) ? undefined : feed(word)
+    const fed = told.every((it) => it) ? undefined : (plan?.fence.isByRuns ? (planned(word) ?? feed(word)) : (feed(word) ?? planned(word)))
     // Nobody said it anywhere: `run` takes its usual value, or asks.
     if (told.every((it) => !it)) {
       if (fed !== undefined) given.set(word.name, { value: fed, role: 'result' })
@@ -240,8 +304,21 @@ function workOne(
     const feeds = places.map((place) => feeder(job, word.name, place, chain))
     const [first] = feeds
     if (!first || feeds.some((it) => it !== first)) return undefined
-    const outcome = workOne(job, first, [word.name], at, turn, done, chain, places)
+    const outcome = workOne(ground, first, [word.name], at, done, chain, places)
     return outcome.ok ? outcome.values.get(word.name) : undefined
+  }
+
+  /** What the plan of the whole fence gives for it, the working beside it. */
+  function planned(word: Word): Value | undefined {
+    if (above.includes(calc.name) || calc.gives[word.name]) return undefined
+    const found = places.map((place) => plan?.worked(word.name, place))
+    const [first] = found
+    if (!first || found.some((it) => it?.node !== first.node)) return undefined
+    const { part, outcome: given, places: where } = first.node
+    const name = ownName(part, word.name)
+    if (!done.some((it) => it.calculation === part.calculation && it.at === first.node.at))
+      done.push({ calculation: part.calculation, at: first.node.at, places: where, wanted: [name], outcome: given })
+    return first.value
   }
 }
 

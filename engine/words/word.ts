@@ -66,6 +66,8 @@ export interface Word<K extends WordKind = WordKind> {
   readonly says?: { readonly yes: string; readonly no: string; readonly unknown: string }
   /** Words that an earlier turn decided and that this one puts out of date: a new bag weight, the old bag's yield. */
   readonly replaces?: readonly string[]
+  /** True when nobody says it: it passes between the parts of a fence, and no reader looks for it. */
+  readonly unsaid?: true
   /** False for a count that belongs to its own place: the corner posts are not as many as the yard's. */
   readonly inherits?: boolean
 }

@@ -104,7 +104,8 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
       refused.push({ word: word.name, why: 'it is told twice' })
       continue
     }
-    if (result.tag && held.some((it) => it.tag === result.tag)) {
+    // “The front and back are 60 ft” tells one word of two places.
+    if (result.tag && held.some((it) => it.tag === result.tag && (it.word !== word.name || it.at === told.at))) {
       refused.push({ word: word.name, why: `“${result.tag}” is already taken for another word` })
       continue
     }

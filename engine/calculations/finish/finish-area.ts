@@ -21,6 +21,7 @@ import {
   railsArea,
   sidesCoated,
 } from '../../words/finish-area.ts'
+import { railLengthAll } from '../../words/fence.ts'
 import { railCut, railsInAll } from '../../words/framing.ts'
 import { gatePickets, picketsHung } from '../../words/picket-count.ts'
 import { picketLength, picketThickness, picketWidth } from '../../words/pickets.ts'
@@ -39,6 +40,7 @@ export const finishAreaOf = calculation({
     picketLength,
     railsInAll,
     railCut,
+    railLengthAll,
     railDepth,
     railThickness,
     rails,
@@ -57,6 +59,7 @@ export const finishAreaOf = calculation({
     'picketLength',
     'railsInAll',
     'railCut',
+    'railLengthAll',
     'posts',
     'postAbove',
     'gateFrame',
@@ -88,6 +91,8 @@ export const finishAreaOf = calculation({
     picketsFront: ['(picketsHung - gatePickets) * picketFront', 'all pickets but those on gates, from one side'],
     railGirth: ['2 * (railDepth + railThickness)', 'once round a rail'],
     railsArea: ['railsCounted * railGirth * railCut', 'all rails, without their ends'],
+    railsOfFence: ['railLengthAll * railGirth', 'all rails at their own lengths, without their ends'],
+    railsOfFenceFront: ['railLengthAll * railDepth', 'all rails at their own lengths, from one side'],
     railsFront: ['railsCounted * railDepth * railCut', 'all rails, from one side'],
     postsArea: [
       'sum(posts * (4 * postWidth * postAbove + postWidth ^ 2))',
@@ -121,8 +126,9 @@ export const finishAreaOf = calculation({
     }
     const [pickets, onPosts, frames, caps] = (['picketsHung', 'posts', 'gateFrame', 'capSize'] as const).map(has)
     // Rails of one bay, told without a number in all, are those of the bay that is spoken of.
-    const ofOneBay = !has('railsInAll') && !assumed('rails')
-    const onRails = has('railsInAll') || ofOneBay
+    const ofOneBay = !has('railsInAll') && !has('railLengthAll') && !assumed('rails')
+    const atTheirLengths = has('railLengthAll')
+    const onRails = has('railsInAll') || ofOneBay || atTheirLengths
     const withGatePickets = pickets && less(quantity(0, 'picket'), given.gatePickets)
     for (const name of ['ofPickets', 'ofRails', 'ofPosts', 'ofGates', 'ofCaps', 'hiddenAtRails', 'hiddenUnderCaps'])
       put(name, none)
@@ -147,7 +153,8 @@ export const finishAreaOf = calculation({
       part('picketsArea', line(one ? 'picketsFront' : 'picketsArea'))
     }
     if (onRails || frames) line('railGirth')
-    if (onRails) {
+    if (atTheirLengths) part('railsArea', line(one ? 'railsOfFenceFront' : 'railsOfFence'))
+    else if (onRails) {
       needs('railCut')
       put('railsCounted', { ...(ofOneBay ? given.rails : given.railsInAll), kind: 'number', unit: 'ratio' })
       if (ofOneBay)

@@ -1,5 +1,6 @@
 // Screws for the pickets, and the boxes they come in.
 import { calculation } from '../../calculation.ts'
+import { picketCrossings } from '../../words/fence.ts'
 import { boxCount, screwBoxes, screws, screwsEachJoint, screwSpare, screwsToBuy } from '../../words/screws.ts'
 import { rails } from '../../words/rails.ts'
 import { picketsHung } from '../../words/picket-count.ts'
@@ -8,19 +9,21 @@ export const picketScrews = calculation({
   name: 'picket-screws',
   title: 'Screws for the pickets',
   answers: 'How many screws the pickets take, with spares, and how many boxes.',
-  needs: { picketsHung, rails, screwsEachJoint, screwSpare, boxCount },
+  needs: { picketsHung, picketCrossings, rails, screwsEachJoint, screwSpare, boxCount },
   onlyFor: { boxCount: ['screwBoxes'] },
-  may: ['boxCount'],
+  may: ['picketCrossings', 'boxCount'],
   gives: { screws, screwsToBuy, screwBoxes },
   headlines: ['screwsToBuy', 'screwBoxes'],
   together: { screws: ['screwsToBuy', 'screws', 'screwBoxes'], screwBoxes: ['screwBoxes', 'screwsToBuy', 'screws'] },
   lines: {
     screws: ['picketsHung * rails * screwsEachJoint', 'so many wherever a picket crosses a rail'],
+    screwsOfAll: ['picketCrossings * screwsEachJoint', 'so many wherever a picket crosses a rail'],
     screwsToBuy: ['ceil(screws * (1 + screwSpare))', 'spares added, rounded up once'],
     screwBoxes: ['ceil(screwsToBuy / boxCount)', 'whole boxes'],
   },
-  work(_given, { line, has, remark }) {
-    line('screws')
+  work(_given, { line, has, tell, remark }) {
+    if (has('picketCrossings')) tell('screws', { ...line('screwsOfAll'), kind: 'count', unit: 'screw' })
+    else line('screws')
     line('screwsToBuy')
     if (has('boxCount')) line('screwBoxes')
     remark(

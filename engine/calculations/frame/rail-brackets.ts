@@ -1,6 +1,6 @@
 // Brackets: one at each end of each rail.
 import { calculation } from '../../calculation.ts'
-import { brackets, bracketScrews, screwsEachBracket } from '../../words/framing.ts'
+import { brackets, bracketScrews, railsInAll, screwsEachBracket } from '../../words/framing.ts'
 import { rails } from '../../words/rails.ts'
 import { bays } from '../../words/bays.ts'
 
@@ -8,18 +8,20 @@ export const railBrackets = calculation({
   name: 'rail-brackets',
   title: 'Brackets for the rails',
   answers: 'How many brackets the rails take, and how many screws for them.',
-  needs: { rails, bays, screwsEachBracket },
-  may: ['screwsEachBracket'],
+  needs: { rails, bays, railsInAll, screwsEachBracket },
+  may: ['railsInAll', 'screwsEachBracket'],
   onlyFor: { screwsEachBracket: ['bracketScrews'] },
   gives: { brackets, bracketScrews },
   headlines: ['brackets'],
   together: { brackets: ['brackets', 'bracketScrews'], bracketScrews: ['bracketScrews', 'brackets'] },
   lines: {
     brackets: ['2 * rails * bays', 'one at each end of each rail'],
+    bracketsOfAll: ['2 * railsInAll', 'one at each end of each rail'],
     bracketScrews: ['brackets * screwsEachBracket', 'every hole filled'],
   },
-  work(_given, { line, has, remark }) {
-    line('brackets')
+  work(_given, { line, has, tell, remark }) {
+    if (has('railsInAll')) tell('brackets', { ...line('bracketsOfAll'), kind: 'count', unit: 'bracket' })
+    else line('brackets')
     if (has('screwsEachBracket')) line('bracketScrews')
     remark(
       'Rails that run across the faces of the posts take none. In treated or tannin-rich wood use brackets and screws made for it.',

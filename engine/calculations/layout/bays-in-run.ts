@@ -7,20 +7,10 @@
 // A place that is given counts from where the tape was held: from a wall or an outside face, the first post's centre is half a post further.
 import { calculation } from '../../calculation.ts'
 import { runDrawing } from '../../drawings/run.ts'
-import {
-  add,
-  compare,
-  isExact,
-  over,
-  roundTo,
-  subtract,
-  times,
-  exact,
-  toNumber,
-  type Amount,
-} from '../../quantities/amount.ts'
-import { exactly, holdsMoreThan, less, numberIn, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
+import { compare, isExact, over, subtract, times, exact, toNumber, type Amount } from '../../quantities/amount.ts'
+import { holdsMoreThan, less, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { measureFromStart, postCentres, postTable, type Space } from '../../post-centres.ts'
 import { bayCentres, bays, gateOpening, gates, gateStart, runEnds, runLength, widestBay } from '../../words/bays.ts'
 import { opening, tapeMark } from '../../words/pickets.ts'
 import { posts, postWidth } from '../../words/posts.ts'
@@ -238,10 +228,6 @@ export const baysInRun = calculation({
 
 const mostBays = 500
 
-interface Space {
-  readonly length: Quantity
-  readonly what: 'bay' | 'gate'
-}
 type Tools = Parameters<typeof baysInRun.work>[1]
 
 const exactUnit = (system: 'imperial' | 'metric'): string => (system === 'metric' ? 'mm' : 'in')
@@ -258,42 +244,12 @@ const startOf = (ends: string): string =>
       ? 'the outside face of the first post'
       : 'the centre of the first post'
 
-/** The centre of every post, measured from the first (or from the wall, when there is one). */
+/** Every post, measured from the first (or from the wall, when there is one). */
 function stations(tools: Tools, spaces: readonly Space[], ends: string): void {
-  const post = tools.rows('postWidth')[0] as Quantity
-  const unit = tools.system === 'metric' ? 'mm' : 'ft'
-  const mark = tools.rows('tapeMark')[0] as Quantity
-  let at: Amount = ends === 'walls' || ends === 'outside' ? over(post.amount, exact(2)) : exact(0)
-  const centres = [
-    at,
-    ...spaces.map((space) => {
-      at = add(at, space.length.amount)
-      return at
-    }),
-  ]
-  if (ends === 'loop') centres.pop()
-  tools.table({
-    title: 'Post centres',
-    columns: [
-      { label: 'post', unit: '' },
-      { label: 'kind', unit: '' },
-      { label: 'from the start, by the tape', unit: '' },
-      { label: `exactly (${exactUnit(tools.system)})`, unit: exactUnit(tools.system) },
-    ],
-    rows: centres.map((centre, i) => {
-      const besideGate =
-        spaces[i - 1]?.what === 'gate' || (ends === 'loop' && i === 0 && spaces.at(-1)?.what === 'gate')
-      const q: Quantity = { kind: 'length', amount: centre, unit }
-      return [
-        i + 1,
-        // Where two gates follow each other, the drawing must know which side of a post is a gate.
-        spaces[i]?.what === 'gate' ? 'gate post, then the gate' : besideGate ? 'gate post' : 'post',
-        show({ ...q, amount: roundTo(centre, exactly(mark)) }),
-        numberIn(q, exactUnit(tools.system)),
-      ]
-    }),
-  })
-  tools.remark(
-    `Measure every post centre from ${startOf(ends)}, with the tape held at zero. Stepping from post to post adds every small error up.`,
-  )
+  const { rows, system, table, remark } = tools
+  const first: Amount =
+    ends === 'walls' || ends === 'outside' ? over((rows('postWidth')[0] as Quantity).amount, exact(2)) : exact(0)
+  const centres = postCentres(first, spaces, ends === 'loop', system)
+  table(postTable(centres, spaces, rows('tapeMark')[0] as Quantity, system))
+  remark(measureFromStart(startOf(ends)))
 }

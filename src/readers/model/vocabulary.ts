@@ -2,7 +2,7 @@
 // beside the message the words it may be about, so that the catalogue can grow and a turn still costs little.
 import {
   type Calculation,
-  catalogue,
+  askable,
   type Job,
   noteNamed,
   subjects,
@@ -29,7 +29,7 @@ export function wordsFor(heard: Heard): string {
   const { said, job } = heard
   // What the words alone lead to is always among them.
   const plainly = readOffline(heard)
-  const own = catalogue.filter(
+  const own = askable.filter(
     (calc) =>
       calc.name === plainly.calculation ||
       (plainly.wants.some((it) => calc.gives[it.word]) && plainly.told.some((it) => calc.needs[it.word])),
@@ -86,7 +86,7 @@ function calculationsFor(said: string, job: Job): Calculation[] {
       sum(needs, (word) => (asked.has(word) ? 8 : decided.has(word) ? 0.5 : 0))
     )
   }
-  return catalogue
+  return askable
     .map((calc) => ({ calc, score: scoreOf(calc) }))
     .filter((it) => it.score > 0)
     .sort((a, b) => b.score - a.score)

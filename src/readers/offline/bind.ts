@@ -1,7 +1,7 @@
 // This file is about binding: which word each quantity of a message belongs to, by kind, cue and nearness.
 import {
   type Calculation,
-  catalogue,
+  askable,
   isQuantity,
   needsFor,
   sameValue,
@@ -24,6 +24,7 @@ import {
   weight,
 } from './cue-score.ts'
 import { readingsByDate } from './dated-readings.ts'
+import { cutsIn } from './cuts-said.ts'
 import { daysIn } from './days.ts'
 import { hoursInTable } from './hour-table.ts'
 import type { Bound } from './bound.ts'
@@ -44,7 +45,7 @@ export function bind(
   asksNow: boolean,
   named?: Calculation,
 ): { bound: Bound[]; loose: Tagged[] } {
-  const answering = named ? [named] : catalogue.filter((calc) => wanted.some((word) => calc.gives[word]))
+  const answering = named ? [named] : askable.filter((calc) => wanted.some((word) => calc.gives[word]))
   const needed = new Set(answering.flatMap((calc) => Object.keys(calc.needs)))
   const behind = neededBehind(needed)
   const insidePlace = (hit: Hit): boolean =>
@@ -70,6 +71,7 @@ export function bind(
     ...(readingsByDate(heard)?.bound ?? []),
     ...daysIn(heard, message, needed),
     ...moneyIn(heard, message, needed),
+    ...cutsIn(message, needed),
   ]
   const idle = new Set(table.idle)
   const placed = new Set([...inRows.map((it) => it.reading), ...table.idle].map((it) => it.tag))
@@ -147,7 +149,7 @@ function neededBehind(needed: ReadonlySet<string>): Map<string, number> {
   const behind = new Map([...needed].map((word) => [word, 0]))
   // A map goes on to what is added to it on the way.
   for (const [word, steps] of behind)
-    for (const calc of catalogue)
+    for (const calc of askable)
       if (calc.joins && calc.gives[word])
         for (const need of Object.keys(calc.needs)) if (!behind.has(need)) behind.set(need, steps + 1)
   return behind
@@ -392,7 +394,7 @@ function sameAgain(heard: Heard, usable: readonly Owned[], needed: ReadonlySet<s
   return word && several === 1 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
 }
 
-const inputs = new Set(catalogue.flatMap((calc) => Object.keys(calc.needs)))
+const inputs = new Set(askable.flatMap((calc) => Object.keys(calc.needs)))
 const told = [...vocabulary.values()].filter(
   (word) => word.kind !== 'choice' && word.kind !== 'verdict' && inputs.has(word.name),
 )
@@ -416,7 +418,7 @@ function onlyWordLeft(
           !bound.some((it) => it.word === word.name) &&
           !heard.job.decisions.some((it) => it.word === word.name),
       )
-  const required = catalogue
+  const required = askable
     .filter((calc) => wanted.some((word) => calc.gives[word]))
     .slice(0, 1)
     .flatMap((calc) =>

@@ -1,11 +1,11 @@
 // This file is about readings told with their dates: "26 % on 1 May 2025, 22 % on 11 May 2025", a moisture or a lean followed over time.
-import { type Calculation, catalogue, type Word, yard } from '../../../engine/index.ts'
+import { type Calculation, askable, type Word, yard } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 
 /** A calculation that follows something from date to date, by the kind of what is read. */
-const followers = catalogue.flatMap((calc) => {
+const followers = askable.flatMap((calc) => {
   const lists = Object.values(calc.needs).filter((word) => word.list)
   const dates = lists.find((word) => word.kind === 'date')
   const values = lists.find((word) => word.kind !== 'date')

@@ -1,5 +1,5 @@
 // This file is about the lexicon: every phrase by which the vocabulary is called, made from the words themselves when the program loads.
-import { catalogue, postKinds, vocabulary } from '../../../engine/index.ts'
+import { askable, postKinds, vocabulary, type Word } from '../../../engine/index.ts'
 import { filler, oneSlip, stem, type Token, tokens } from './stems.ts'
 
 export type Sort = 'name' | 'thing' | 'side' | 'ask' | 'option'
@@ -52,15 +52,17 @@ function learn(text: string, cue: Cue): void {
   }
 }
 
-const results = new Set(catalogue.flatMap((calc) => Object.keys(calc.gives)))
+const results = new Set(askable.flatMap((calc) => Object.keys(calc.gives)))
 
 // Sums of any trade are read apart, in ./plain-sums.ts: their words, “less”, “times”, “in feet”, are no cues for the trade's.
-const ofTheTrade = catalogue.filter((calc) => !calc.plain)
+const ofTheTrade = askable.filter((calc) => !calc.plain)
+const isSaid = ({ name, unsaid }: Word): boolean =>
+  !unsaid && (!askable.some((calc) => calc.needs[name] || calc.gives[name]) || isOfTheTradesWords(name))
 const isOfTheTradesWords = (name: string): boolean =>
   ofTheTrade.some((calc) => calc.needs[name] !== undefined || calc.gives[name] !== undefined)
 
 for (const word of vocabulary.values()) {
-  if (!isOfTheTradesWords(word.name)) continue
+  if (!isSaid(word)) continue
   const { names = [], things = [], sides = [], asks = [] } = word.called
   for (const text of [word.label, word.name.replace(/([a-z])([A-Z])/g, '$1 $2'), ...names])
     learn(text, { word: word.name, sort: 'name' })
@@ -76,7 +78,7 @@ for (const word of vocabulary.values()) {
     for (const text of called) learn(text, { word: word.name, sort: 'option', option })
 }
 
-const byCalculation = catalogue.flatMap((calc) =>
+const byCalculation = askable.flatMap((calc) =>
   (calc.called ?? []).map((text) => ({ calculation: calc.name, stems: stemsOf(text) })),
 )
 

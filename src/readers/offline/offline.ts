@@ -1,8 +1,11 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
 import {
+  isRun,
+  ofRuns,
+  runOf,
   type Calculation,
   calculationNamed,
-  catalogue,
+  askable,
   kindsIn,
   together,
   vocabulary,
@@ -12,7 +15,7 @@ import {
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
-import { bind } from './bind.ts'
+import { bindByRuns } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
 import { readingsByDate } from './dated-readings.ts'
@@ -22,6 +25,7 @@ import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
+import { placesFor, type RunSaid, runsIn, type Stretch, stretchesByRun } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { isOfTax, pricesIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
@@ -42,7 +46,10 @@ export function readOffline(heard: Heard): Request {
   const places = placesIn(message)
   const { refused: danger, reasons } = dangerIn(message, heard.said)
   if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
-  const { wants, spent } = wantsIn(message, hits, places, heard.job)
+  const runs = runsIn(message, heard.job)
+  const stretches = stretchesByRun(message, runs)
+  const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
+  const wants = asked.flatMap((it) => atRuns(it, spent, stretches, message))
   const plain =
     danger.length === 0
       ? (plainSumIn(heard, message, hits, wants.length > 0) ?? costOfEarlier(heard, message))
@@ -50,10 +57,10 @@ export function readOffline(heard: Heard): Request {
   if (plain) return plain
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
   const byParts = heard.readings.some((it) => it.proportion)
-    ? catalogue.filter((it) => Object.values(it.needs).some(isOfParts))
+    ? askable.filter((it) => Object.values(it.needs).some(isOfParts))
     : []
   // So does “28 dollars a foot”, which is the price of a measure, and of nothing whole.
-  const byPrice = catalogue.filter((it) =>
+  const byPrice = askable.filter((it) =>
     Object.values(it.needs).some((word) => word.per && isPricedBy(word.per, heard)),
   )
   const byName = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
@@ -63,8 +70,8 @@ export function readOffline(heard: Heard): Request {
     ...byParts,
     ...byPrice,
     ...byName,
-    ...(ofBill ? catalogue.filter((it) => it.needs.unitPrices) : []),
-    ...(isOfTax(heard, message) && wants.length === 0 ? catalogue.filter((it) => it.needs.taxedAmounts) : []),
+    ...(ofBill ? askable.filter((it) => it.needs.unitPrices) : []),
+    ...(isOfTax(heard, message) && wants.length === 0 ? askable.filter((it) => it.needs.taxedAmounts) : []),
   ]
   // A calculation called by its own phrase answers in its own words: "how many pickets … past the posts" are those to each bay.
   const own = (calc: Calculation, want: Wanted): string | undefined =>
@@ -80,11 +87,8 @@ export function readOffline(heard: Heard): Request {
   const first = askedOf(firstMeant, followed ? wants.filter((it) => own(followed, it)) : wants, own)
   const cues = hits.filter((hit) => !isSpent(hit, spent))
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
-    bind(
-      heard,
-      message,
-      cues,
-      places,
+    bindByRuns(
+      { heard, message, hits: cues, places, runs, stretches },
       wanted.map((it) => it.word),
       asksNow,
       calc,
@@ -106,7 +110,7 @@ export function readOffline(heard: Heard): Request {
     context = subject
     ;({ bound, loose } = bindFor(subject, true, meant))
   }
-  const chosen = choicesIn(heard, message, hits, bound, context)
+  const chosen = choicesIn(heard, message, hits, bound, context, stretches)
   const sold = soldByIn(bound)
   const told = [
     ...inOrder(bound).map(fromTag),
@@ -124,10 +128,11 @@ export function readOffline(heard: Heard): Request {
     ),
   ]
   // "And for the line posts?", "and 10 line posts in 10 in holes?": the same question at another place.
-  const isOfPlaces = told.every(({ at }) => places.some(({ place }) => place === at))
+  const spoken = [...places.map((it) => it.place), ...runs.flatMap((it) => it.places)]
+  const isOfPlaces = told.every(({ at }) => spoken.includes(at))
   const elsewhere =
     asks.length === 0 && isOfPlaces && (told.length === 0 || heard.job.asked.length === 0)
-      ? [...new Set(places.map((it) => it.place))].flatMap((at) => heard.job.wanted.map(({ word }) => ({ word, at })))
+      ? [...new Set(spoken)].flatMap((at) => heard.job.wanted.map(({ word }) => ({ word, at })))
       : []
   const wanted = [...asks, ...subject, ...elsewhere].filter(
     (want) => !told.some((it) => it.word === want.word && it.at === want.at),
@@ -172,7 +177,7 @@ const wordsBesideSum = 3
 
 /** Whether anything is known of what the wanted words need. */
 const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
-  catalogue.some(
+  askable.some(
     (calc) =>
       wanted.some((it) => calc.gives[it.word]) && heard.job.decisions.some((it) => calc.needs[it.word] !== undefined),
   )
@@ -195,7 +200,7 @@ const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.
 /** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
 function soldByIn(bound: readonly Bound[]): Told[] {
   const price = bound.find((it) => vocabulary.get(it.word)?.per === 'measure')?.reading
-  const choice = catalogue
+  const choice = askable
     .filter((it) => Object.values(it.needs).some((word) => word.per === 'measure'))
     .flatMap((it) => Object.values(it.needs))
     .find((word) => word.kind === 'choice')
@@ -256,6 +261,23 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
+/** “How many pickets on the front?” is asked of that run. */
+function atRuns(
+  want: Wanted,
+  spent: readonly Hit[],
+  stretches: readonly Stretch[],
+  message: readonly Token[],
+): Wanted[] {
+  const hit = spent.find((it) => it.word === want.word)
+  const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
+  const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
+  if (!own || want.at !== yard) return [want]
+  return own.places.map((at) => ({ ...want, at }))
+}
+
+const isOneQuestion = (message: readonly Token[]): boolean =>
+  message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1
+
 /** As they stand in the message: the values of a list must keep their order. */
 const inOrder = (bound: readonly Bound[]): Bound[] => [...bound].sort((a, b) => a.reading.start - b.reading.start)
 
@@ -272,6 +294,7 @@ function choicesIn(
   hits: readonly Hit[],
   bound: readonly Bound[],
   context: readonly Wanted[],
+  stretches: readonly Stretch[],
 ): Told[] {
   const about = new Set([
     ...context.map((it) => it.word),
@@ -280,9 +303,12 @@ function choicesIn(
   ])
   // The shape of a hole concerns whoever has told its size.
   const hasSize = (word: string | undefined): boolean => heard.job.decisions.some((it) => it.word === word)
+  const isByRuns =
+    stretches.some((it) => it.places[0] !== yard) || heard.job.decisions.some((it) => isRun(runOf(it.at)))
   const concerned = (word: string): boolean =>
+    (isByRuns && ofRuns.has(word)) ||
     hasSize(vocabulary.get(word)?.saidOf) ||
-    catalogue.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
+    askable.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
   // Where the fence is concerns every answer: whom to ring hangs on it.
   const isTold = (hit: Hit): boolean =>
     hit.word === 'country'
@@ -291,8 +317,14 @@ function choicesIn(
   const options = hits.filter((hit) => hit.sort === 'option' && isTold(hit) && isSaidOfItsSize(hit, message, bound))
   const told: Told[] = []
   // A shape is that of the holes whose size it stands beside: the corner posts' may be square, and the others' round.
+  const runAt = (hit: Hit): readonly string[] =>
+    stretches
+      .filter((it) => it.from <= hit.from && hit.from < it.to)
+      .flatMap((it) => placesFor(hit.word, hit.from, it, message))
   const placeOf = (hit: Hit): string =>
-    bound.find((it) => it.word === vocabulary.get(hit.word)?.saidOf && isBeside(hit, it, message))?.at ?? yard
+    runAt(hit).find((at) => at !== yard) ??
+    bound.find((it) => it.word === vocabulary.get(hit.word)?.saidOf && isBeside(hit, it, message))?.at ??
+    yard
   const groups = new Map(options.map((hit) => [`${hit.word}@${placeOf(hit)}`, { word: hit.word, at: placeOf(hit) }]))
   for (const { word, at } of groups.values()) {
     const mine = options.filter((hit) => hit.word === word && placeOf(hit) === at)
@@ -413,7 +445,7 @@ function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
   const chosen = hits.filter((hit) => hit.sort === 'option').map((hit) => hit.word)
   const words = new Set([...told.map((it) => it.word), ...(told.length > 0 ? chosen : [])])
   const named = new Set(hits.filter((hit) => isResult(hit.word) && hit.sort !== 'side').map((hit) => hit.word))
-  const scored = catalogue
+  const scored = askable
     .map((calc) => ({
       calc,
       score:

@@ -1,5 +1,5 @@
 // This file is about a date and a stretch of time: “90 days after June 15 2025”, “first coat on May 3 2025, recoat after 24 hours”.
-import { catalogue, vocabulary, yard } from '../../../engine/index.ts'
+import { askable, vocabulary, yard } from '../../../engine/index.ts'
 import type { Request } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import { empty, from, type Kind, small } from './plain-phrases.ts'
@@ -27,7 +27,7 @@ export function dayFrom(heard: Heard, message: readonly Token[]): Request | unde
       ofDays.test(token.stem) ||
       onTheWay.test(token.stem),
   )
-  const calc = catalogue.find((it) => it.plain && Object.values(it.needs).some((word) => word.kind === 'date'))
+  const calc = askable.find((it) => it.plain && Object.values(it.needs).some((word) => word.kind === 'date'))
   if (!way || !isPlain || !calc) return undefined
   const isBack = /^(before|earlier|minus|ahead|prior|less)$/.test(way.stem)
   const wordOf = (kind: Kind): string => Object.values(calc.needs).find((it) => it.kind === kind)?.name ?? ''

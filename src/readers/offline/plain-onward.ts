@@ -1,5 +1,5 @@
 // This file is about going on: quantities that are only noted, and what is asked of them or of the last answer next: “add those two”, “divide that by 3”.
-import { catalogue, type Quantity, type Word, yard } from '../../../engine/index.ts'
+import { askable, type Quantity, type Word, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Hit } from './lexicon.ts'
@@ -45,7 +45,7 @@ export const pointing = /^(that|it|this|result|answer|sum|total|those|them|these
 export function fromEarlier(heard: Heard, message: readonly Token[], asked: readonly Found[]): Request | undefined {
   const [only, more] = heard.readings
   if (!only || more || heard.job.asked.length > 0 || only.firmness === 'range') return undefined
-  const isOfPlain = heard.job.named !== null && (catalogue.find((it) => it.name === heard.job.named)?.plain ?? false)
+  const isOfPlain = heard.job.named !== null && (askable.find((it) => it.name === heard.job.named)?.plain ?? false)
   const isPointed = message.some((token) => pointing.test(token.stem))
   const rest = message.filter((token) => !pointing.test(token.stem))
   if (!(isPointed || isOfPlain) || !saysNothingElse(rest, foundIn(rest, asks))) return undefined

@@ -1,6 +1,6 @@
 // This file is about the words of the plain calculations: what asks for each result, the units that are wanted, and how a request is made of them.
 import { tableOf } from '../../../engine/index.ts'
-import { type Calculation, catalogue, isQuantity, type Quantity, type Word, yard } from '../../../engine/index.ts'
+import { type Calculation, askable, isQuantity, type Quantity, type Word, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { filler, type Token, tokens } from './stems.ts'
@@ -15,7 +15,7 @@ interface Plain {
   readonly converts: boolean
 }
 
-export const plains: readonly Plain[] = catalogue
+export const plains: readonly Plain[] = askable
   .filter((calc) => calc.plain)
   .map((calc) => {
     const needs = Object.values(calc.needs)

@@ -1,6 +1,6 @@
 // This file is about sums of any trade: "what is 8 ft in millimetres", "add 7 ft 3 1/2 in and 4 ft 9 in", "and in inches?".
 // They are read apart from the trade, by the words of the plain calculations, and only where a message asks for nothing of the trade.
-import { catalogue, type Quantity, vocabulary, yard } from '../../../engine/index.ts'
+import { askable, type Quantity, vocabulary, yard } from '../../../engine/index.ts'
 import type { Request } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { type Owned, owners, withoutInner } from './cue-score.ts'
@@ -181,7 +181,7 @@ function unlike(
 }
 
 /** What a list of prices and numbers is worked by. */
-const bill = catalogue
+const bill = askable
   .map((calc) => {
     const lists = Object.values(calc.needs).filter((it) => it.list)
     return {

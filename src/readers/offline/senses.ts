@@ -1,7 +1,7 @@
 // This file is about senses: which calculation a question means, where its words alone would leave it open or lead astray.
 // Each sense is tried on the whole message. The one that leaves the fewest quantities over, and the fewest things to ask, is meant.
 import { tableOf } from '../../../engine/index.ts'
-import { type Calculation, catalogue, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
+import { type Calculation, askable, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import { calculationsIn, type Hit } from './lexicon.ts'
@@ -69,7 +69,7 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
     distinct.filter((hit) => wanted.some((it) => hit.from < it.to && it.from < hit.to)).map((hit) => hit.word),
   )
   const isPlainlyAsked = plainly.size > 0
-  return catalogue.flatMap((calc) => {
+  return askable.flatMap((calc) => {
     const isCalled = called.includes(calc.name)
     const near = Object.keys(calc.needs).filter((word) => spoken.has(word)).length
     if (!isCalled && near === 0) return []
@@ -184,7 +184,7 @@ export function bestSense(
 function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], heard: Heard, behind: number): number {
   const answering = meant
     ? [meant]
-    : catalogue.filter((calc) => asks.length > 0 && asks.every((it) => calc.gives[it.word] !== undefined))
+    : askable.filter((calc) => asks.length > 0 && asks.every((it) => calc.gives[it.word] !== undefined))
   const scores = answering.map((calc) => {
     const mine = bound.filter((it) => calc.needs[it.word] || isBehind(calc, it.word))
     const strength = mine.reduce((sum, it) => sum + Math.min(1, it.score / 4) * (calc.needs[it.word] ? 1 : behind), 0)
@@ -199,9 +199,9 @@ function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], he
   return prior + (scores.length > 0 ? Math.max(...scores) : heard.readings.length * weigh.left)
 }
 
-const feeders = catalogue.filter((calc) => calc.joins)
+const feeders = askable.filter((calc) => calc.joins)
 const wordsBehind = new Map(
-  catalogue.map((calc) => [
+  askable.map((calc) => [
     calc.name,
     new Set(
       feeders

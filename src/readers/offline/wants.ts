@@ -1,5 +1,5 @@
 // This file is about what a message wants to know.
-import { catalogue, type Job, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import { askable, type Job, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
 import { calculationsIn, type Hit, isResult } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { filler, type Token } from './stems.ts'
@@ -40,7 +40,7 @@ export function wantsIn(
   const things = new Set(hits.filter((hit) => hit.sort === 'thing' || hit.sort === 'name').map((hit) => hit.word))
   // The longest phrase wins where two overlap; then the one whose calculation the rest of the message speaks of.
   const spoken = (word: string): number => {
-    const giving = catalogue.filter((calc) => calc.gives[word])
+    const giving = askable.filter((calc) => calc.gives[word])
     return Math.max(0, ...giving.map((calc) => Object.keys(calc.needs).filter((need) => things.has(need)).length))
   }
   const settled: Hit[] = []
@@ -102,7 +102,7 @@ function known(word: string, job: Job): number {
   const decided = new Set(job.decisions.map((it) => it.word))
   return Math.max(
     0,
-    ...catalogue
+    ...askable
       .filter((calc) => calc.gives[word])
       .map((calc) => Object.keys(calc.needs).filter((need) => decided.has(need)).length),
   )
@@ -198,12 +198,12 @@ function opensClause(at: number, message: readonly Token[]): boolean {
 
 /** Whether it is worked for so many posts, or from something that is: the concrete of the holes, as ready-mix. */
 const hangsOnPosts = (word: string): boolean =>
-  catalogue.some(
+  askable.some(
     (calc) =>
       calc.gives[word] &&
       (calc.needs.posts ||
         Object.keys(calc.needs).some((need) =>
-          catalogue.some((other) => other.joins && other.gives[need] && other.needs.posts),
+          askable.some((other) => other.joins && other.gives[need] && other.needs.posts),
         )),
   )
 

@@ -1,11 +1,11 @@
 // This file is about what the model is told of the vocabulary: the right words come with the message, and the whole stays short.
 import { encode } from 'gpt-tokenizer'
 import { describe, expect, it } from 'vitest'
-import { catalogue, newJob, notes } from '../../../../engine/index.ts'
+import { askable, newJob, notes } from '../../../../engine/index.ts'
 import { hear } from '../../../../src/assistant.ts'
 import { catalogueText, wordsFor } from '../../../../src/readers/model/vocabulary.ts'
 
-const asked = catalogue.flatMap((calc) => calc.examples.map(({ ask, given }) => ({ calc, ask, given })))
+const asked = askable.flatMap((calc) => calc.examples.map(({ ask, given }) => ({ calc, ask, given })))
 
 describe('the words that come with a message', () => {
   it.each(asked)('hold all that is told in it: $ask', ({ calc, ask, given }) => {
@@ -30,8 +30,8 @@ describe('the words that come with a message', () => {
     expect(wordsFor(hear('Tell me a joke.', newJob))).toBe('')
   })
 
-  it('of the whole catalogue are named in the front', () => {
+  it('of the whole askable are named in the front', () => {
     const front = catalogueText()
-    for (const calc of catalogue) expect(front).toContain(`- ${calc.name}: `)
+    for (const calc of askable) expect(front).toContain(`- ${calc.name}: `)
   })
 })

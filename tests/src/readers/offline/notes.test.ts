@@ -1,6 +1,6 @@
 // This file is about advice in talk: a note's own questions call it up, with its figures on record and its cautions in full.
 import { describe, expect, it } from 'vitest'
-import { catalogue, noteNamed, notes } from '../../../../engine/index.ts'
+import { askable, noteNamed, notes } from '../../../../engine/index.ts'
 import { headlines, talk } from '../../talk.ts'
 
 describe('asked for advice', () => {
@@ -20,7 +20,7 @@ describe('asked for advice', () => {
 })
 
 describe('advice and sums', () => {
-  it.each(catalogue.flatMap((calc) => calc.examples.map((example) => example.ask)))(
+  it.each(askable.flatMap((calc) => calc.examples.map((example) => example.ask)))(
     'asks for no advice: %s',
     async (ask) => {
       const [answer] = await talk([ask])

@@ -1,0 +1,107 @@
+// This file is about the fence that has been told so far: its runs in order, where they meet, and the gates in them.
+// Nothing is worked here: only what the decisions say stands where.
+import { isRun, partOf, runOf, yard } from '../places.ts'
+import { isList, isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
+import { toNumber } from '../quantities/amount.ts'
+import { type Decision, decidedAt as at, type Job } from './job.ts'
+
+export interface GateTold {
+  readonly place: string
+  readonly opening: Decision | undefined
+  readonly start: Decision | undefined
+}
+
+export interface RunTold {
+  readonly place: string
+  /** Where its words are told: the run itself, or the yard where the whole fence is one run that nobody named. */
+  readonly told: string
+  readonly length: { readonly value: Quantity; readonly turn: number } | undefined
+  readonly gates: readonly GateTold[]
+  readonly nearEnd: string
+  readonly farEnd: string
+  /** Whether its last post is the next run's first. */
+  readonly meetsNext: boolean
+}
+
+export interface Fence {
+  readonly runs: readonly RunTold[]
+  readonly isClosed: boolean
+  /** Whether the runs were told one by one: what is asked then is asked of all of them. */
+  readonly isByRuns: boolean
+}
+
+/** The fence as told. Runs stand in the order in which their lengths were first told. */
+export function fenceOf(job: Job): Fence {
+  const here = (word: string, place: string): Decision | undefined => at(job, word, place)
+  const named = namedRuns(job)
+  const sides = here('fenceSides', yard)?.value
+  const isClosed = here('runEnds', yard)?.value === 'loop'
+  const places = named.length > 0 ? named : numberedRuns(job, sides)
+  const runs = places.map((place, i) => {
+    const own = here('runLength', place)
+    const alone = named.length === 0 && !isList(sides)
+    const told = alone ? yard : place
+    const side = isList(sides) && named.length === 0 ? sides[i] : undefined
+    const length = own ?? (alone ? here('runLength', yard) : undefined)
+    const turn = here('fenceSides', yard)?.turn ?? 0
+    return {
+      place,
+      told,
+      length: side
+        ? { value: side, turn }
+        : length && isQuantity(length.value)
+          ? { value: length.value, turn: length.turn }
+          : undefined,
+      gates: gatesOf(job, place, told),
+      nearEnd: endOf(job, place, told, 'nearEnd', i === 0),
+      farEnd: endOf(job, place, told, 'farEnd', i === places.length - 1),
+    }
+  })
+  return {
+    isClosed,
+    isByRuns: named.length > 0,
+    runs: runs.map((run, i) => {
+      const next = runs[i + 1] ?? (isClosed ? runs[0] : undefined)
+      return { ...run, meetsNext: next !== undefined && run.farEnd !== 'wall' && next.nearEnd !== 'wall' }
+    }),
+  }
+}
+
+/** Places of runs that anything was told of, in the order in which they first came up. */
+function namedRuns(job: Job): string[] {
+  const all = job.moves.flatMap((it) => it.decisions).filter((it) => isRun(runOf(it.at)))
+  const lengths = all.filter((it) => it.word === 'runLength').map((it) => it.at)
+  const current = new Set(job.decisions.map((it) => runOf(it.at)))
+  return [...new Set([...lengths, ...all.map((it) => runOf(it.at))])].filter((it) => current.has(it))
+}
+
+const numberedRuns = (job: Job, sides: Value | undefined): string[] =>
+  isList(sides) ? sides.map((_, i) => `run-${i + 1}`) : at(job, 'runLength', yard) ? ['run-1'] : []
+
+/** What the run is measured to at one end: what was said there, else what was said of all, where that end is free. */
+function endOf(job: Job, place: string, told: string, end: 'nearEnd' | 'farEnd', isFree: boolean): string {
+  const own = at(job, end, place)?.value
+  if (typeof own === 'string') return own
+  const ends = (at(job, 'runEnds', told) ?? at(job, 'runEnds', yard))?.value
+  const isOwn = told !== yard && at(job, 'runEnds', told) !== undefined
+  if (ends === 'outside') return 'outside'
+  return ends === 'walls' && (isFree || isOwn) ? 'wall' : 'post'
+}
+
+function gatesOf(job: Job, place: string, told: string): GateTold[] {
+  const ofRun = job.decisions
+    .filter((it) => it.at.startsWith(`${place}/gate-`))
+    .map((it) => Number(it.at.split('-').at(-1)))
+  const count = at(job, 'gates', told)?.value
+  const said = isQuantity(count) ? Math.round(toNumber(count.amount)) : undefined
+  const hinted = at(job, 'gateOpening', told) || at(job, 'gateStart', told) ? 1 : 0
+  const number = Math.max(said ?? hinted, 0, ...ofRun)
+  return Array.from({ length: number }, (_, i): GateTold => {
+    const gate = partOf(place, 'gate', i + 1)
+    return {
+      place: gate,
+      opening: at(job, 'gateOpening', gate) ?? at(job, 'gateOpening', told) ?? at(job, 'gateOpening', yard),
+      start: at(job, 'gateStart', gate) ?? (number === 1 ? at(job, 'gateStart', told) : undefined),
+    }
+  })
+}

@@ -1,0 +1,119 @@
+// This file is about which calculations make up a whole fence, and at which of its places each is worked.
+// They join through words: what one gives, another takes. Only what is asked for, and what it hangs on, is ever worked.
+import type { Calculation } from '../calculation.ts'
+import { finishAreaOf } from '../calculations/finish/finish-area.ts'
+import { finishQuantity } from '../calculations/finish/finish-quantity.ts'
+import { railBrackets } from '../calculations/frame/rail-brackets.ts'
+import { railsBetweenPosts } from '../calculations/frame/rails-between-posts.ts'
+import { railsOfFence } from '../calculations/frame/rails-of-fence.ts'
+import { picketScrews } from '../calculations/frame/picket-screws.ts'
+import { gateLeaf } from '../calculations/gates/gate-leaf.ts'
+import { picketsOnGates } from '../calculations/gates/pickets-on-gates.ts'
+import { bagYieldByWeight } from '../calculations/ground/bag-yield.ts'
+import { concreteForPosts } from '../calculations/ground/concrete-for-posts.ts'
+import { diggingHours } from '../calculations/ground/digging-hours.ts'
+import { gravelForHoles } from '../calculations/ground/gravel-for-holes.ts'
+import { postDepth } from '../calculations/ground/post-depth.ts'
+import { spoilOfHoles } from '../calculations/ground/spoil-of-holes.ts'
+import { postsOfFence } from '../calculations/layout/posts-of-fence.ts'
+import { rakedRun } from '../calculations/layout/raked-run.ts'
+import { runSetOut } from '../calculations/layout/run-set-out.ts'
+import { steppedRun } from '../calculations/layout/stepped-run.ts'
+import { picketSpacing } from '../calculations/pickets/picket-spacing.ts'
+import { picketsOfFence } from '../calculations/pickets/pickets-of-fence.ts'
+import { picketsTouchingPosts } from '../calculations/pickets/pickets-touching-posts.ts'
+import { slopeOfGround } from '../calculations/site/slope-of-ground.ts'
+import type { Value } from '../quantities/quantity.ts'
+
+/** Where a part is worked: once for the yard, or for each run, bay, gate or kind of post. */
+export type Level = 'yard' | 'run' | 'bay' | 'gate' | 'kind'
+
+export interface Part {
+  readonly calculation: Calculation
+  readonly level: Level
+  /** What it takes under another name: the level distance of a slope is the run's length. */
+  readonly takes?: Readonly<Record<string, string>>
+  /** The only results that others take of it, and under which name; all of them, as they are called, when left out. */
+  readonly as?: Readonly<Record<string, string>>
+  /** Worked for the kinds of post side by side. */
+  readonly byKind?: true
+  /** What it took as usual, and others then take too: one fence has one depth of stone. */
+  readonly shares?: readonly string[]
+  /** Holds only where this choice was made. */
+  readonly when?: { readonly word: string; readonly is: (value: Value | undefined) => boolean }
+}
+
+const stepped = { word: 'slopeWay', is: (value: Value | undefined) => value === 'stepped' }
+const raked = { word: 'slopeWay', is: (value: Value | undefined) => value === 'raked' }
+const tight = { word: 'picketEnds', is: (value: Value | undefined) => value === 'picket' }
+const gapped = { word: 'picketEnds', is: (value: Value | undefined) => value !== 'picket' }
+const level = { word: 'slopeWay', is: (value: Value | undefined) => value !== 'raked' }
+
+/** In the order in which a job meets them. */
+export const parts: readonly Part[] = [
+  { calculation: runSetOut, level: 'run' },
+  { calculation: slopeOfGround, level: 'run', takes: { levelDistance: 'runLength' }, as: { slope: 'slope' } },
+  {
+    calculation: steppedRun,
+    level: 'run',
+    takes: { levelDistance: 'runLength' },
+    as: { stepEach: 'stepEach', gapUnderStep: 'gapUnderStep', longerPost: 'longerPost' },
+    when: stepped,
+  },
+  { calculation: picketSpacing, level: 'bay', when: gapped },
+  { calculation: picketsTouchingPosts, level: 'bay', when: tight },
+  { calculation: railsBetweenPosts, level: 'bay', when: level, as: { railCut: 'railCut' } },
+  { calculation: rakedRun, level: 'bay', when: raked, as: { rakedBlank: 'railCut', plumbCut: 'plumbCut' } },
+  { calculation: gateLeaf, level: 'gate' },
+  {
+    // The leaf's frame stands where posts would: a picket is flush with each of its edges.
+    calculation: picketsTouchingPosts,
+    level: 'gate',
+    takes: { opening: 'leafWidth' },
+    as: { pickets: 'picketsEachGate' },
+  },
+  { calculation: postsOfFence, level: 'yard' },
+  {
+    calculation: postDepth,
+    level: 'kind',
+    shares: ['stoneDepth'],
+    as: { holeDepth: 'holeDepth', postLength: 'postLength', embedment: 'embedment' },
+  },
+  { calculation: bagYieldByWeight, level: 'yard', as: { bagYield: 'bagYield' } },
+  { calculation: concreteForPosts, level: 'yard', byKind: true },
+  { calculation: gravelForHoles, level: 'yard', byKind: true },
+  { calculation: spoilOfHoles, level: 'yard', byKind: true },
+  { calculation: diggingHours, level: 'yard' },
+  { calculation: picketsOnGates, level: 'yard' },
+  { calculation: picketsOfFence, level: 'yard' },
+  { calculation: railsOfFence, level: 'yard' },
+  { calculation: railBrackets, level: 'yard' },
+  { calculation: picketScrews, level: 'yard' },
+  { calculation: finishAreaOf, level: 'yard' },
+  { calculation: finishQuantity, level: 'yard' },
+]
+
+const givers = new Map<string, Part[]>()
+for (const part of parts)
+  for (const name of part.as ? Object.values(part.as) : Object.keys(part.calculation.gives))
+    givers.set(name, [...(givers.get(name) ?? []), part])
+
+/** The parts that give a word at such a place. */
+export const givingAt = (word: string, at: Level): Part[] =>
+  (givers.get(word) ?? []).filter((part) => part.level === at)
+
+/** What a part calls the word that others know by another name. */
+export const ownName = (part: Part, word: string): string =>
+  part.as ? (Object.keys(part.as).find((name) => part.as?.[name] === word) ?? word) : word
+
+/** Words that may be told of one run, or of a bay or gate in it: what the parts there take, and what stands in a run. */
+export const ofRuns: ReadonlySet<string> = new Set([
+  ...parts
+    .filter((it) => it.level === 'run' || it.level === 'bay' || it.level === 'gate')
+    .flatMap((it) => [...Object.keys(it.calculation.needs), ...Object.values(it.takes ?? {}), ...(it.when ? [it.when.word] : [])]),
+  'gates',
+  'gateOpening',
+  'gateStart',
+  'runEnds',
+  'cornerAngle',
+])

@@ -1,0 +1,488 @@
+// This file is about the plan of a whole fence: which part gives a word at a place, worked when it is asked for, and never twice.
+//
+//   picketsToBuy (yard) ◄─ pickets (each bay) ◄─ openings (each run) ◄─ runLength, widestBay, postWidth
+//                       ◄─ gatePickets        ◄─ leafWidth (each gate) ◄─ gateOpening
+import { type Calculation, needsFor, run, usualFor } from '../calculation.ts'
+import { vocabulary } from '../catalogue.ts'
+import type { Given, Outcome, Problem } from '../outcome.ts'
+import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
+import { type Amount, isExact } from '../quantities/amount.ts'
+import { isList, isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
+import type { Word } from '../words/word.ts'
+import { type Fence, fenceOf, type RunTold } from './fence.ts'
+import { decided, decidedAt, type Decision, type Job, sameValue, systemOf } from './job.ts'
+import { layRun, type Post, postsOf, type RunLaid, type Stretch, stretchesOf } from './laid-out.ts'
+import { givingAt, type Level, ownName, type Part } from './parts.ts'
+
+/** Where a value came from: told, worked by a part, standing in the fence as it is laid out, or taken as usual. */
+export type Origin =
+  | { readonly from: 'told'; readonly decision: Decision }
+  | { readonly from: 'worked'; readonly word: string; readonly node: Node }
+  | { readonly from: 'fence'; readonly nodes: readonly Node[] }
+
+/** One part as it was worked at one place. */
+export interface Node {
+  readonly part: Part
+  readonly at: string
+  readonly places: readonly string[]
+  readonly outcome: Outcome
+  /** What each need came from; those taken as usual are left out. */
+  readonly origins: ReadonlyMap<string, Origin>
+}
+
+/** Outcomes by what went into them. Handed from plan to plan, so that a change works only what hangs on it. */
+export interface Memo {
+  readonly outcomes: Map<string, Outcome>
+  /** What had to be worked, in order. */
+  readonly ran: string[]
+}
+export const newMemo = (): Memo => ({ outcomes: new Map(), ran: [] })
+
+export interface Plan {
+  readonly job: Job
+  readonly fence: Fence
+  /** The part that gives a word at that very place, worked; nothing where none does. */
+  node(word: string, at: string): Node | undefined
+  /** The parts that answer for a word: at the place, or at the places within it. What they lack is among their problems. */
+  answer(word: string, at: string): Node[]
+  /** The value of a word as a part gives it, at the place or above. */
+  worked(word: string, at: string): { readonly value: Value; readonly node: Node } | undefined
+  /** Runs that could be set out, in order. */
+  readonly runs: readonly RunLaid[]
+  /** Empty until every run is set out. */
+  readonly posts: readonly Post[]
+  readonly stretches: readonly Stretch[]
+}
+
+type Laid = { readonly given: Given; readonly nodes: readonly Node[] }
+type Found = { readonly given: Given; readonly origin: Origin }
+type Sought = Found | { readonly problems: readonly Problem[] } | undefined
+
+/** The plan of the fence that the job tells of; nothing while no run is told. */
+export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | undefined {
+  const fence = fenceOf(job)
+  if (fence.runs.length === 0) return undefined
+  const nodes = new Map<string, Node | undefined>()
+  const open = new Set<string>()
+  const system = systemOf(job)
+  const once = <T>(work: () => T): (() => T) => {
+    let known: { value: T } | undefined
+    return () => (known ??= { value: work() }).value
+  }
+
+  const runNodes = once(() => fence.runs.map((it) => ({ run: it, node: node('bays', it.place) as Node })))
+  const laid = once(() =>
+    runNodes().flatMap(({ run: it, node: { outcome } }) => (outcome.ok ? [layRun(it, outcome)] : [])),
+  )
+  const posts = once(() => (laid().length === fence.runs.length ? postsOf(fence, laid()) : []))
+  const kinds = once(() => Object.keys(postKinds).filter((kind) => posts().some((it) => it.kind === kind)))
+  const stretches = once(() => {
+    const apart = new Set(job.decisions.map((it) => it.at))
+    return laid().flatMap((it) => stretchesOf(it, (place) => apart.has(place)))
+  })
+  const bays = once(() => new Map(laid().flatMap((it) => it.bays.map((bay) => [bay.place, bay] as const))))
+  const counts = once(() => new Map(stretches().map((it) => [it.place, it.bays.length] as const)))
+  const gates = once(() => new Map(fence.runs.flatMap((it) => it.gates.map((gate) => [gate.place, gate] as const))))
+
+  return {
+    job,
+    fence,
+    node,
+    answer,
+    worked,
+    get runs() {
+      return laid()
+    },
+    get posts() {
+      return posts()
+    },
+    get stretches() {
+      return stretches()
+    },
+  }
+
+  function levelOf(at: string): Level | undefined {
+    if (at === yard) return 'yard'
+    if (isRun(at)) return fence.runs.some((it) => it.place === at) ? 'run' : undefined
+    if (bays().has(at)) return 'bay'
+    if (gates().has(at)) return 'gate'
+    return kinds().includes(at) ? 'kind' : undefined
+  }
+
+  function node(word: string, at: string): Node | undefined {
+    // A run's own level is known before it is laid out; every other waits for that.
+    const level = isRun(at) && fence.runs.some((it) => it.place === at) ? 'run' : levelOf(at)
+    if (!level) return undefined
+    const part = givingAt(word, level).find((it) => holds(it, at))
+    return part && workPart(part, at)
+  }
+
+  function answer(word: string, at: string): Node[] {
+    const own = node(word, at)
+    if (own) return [withIts(own, word)]
+    // A bay that is one of several alike answers as its stretch does.
+    const within = (place: string): boolean => at === yard || runOf(place) === at
+    const places = [
+      ...fence.runs.map((it) => it.place).filter((it) => at === yard && it !== at),
+      ...stretches().map((it) => it.place),
+      ...gates().keys(),
+    ].filter((it) => it !== at && within(it))
+    return places.flatMap((place) => node(word, place) ?? []).map((it) => withIts(it, word))
+  }
+
+  /** The node, or what keeps it from giving the word: it gives the others without. */
+  function withIts(of: Node, word: string): Node {
+    const { calculation } = of.part
+    const name = ownName(of.part, word)
+    if (!of.outcome.ok || of.outcome.values.has(name)) return of
+    const { given } = of.outcome
+    const lacks = needsFor(calculation, [name]).filter((it) => !given.has(it.name) && !usualFor(calculation, it))
+    if (lacks.length === 0) return of
+    return { ...of, outcome: { ok: false, given, problems: lacks.map((it) => missingAt(it, of.at)), cited: [] } }
+  }
+
+  function holds({ when, calculation, level }: Part, at: string): boolean {
+    // A slope is worked only where the ground was said to fall.
+    if (level === 'run' && calculation.needs.fall && !decided(job, 'fall', at)) return false
+    return !when || when.is(decided(job, when.word, at)?.value)
+  }
+
+  function workPart(part: Part, at: string): Node | undefined {
+    const key = `${part.calculation.name}@${at}:${Object.keys(part.as ?? {}).join()}`
+    if (nodes.has(key)) return nodes.get(key)
+    if (open.has(key)) return undefined
+    open.add(key)
+    const made = workedNow(part, at)
+    open.delete(key)
+    nodes.set(key, made)
+    return made
+  }
+
+  function workedNow(part: Part, at: string): Node {
+    const { calculation } = part
+    const places = part.byKind ? kinds() : [at]
+    const wanted = part.as ? Object.keys(part.as) : Object.keys(calculation.gives)
+    const required = new Set(needsFor(calculation, wanted).map((it) => it.name))
+    const given = new Map<string, Given>()
+    const origins = new Map<string, Origin>()
+    const problems: Problem[] = []
+    for (const word of Object.values(calculation.needs)) {
+      const found = seek(word, part, places)
+      if (!found) continue
+      if ('problems' in found) {
+        if (required.has(word.name) && !usualFor(calculation, word)) problems.push(...found.problems)
+        continue
+      }
+      given.set(word.name, found.given)
+      origins.set(word.name, found.origin)
+    }
+    const outcome: Outcome =
+      problems.length > 0
+        ? { ok: false, given, problems: askedOnce(problems), cited: [] }
+        : placed(remembered(calculation, given, wantedOf(calculation, wanted, given), places), at)
+    return { part, at, places, outcome, origins }
+  }
+
+  /** Results that hang on what nobody told and has no usual value are not asked for: the others are worked. */
+  function wantedOf(calculation: Calculation, wanted: readonly string[], given: ReadonlyMap<string, Given>): string[] {
+    const waits = (result: string): boolean =>
+      Object.entries(calculation.onlyFor ?? {}).some(
+        ([need, results]) =>
+          results?.includes(result) && !given.has(need) && !usualFor(calculation, calculation.needs[need] as Word),
+      )
+    const left = wanted.filter((it) => !waits(it))
+    return left.length > 0 ? left : [...wanted]
+  }
+
+  function remembered(
+    calculation: Calculation,
+    given: ReadonlyMap<string, Given>,
+    wanted: readonly string[],
+    places: readonly string[],
+  ): Outcome {
+    const confirmed = Object.keys(calculation.needs).filter((it) => job.confirmed.includes(it))
+    const key = keyOf(calculation, given, wanted, places, confirmed, system)
+    const known = memo.outcomes.get(key)
+    if (known) return regiven(known, given)
+    memo.ran.push(calculation.name)
+    const outcome = run(calculation, given, { system, wanted, confirmed: new Set(confirmed), places })
+    memo.outcomes.set(key, outcome)
+    return outcome
+  }
+
+  /** What a need is given: for one place, or for each of several in one. */
+  function seek(word: Word, part: Part, places: readonly string[]): Sought {
+    const each = places.map((at) => seekAt(word, part, at))
+    const [first] = each
+    if (places.length === 1) return first
+    const lacking = each.flatMap((it) => (it && 'problems' in it ? it.problems : []))
+    if (lacking.length > 0) return { problems: lacking }
+    const found = each as (Found | undefined)[]
+    if (found.every((it) => it === undefined)) return undefined
+    if (found.some((it) => it === undefined))
+      return {
+        problems: places.flatMap((at, i) => (found[i] ? [] : [missingAt(word, at)])),
+      }
+    const all = found as Found[]
+    const one = all[0] as Found
+    if (all.every((it) => sameValue(it.given.value, one.given.value))) return one
+    if (!all.every((it) => isQuantity(it.given.value))) return { problems: [notOne(word)] }
+    const roles = all.map((it) => it.given.role)
+    const values = all.map((it) => it.given.value as Quantity)
+    const nodes = all.flatMap(({ origin }) =>
+      origin.from === 'worked' ? [origin.node] : origin.from === 'fence' ? origin.nodes : [],
+    )
+    return {
+      given: { value: values, role: one.given.role, ...(roles.some((it) => it !== roles[0]) ? { roles } : {}) },
+      origin: { from: 'fence', nodes },
+    }
+  }
+
+  function seekAt(word: Word, part: Part, at: string): Sought {
+    const name = part.takes?.[word.name] ?? word.name
+    const own = decidedAt(job, name, at)
+    if (own) return told(own)
+    const standing = stands(name, at)
+    if (standing)
+      return 'problems' in standing
+        ? standing
+        : { given: standing.given, origin: { from: 'fence', nodes: standing.nodes } }
+    const said = decided(job, name, at)
+    if (said) return told(said)
+    const inherits = vocabulary.get(name)?.inherits !== false
+    let problems: readonly Problem[] | undefined
+    for (const place of inherits ? looksFrom(at, []) : [at]) {
+      const giver = node(name, place)
+      if (!giver || giver.part === part) continue
+      const value = giver.outcome.ok ? giver.outcome.values.get(ownName(giver.part, name)) : undefined
+      if (value !== undefined)
+        return { given: { value, role: 'result' }, origin: { from: 'worked', word: name, node: giver } }
+      if (!giver.outcome.ok) problems ??= giver.outcome.problems
+    }
+    return shared(word, at) ?? (problems && { problems })
+  }
+
+  /** What another part of the fence took as usual for the same thing. */
+  function shared(word: Word, at: string): Found | undefined {
+    for (const kind of kindsIn(at).length > 0 ? [at] : []) {
+      const sharing = workShared(word.name, kind)
+      const usual = sharing && usualFor(sharing.part.calculation, word)
+      const value = sharing?.outcome.given.get(word.name)?.value
+      if (sharing && usual && value !== undefined && sharing.outcome.ok)
+        return {
+          given: { value, role: 'assumed', usual },
+          origin: { from: 'worked', word: word.name, node: sharing },
+        }
+    }
+    return undefined
+  }
+
+  function workShared(word: string, at: string): Node | undefined {
+    const giver = node('holeDepth', at)
+    return giver?.part.shares?.includes(word) ? giver : undefined
+  }
+
+  function told(decision: Decision): Found {
+    return {
+      given: { value: decision.value, role: decision.turn === turn ? 'said' : 'known' },
+      origin: { from: 'told', decision },
+    }
+  }
+
+  function worked(word: string, at: string): { value: Value; node: Node } | undefined {
+    for (const place of looksFrom(at, [])) {
+      const giver = node(word, place)
+      const value = giver?.outcome.ok ? giver.outcome.values.get(ownName(giver.part, word)) : undefined
+      if (giver && value !== undefined) return { value, node: giver }
+    }
+    return undefined
+  }
+
+  /** What stands in the fence as it is told and laid out: no calculation gives it, and no wider place's word replaces it. */
+  function stands(name: string, at: string): Laid | { problems: readonly Problem[] } | undefined {
+    const asRun = fence.runs.find((it) => it.place === at)
+    if (asRun) return ofRun(asRun, name)
+    const gate = at.includes('/gate-') ? gates().get(at) : undefined
+    if (gate) return name === 'gateOpening' && gate.opening ? plain(gate.opening.value) : undefined
+    const bay = at.includes('/bay-') ? bays().get(at) : undefined
+    if (bay) {
+      const of = [runNodes().find((it) => it.run.place === runOf(at))?.node as Node]
+      if (name === 'opening') return { given: { value: bay.opening, role: 'result' }, nodes: of }
+      if (name === 'bayCentres') return { given: { value: bay.centres, role: 'result' }, nodes: of }
+      if (name === 'bays')
+        return { given: { value: quantity(counts().get(at) ?? 1, 'bay'), role: 'result' }, nodes: of }
+      return undefined
+    }
+    if (at === yard) return overAll(name)
+    if (name === 'posts' && kinds().includes(at)) {
+      const count = posts().filter((it) => it.kind === at).length
+      return { given: { value: quantity(count, 'post'), role: 'result' }, nodes: runNodes().map((it) => it.node) }
+    }
+    return undefined
+  }
+
+  function ofRun(of: RunTold, name: string): Laid | { problems: readonly Problem[] } | undefined {
+    const role = (at: number): Given['role'] => (at === turn ? 'said' : 'known')
+    const as = (value: Value, from = -1): Laid => ({ given: { value, role: role(from) }, nodes: [] })
+    if (name === 'runLength') return of.length ? as(of.length.value, of.length.turn) : undefined
+    if (name === 'nearEnd' || name === 'farEnd') {
+      const isAssumed = of[name] === 'post'
+      return isAssumed ? undefined : as(of[name])
+    }
+    if (of.gates.length === 0) return undefined
+    if (name === 'gateOpenings') {
+      const lacking = of.gates.find((it) => !it.opening)
+      if (lacking) return { problems: [missingAt(vocabulary.get('gateOpening') as Word, lacking.place)] }
+      return as(
+        of.gates.map((it) => it.opening?.value as Quantity),
+        Math.max(...of.gates.map((it) => it.opening?.turn ?? -1)),
+      )
+    }
+    if (name === 'gateStarts' && of.gates.some((it) => it.start)) {
+      const lacking = of.gates.find((it) => !it.start)
+      if (lacking) return { problems: [missingAt(vocabulary.get('gateStart') as Word, lacking.place)] }
+      return as(
+        of.gates.map((it) => it.start?.value as Quantity),
+        Math.max(...of.gates.map((it) => it.start?.turn ?? -1)),
+      )
+    }
+    return undefined
+  }
+
+  /** What is counted over the whole fence, to be added up by a calculation that shows it. */
+  function overAll(name: string): Laid | { problems: readonly Problem[] } | undefined {
+    const count = (noun: string, number: number): Quantity => quantity(number, noun)
+    const ofKind = (kind: Post['kind']) => (): Quantity =>
+      count('post', posts().filter((it) => it.kind === kind).length)
+    const fromRuns: Record<string, () => Value> = {
+      runPosts: () => laid().map((it) => count('post', it.stations.length)),
+      runBays: () => laid().map((it) => count('bay', it.bays.length)),
+      cornersShared: () => count('post', posts().filter((it) => it.stands.length > 1).length),
+      gatePostCount: ofKind('gate-posts'),
+      cornerPostCount: ofKind('corner-posts'),
+      endPostCount: ofKind('end-posts'),
+      stretchBays: () => stretches().map((it) => count('bay', it.bays.length)),
+      gates: () =>
+        count(
+          'gate',
+          fence.runs.reduce((sum, it) => sum + it.gates.length, 0),
+        ),
+    }
+    const fromStretches: Record<string, { word: string; noun?: string }> = {
+      bayPickets: { word: 'pickets' },
+      railCuts: { word: 'railCut' },
+    }
+    const source = fromRuns[name]
+    const ofEach = fromStretches[name]
+    if (!source && !ofEach && name !== 'bayRails' && name !== 'leafPickets') return undefined
+    const lacking = runNodes().flatMap(({ node: { outcome } }) => (outcome.ok ? [] : outcome.problems))
+    if (lacking.length > 0) return { problems: askedOnce(lacking) }
+    const runs = runNodes().map((it) => it.node)
+    if (source) return { given: { value: source(), role: 'result' }, nodes: runs }
+    if (ofEach)
+      return gathered(
+        stretches().map((it) => node(ofEach.word, it.place)),
+        ofEach.word,
+      )
+    if (name === 'bayRails') {
+      const each = stretches().map((it) => decided(job, 'rails', it.place)?.value)
+      const usual = quantity(2, 'rail')
+      const value = each.map((it) => (isQuantity(it) ? it : usual))
+      // Where nobody said how many rails, the usual two are taken, and said so by the part that cuts them.
+      return { given: { value, role: each.some((it) => it === undefined) ? 'result' : 'known' }, nodes: [] }
+    }
+    const leaves = fence.runs
+      .flatMap((it) => it.gates)
+      .flatMap(({ place }) => {
+        const double = decided(job, 'gateLeaves', place)?.value === 'double'
+        const leaf = node('picketsEachGate', place)
+        return double ? [leaf, leaf] : [leaf]
+      })
+    return leaves.length > 0 ? gathered(leaves, 'picketsEachGate') : undefined
+  }
+
+  function gathered(
+    each: readonly (Node | undefined)[],
+    word: string,
+  ): Laid | { problems: readonly Problem[] } | undefined {
+    const found = each.filter((it) => it !== undefined)
+    if (found.length < each.length || found.length === 0) return undefined
+    const problems = found.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
+    if (problems.length > 0) return { problems: askedOnce(problems) }
+    const values = found.map(({ outcome, part }) => (outcome.ok ? outcome.values.get(ownName(part, word)) : undefined))
+    if (!values.every((it) => isQuantity(it))) return undefined
+    return { given: { value: values as Quantity[], role: 'result' }, nodes: found }
+  }
+
+  function plain(value: Value): Laid {
+    return { given: { value, role: 'known' }, nodes: [] }
+  }
+}
+
+const missingAt = (word: Word, at: string): Problem => ({
+  code: 'missing',
+  word: word.name,
+  at,
+  message: `I need the ${word.label}${placeLabel(at) ? ` (${placeLabel(at)})` : ''}.`,
+  ask: word.ask,
+})
+
+const notOne = (word: Word): Problem => ({
+  code: 'contradictory',
+  word: word.name,
+  message: `The ${word.label} is not the same for all kinds of post, and I can work only one at a time: ask for each kind on its own.`,
+})
+
+/** Problems of an outcome, each with the place that it is about. */
+const placed = (outcome: Outcome, at: string): Outcome =>
+  outcome.ok ? outcome : { ...outcome, problems: outcome.problems.map((it) => ({ at, ...it })) }
+
+/** The same thing missing at several places is asked for once, for all of them. */
+function askedOnce(problems: readonly Problem[]): Problem[] {
+  const byWord = new Map<string, Problem[]>()
+  for (const it of problems) byWord.set(`${it.code}:${it.word}`, [...(byWord.get(`${it.code}:${it.word}`) ?? []), it])
+  return [...byWord.values()].flatMap((same) => {
+    const [first] = same as [Problem]
+    const places = new Set(same.map((it) => it.at))
+    if (first.code !== 'missing') return [...new Map(same.map((it) => [it.message, it])).values()]
+    return places.size === 1 ? [first] : [{ ...first, at: yard }]
+  })
+}
+
+/** The same working, given by others: who said what may differ, and nothing else. */
+function regiven(known: Outcome, given: ReadonlyMap<string, Given>): Outcome {
+  const roles = new Map([...known.given].map(([name, it]) => [name, given.get(name) ?? it] as const))
+  if (!known.ok) return { ...known, given: roles }
+  return {
+    ok: true,
+    given: roles,
+    values: known.values,
+    steps: known.steps,
+    doubts: known.doubts,
+    sources: known.sources,
+    tables: known.tables,
+    remarks: known.remarks,
+    cited: known.cited,
+    get drawing() {
+      return known.drawing
+    },
+  }
+}
+
+const amountKey = (amount: Amount): string =>
+  isExact(amount) ? amount.toFraction() : `${amount.value}±${amount.error}`
+const quantityKey = (q: Quantity): string => `${amountKey(q.amount)} ${q.unit}`
+const valueKey = (value: Value): string =>
+  isList(value) ? value.map(quantityKey).join(';') : isQuantity(value) ? quantityKey(value) : String(value)
+
+function keyOf(
+  calculation: Calculation,
+  given: ReadonlyMap<string, Given>,
+  wanted: readonly string[],
+  places: readonly string[],
+  confirmed: readonly string[],
+  system: string,
+): string {
+  const told = [...given].map(([name, { value, role }]) => `${name}=${valueKey(value)}${role === 'assumed' ? '?' : ''}`)
+  return [calculation.name, system, wanted.length, places.join(), confirmed.join(), ...told].join('|')
+}

@@ -1,0 +1,246 @@
+// This file is about runs in a message: “the front is 60 ft, with a 42 in gate 20 ft along; the left side falls 40 in”.
+// It finds where each run is spoken of, and cuts the message into the stretches that belong to one run, or to the whole yard.
+import { isRun, type Job, ofRuns, partOf, runNames, runOf, yard } from '../../../engine/index.ts'
+import { stem, type Token } from './stems.ts'
+
+/** A place where the message names one run or several: “the front and back”. */
+export interface RunSaid {
+  readonly places: readonly string[]
+  readonly from: number
+  readonly to: number
+  /** “On the front, …”, “Front: …”: the whole sentence is about it. */
+  readonly leads: boolean
+}
+
+/** A stretch of the message that one bind reads by itself, and the place of what it tells. */
+export interface Stretch {
+  readonly from: number
+  readonly to: number
+  readonly places: readonly string[]
+  /** Told of the run itself, and not of the yard, as far as this token. */
+  readonly ownTo: number
+}
+
+const byName = new Map(
+  Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map((it) => [stem(it), name] as const)),
+)
+// “The left” stays a side where it is said; a road or a house is one only with a word that makes it so.
+const plainSides = new Set(['front', 'back', 'left', 'right', 'north', 'south', 'east', 'west'])
+const nouns = new Set(
+  ['run', 'side', 'fence', 'stretch', 'leg', 'boundary', 'line', 'edge', 'section', 'length', 'end', 'yard', 'row'].map(
+    stem,
+  ),
+)
+const beside = new Set('along down across beside by facing on at for in to of'.split(' ').map(stem))
+const after = new Set(
+  'is are be measure run will need have take get come go fall drop slope and & , : = ? . ; ('.split(' ').map(stem),
+)
+const notSides = new Set('post gate of to over with and'.split(' ').map(stem))
+const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth']
+const numbered = new Set(['run', 'side', 'leg', 'stretch'].map(stem))
+
+const isLength = (token: Token | undefined): boolean => token?.reading?.quantity?.kind === 'length'
+const isEndOfSentence = (token: Token | undefined): boolean => token !== undefined && /^[.;?!\n]$/.test(token.text)
+const isBreak = (token: Token | undefined): boolean =>
+  token !== undefined && (/^[,.;:?!()\n]$/.test(token.text) || /^(and|but|then|plus)$/.test(token.stem))
+
+const wholeOf = (token: Token | undefined): number | undefined => {
+  const bare = token?.reading?.bare
+  return bare?.d === 1n && bare.compare(0) > 0 && bare.compare(100) < 0 ? Number(bare.n) : undefined
+}
+
+/** One name of a run at a token, and where it ends. */
+function nameAt(message: readonly Token[], at: number): { place: string; to: number; isSure: boolean } | undefined {
+  const token = message[at] as Token
+  const next = message[at + 1]
+  // “Run 3”, “side 2”.
+  const number = numbered.has(token.stem) ? wholeOf(next) : undefined
+  if (number !== undefined) return { place: `run-${number}`, to: at + 2, isSure: true }
+  // “The third run”.
+  const ordinal = ordinals.indexOf(token.stem)
+  if (ordinal >= 0 && next && numbered.has(next.stem)) return { place: `run-${ordinal + 1}`, to: at + 2, isSure: true }
+  const name = byName.get(token.stem)
+  if (!name || token.tag) return undefined
+  const hasNoun = next !== undefined && nouns.has(next.stem)
+  const to = at + (hasNoun ? (next.stem === 'yard' && nouns.has(message[at + 2]?.stem ?? '') ? 3 : 2) : 1)
+  const isThe = /^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '')
+  const before = message[at - (isThe ? 2 : 1)]
+  const follows = message[to]
+  const stands = follows === undefined || isLength(follows) || follows.tag !== undefined || after.has(follows.stem)
+  if (hasNoun && (isThe || isLength(follows) || stands)) return { place: name, to, isSure: true }
+  if (plainSides.has(name)) {
+    if (follows && notSides.has(follows.stem) && follows.stem !== 'and') return undefined
+    const starts = before === undefined || isBreak(before)
+    if (isThe ? stands : starts && stands) return { place: name, to, isSure: isThe || isLength(follows) }
+    return undefined
+  }
+  return isThe && before !== undefined && beside.has(before.stem) && stands
+    ? { place: name, to, isSure: true }
+    : undefined
+}
+
+/** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */
+export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
+  const found: (RunSaid & { isSure: boolean })[] = []
+  for (let at = 0; at < message.length; at++) {
+    const name = nameAt(message, at)
+    if (!name) continue
+    const places = [name.place]
+    let { to } = name
+    // “The front and the back”, “left and right sides”.
+    for (;;) {
+      if (!/^(and|&)$/.test(message[to]?.stem ?? '')) break
+      const skip = /^(the|my)$/.test(message[to + 1]?.stem ?? '') ? 2 : 1
+      const more = message[to + skip] ? nameAt(message, to + skip) : undefined
+      if (!more || isLength(message[to - 1])) break
+      places.push(more.place)
+      to = more.to
+    }
+    const start = startOfSentence(message, at)
+    const lead = message
+      .slice(start, at)
+      .filter((it) => !/^(the|my|our|your|on|for|in|along|at|down|now|and|then|so)$/.test(it.stem))
+    found.push({ places, from: at, to, leads: lead.length === 0, isSure: name.isSure })
+    at = to - 1
+  }
+  const known = new Set(job.decisions.map((it) => runOf(it.at)).filter(isRun))
+  const hasLength = (it: RunSaid): boolean => lengthOf(message, it) !== undefined
+  const told = found.filter(hasLength)
+  const fresh = new Set(told.flatMap((it) => it.places))
+  const byRuns =
+    known.size > 0 ||
+    fresh.size > 1 ||
+    (fresh.size === 1 && !message.some((it) => it.text === '?' || it.stem === 'how'))
+  if (!byRuns) return []
+  return found.filter((it) => it.places.every((place) => known.has(place) || fresh.has(place)))
+}
+
+const startOfSentence = (message: readonly Token[], at: number): number =>
+  message.slice(0, at).findLastIndex((token) => isEndOfSentence(token)) + 1
+
+const between = new Set(
+  'is are be it a the about roughly around only just exactly measure run go come long in length at of to : = ( - – and each both total is'
+    .split(' ')
+    .map(stem),
+)
+const leading = new Set('along down across on in for of at the my our and with by'.split(' ').map(stem))
+
+/** The token that says how long the run is: right after its name, or right before “along the front”. */
+export function lengthOf(message: readonly Token[], { from, to }: RunSaid): number | undefined {
+  const isOne = (token: Token | undefined): boolean =>
+    token?.reading !== undefined && (isLength(token) || (token.reading.bare !== null && token.reading.clock !== true))
+  let at = to
+  while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
+  if (isOne(message[at]) && !isOfAnother(message, at)) return at
+  at = from - 1
+  while (message[at] && !message[at]?.tag && leading.has((message[at] as Token).stem)) at--
+  return isLength(message[at]) && from - at <= 4 && from - at > 1 && !isOfAnother(message, at) ? at : undefined
+}
+
+/** “The front has a 42 in gate”, “the left falls 40 in”: a size of something else. */
+const isOfAnother = (message: readonly Token[], at: number): boolean =>
+  /^(gate|gap|bay|picket|post|rail|wide|tall|high|deep|apart|thick|space|pale|board|fall|drop)/.test(
+    message[at + 1]?.stem ?? '',
+  )
+
+/** What sticks to the run that was spoken of last, even after a comma: its gates, its slope, its ends. */
+const sticks = new Set([
+  'gates',
+  'gateOpening',
+  'gateStart',
+  'fall',
+  'slope',
+  'levelDistance',
+  'runEnds',
+  'slopeWay',
+  'gateLeaves',
+])
+
+/** The message cut into stretches: each run's from where it is named to the next, or to the end of its sentence. */
+export function stretchesByRun(message: readonly Token[], runs: readonly RunSaid[]): Stretch[] {
+  if (runs.length === 0) return [{ from: 0, to: message.length, places: [yard], ownTo: message.length }]
+  const stretches: Stretch[] = []
+  const yardTo = (from: number, to: number): void => {
+    if (to > from) stretches.push({ from, to, places: [yard], ownTo: to })
+  }
+  let done = 0
+  runs.forEach((run, i) => {
+    const start = Math.max(done, beginOf(message, run))
+    yardTo(done, start)
+    const ends = message.findIndex((token, at) => at >= run.to && isEndOfSentence(token))
+    const next = runs[i + 1]
+    let to = ends < 0 ? message.length : ends + 1
+    // “It falls 40 in”: the next sentence is still about this run.
+    while (to < message.length && !(next && next.from < endOfSentence(message, to)) && goesOn(message, to))
+      to = endOfSentence(message, to)
+    if (next) to = Math.min(to, Math.max(beginOf(message, next), run.to))
+    const clause = message.findIndex(
+      (token, at) => at >= run.to && isBreak(token) && token.text !== ':' && !isWith(message, at),
+    )
+    stretches.push({
+      from: start,
+      to,
+      places: run.places,
+      ownTo: run.leads && !lengthOf(message, run) ? to : clause < 0 ? to : Math.min(clause, to),
+    })
+    done = to
+  })
+  yardTo(done, message.length)
+  return stretches
+}
+
+const isWith = (message: readonly Token[], at: number): boolean =>
+  /^(with|which|where|falling|and)$/.test(message[at + 1]?.stem ?? '')
+const goesOn = (message: readonly Token[], at: number): boolean =>
+  /^(it|there|here|that|this)$/.test(message[at]?.stem ?? '') && !/^(all|is it)$/.test(message[at + 1]?.stem ?? '')
+const endOfSentence = (message: readonly Token[], from: number): number => {
+  const at = message.findIndex((token, i) => i >= from && isEndOfSentence(token))
+  return at < 0 ? message.length : at + 1
+}
+
+/** Where the clause begins that a run is named in: “60 ft along the front” starts at its length. */
+function beginOf(message: readonly Token[], run: RunSaid): number {
+  const length = lengthOf(message, run)
+  const first = length !== undefined && length < run.from ? length : run.from
+  let at = first
+  while (at > 0 && !isBreak(message[at - 1]) && !isLength(message[at - 1])) at--
+  return at
+}
+
+const parts = /^(bay|gate|section|panel)$/
+
+/** “Bay 3”, “the second gate”: which of a run's bays or gates a stretch is about. */
+export function partIn(
+  message: readonly Token[],
+  { from, to }: Stretch,
+): { part: 'bay' | 'gate'; number: number; at: number } | undefined {
+  for (let at = from; at < to; at++) {
+    const token = message[at] as Token
+    if (!parts.test(token.stem)) continue
+    const part = token.stem === 'gate' ? 'gate' : 'bay'
+    const before = ordinals.indexOf(message[at - 1]?.stem ?? '')
+    const number = wholeOf(message[at + 1]) ?? (before >= 0 ? before + 1 : undefined)
+    if (number !== undefined && !message[at + 1]?.measured) return { part, number, at }
+    if (number !== undefined && before >= 0) return { part, number, at }
+  }
+  return undefined
+}
+
+const ofGates = new Set(['gateOpening', 'gateStart', 'gateLeaves', 'leafWidth', 'hingeGap', 'latchGap'])
+
+/** The places that a word told in a stretch holds for. */
+export function placesFor(word: string, spot: number, stretch: Stretch, message: readonly Token[]): readonly string[] {
+  if (stretch.places[0] === yard) return stretch.places
+  if (!ofRuns.has(word) || (spot >= stretch.ownTo && !sticks.has(word))) return [yard]
+  const part = partIn(message, stretch)
+  if (!part || (part.part === 'gate') !== ofGates.has(word)) return stretch.places
+  return stretch.places.map((run) => partOf(run, part.part, part.number))
+}
+
+/** A side of the fence that is told as one of a list is that run's own length. */
+export const asRunWord = (word: string): string =>
+  word === 'fenceSides' || word === 'sides' || word === 'openings'
+    ? word === 'openings'
+      ? 'opening'
+      : 'runLength'
+    : word
