@@ -4,7 +4,10 @@ import { dirname, join, relative } from 'node:path'
 import { build } from 'esbuild'
 
 // Native code cannot be bundled: libsql stays in node_modules. pg asks for pg-native if it is there; it never is.
-const leftOutside = ['libsql', 'pg-native']
+// What writes files to take along is read when the first one is asked for: in the bundle it would be read at every start.
+const writers = ['pdfkit', 'svg-to-pdfkit', 'ics', 'csv-stringify']
+// The solver finds its WebAssembly beside itself, and is read when the first plan is asked for.
+const leftOutside = [...writers, 'highs', 'libsql', 'pg-native']
 
 const programs = {
   server: 'src/main.ts',

@@ -2,19 +2,25 @@
 import { writeFileSync } from 'node:fs'
 import type { Turn } from '../answer.ts'
 import { exportConversation } from '../export/export.ts'
+import { packOf, standingLine } from '../export/pack.ts'
+import { fieldPackPdf } from '../export/pdf.ts'
 import { furnish } from '../house.ts'
 import { readSettings } from '../settings.ts'
+import { today } from '../today.ts'
 import { inTerminal } from './terminal.ts'
 
 const usage =
-  'npm run --silent ask -- "question" ["next turn" …]\n  --json prints one Answer a line; --export FILE.json keeps the conversation for an audit'
+  'npm run --silent ask -- "question" ["next turn" …]\n  --json prints one Answer a line; --export FILE.json keeps the conversation for an audit; --pack FILE.pdf writes the sheets to print'
 
 async function main(args: readonly string[]): Promise<number> {
   const json = args.includes('--json')
-  const exportAt = args.indexOf('--export')
-  const file = exportAt >= 0 ? args[exportAt + 1] : undefined
-  const questions = args.filter((it, i) => it !== '--json' && (exportAt < 0 || (i !== exportAt && i !== exportAt + 1)))
-  if (questions.length === 0 || (exportAt >= 0 && !file) || questions.some((it) => it.trim() === '')) {
+  const files = new Map<string, string | undefined>()
+  const questions = args.filter((it, i) => {
+    if (it === '--export' || it === '--pack') files.set(it, args[i + 1])
+    return it !== '--json' && !files.has(it) && !files.has(args[i - 1] ?? '')
+  })
+  const isFileMissing = [...files.values()].some((it) => !it || it.startsWith('--'))
+  if (questions.length === 0 || isFileMissing || questions.some((it) => it.trim() === '')) {
     process.stderr.write(`Ask a question, in quotes.\n  ${usage}\n`)
     return 2
   }
@@ -30,6 +36,7 @@ async function main(args: readonly string[]): Promise<number> {
         `${inTerminal(said, answer, { colour: process.stdout.isTTY === true && !process.env.NO_COLOR, width: Math.min(process.stdout.columns || 80, 100) })}\n`,
       )
   }
+  const file = files.get('--export')
   if (file) {
     const conversation = {
       id: 'terminal',
@@ -37,6 +44,15 @@ async function main(args: readonly string[]): Promise<number> {
       created: new Date().toISOString(),
     }
     writeFileSync(file, `${JSON.stringify(exportConversation(turns, conversation), null, 1)}\n`)
+  }
+  const sheets = files.get('--pack')
+  if (sheets) {
+    const pack = packOf(turns)
+    if (pack.sheets.length === 0) {
+      process.stderr.write('No answer with figures stands yet, so there is no sheet to print.\n')
+      return 1
+    }
+    writeFileSync(sheets, await fieldPackPdf(pack, { date: today(), caution: standingLine }))
   }
   return 0
 }

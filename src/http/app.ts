@@ -8,12 +8,12 @@ import type { Answer } from '../answer.ts'
 import type { Assistant } from '../assistant.ts'
 import { changeJob } from '../changing.ts'
 import { listCalculations, runCalculation } from '../direct.ts'
-import { exportConversation } from '../export/export.ts'
 import { jobSheet } from '../sheet.ts'
 import type { Store } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
 import { failed, noConversation } from './errors.ts'
+import { exported, isFormat, noSuchExport } from './exports.ts'
 import { isFault, type Running, Turns } from './turns.ts'
 
 export interface Parts {
@@ -134,14 +134,10 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     return found ? c.json(jobSheet(found.turns)) : noConversation(c, c.req.param('id'))
   })
   app.get('/api/conversations/:id/:export{export\\.[a-z]+}', async (c) => {
-    const format = c.req.param('export').slice('export.'.length)
-    if (format !== 'json')
-      return failed(c, 404, 'no-such-export', `There is no export as “${format}” yet. There is export.json.`)
+    const ending = c.req.param('export').slice('export.'.length)
+    if (!isFormat(ending)) return noSuchExport(c, ending)
     const found = await store.read(c.req.param('id'))
-    if (!found) return noConversation(c, c.req.param('id'))
-    const { id, title, created } = found.conversation
-    c.header('Content-Disposition', 'attachment; filename="conversation.json"')
-    return c.json(exportConversation(found.turns, { id, title, created }))
+    return found ? exported(c, found, ending) : noConversation(c, c.req.param('id'))
   })
 
   app.get('/api/calculations', (c) => c.json(listCalculations()))
@@ -151,7 +147,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     const inputs = body.inputs ?? {}
     if (typeof inputs !== 'object' || inputs === null || Array.isArray(inputs))
       return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
-    const call = runCalculation(c.req.param('name'), inputs as Record<string, unknown>)
+    const call = await runCalculation(c.req.param('name'), inputs as Record<string, unknown>)
     if (!call)
       return failed(
         c,
@@ -169,7 +165,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     [/^\/api\/conversations$/, 'GET, POST'],
     [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'],
     [/^\/api\/conversations\/[^/]+\/(turns|job\/change)$/, 'POST'],
-    [/^\/api\/conversations\/[^/]+\/(job|export\.json)$/, 'GET'],
+    [/^\/api\/conversations\/[^/]+\/(job|export\.(json|md|pdf|csv|ics|svg))$/, 'GET'],
     [/^\/api\/calculations$/, 'GET'],
     [/^\/api\/calculations\/[^/]+$/, 'POST'],
   ]

@@ -7,6 +7,16 @@ const examples = [
   'How deep do I set posts for a 4 ft fence?',
 ]
 
+/** What a page can be taken along as, and what that is called. */
+const taken = [
+  ['pdf', 'Sheets to print'],
+  ['ics', 'Calendar'],
+  ['csv', 'Spreadsheet'],
+  ['svg', 'Drawing'],
+  ['md', 'Text'],
+  ['json', 'Record'],
+] as const
+
 export const Page = () => (
   <html lang="en">
     <head>
@@ -58,6 +68,14 @@ export const Page = () => (
           <h2 id="sheet-title">Job sheet</h2>
           <p id="sheet-empty">It fills as you decide things.</p>
           <div id="sheet" />
+          <nav id="take" class="take" aria-labelledby="take-title" hidden>
+            <h3 id="take-title">Take it along</h3>
+            {taken.map(([ending, words]) => (
+              <a href={`#${ending}`} data-as={ending}>
+                {words}
+              </a>
+            ))}
+          </nav>
         </aside>
       </div>
       <form id="ask" class="ask" autocomplete="off" aria-label="Your question">

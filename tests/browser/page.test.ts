@@ -1,5 +1,5 @@
 // The page in a real browser, before the real server: asked, answered, changed, cut off, refused, printed, and looked at by axe.
-import { mkdtempSync, rmSync, statSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -358,6 +358,27 @@ describe('the page', () => {
     await page.emulateMedia({ media: 'screen' })
     await page.evaluate(() => dispatchEvent(new Event('afterprint')))
     expect(await page.locator('.sum').first().isVisible()).toBe(false)
+  })
+
+  browserTest('a page is taken along as a file, and what is not there yet is said in place', async ({ page }) => {
+    await page.goto(address)
+    expect(await page.locator('#take').isVisible()).toBe(false)
+    await ask(page, bags)
+    for (const [name, file, begins] of [
+      ['Sheets to print', 'field-pack-turn-1.pdf', '%PDF-'],
+      ['Spreadsheet', 'figures-turn-1.csv', '\uFEFFField pack'],
+    ] as const) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.locator('#take').getByRole('link', { name }).click(),
+      ])
+      expect(download.suggestedFilename()).toBe(file)
+      expect(readFileSync(await download.path(), 'utf8').startsWith(begins)).toBe(true)
+    }
+    await page.locator('#take').getByRole('link', { name: 'Calendar' }).click()
+    await page.locator('#fault-text', { hasText: 'nothing to put in a calendar' }).waitFor()
+    await page.getByRole('button', { name: 'Turn to a fresh page' }).click()
+    expect(await page.locator('#take').isVisible()).toBe(false)
   })
 
   browserTest('the script is under 30 kB and the style under 15 kB', async () => {

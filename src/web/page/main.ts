@@ -6,6 +6,7 @@ import { entryOf } from './entry.ts'
 import { clearFault, sayFault } from './fault.ts'
 import { askTurn, health, page, sheet, startPage } from './server.ts'
 import { showSheet } from './sheet.ts'
+import { offerToTake } from './take.ts'
 
 const text = found<HTMLTextAreaElement>('text')
 const form = found<HTMLFormElement>('ask')
@@ -73,7 +74,9 @@ function writeIn(said: string, answer: Parameters<typeof entryOf>[1]): HTMLEleme
 }
 
 function showEmpty(): void {
-  found('empty').hidden = entries.childElementCount > 0
+  const isWritten = entries.childElementCount > 0
+  found('empty').hidden = isWritten
+  offerToTake(isWritten ? current : null)
 }
 
 function lieOpen(id: string | null): void {

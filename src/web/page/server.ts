@@ -51,6 +51,13 @@ export const sheet = async (id: string): Promise<SheetLine[]> => (await ask(`/ap
 export const remove = async (id: string): Promise<void> =>
   void (await ask(`/api/conversations/${id}`, { method: 'DELETE' }))
 
+/** A file of the page, and the name that the server gives it. */
+export async function takeAlong(path: string): Promise<{ file: Blob; name: string }> {
+  const response = await ask(path)
+  const name = /filename="([^"]+)"/.exec(response.headers.get('content-disposition') ?? '')?.[1]
+  return { file: await response.blob(), name: name ?? 'plumbpost' }
+}
+
 const mostTries = 4
 // The server says that it is still there every 15 s. When it has not for so long, the line is dead though nobody closed it.
 const longestSilence = 45_000

@@ -37,8 +37,18 @@ describe('ask', () => {
     expect(Math.max(...stdout.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(80)
   })
 
-  it('says how to use it when nothing is asked', () => {
-    const { stderr, status } = run('ask')
+  it('writes the sheets to print with --pack, and none where nothing was worked', () => {
+    const sheets = join(folder, 'sheets.pdf')
+    const { stdout, status } = run('ask', '--pack', sheets, question)
+    expect([status, stdout.includes('24 in – post in the ground.')]).toEqual([0, true])
+    expect(readFileSync(sheets, 'latin1')).toMatch(/^%PDF-/)
+    const none = run('ask', '--pack', join(folder, 'none.pdf'), 'hello')
+    expect([none.status, none.stderr]).toEqual([1, expect.stringContaining('no sheet to print')])
+  })
+
+  it('says how to use it when a question or the name of a file is left out', () => {
+    expect(run('ask').status).toBe(2)
+    const { stderr, status } = run('ask', question, '--pack')
     expect(stderr).toContain('Ask a question')
     expect(status).toBe(2)
   })

@@ -187,7 +187,7 @@ describe('a conversation over HTTP', () => {
     const exported = exportSchema.parse(await (await app.request(`/api/conversations/${id}/export.json`)).json())
     expect(exported.turns).toHaveLength(1)
     expect(exported.plumbpost.version).toBeTruthy()
-    expect(await problem(app.request(`/api/conversations/${id}/export.pdf`))).toMatchObject({
+    expect(await problem(app.request(`/api/conversations/${id}/export.docx`))).toMatchObject({
       status: 404,
       code: 'no-such-export',
     })

@@ -1,0 +1,122 @@
+// This file is about the field pack of a talk: a sheet for each answer that still stands, one of cautions, and the days in it.
+import { createHash } from 'node:crypto'
+import {
+  type Block,
+  type CalendarEntry,
+  type CautionCode,
+  cautionFor,
+  countryOf,
+  type FieldPack,
+  inFull,
+  isoDate,
+  placeLabel,
+  readQuantities,
+  type Sheet,
+  standingCautions,
+  systemOf,
+} from '../../engine/index.ts'
+import type { Call, Figure, Turn } from '../answer.ts'
+import { jobAfter } from '../assistant.ts'
+import { jobSheet } from '../sheet.ts'
+import { standingCalls } from './standing.ts'
+
+/** Without an answer that stands there is no sheet. */
+export function packOf(turns: readonly Turn[]): FieldPack {
+  const job = jobAfter(turns)
+  const calls = standingCalls(turns)
+  const sheets = calls.map(sheetOf)
+  return {
+    title: 'Field pack',
+    version: `turn ${turns.length}, mark ${markOf(turns, calls)}`,
+    paper: paperIn(countryOf(job), systemOf(job)),
+    sheets: sheets.length > 0 ? [...sheets, cautionSheet(turns, countryOf(job))] : [],
+    calendar: calls.flatMap(entriesOf),
+  }
+}
+
+/** The line at the foot of every page and in every entry of a calendar: the three cautions that are never left out. */
+export const standingLine = standingCautions.map((code) => cautionFor(code).standing).join(' ')
+
+/** Letter is the paper of North America; elsewhere it is A4, whatever the tape says. */
+function paperIn(country: ReturnType<typeof countryOf>, system: ReturnType<typeof systemOf>): FieldPack['paper'] {
+  if (country !== undefined) return country === 'us' || country === 'canada' ? 'letter' : 'a4'
+  return system === 'imperial' ? 'letter' : 'a4'
+}
+
+/** Two plans with the same mark were decided and worked alike. */
+function markOf(turns: readonly Turn[], calls: readonly Call[]): string {
+  const said = jobSheet(turns).filter((it) => it.from === 'said')
+  const plan = [...said, ...calls.flatMap((it) => it.results)].map(({ word, at, value, unit }) => [
+    word,
+    at,
+    value,
+    unit,
+  ])
+  return createHash('sha256').update(JSON.stringify(plan)).digest('hex').slice(0, 6).toUpperCase()
+}
+
+function sheetOf(call: Call): Sheet {
+  const place = placeLabel(placeOf(call))
+  const results = [...call.results].sort((a, b) => Number(b.headline) - Number(a.headline))
+  // What more could be worked is for the talk; what may be wrong with this is for the sheet.
+  const doubts = call.doubts.filter((it) => it.code !== 'missing')
+  const blocks: Block[] = [
+    { kind: 'lines', lines: results.map((it) => lineOf(it, call.results)) },
+    ...call.tables.map((table): Block => ({ kind: 'table', table })),
+    ...(call.drawing ? [{ kind: 'drawing', svg: call.drawing, caption: '' } satisfies Block] : []),
+    { kind: 'lines', lines: doubts.map((it) => `• ${it.message}`) },
+    { kind: 'lines', lines: ['Worked from:', ...call.inputs.map((it) => lineOf(it, call.inputs))] },
+  ]
+  return { title: place === '' ? call.title : `${call.title}: ${place}`, blocks }
+}
+
+const placeOf = (call: Call): string => [...call.results, ...call.inputs][0]?.at ?? ''
+
+/** “gap by the tape: 2 3/16 in”, with the place where the others stand elsewhere, and whose value it is where nobody gave it. */
+function lineOf(figure: Figure, among: readonly Figure[]): string {
+  const place = among.some((it) => it.at !== figure.at) ? placeLabel(figure.at) : ''
+  const whose = figure.role === 'assumed' ? 'usual, nobody said' : ''
+  const beside = [place, whose].filter((it) => it !== '').join(', ')
+  const tape = figure.byTape ? ` (${figure.byTape.text} by the tape)` : ''
+  return `${figure.label}${beside === '' ? '' : ` (${beside})`}: ${figure.text}${tape}`
+}
+
+/** Every caution that the talk gave, whole, as it holds where the fence is. */
+function cautionSheet(turns: readonly Turn[], country: ReturnType<typeof countryOf>): Sheet {
+  const codes = new Set<CautionCode>([
+    ...standingCautions,
+    ...turns.flatMap((turn) => turn.answer.cautions.map((it) => it.code)),
+  ])
+  return {
+    title: 'Take care',
+    blocks: [{ kind: 'lines', lines: [...codes].map((code) => `• ${inFull(cautionFor(code), country)}`) }],
+  }
+}
+
+/** The parts of the job day by day; of every other calculation the days that it gave. */
+function entriesOf(call: Call): CalendarEntry[] {
+  const parts = call.tables.find((it) => it.title === 'Part by part')
+  if (call.calculation === 'job-calendar' && parts)
+    return parts.rows.flatMap(([what, from, to, decides, slip]) => {
+      const [first, last] = [dayIn(from), dayIn(to)]
+      if (!first || !last) return []
+      const note = decides === 'yes' ? 'A day lost here moves the end.' : `May slip ${slip} days.`
+      return [{ what: String(what), first, last, note }]
+    })
+  return call.results
+    .filter((it) => it.unit === 'date' && typeof it.value === 'string')
+    .map((it) => {
+      const place = placeLabel(it.at)
+      return {
+        what: place === '' ? it.label : `${it.label}, ${place}`,
+        first: String(it.value),
+        last: String(it.value),
+        note: call.title,
+      }
+    })
+}
+
+function dayIn(text: number | string | undefined): string | undefined {
+  const read = readQuantities(String(text))[0]?.quantity
+  return read?.kind === 'date' ? isoDate(read) : undefined
+}

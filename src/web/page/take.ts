@@ -1,0 +1,28 @@
+// This file is about taking a page along: on paper, into a calendar, into a spreadsheet. What cannot be had yet is said in place.
+import { element, found } from './element.ts'
+import { clearFault, sayFault } from './fault.ts'
+import { takeAlong } from './server.ts'
+
+const nav = found('take')
+const links = [...nav.querySelectorAll('a')]
+
+/** Offered of the page that lies open, as soon as something is written on it. */
+export function offerToTake(id: string | null): void {
+  nav.hidden = id === null
+  for (const link of links) link.href = `/api/conversations/${id}/export.${link.dataset.as}`
+}
+
+for (const link of links)
+  link.addEventListener('click', (event) => {
+    event.preventDefault()
+    clearFault()
+    save(link.href).catch(sayFault)
+  })
+
+async function save(href: string): Promise<void> {
+  const { file, name } = await takeAlong(href)
+  const address = URL.createObjectURL(file)
+  element('a', { href: address, download: name }).click()
+  // Some browsers begin to read only after the click is over.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000)
+}
