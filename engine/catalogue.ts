@@ -33,6 +33,8 @@ import { railHeights } from './calculations/frame/rail-heights.ts'
 import { railsAcrossFaces } from './calculations/frame/rails-across-faces.ts'
 import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
 import { screwLength } from './calculations/frame/screw-length.ts'
+import { gateHardware } from './calculations/gates/gate-hardware.ts'
+import { takeOff } from './calculations/buying/take-off.ts'
 import { picketsOnGates } from './calculations/gates/pickets-on-gates.ts'
 import { gateBrace } from './calculations/gates/gate-brace.ts'
 import { gateLeaf } from './calculations/gates/gate-leaf.ts'
@@ -251,7 +253,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     subject: 'arched, pointed and rounded tops',
     calculations: [archedTop, archOverUnequalBays, pointedTop, roundedTop, clippedCorners],
   },
-  { subject: 'gates', calculations: [gateLeaf, picketsOnGates, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
+  { subject: 'gates', calculations: [gateLeaf, picketsOnGates, gateHardware, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
   { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },
   {
@@ -292,6 +294,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     calculations: [
       cutPlan,
       bill,
+      takeOff,
       taxOnAmounts,
       priceByMeasure,
       boardFootPriceOf,

@@ -11,8 +11,12 @@ export {
   type Decision,
   decide,
   type Job,
+  keep,
   newJob,
   readJob,
+  redo,
+  turnTo,
+  undo,
   type Result,
   sameValue,
   countryOf,
@@ -21,8 +25,24 @@ export {
   writeJob,
   type WrittenJob,
 } from './job/job.ts'
-export { ofRuns } from './job/parts.ts'
-export { inPlace, isPlace, isRun, kindsIn, partOf, placeLabel, postKinds, runNames, runOf, together, yard } from './places.ts'
+export { pathOf, showValue } from './job/explain.ts'
+export { type Assumption, assumptionsOf, larger, moved, type NextQuestion, openQuestions } from './job/next.ts'
+export { looksAt, ofRuns } from './job/parts.ts'
+export { type Memo, newMemo, type Plan, planOf } from './job/plan.ts'
+export { compared, type Named, sideBySide } from './job/side-by-side.ts'
+export {
+  inPlace,
+  isPlace,
+  isRun,
+  kindsIn,
+  partOf,
+  placeLabel,
+  postKinds,
+  runNames,
+  runOf,
+  together,
+  yard,
+} from './places.ts'
 export type { Block, CalendarEntry, FieldPack, Sheet } from './job/sheets.ts'
 export { type Worked, work } from './job/work.ts'
 export { showNote } from './notes/note.ts'

@@ -4,6 +4,7 @@ import {
   isQuantity,
   type Job,
   newJob,
+  newMemo,
   noteNamed,
   readJob,
   readQuantities,
@@ -15,6 +16,7 @@ import {
 } from '../engine/index.ts'
 import { adviceFor } from './advice.ts'
 import type { Answer, Turn } from './answer.ts'
+import { actOn, shown, triedOf } from './acting.ts'
 import { compose } from './compose.ts'
 import { decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
@@ -88,23 +90,30 @@ export async function answerTo(
   const request = own ? beforeAll(read, own) : read
   const urgent = isUrgent(request)
   const bindings = checkBindings(request, heard, turn, own)
-  const job = decideTurn(heard.job, request, bindings)
+  const acts = request.acts ?? []
+  const acted = actOn(heard.job, acts)
+  const job = decideTurn(acted.job, request, bindings)
+  const memo = newMemo()
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
   const unused = unusedOf(heard.readings, request, bindings.held)
-  const whole = withoutYes(work(job, job.wanted, turn, { named: job.named }), unused)
+  const whole = withoutYes(work(job, job.wanted, turn, { named: job.named, memo }), unused)
   const worked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused)
-  const calls = callsOf(worked, job.wanted)
+  const of = callsOf(worked, job.wanted)
+  const between = acts.flatMap(({ between: values }) => triedOf(values ?? [], request, heard, turn))
+  const ofAll = shown(heard.job, job, acts, between, { memo, turn, from: of.length + 1 })
+  const calls = [...of, ...ofAll.calls]
   for (const call of calls) watch({ event: 'call', data: call })
-  const changed = changesBetween(heard.job, job, worked, turn)
+  const changed = changesBetween(heard.job, job, worked, turn, memo)
   const advice = adviceFor(request.notes ?? [], systemOf(job), countryOf(job))
-  const figures = [...figuresIn(worked, calls, changed, readAs), ...advice.flatMap((it) => it.figures)]
+  const figures = [...figuresIn(worked, of, changed, readAs), ...advice.flatMap((it) => it.figures)]
   watch({ event: 'figures', data: figures })
 
-  const { asks, leftOver } = urgent
+  const { asks: lacking, leftOver } = urgent
     ? { asks: [], leftOver: [] }
-    : questionsIn(calls, bindings, job, { request, unused: (request.notes ?? []).some(settles) ? [] : unused })
+    : questionsIn(of, bindings, job, { request, unused: (request.notes ?? []).some(settles) ? [] : unused, memo })
+  const asks = [...lacking, ...ofAll.asks]
   const declines = request.declines.map(whyDeclined)
   const refusals = request.declines.filter((it) => it.why !== 'small-talk')
   const named = cautionsNamed(heard.said)
@@ -147,10 +156,13 @@ export async function answerTo(
     readAs,
     cautions,
     prose,
-    notices: urgent ? [] : [...(notice ? [notice] : []), ...declines],
+    notices: urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines],
     leftOver,
   })
-  return { answer: { ...entry, prose, reply }, job: writeJob(remember(job, worked, asks, cautions, bindings.unsure)) }
+  return {
+    answer: { ...entry, prose, reply },
+    job: writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job)),
+  }
 }
 
 /** The job as the last turn left it. */

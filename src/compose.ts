@@ -143,9 +143,9 @@ function usualLines({ calculation, outcome, places }: Worked): string[] {
   if (!outcome.ok && outcome.problems.some((it) => it.code === 'missing')) return []
   return [...outcome.given]
     .filter(([, it]) => it.role === 'assumed')
-    .map(([name, { value, roles }]) => {
+    .map(([name, { value, roles, usual: taken }]) => {
       const word = vocabulary.get(name)
-      const usual = word && usualFor(calculation, word)
+      const usual = taken ?? (word && usualFor(calculation, word))
       if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
       // Where one kind of post was told, only the others are taken as usual.
       const others = places.filter((_, i) => roles?.[i] === 'assumed')

@@ -11,6 +11,7 @@ import {
   show,
   vocabulary,
   type Worked,
+  yard,
 } from '../engine/index.ts'
 import type { Answer } from './answer.ts'
 import type { Bindings } from './guard/bindings.ts'
@@ -20,11 +21,17 @@ import type { Request } from './request.ts'
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
   const decided = decide(job, withOwed(job, decisionsOf(held)), request.confirms)
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
-  const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0)
+  const moved = (request.acts ?? []).some(({ act }) => act === 'undo' || act === 'redo' || act === 'turn-to')
+  const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0 || moved)
+  const explained = (request.acts ?? []).flatMap(({ act, word, at }) => {
+    const before = job.results.findLast((it) => it.word === word)
+    return act !== 'explain' ? [] : word ? [{ word, at: at ?? before?.at ?? yard }] : job.wanted.slice(0, 1)
+  })
+  const asked = wants.length > 0 ? wants : explained
   return {
     ...decided,
     named: request.calculation ?? (goesOn ? job.named : null),
-    wanted: wants.length > 0 ? wants : goesOn ? job.wanted : [],
+    wanted: asked.length > 0 ? asked : goesOn ? job.wanted : [],
   }
 }
 
@@ -62,6 +69,7 @@ export function remember(
   asks: Answer['asks'],
   cautions: Answer['cautions'],
   unsure: Bindings['unsure'],
+  before: Job,
 ): Job {
   const waysOf = (word: string, at: string): { between?: string[] } => {
     const found = unsure.find((it) => it.word === word && it.at === at)
@@ -82,6 +90,8 @@ export function remember(
   const told: CautionCode[] = cautions.filter((it) => !it.standing).map((it) => it.code)
   return {
     ...job,
+    // What was wanted stays in mind while something else is done with the job.
+    wanted: job.wanted.length > 0 ? job.wanted : before.wanted,
     // A question that was declined or not understood leaves what was wanted before as it was.
     asked: asks.map(({ word, at }) => ({ word, at, ...waysOf(word, at) })),
     results: [...kept, ...results],

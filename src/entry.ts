@@ -1,6 +1,10 @@
 // This file is about the parts of an answer, made from what was worked: calls, figures, changes and questions.
 import {
+  compared,
   inSentence,
+  type Memo,
+  openQuestions,
+  planOf,
   type Job,
   show,
   isList,
@@ -51,25 +55,32 @@ export function readingsAs(held: readonly Held[], readings: readonly Tagged[]): 
     .map(({ said, figure }) => ({ said, figure }))
 }
 
-/** Before → after: what was told anew, and every earlier result that comes out differently now. */
-export function changesBetween(before: Job, after: Job, worked: readonly Worked[], turn: number): Answer['changed'] {
+/** Before → after: what was told anew, what a whole fence comes to, and every earlier result that comes out differently now. */
+export function changesBetween(
+  before: Job,
+  after: Job,
+  worked: readonly Worked[],
+  turn: number,
+  memo: Memo,
+): Answer['changed'] {
   const changed: Answer['changed'] = []
   const note = (word: string, at: string, old: Value, now: Value, role: Figure['role']): void => {
     if (sameValue(old, now) || isList(old) !== isList(now)) return
+    if (changed.some((it) => it.word === word && it.at === at)) return
     const figure = (value: Value, when: string): Figure =>
       figureOf({ ref: `${when}.${word}`, word: wordNamed(word), at, value, role })
     changed.push({ word, at, before: figure(old, 'before'), after: figure(now, 'after') })
   }
-  for (const now of after.decisions.filter((it) => it.turn === turn)) {
+  if (before.moves === after.moves) return changed
+  for (const now of after.decisions) {
     const old = before.decisions.find((it) => it.word === now.word && it.at === now.at)
     if (old) note(now.word, now.at, old.value, now.value, 'said')
   }
-  const told = after.decisions.some((it) => it.turn === turn)
-  if (!told) return changed
   const again = work(
     after,
     before.results.map(({ word, at }) => ({ word, at })),
     turn,
+    { memo },
   )
   for (const old of before.results) {
     const now = [...worked, ...again].find(
@@ -79,8 +90,26 @@ export function changesBetween(before: Job, after: Job, worked: readonly Worked[
     const value = now?.outcome.ok ? now.outcome.values.get(old.word) : undefined
     if (value !== undefined) note(old.word, old.at, old.value, value, 'result')
   }
+  for (const { word, at, values } of wholeFence(before, after, memo, turn)) {
+    const [old, now] = values
+    if (old !== undefined && now !== undefined) note(word, at, old, now, 'result')
+  }
   return changed
 }
+
+/** What the whole fence came to before, and comes to now; nothing while its runs are not told. */
+const wholeFence = (before: Job, after: Job, memo: Memo, turn: number) =>
+  planOf(before, memo, turn) && planOf(after, memo, turn)
+    ? compared(
+        [
+          { name: 'before', job: before },
+          { name: 'after', job: after },
+        ],
+        [],
+        memo,
+        turn,
+      )
+    : []
 
 /** Every figure of the answer: what answers first, then what was given, worked and cited, then changes. */
 export function figuresIn(
@@ -115,7 +144,7 @@ export function questionsIn(
   calls: readonly Call[],
   { refused, torn, unsure, held }: Bindings,
   job: Job,
-  { request, unused }: { request: Request; unused: readonly Tagged[] },
+  { request, unused, memo }: { request: Request; unused: readonly Tagged[]; memo: Memo },
 ): { asks: Answer['asks']; leftOver: string[] } {
   const asks: Answer['asks'] = []
   const leftOver: string[] = []
@@ -158,9 +187,11 @@ export function questionsIn(
     request.declines.length === 0 &&
     (request.notes ?? []).length === 0
   ) {
-    leftOver.push(
-      `I have noted ${held.map((it) => inSentence(wordNamed(it.word))).join(', ')}. What would you like to know?`,
-    )
+    const noted = `I have noted ${[...new Set(held.map((it) => inSentence(wordNamed(it.word))))].join(', ')}.`
+    // In a whole fence the next question is the one that most waits for.
+    const [next] = openQuestions(job, memo, -1)
+    if (next) ask(next.word, next.at, next.question)
+    leftOver.push(next ? noted : `${noted} What would you like to know?`)
   }
   if (
     calls.length === 0 &&
@@ -168,6 +199,7 @@ export function questionsIn(
     held.length === 0 &&
     leftOver.length === 0 &&
     request.declines.length === 0 &&
+    (request.acts ?? []).length === 0 &&
     (request.notes ?? []).length === 0
   )
     leftOver.push(`I did not find a question in that. ${whatCanBeAsked()}`)

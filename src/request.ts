@@ -17,12 +17,26 @@ export const toldSchema = z.strictObject({
   from: originSchema,
 })
 
+/** What is done with the job as a whole, beside telling and asking. */
+export const actSchema = z.strictObject({
+  act: z
+    .enum(['undo', 'redo', 'explain', 'keep', 'turn-to', 'compare', 'next', 'assumed', 'sensitive'])
+    .describe(
+      'undo or redo the last change; explain how a word came about; keep the plan under a name; turn-to a kept plan; compare plans; next: what to decide next; assumed: what is taken as usual; sensitive: what moves the bill most',
+    ),
+  word: z.string().nullable().describe('for explain: the word, or null for what was answered last'),
+  at: z.string().nullable(),
+  name: z.string().nullable().describe('for keep, turn-to and compare: the plan’s name, in words of the message'),
+  between: z.array(toldSchema).nullable().describe('for compare: values of one word to be tried side by side'),
+})
+
 export const requestSchema = z.strictObject({
   told: z.array(toldSchema).describe('what the person said, word by word'),
   wants: z.array(z.strictObject({ word: z.string(), at: z.string() })).describe('the words they want to know'),
   calculation: z.string().nullable().describe('a calculation by name, only when the wanted words leave it open'),
   confirms: z.array(z.string()).describe('words whose odd value the person has just confirmed'),
   notes: z.array(z.string()).nullish().describe('pieces of advice by name, when no sum answers'),
+  acts: z.array(actSchema).nullish().describe('what is done with the job as a whole'),
   declines: z.array(
     z.strictObject({
       why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet', 'small-talk']),
@@ -32,3 +46,4 @@ export const requestSchema = z.strictObject({
 })
 export type Request = z.infer<typeof requestSchema>
 export type Told = z.infer<typeof toldSchema>
+export type Act = z.infer<typeof actSchema>

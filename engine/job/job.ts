@@ -176,6 +176,13 @@ export function systemOf(job: Job): System {
 export const countryOf = (job: Job): Country | undefined =>
   job.decisions.find((it) => it.word === 'country')?.value as Country | undefined
 
+// What a value comes to, as a text that is the same for the same value: for looking things up, never for showing.
+const amountKey = (amount: Amount): string =>
+  isExact(amount) ? amount.toFraction() : `${amount.value}±${amount.error}`
+export const quantityKey = (q: Quantity): string => `${amountKey(q.amount)} ${q.unit}`
+export const valueKey = (value: Value): string =>
+  isList(value) ? value.map(quantityKey).join(';') : isQuantity(value) ? quantityKey(value) : String(value)
+
 // ── writing down ──
 // Exact amounts are written as fractions (`565/8`), approximate ones with their error, so that reading gives the same job.
 

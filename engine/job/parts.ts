@@ -1,12 +1,14 @@
 // This file is about which calculations make up a whole fence, and at which of its places each is worked.
 // They join through words: what one gives, another takes. Only what is asked for, and what it hangs on, is ever worked.
 import type { Calculation } from '../calculation.ts'
+import { takeOff } from '../calculations/buying/take-off.ts'
 import { finishAreaOf } from '../calculations/finish/finish-area.ts'
 import { finishQuantity } from '../calculations/finish/finish-quantity.ts'
 import { railBrackets } from '../calculations/frame/rail-brackets.ts'
 import { railsBetweenPosts } from '../calculations/frame/rails-between-posts.ts'
 import { railsOfFence } from '../calculations/frame/rails-of-fence.ts'
 import { picketScrews } from '../calculations/frame/picket-screws.ts'
+import { gateHardware } from '../calculations/gates/gate-hardware.ts'
 import { gateLeaf } from '../calculations/gates/gate-leaf.ts'
 import { picketsOnGates } from '../calculations/gates/pickets-on-gates.ts'
 import { bagYieldByWeight } from '../calculations/ground/bag-yield.ts'
@@ -22,6 +24,9 @@ import { steppedRun } from '../calculations/layout/stepped-run.ts'
 import { picketSpacing } from '../calculations/pickets/picket-spacing.ts'
 import { picketsOfFence } from '../calculations/pickets/pickets-of-fence.ts'
 import { picketsTouchingPosts } from '../calculations/pickets/pickets-touching-posts.ts'
+import { haulTrips } from '../calculations/ground/haul-trips.ts'
+import { jobHours } from '../calculations/time/job-hours.ts'
+import { stickWeightOf } from '../calculations/wood/stick-weight.ts'
 import { slopeOfGround } from '../calculations/site/slope-of-ground.ts'
 import type { Value } from '../quantities/quantity.ts'
 
@@ -39,6 +44,8 @@ export interface Part {
   readonly byKind?: true
   /** What it took as usual, and others then take too: one fence has one depth of stone. */
   readonly shares?: readonly string[]
+  /** What it may do without and still asks for, since it would leave out a part of the fence. */
+  readonly asksFor?: readonly string[]
   /** Holds only where this choice was made. */
   readonly when?: { readonly word: string; readonly is: (value: Value | undefined) => boolean }
 }
@@ -62,7 +69,12 @@ export const parts: readonly Part[] = [
   },
   { calculation: picketSpacing, level: 'bay', when: gapped },
   { calculation: picketsTouchingPosts, level: 'bay', when: tight },
-  { calculation: railsBetweenPosts, level: 'bay', when: level, as: { railCut: 'railCut' } },
+  {
+    calculation: railsBetweenPosts,
+    level: 'bay',
+    when: level,
+    as: { railCut: 'railCut', railsInAll: 'railsOfStretch' },
+  },
   { calculation: rakedRun, level: 'bay', when: raked, as: { rakedBlank: 'railCut', plumbCut: 'plumbCut' } },
   { calculation: gateLeaf, level: 'gate' },
   {
@@ -72,6 +84,17 @@ export const parts: readonly Part[] = [
     takes: { opening: 'leafWidth' },
     as: { pickets: 'picketsEachGate' },
   },
+  {
+    calculation: stickWeightOf,
+    level: 'bay',
+    takes: {
+      lumberLength: 'railCut',
+      lumberWidth: 'railDepth',
+      lumberThickness: 'railThickness',
+      sticks: 'railsOfStretch',
+    },
+    as: { sticksWeight: 'railsWeight' },
+  },
   { calculation: postsOfFence, level: 'yard' },
   {
     calculation: postDepth,
@@ -79,9 +102,20 @@ export const parts: readonly Part[] = [
     shares: ['stoneDepth'],
     as: { holeDepth: 'holeDepth', postLength: 'postLength', embedment: 'embedment' },
   },
+  {
+    calculation: stickWeightOf,
+    level: 'kind',
+    takes: { lumberLength: 'postLength', lumberWidth: 'postWidth', lumberThickness: 'postWidth', sticks: 'posts' },
+    as: { sticksWeight: 'postsWeight' },
+  },
   { calculation: bagYieldByWeight, level: 'yard', as: { bagYield: 'bagYield' } },
   { calculation: concreteForPosts, level: 'yard', byKind: true },
-  { calculation: gravelForHoles, level: 'yard', byKind: true },
+  {
+    calculation: gravelForHoles,
+    level: 'yard',
+    byKind: true,
+    as: { gravelInPlace: 'gravelInPlace', gravel: 'gravel', gravelLoad: 'gravelLoad', buckets: 'buckets' },
+  },
   { calculation: spoilOfHoles, level: 'yard', byKind: true },
   { calculation: diggingHours, level: 'yard' },
   { calculation: picketsOnGates, level: 'yard' },
@@ -89,8 +123,27 @@ export const parts: readonly Part[] = [
   { calculation: railsOfFence, level: 'yard' },
   { calculation: railBrackets, level: 'yard' },
   { calculation: picketScrews, level: 'yard' },
+  {
+    calculation: stickWeightOf,
+    level: 'yard',
+    takes: {
+      lumberLength: 'picketLength',
+      lumberWidth: 'picketWidth',
+      lumberThickness: 'picketThickness',
+      sticks: 'picketsToBuy',
+    },
+    as: { sticksWeight: 'picketsWeight' },
+  },
+  { calculation: gateHardware, level: 'yard' },
   { calculation: finishAreaOf, level: 'yard' },
   { calculation: finishQuantity, level: 'yard' },
+  {
+    calculation: takeOff,
+    level: 'yard',
+    asksFor: ['postsByLength', 'railsInAll', 'picketsToBuy', 'bags', 'gravel', 'finishCans'],
+  },
+  { calculation: haulTrips, level: 'yard', takes: { loadWeight: 'takeOffWeight' } },
+  { calculation: jobHours, level: 'yard' },
 ]
 
 const givers = new Map<string, Part[]>()
@@ -110,10 +163,33 @@ export const ownName = (part: Part, word: string): string =>
 export const ofRuns: ReadonlySet<string> = new Set([
   ...parts
     .filter((it) => it.level === 'run' || it.level === 'bay' || it.level === 'gate')
-    .flatMap((it) => [...Object.keys(it.calculation.needs), ...Object.values(it.takes ?? {}), ...(it.when ? [it.when.word] : [])]),
+    .flatMap((it) => [
+      ...Object.keys(it.calculation.needs),
+      ...Object.values(it.takes ?? {}),
+      ...(it.when ? [it.when.word] : []),
+    ]),
   'gates',
   'gateOpening',
   'gateStart',
   'runEnds',
   'cornerAngle',
 ])
+
+/** What a person looks at first when something changes, or when plans stand side by side. */
+export const looksAt: readonly string[] = [
+  'bays',
+  'posts',
+  'picketsToBuy',
+  'railsInAll',
+  'brackets',
+  'screwsToBuy',
+  'bags',
+  'gravel',
+  'soilOut',
+  'finishArea',
+  'finishCans',
+  'hinges',
+  'workTime',
+  'takeOffWeight',
+  'takeOffCost',
+]

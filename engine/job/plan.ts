@@ -6,12 +6,12 @@ import { type Calculation, needsFor, run, usualFor } from '../calculation.ts'
 import { vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
-import { type Amount, isExact } from '../quantities/amount.ts'
-import { isList, isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
+import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
 import type { Word } from '../words/word.ts'
 import { type Fence, fenceOf, type RunTold } from './fence.ts'
-import { decided, decidedAt, type Decision, type Job, sameValue, systemOf } from './job.ts'
+import { decided, decidedAt, type Decision, type Job, sameValue, systemOf, valueKey } from './job.ts'
 import { layRun, type Post, postsOf, type RunLaid, type Stretch, stretchesOf } from './laid-out.ts'
+import { askedOnce, type Ground, type Laid, overAll } from './over-all.ts'
 import { givingAt, type Level, ownName, type Part } from './parts.ts'
 
 /** Where a value came from: told, worked by a part, standing in the fence as it is laid out, or taken as usual. */
@@ -54,7 +54,6 @@ export interface Plan {
   readonly stretches: readonly Stretch[]
 }
 
-type Laid = { readonly given: Given; readonly nodes: readonly Node[] }
 type Found = { readonly given: Given; readonly origin: Origin }
 type Sought = Found | { readonly problems: readonly Problem[] } | undefined
 
@@ -83,6 +82,8 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   const bays = once(() => new Map(laid().flatMap((it) => it.bays.map((bay) => [bay.place, bay] as const))))
   const counts = once(() => new Map(stretches().map((it) => [it.place, it.bays.length] as const)))
   const gates = once(() => new Map(fence.runs.flatMap((it) => it.gates.map((gate) => [gate.place, gate] as const))))
+
+  const ground: Ground = { job, fence, node, worked, runNodes, laid, posts, kinds, stretches }
 
   return {
     job,
@@ -166,10 +167,12 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     const given = new Map<string, Given>()
     const origins = new Map<string, Origin>()
     const problems: Problem[] = []
+    const doubts: Problem[] = []
     for (const word of Object.values(calculation.needs)) {
       const found = seek(word, part, places)
       if (!found) continue
       if ('problems' in found) {
+        if (part.asksFor?.includes(word.name)) doubts.push(...found.problems.filter((it) => it.ask))
         if (required.has(word.name) && !usualFor(calculation, word)) problems.push(...found.problems)
         continue
       }
@@ -179,7 +182,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     const outcome: Outcome =
       problems.length > 0
         ? { ok: false, given, problems: askedOnce(problems), cited: [] }
-        : placed(remembered(calculation, given, wantedOf(calculation, wanted, given), places), at)
+        : placed(remembered(calculation, given, wantedOf(calculation, wanted, given), places, askedOnce(doubts)), at)
     return { part, at, places, outcome, origins }
   }
 
@@ -199,13 +202,21 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     given: ReadonlyMap<string, Given>,
     wanted: readonly string[],
     places: readonly string[],
+    doubts: readonly Problem[],
   ): Outcome {
     const confirmed = Object.keys(calculation.needs).filter((it) => job.confirmed.includes(it))
-    const key = keyOf(calculation, given, wanted, places, confirmed, system)
+    const key = keyOf(
+      calculation,
+      given,
+      wanted,
+      places,
+      [...confirmed, ...doubts.map((it) => `${it.word}@${it.at}`)],
+      system,
+    )
     const known = memo.outcomes.get(key)
     if (known) return regiven(known, given)
     memo.ran.push(calculation.name)
-    const outcome = run(calculation, given, { system, wanted, confirmed: new Set(confirmed), places })
+    const outcome = run(calculation, given, { system, wanted, confirmed: new Set(confirmed), places, doubts })
     memo.outcomes.set(key, outcome)
     return outcome
   }
@@ -313,7 +324,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
         return { given: { value: quantity(counts().get(at) ?? 1, 'bay'), role: 'result' }, nodes: of }
       return undefined
     }
-    if (at === yard) return overAll(name)
+    if (at === yard) return overAll(name, ground)
     if (name === 'posts' && kinds().includes(at)) {
       const count = posts().filter((it) => it.kind === at).length
       return { given: { value: quantity(count, 'post'), role: 'result' }, nodes: runNodes().map((it) => it.node) }
@@ -349,71 +360,6 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     return undefined
   }
 
-  /** What is counted over the whole fence, to be added up by a calculation that shows it. */
-  function overAll(name: string): Laid | { problems: readonly Problem[] } | undefined {
-    const count = (noun: string, number: number): Quantity => quantity(number, noun)
-    const ofKind = (kind: Post['kind']) => (): Quantity =>
-      count('post', posts().filter((it) => it.kind === kind).length)
-    const fromRuns: Record<string, () => Value> = {
-      runPosts: () => laid().map((it) => count('post', it.stations.length)),
-      runBays: () => laid().map((it) => count('bay', it.bays.length)),
-      cornersShared: () => count('post', posts().filter((it) => it.stands.length > 1).length),
-      gatePostCount: ofKind('gate-posts'),
-      cornerPostCount: ofKind('corner-posts'),
-      endPostCount: ofKind('end-posts'),
-      stretchBays: () => stretches().map((it) => count('bay', it.bays.length)),
-      gates: () =>
-        count(
-          'gate',
-          fence.runs.reduce((sum, it) => sum + it.gates.length, 0),
-        ),
-    }
-    const fromStretches: Record<string, { word: string; noun?: string }> = {
-      bayPickets: { word: 'pickets' },
-      railCuts: { word: 'railCut' },
-    }
-    const source = fromRuns[name]
-    const ofEach = fromStretches[name]
-    if (!source && !ofEach && name !== 'bayRails' && name !== 'leafPickets') return undefined
-    const lacking = runNodes().flatMap(({ node: { outcome } }) => (outcome.ok ? [] : outcome.problems))
-    if (lacking.length > 0) return { problems: askedOnce(lacking) }
-    const runs = runNodes().map((it) => it.node)
-    if (source) return { given: { value: source(), role: 'result' }, nodes: runs }
-    if (ofEach)
-      return gathered(
-        stretches().map((it) => node(ofEach.word, it.place)),
-        ofEach.word,
-      )
-    if (name === 'bayRails') {
-      const each = stretches().map((it) => decided(job, 'rails', it.place)?.value)
-      const usual = quantity(2, 'rail')
-      const value = each.map((it) => (isQuantity(it) ? it : usual))
-      // Where nobody said how many rails, the usual two are taken, and said so by the part that cuts them.
-      return { given: { value, role: each.some((it) => it === undefined) ? 'result' : 'known' }, nodes: [] }
-    }
-    const leaves = fence.runs
-      .flatMap((it) => it.gates)
-      .flatMap(({ place }) => {
-        const double = decided(job, 'gateLeaves', place)?.value === 'double'
-        const leaf = node('picketsEachGate', place)
-        return double ? [leaf, leaf] : [leaf]
-      })
-    return leaves.length > 0 ? gathered(leaves, 'picketsEachGate') : undefined
-  }
-
-  function gathered(
-    each: readonly (Node | undefined)[],
-    word: string,
-  ): Laid | { problems: readonly Problem[] } | undefined {
-    const found = each.filter((it) => it !== undefined)
-    if (found.length < each.length || found.length === 0) return undefined
-    const problems = found.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
-    if (problems.length > 0) return { problems: askedOnce(problems) }
-    const values = found.map(({ outcome, part }) => (outcome.ok ? outcome.values.get(ownName(part, word)) : undefined))
-    if (!values.every((it) => isQuantity(it))) return undefined
-    return { given: { value: values as Quantity[], role: 'result' }, nodes: found }
-  }
-
   function plain(value: Value): Laid {
     return { given: { value, role: 'known' }, nodes: [] }
   }
@@ -437,18 +383,6 @@ const notOne = (word: Word): Problem => ({
 const placed = (outcome: Outcome, at: string): Outcome =>
   outcome.ok ? outcome : { ...outcome, problems: outcome.problems.map((it) => ({ at, ...it })) }
 
-/** The same thing missing at several places is asked for once, for all of them. */
-function askedOnce(problems: readonly Problem[]): Problem[] {
-  const byWord = new Map<string, Problem[]>()
-  for (const it of problems) byWord.set(`${it.code}:${it.word}`, [...(byWord.get(`${it.code}:${it.word}`) ?? []), it])
-  return [...byWord.values()].flatMap((same) => {
-    const [first] = same as [Problem]
-    const places = new Set(same.map((it) => it.at))
-    if (first.code !== 'missing') return [...new Map(same.map((it) => [it.message, it])).values()]
-    return places.size === 1 ? [first] : [{ ...first, at: yard }]
-  })
-}
-
 /** The same working, given by others: who said what may differ, and nothing else. */
 function regiven(known: Outcome, given: ReadonlyMap<string, Given>): Outcome {
   const roles = new Map([...known.given].map(([name, it]) => [name, given.get(name) ?? it] as const))
@@ -468,12 +402,6 @@ function regiven(known: Outcome, given: ReadonlyMap<string, Given>): Outcome {
     },
   }
 }
-
-const amountKey = (amount: Amount): string =>
-  isExact(amount) ? amount.toFraction() : `${amount.value}±${amount.error}`
-const quantityKey = (q: Quantity): string => `${amountKey(q.amount)} ${q.unit}`
-const valueKey = (value: Value): string =>
-  isList(value) ? value.map(quantityKey).join(';') : isQuantity(value) ? quantityKey(value) : String(value)
 
 function keyOf(
   calculation: Calculation,

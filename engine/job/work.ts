@@ -268,7 +268,11 @@ function workOne(
   const problems: Problem[] = []
   for (const word of Object.values(calc.needs)) {
     const told = places.map((place) => decided(job, word.name, place))
-    const fed = told.every((it) => it) ? undefined : (plan?.fence.isByRuns ? (planned(word) ?? feed(word)) : (feed(word) ?? planned(word)))
+    const fed = told.every((it) => it)
+      ? undefined
+      : plan?.fence.isByRuns
+        ? (planned(word) ?? feed(word))
+        : (feed(word) ?? planned(word))
     // Nobody said it anywhere: `run` takes its usual value, or asks.
     if (told.every((it) => !it)) {
       if (fed !== undefined) given.set(word.name, { value: fed, role: 'result' })

@@ -15,6 +15,7 @@ import {
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
+import { actsIn } from './acts.ts'
 import { bindByRuns } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
@@ -24,8 +25,8 @@ import { saysNoHolidays, unreadHolidays } from './holidays.ts'
 import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { nearestNote, notesIn, settles } from './notes.ts'
-import { placesIn } from './places.ts'
-import { placesFor, type RunSaid, runsIn, type Stretch, stretchesByRun } from './runs.ts'
+import { type PlaceSaid, placesIn } from './places.ts'
+import { placesFor, runsIn, type Stretch, stretchesByRun } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { isOfTax, pricesIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
@@ -50,6 +51,9 @@ export function readOffline(heard: Heard): Request {
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
   const wants = asked.flatMap((it) => atRuns(it, spent, stretches, message))
+  const between = (): Told[] => alternativesIn(heard, message, hits, places)
+  const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
+  if (acts.length > 0) return { ...onlyThese([]), acts }
   const plain =
     danger.length === 0
       ? (plainSumIn(heard, message, hits, wants.length > 0) ?? costOfEarlier(heard, message))
@@ -105,7 +109,7 @@ export function readOffline(heard: Heard): Request {
   let context = asks.length > 0 ? asks : heard.job.wanted
   let { bound, loose } = bindFor(context, asks.length > 0, meant)
   // Nothing is asked by name, and nothing was before: what the message is about is what is wanted, and helps to read it.
-  const subject = context.length === 0 ? whatItIsAbout(bound.map(fromTag), hits) : []
+  const subject = context.length === 0 && runs.length === 0 ? whatItIsAbout(bound.map(fromTag), hits) : []
   if (subject.length > 0) {
     context = subject
     ;({ bound, loose } = bindFor(subject, true, meant))
@@ -260,6 +264,53 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
+
+/** “Compare 6 ft bays with 8 ft bays”, “stepped or following the ground”: values of one word, each read by itself. */
+function alternativesIn(
+  heard: Heard,
+  message: readonly Token[],
+  hits: readonly Hit[],
+  places: readonly PlaceSaid[],
+): Told[] {
+  const runs = runsIn(message, heard.job)
+  const measured = heard.readings.flatMap((only) => {
+    const others = new Set(heard.readings.filter((it) => it !== only).map((it) => it.tag))
+    const alone = message.map((token) =>
+      token.tag && others.has(token.tag)
+        ? { ...token, tag: undefined, reading: undefined, measured: undefined }
+        : token,
+    ) as Token[]
+    const { bound } = bindByRuns(
+      {
+        heard: { ...heard, readings: [only] },
+        message: alone,
+        hits,
+        places,
+        runs,
+        stretches: stretchesByRun(alone, runs),
+      },
+      heard.job.decisions.map((it) => it.word),
+      false,
+    )
+    return bound.map(fromTag)
+  })
+  const [first] = measured
+  const alike = measured.filter((it) => it.word === first?.word && it.at === first.at)
+  if (alike.length > 1) return alike
+  const options = hits.filter((hit) => hit.sort === 'option' && hit.option && ofRuns.has(hit.word))
+  const word = options[0]?.word
+  const each = new Map(options.filter((it) => it.word === word).map((it) => [it.option as string, it] as const))
+  return [...each].map(([option, hit]) => ({
+    word: word as string,
+    at: yard,
+    from: {
+      tag: null,
+      quote: heard.said.slice((message[hit.from] as Token).start, (message[hit.to - 1] as Token).end),
+      option,
+      usual: null,
+    },
+  }))
+}
 
 /** “How many pickets on the front?” is asked of that run. */
 function atRuns(

@@ -1,0 +1,337 @@
+// The take-off: every kind of thing the fence takes, how many, what they cost and what they weigh.
+//
+//   posts      20 × $18.00     360.00      a line stands here when its number is known;
+//   pickets   237 × $ 3.20     758.40      it is priced when its price is, and weighed when its weight is
+//   ─────────────────────────────────
+//   all that is priced        1118.40      what is not priced is named, never passed over
+import { calculation, type Tools } from '../../calculation.ts'
+import { type Quantity, quantity, zero } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
+import { add } from '../../quantities/amount.ts'
+import { bags, bagsLoad } from '../../words/concrete.ts'
+import { capCount } from '../../words/caps.ts'
+import { finishCans } from '../../words/finish.ts'
+import { brackets, railsInAll } from '../../words/framing.ts'
+import { gravel, gravelLoad } from '../../words/gravel.ts'
+import { picketsToBuy } from '../../words/picket-count.ts'
+import { picketLength } from '../../words/pickets.ts'
+import { screwBoxes, screwsToBuy } from '../../words/screws.ts'
+import {
+  bagPrice,
+  bracketPrice,
+  canPrice,
+  capPrice,
+  deliveryPrice,
+  dropRods,
+  hingePrice,
+  hinges,
+  latches,
+  latchPrice,
+  picketPrice,
+  picketsCost,
+  picketSticks,
+  picketsWeight,
+  postBoards,
+  postLengths,
+  postPrice,
+  postsByLength,
+  postsCost,
+  postsWeights,
+  railPrice,
+  railsCost,
+  railSticks,
+  railsWeights,
+  screwBoxPrice,
+  stonePrice,
+  stoneUnit,
+  takeOffCost,
+  takeOffLines,
+  takeOffWeight,
+} from '../../words/take-off.ts'
+
+const needs = {
+  postsByLength,
+  postLengths,
+  postPrice,
+  postBoards,
+  postsCost,
+  railsInAll,
+  railPrice,
+  railSticks,
+  railsCost,
+  picketsToBuy,
+  picketLength,
+  picketPrice,
+  picketSticks,
+  picketsCost,
+  brackets,
+  bracketPrice,
+  screwsToBuy,
+  screwBoxes,
+  screwBoxPrice,
+  hinges,
+  hingePrice,
+  latches,
+  latchPrice,
+  dropRods,
+  bags,
+  bagPrice,
+  gravel,
+  stonePrice,
+  stoneUnit,
+  capCount,
+  capPrice,
+  finishCans,
+  canPrice,
+  deliveryPrice,
+  postsWeights,
+  railsWeights,
+  picketsWeight,
+  bagsLoad,
+  gravelLoad,
+}
+type Need = keyof typeof needs & string
+
+const may = Object.keys(needs).filter((it) => it !== 'stoneUnit') as Need[]
+
+/** One kind of thing: its number, its price, the line that multiplies them, and its weight. In the order one loads them. */
+interface Item {
+  readonly what: string
+  readonly count: Need
+  readonly price?: Need
+  readonly sum?: string
+  readonly weight?: Need
+  /** A sum that a cut plan has already made, and the sticks it bought. */
+  readonly cost?: Need
+  readonly sticks?: Need
+  readonly sized?: Need
+}
+const items: readonly Item[] = [
+  {
+    what: 'posts',
+    count: 'postsByLength',
+    price: 'postPrice',
+    sum: 'postsSum',
+    weight: 'postsWeights',
+    cost: 'postsCost',
+    sticks: 'postBoards',
+    sized: 'postLengths',
+  },
+  {
+    what: 'rails',
+    count: 'railsInAll',
+    price: 'railPrice',
+    sum: 'railsSum',
+    weight: 'railsWeights',
+    cost: 'railsCost',
+    sticks: 'railSticks',
+  },
+  {
+    what: 'pickets',
+    count: 'picketsToBuy',
+    price: 'picketPrice',
+    sum: 'picketsSum',
+    weight: 'picketsWeight',
+    cost: 'picketsCost',
+    sticks: 'picketSticks',
+    sized: 'picketLength',
+  },
+  { what: 'bags of concrete', count: 'bags', price: 'bagPrice', sum: 'bagsSum', weight: 'bagsLoad' },
+  { what: 'stone', count: 'gravel', price: 'stonePrice', sum: 'stoneSum', weight: 'gravelLoad' },
+  { what: 'rail brackets', count: 'brackets', price: 'bracketPrice', sum: 'bracketsSum' },
+  { what: 'picket screws', count: 'screwsToBuy' },
+  { what: 'boxes of picket screws', count: 'screwBoxes', price: 'screwBoxPrice', sum: 'screwsSum' },
+  { what: 'hinges', count: 'hinges', price: 'hingePrice', sum: 'hingesSum' },
+  { what: 'latches', count: 'latches', price: 'latchPrice', sum: 'latchesSum' },
+  { what: 'drop rods', count: 'dropRods' },
+  { what: 'post caps', count: 'capCount', price: 'capPrice', sum: 'capsSum' },
+  { what: 'cans of finish', count: 'finishCans', price: 'canPrice', sum: 'cansSum' },
+]
+
+const sums = items.flatMap((it) => it.sum ?? [])
+const times = (count: string, price: string): string => `${count} * ${price}`
+
+export const takeOff = calculation({
+  name: 'take-off',
+  title: 'Take-off of the whole fence',
+  answers:
+    'Everything the fence takes, how many of each, what it costs as far as prices are known, and what it weighs.',
+  needs,
+  may,
+  oneOf: [
+    [
+      'postsByLength',
+      'picketsToBuy',
+      'railsInAll',
+      'bags',
+      'brackets',
+      'screwsToBuy',
+      'gravel',
+      'finishCans',
+      'hinges',
+      'capCount',
+    ],
+  ],
+  gives: { takeOffLines, takeOffCost, takeOffWeight },
+  headlines: ['takeOffLines', 'takeOffCost'],
+  together: {
+    takeOffLines: ['takeOffCost', 'takeOffWeight', 'takeOffLines'],
+    takeOffCost: ['takeOffCost', 'takeOffWeight'],
+    takeOffWeight: ['takeOffWeight'],
+  },
+  locals: {
+    ...Object.fromEntries(sums.map((it) => [it, 'money' as const])),
+    deliverySum: 'money',
+    stonePaid: 'money',
+    cent: 'money',
+    stoneToTheCent: 'money',
+  },
+  lines: {
+    postsSum: ['sum(postsByLength) * postPrice', 'so many posts at that price'],
+    railsSum: [times('railsInAll', 'railPrice'), 'so many rails at that price'],
+    picketsSum: [times('picketsToBuy', 'picketPrice'), 'so many pickets, spares among them'],
+    bagsSum: [times('bags', 'bagPrice'), 'bags bought together, for the whole job'],
+    stoneSum: ['gravel / stoneUnit * stonePrice', 'by the yard or metre of it'],
+    bracketsSum: [times('brackets', 'bracketPrice'), 'so many brackets'],
+    screwsSum: [times('screwBoxes', 'screwBoxPrice'), 'whole boxes'],
+    hingesSum: [times('hinges', 'hingePrice'), 'so many hinges'],
+    latchesSum: [times('latches', 'latchPrice'), 'so many latches'],
+    capsSum: [times('capCount', 'capPrice'), 'so many caps'],
+    cansSum: [times('finishCans', 'canPrice'), 'whole cans'],
+    stoneToTheCent: ['round(stoneSum, cent)', 'to the cent; half a cent goes up'],
+    takeOffCost: [
+      `${sums.map((it) => (it === 'stoneSum' ? 'stonePaid' : it)).join(' + ')} + deliverySum`,
+      'all that is priced',
+    ],
+  },
+  work(_given, tools) {
+    const { line, has, put, tell, rows, table, remark, system } = tools
+    const unpriced: string[] = []
+    const unweighed: string[] = []
+    const none = (): Quantity => ({ ...priceOf(tools), amount: zero('money', priceOf(tools).unit).amount })
+    const priced = sumsOf(tools, unpriced)
+    const written: string[][] = []
+    let mass = zero('mass', system === 'metric' ? 'kg' : 'lb')
+    for (const item of items) {
+      if (!has(item.count)) continue
+      const weight = item.weight && has(item.weight) ? together(rows(item.weight)) : undefined
+      if (weight) mass = { ...mass, amount: add(mass.amount, weight.amount) }
+      else if (item.weight) unweighed.push(item.what)
+      written.push(...linesOf(tools, item, priced.get(item.what), weight))
+    }
+    if (has('deliveryPrice'))
+      written.push([
+        'delivery',
+        '1',
+        '',
+        show(rows('deliveryPrice')[0] as Quantity),
+        show(rows('deliveryPrice')[0] as Quantity),
+        '',
+      ])
+    tell('takeOffLines', quantity(written.length, 'line'))
+    if (priced.size > 0 || has('deliveryPrice')) {
+      for (const name of sums) if (!tools.worked(name)) put(name, none())
+      put('deliverySum', has('deliveryPrice') ? (rows('deliveryPrice')[0] as Quantity) : none())
+      put('cent', { ...none(), amount: quantity('0.01', none().unit).amount })
+      put('stonePaid', priced.has('stone') ? line('stoneToTheCent') : none())
+      line('takeOffCost')
+    }
+    if (unweighed.length < items.filter((it) => it.weight && has(it.count)).length) tell('takeOffWeight', mass)
+    table({
+      title: 'Take-off',
+      columns: [
+        { label: 'what', unit: '' },
+        { label: 'how many', unit: '' },
+        { label: 'size', unit: '' },
+        { label: 'price each', unit: '' },
+        { label: 'comes to', unit: '' },
+        { label: 'weight', unit: '' },
+      ],
+      rows: written,
+    })
+    if (unpriced.length > 0)
+      remark(`Not priced, and in no sum: ${unpriced.join(', ')}. Tell me what each costs, and I add it.`)
+    if (unweighed.length > 0)
+      remark(
+        `Not weighed: ${unweighed.join(', ')}. For timber I need the kind of wood and how wet it is; for bags, what one weighs.`,
+      )
+    remark(
+      'Order what must match together: pickets and caps of one batch, hinges and latch before the gate posts are set.',
+    )
+  },
+  sources: [{ fact: 'each number times its price, added up', from: 'Derived here; needs no table.' }],
+  cautions: ['lifting', 'local-code'],
+  examples: [
+    // 20 × 18 = 360; 40 × 7.25 = 290; 237 × 3.20 = 758.40; 23 × 6.75 = 155.25; together 1563.65
+    {
+      ask: 'Take-off of the whole fence: 20 posts at $18, 40 rails at $7.25, 237 pickets at $3.20, 23 bags at $6.75',
+      given: {
+        postsByLength: ['20'],
+        postPrice: '$18',
+        railsInAll: '40',
+        railPrice: '$7.25',
+        picketsToBuy: '237',
+        picketPrice: '$3.20',
+        bags: '23',
+        bagPrice: '$6.75',
+      },
+      expect: { takeOffCost: '$1,563.65', takeOffLines: '4 lines' },
+    },
+    // 14 × 21.50 = 301; 80 × 1.35 = 108; 301 + 108 + 45 = 454
+    {
+      ask: 'Take-off: 14 posts at £21.50 and 80 brackets at £1.35, delivery £45',
+      given: {
+        postsByLength: ['14'],
+        postPrice: '£21.50',
+        brackets: '80',
+        bracketPrice: '£1.35',
+        deliveryPrice: '£45',
+      },
+      expect: { takeOffCost: '£454.00', takeOffLines: '3 lines' },
+    },
+  ],
+})
+
+type Own = Tools<typeof needs>
+
+const together = (each: readonly Quantity[]): Quantity =>
+  each.reduce((sum, it) => ({ ...sum, amount: add(sum.amount, it.amount) }))
+
+/** Any price that was given: what is nought is nought of that money. */
+function priceOf({ has, rows }: Own): Quantity {
+  const name = (['deliveryPrice', ...items.flatMap((it) => [it.price ?? [], it.cost ?? []].flat())] as Need[]).find(
+    (it) => has(it),
+  )
+  return name ? (rows(name)[0] as Quantity) : zero('money', 'USD')
+}
+
+/** What each kind of thing comes to, by its price or by its cut plan. */
+function sumsOf({ has, line, rows, put }: Own, unpriced: string[]): Map<string, Quantity> {
+  const priced = new Map<string, Quantity>()
+  for (const { what, count, price, sum, cost } of items) {
+    if (!has(count) || !sum || !price) continue
+    if (cost && has(cost)) priced.set(what, put(sum, rows(cost)[0] as Quantity))
+    else if (has(price)) priced.set(what, line(sum))
+    else unpriced.push(what)
+  }
+  return priced
+}
+
+function linesOf({ has, rows }: Own, item: Item, sum: Quantity | undefined, weight: Quantity | undefined): string[][] {
+  const counts = rows(item.count)
+  const sizes = item.sized && has(item.sized) ? rows(item.sized) : []
+  const isCut = item.sticks !== undefined && has(item.sticks)
+  const price = !isCut && item.price && has(item.price) ? show(rows(item.price)[0] as Quantity) : ''
+  return counts.map((count, i) => {
+    const size = sizes.length === counts.length ? sizes[i] : undefined
+    const only = counts.length === 1
+    return [
+      item.what,
+      isCut && only ? `${show(count)}, cut from ${show(rows(item.sticks as Need)[0] as Quantity)}` : show(count),
+      size ? show(size) : '',
+      price,
+      sum && (only || i === counts.length - 1) ? show(sum) : '',
+      weight && (only || i === counts.length - 1) ? show(weight) : '',
+    ]
+  })
+}

@@ -1,0 +1,141 @@
+// This file is about what is counted over the whole fence: what stands at its many places, gathered into one list for a calculation to add up.
+import type { Given, Problem } from '../outcome.ts'
+import { yard } from '../places.ts'
+import { add } from '../quantities/amount.ts'
+import { isQuantity, less, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
+import type { Fence, RunTold } from './fence.ts'
+import { decided, type Job, quantityKey } from './job.ts'
+import type { Post, RunLaid, Stretch } from './laid-out.ts'
+import { ownName } from './parts.ts'
+import type { Node, Plan } from './plan.ts'
+
+/** What stands in the fence, and the parts whose working put it there. */
+export interface Laid {
+  readonly given: Given
+  readonly nodes: readonly Node[]
+}
+export type Lacking = { readonly problems: readonly Problem[] }
+
+/** The plan as far as it is laid out; each part is worked when it is first looked at. */
+export interface Ground extends Pick<Plan, 'node' | 'worked'> {
+  readonly job: Job
+  readonly fence: Fence
+  readonly runNodes: () => readonly { readonly run: RunTold; readonly node: Node }[]
+  readonly laid: () => readonly RunLaid[]
+  readonly posts: () => readonly Post[]
+  readonly kinds: () => readonly string[]
+  readonly stretches: () => readonly Stretch[]
+}
+
+const count = (noun: string, number: number): Quantity => quantity(number, noun)
+const ofKind =
+  (kind: Post['kind']) =>
+  ({ posts }: Ground): Value =>
+    count('post', posts().filter((it) => it.kind === kind).length)
+const gatesOf = ({ fence }: Ground) => fence.runs.flatMap((it) => it.gates)
+
+/** Read off the fence as it is laid out. */
+const standing: Readonly<Record<string, (ground: Ground) => Value>> = {
+  runPosts: ({ laid }) => laid().map((it) => count('post', it.stations.length)),
+  runBays: ({ laid }) => laid().map((it) => count('bay', it.bays.length)),
+  cornersShared: ({ posts }) => count('post', posts().filter((it) => it.stands.length > 1).length),
+  gatePostCount: ofKind('gate-posts'),
+  cornerPostCount: ofKind('corner-posts'),
+  endPostCount: ofKind('end-posts'),
+  stretchBays: ({ stretches }) => stretches().map((it) => count('bay', it.bays.length)),
+  gates: (ground) => count('gate', gatesOf(ground).length),
+  leavesInAll: (ground) =>
+    count(
+      'leaf',
+      gatesOf(ground).reduce((sum, it) => sum + leavesOf(ground, it.place), 0),
+    ),
+  // Where nobody said how many rails, the usual two are taken, and said so by the part that cuts them.
+  bayRails: ({ stretches, job }) =>
+    stretches().map((it) => {
+      const told = decided(job, 'rails', it.place)?.value
+      return isQuantity(told) ? told : count('rail', 2)
+    }),
+}
+
+/** Gathered from what each place's part gives. */
+const fromEach: Readonly<Record<string, { word: string; at: (ground: Ground) => readonly string[] }>> = {
+  bayPickets: { word: 'pickets', at: ({ stretches }) => stretches().map((it) => it.place) },
+  railCuts: { word: 'railCut', at: ({ stretches }) => stretches().map((it) => it.place) },
+  railsWeights: { word: 'railsWeight', at: ({ stretches }) => stretches().map((it) => it.place) },
+  postsWeights: { word: 'postsWeight', at: ({ kinds }) => kinds() },
+  leafPickets: {
+    word: 'picketsEachGate',
+    at: (ground) =>
+      gatesOf(ground).flatMap(({ place }) => Array.from({ length: leavesOf(ground, place) }, () => place)),
+  },
+}
+
+/** A word of the whole fence, to be added up by a calculation that shows it; nothing where it is none of them. */
+export function overAll(name: string, ground: Ground): Laid | Lacking | undefined {
+  const [direct, each] = [standing[name], fromEach[name]]
+  if (!direct && !each && !special.has(name)) return undefined
+  const runs = ground.runNodes().map((it) => it.node)
+  const lacking = runs.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
+  if (lacking.length > 0) return { problems: askedOnce(lacking) }
+  if (direct) return { given: { value: direct(ground), role: 'result' }, nodes: runs }
+  if (each)
+    return gathered(
+      each.at(ground).map((at) => ground.node(each.word, at)),
+      each.word,
+    )
+  if (name === 'capCount') {
+    // A cap is on every post, once somebody speaks of caps.
+    const has = decided(ground.job, 'capSize', yard) ?? decided(ground.job, 'capPrice', yard)
+    return has ? { given: { value: count('post', ground.posts().length), role: 'result' }, nodes: runs } : undefined
+  }
+  return byLength(name, ground)
+}
+const special = new Set(['postsByLength', 'postLengths', 'capCount'])
+
+export const leavesOf = ({ job }: Pick<Ground, 'job'>, gate: string): number =>
+  decided(job, 'gateLeaves', gate)?.value === 'double' ? 2 : 1
+
+/** Posts that are as long as each other, and how long: a post in a run that steps down is longer by its step. */
+function byLength(name: string, { node, worked, kinds, fence, posts, job }: Ground): Laid | Lacking | undefined {
+  const nodes = new Map(kinds().map((kind) => [kind, node('postLength', kind)] as const))
+  const problems = [...nodes.values()].flatMap((it) => (it && !it.outcome.ok ? it.outcome.problems : []))
+  if (problems.length > 0) return { problems: askedOnce(problems) }
+  const longer = new Map(fence.runs.map((it) => [it.place, worked('longerPost', it.place)?.value] as const))
+  const groups = new Map<string, { length: Quantity; count: number }>()
+  for (const post of posts()) {
+    const told = decided(job, 'postLength', post.kind)?.value
+    const outcome = nodes.get(post.kind)?.outcome
+    const length = told ?? (outcome?.ok ? outcome.values.get('postLength') : undefined)
+    if (!isQuantity(length)) return undefined
+    const steps = post.stands.map((it) => longer.get(it.run)).filter((it) => isQuantity(it))
+    const most = steps.reduce<Quantity | undefined>((a, b) => (a && less(b, a) ? a : b), undefined)
+    const whole = most && !told ? { ...length, amount: add(length.amount, most.amount) } : length
+    const key = quantityKey(whole)
+    groups.set(key, { length: whole, count: (groups.get(key)?.count ?? 0) + 1 })
+  }
+  const all = [...groups.values()]
+  const value = name === 'postLengths' ? all.map((it) => it.length) : all.map((it) => count('post', it.count))
+  return { given: { value, role: 'result' }, nodes: [...nodes.values()].filter((it) => it !== undefined) }
+}
+
+function gathered(each: readonly (Node | undefined)[], word: string): Laid | Lacking | undefined {
+  const found = each.filter((it) => it !== undefined)
+  if (found.length < each.length || found.length === 0) return undefined
+  const problems = found.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
+  if (problems.length > 0) return { problems: askedOnce(problems) }
+  const values = found.map(({ outcome, part }) => (outcome.ok ? outcome.values.get(ownName(part, word)) : undefined))
+  if (!values.every((it) => isQuantity(it))) return undefined
+  return { given: { value: values as Quantity[], role: 'result' }, nodes: found }
+}
+
+/** The same thing missing at several places is asked for once, for all of them. */
+export function askedOnce(problems: readonly Problem[]): Problem[] {
+  const byWord = new Map<string, Problem[]>()
+  for (const it of problems) byWord.set(`${it.code}:${it.word}`, [...(byWord.get(`${it.code}:${it.word}`) ?? []), it])
+  return [...byWord.values()].flatMap((same) => {
+    const [first] = same as [Problem]
+    const places = new Set(same.map((it) => it.at))
+    if (first.code !== 'missing') return [...new Map(same.map((it) => [it.message, it])).values()]
+    return places.size === 1 ? [first] : [{ ...first, at: yard }]
+  })
+}
