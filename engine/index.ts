@@ -27,8 +27,9 @@ export {
 } from './job/job.ts'
 export { pathOf, showValue } from './job/explain.ts'
 export { type Assumption, assumptionsOf, larger, moved, type NextQuestion, openQuestions } from './job/next.ts'
-export { looksAt, ofRuns } from './job/parts.ts'
-export { type Memo, newMemo, type Plan, planOf } from './job/plan.ts'
+export { looksAt, ofRuns, wholeFence } from './job/parts.ts'
+export { type Memo, newMemo, type Plan } from './job/node.ts'
+export { planOf } from './job/plan.ts'
 export { compared, type Named, sideBySide } from './job/side-by-side.ts'
 export {
   inPlace,
@@ -43,6 +44,8 @@ export {
   together,
   yard,
 } from './places.ts'
+export { entriesIn, partByPart } from './job/calendar-entries.ts'
+export { cautionSheet, fieldPackOf, paperFor } from './job/field-pack.ts'
 export type { Block, CalendarEntry, FieldPack, Sheet } from './job/sheets.ts'
 export { type Worked, work } from './job/work.ts'
 export { showNote } from './notes/note.ts'

@@ -42,6 +42,11 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const said = ({ word, at, value }: Decision): string =>
   `${label(word)}${placeLabel(at) ? ` (${placeLabel(at)})` : ''} ${showValue(vocabulary.get(word) as Word, value)}`
 
+const movesText = ({ word, before, after }: NonNullable<Assumption['moves']>): string => {
+  const of = vocabulary.get(word) as Word
+  return `${of.label} ${showValue(of, before)} → ${showValue(of, after)}`
+}
+
 /** The job with changes taken back, made again, or another plan taken up; what was done is said. */
 export function actOn(job: Job, acts: readonly Act[]): { job: Job; notices: string[] } {
   const notices: string[] = []
@@ -83,6 +88,7 @@ export function shown(
   { memo, turn, from }: { memo: Memo; turn: number; from: number },
 ): Acted {
   const notices: string[] = []
+  const after: string[] = []
   const calls: Call[] = []
   const asks: { word: string; at: string; question: string }[] = []
   const table = (calculation: string, title: string, tables: Call['tables']): void => {
@@ -106,7 +112,7 @@ export function shown(
     if (one.act === 'next') next()
     if (one.act === 'assumed' || one.act === 'sensitive') assumed(one.act === 'sensitive')
   }
-  return { notices, calls, asks }
+  return { notices: [...notices, ...after], calls, asks }
 
   function explain({ word, at }: Act): void {
     const asked: Wanted | undefined = word ? { word, at: at ?? placeOf(word) } : before.wanted[0]
@@ -170,12 +176,20 @@ export function shown(
       notices.push('Nothing is taken as usual: all that I use, you told me or I worked.')
       return
     }
-    const sorted = [...all].sort((a, b) => (b.moves?.share ?? 0) - (a.moves?.share ?? 0)).slice(0, withTold ? 12 : 30)
+    const idle = all.filter((it) => !it.moves)
+    const sorted = all
+      .filter((it) => it.moves)
+      .sort((a, b) => (b.moves?.share ?? 0) - (a.moves?.share ?? 0))
+      .slice(0, withTold ? 12 : 30)
     notices.push(
       withTold
         ? 'What would move it most, if it came out otherwise:'
         : 'Still taken as usual, what could move the bill most first:',
     )
+    if (idle.length > 0 && !withTold)
+      after.push(
+        `Taken as usual too, and nothing to buy changes with it: ${idle.map((it) => label(it.word)).join(', ')}.`,
+      )
     table(withTold ? 'what-moves-it' : 'still-assumed', withTold ? 'What moves it most' : 'Still taken as usual', [
       {
         title: withTold ? 'What moves it most' : 'Still taken as usual',
@@ -186,9 +200,7 @@ export function shown(
             word.label,
             showValue(word, it.value),
             showValue(word, it.tried),
-            it.moves
-              ? `${label(it.moves.word)} ${showValue(vocabulary.get(it.moves.word) as Word, it.moves.before)} → ${showValue(vocabulary.get(it.moves.word) as Word, it.moves.after)}`
-              : 'nothing that I look at changes',
+            it.moves ? movesText(it.moves) : '',
             it.moves ? `${Math.round(it.moves.share * 1000) / 10} %` : '',
           ]
         }),

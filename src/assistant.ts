@@ -97,7 +97,7 @@ export async function answerTo(
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 
-  const unused = unusedOf(heard.readings, request, bindings.held)
+  const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(job, job.wanted, turn, { named: job.named, memo }), unused)
   const worked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused)
   const of = callsOf(worked, job.wanted)

@@ -23,7 +23,8 @@ export function callOf(worked: Worked, id: string, asked: readonly string[]): Ca
     }
   }
   const order = (name: string): number => (asked.includes(name) ? asked.indexOf(name) : asked.length)
-  const values = [...outcome.values].sort(([a], [b]) => order(a) - order(b))
+  // A list in order, the post centres of a run, stands in a table: it is no figure.
+  const values = [...outcome.values].filter(([name]) => !calc.gives[name]?.list).sort(([a], [b]) => order(a) - order(b))
   const results = values.flatMap(([name, value]) =>
     figuresOf(
       {

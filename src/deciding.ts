@@ -77,13 +77,15 @@ export function remember(
   }
   const results: Result[] = worked.flatMap(({ outcome, at, calculation }, i) =>
     outcome.ok
-      ? [...outcome.values].map(([word, value]) => ({
-          word,
-          at,
-          value,
-          calculation: calculation.name,
-          ref: `r${i + 1}.${word}`,
-        }))
+      ? [...outcome.values]
+          .filter(([word]) => !calculation.gives[word]?.list)
+          .map(([word, value]) => ({
+            word,
+            at,
+            value,
+            calculation: calculation.name,
+            ref: `r${i + 1}.${word}`,
+          }))
       : [],
   )
   const kept = job.results.filter((old) => !results.some((it) => it.word === old.word && it.at === old.at))

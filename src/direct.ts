@@ -17,6 +17,7 @@ import {
 } from '../engine/index.ts'
 import type { Call } from './answer.ts'
 import { callOf } from './calls.ts'
+import { cutSolver } from './solver/highs.ts'
 
 type JsonSchema = Readonly<Record<string, unknown>>
 
@@ -58,7 +59,10 @@ function schemaOf(word: Word, usual: string | undefined): JsonSchema {
 }
 
 /** Runs one calculation on inputs as people write them ("93 in", "11", 11). Undefined when there is no such calculation. */
-export function runCalculation(name: string, inputs: Readonly<Record<string, unknown>>): Call | undefined {
+export async function runCalculation(
+  name: string,
+  inputs: Readonly<Record<string, unknown>>,
+): Promise<Call | undefined> {
   const calc = calculationNamed(name)
   if (!calc) return undefined
   const problems: Problem[] = []
@@ -89,7 +93,11 @@ export function runCalculation(name: string, inputs: Readonly<Record<string, unk
   const outcome =
     problems.length > 0
       ? { ok: false as const, given: told, problems, cited: [] }
-      : run(calc, told, { system, wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)) })
+      : run(calc, told, {
+          system,
+          wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)),
+          solver: calc.solves ? await cutSolver() : undefined,
+        })
   return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', calc.headlines)
 }
 

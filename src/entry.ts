@@ -8,6 +8,9 @@ import {
   type Job,
   show,
   isList,
+  isRun,
+  runOf,
+  yard,
   sameValue,
   type Value,
   vocabulary,
@@ -30,10 +33,14 @@ export function callsOf(worked: readonly Worked[], asked: readonly Wanted[]): Ca
       it,
       `r${i + 1}`,
       // A calculation that only feeds another answers nothing itself.
-      it.wanted.some((word) => asked.some((want) => want.at === it.at && want.word === word)) ? it.wanted : [],
+      it.wanted.some((word) => asked.some((want) => isWithin(it.at, want.at) && want.word === word)) ? it.wanted : [],
     ),
   )
 }
+
+/** Whether a place is the one asked about, or a bay or gate of it. */
+const isWithin = (at: string, asked: string): boolean =>
+  at === asked || (isRun(runOf(at)) && (asked === yard || runOf(at) === asked))
 
 /** How each quantity of the message was understood. */
 export function readingsAs(held: readonly Held[], readings: readonly Tagged[]): Answer['readAs'] {

@@ -14,11 +14,11 @@ import {
   type Worked,
 } from '../engine/index.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
-import type { Tagged } from './readers/reader.ts'
+import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
 /** The quantities of the message that stand for no word and are no turn of phrase. */
-export function unusedOf(readings: readonly Tagged[], request: Request, held: readonly Held[]): Tagged[] {
+export function unusedOf({ readings, said }: Heard, request: Request, held: readonly Held[]): Tagged[] {
   const used = (it: Tagged): boolean =>
     request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
     // "4x4s, actual 3 1/2 in": the name says again what the size said.
@@ -36,7 +36,13 @@ export function unusedOf(readings: readonly Tagged[], request: Request, held: re
     held.some(
       ({ word }) => vocabulary.get(word)?.list && it.bare?.equals(held.filter((other) => other.word === word).length),
     )
-  return readings.filter((it) => !used(it) && !isTurnOfPhrase(it) && !countsValues(it))
+  // “Bay 3”, “run 2”: a number that names something.
+  const isName = (it: Tagged): boolean =>
+    it.bare !== null &&
+    /\b(bay|run|side|leg|stretch|gate|post|section|panel|turn|step)\s+(no\.?\s*|number\s+|#)?$/i.test(
+      said.slice(0, it.start),
+    )
+  return readings.filter((it) => !used(it) && !isName(it) && !isTurnOfPhrase(it) && !countsValues(it))
 }
 
 /** A verdict that might have been another with what was not understood says neither yes nor that nothing fails. */

@@ -44,3 +44,7 @@ export function cautionFor(code: CautionCode): Caution {
   if (!found) throw new Error(`no text for the caution “${code}”`)
   return found
 }
+
+/** Each code once, in the order in which they are read out. */
+export const inOrder = (codes: readonly CautionCode[]): CautionCode[] =>
+  all.map((it) => it.code).filter((code) => codes.includes(code))

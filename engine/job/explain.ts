@@ -6,7 +6,7 @@ import { isList, isQuantity, type Value } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import type { Word } from '../words/word.ts'
 import { ownName } from './parts.ts'
-import type { Node, Origin, Plan } from './plan.ts'
+import type { Node, Origin, Plan } from './node.ts'
 
 const deepest = 6
 const mostRows = 60
@@ -41,9 +41,10 @@ export function pathOf(plan: Plan, wordName: string, at: string): Table | undefi
   const go = (node: Node, name: string, depth: number): void => {
     const { outcome, part } = node
     if (!outcome.ok) return
+    if (seen.has(node) && depth > 0) return
     const value = outcome.values.get(ownName(part, name))
     if (value !== undefined) add(name, value, node.at, `worked: ${part.calculation.title.toLowerCase()}`, depth)
-    if (seen.has(node) || depth >= deepest) return
+    if (depth >= deepest) return
     seen.add(node)
     const uses = namesIn(node, ownName(part, name))
     for (const [need, given] of outcome.given) {

@@ -8,7 +8,8 @@ import { isList, isQuantity, type Quantity, type Value } from '../quantities/qua
 import type { Usual, Word } from '../words/word.ts'
 import { decide, type Job } from './job.ts'
 import { looksAt, ownName } from './parts.ts'
-import { type Memo, type Node, type Plan, planOf } from './plan.ts'
+import type { Memo, Node, Plan } from './node.ts'
+import { planOf } from './plan.ts'
 
 /** The question most worth asking, and what cannot be worked without its answer. */
 export interface NextQuestion {
@@ -60,6 +61,9 @@ export interface Assumption {
 
 const tenth = exact('11/10')
 
+/** How finely one measures, and what a price is for, is no guess about the fence. */
+const isOfTheTape = new Set(['tapeMark', 'stoneUnit'])
+
 /** All that is assumed in the plan, what moves the bill most first. A size is tried a tenth larger, a choice as its next option. */
 export function assumptionsOf(job: Job, memo: Memo, turn: number): Assumption[] {
   const plan = planOf(job, memo, turn)
@@ -69,7 +73,8 @@ export function assumptionsOf(job: Job, memo: Memo, turn: number): Assumption[] 
     for (const [name, given] of node.outcome.given) {
       const word = vocabulary.get(name) as Word
       const usual = given.role === 'assumed' ? (given.usual ?? usualFor(node.part.calculation, word)) : undefined
-      if (usual && !found.has(name)) found.set(name, { word: name, at: yard, value: given.value, usual })
+      if (usual && !found.has(name) && !isOfTheTape.has(name))
+        found.set(name, { word: name, at: yard, value: given.value, usual })
     }
   return [...found.values()]
     .map((it): Assumption => {

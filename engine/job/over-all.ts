@@ -1,13 +1,13 @@
 // This file is about what is counted over the whole fence: what stands at its many places, gathered into one list for a calculation to add up.
 import type { Given, Problem } from '../outcome.ts'
 import { yard } from '../places.ts'
-import { add } from '../quantities/amount.ts'
-import { isQuantity, less, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
+import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
 import type { Fence, RunTold } from './fence.ts'
 import { decided, type Job, quantityKey } from './job.ts'
 import type { Post, RunLaid, Stretch } from './laid-out.ts'
 import { ownName } from './parts.ts'
-import type { Node, Plan } from './plan.ts'
+import type { Node, Plan } from './node.ts'
+import { postSizeOf } from './post-sizes.ts'
 
 /** What stands in the fence, and the parts whose working put it there. */
 export interface Laid {
@@ -71,9 +71,11 @@ const fromEach: Readonly<Record<string, { word: string; at: (ground: Ground) => 
 }
 
 /** A word of the whole fence, to be added up by a calculation that shows it; nothing where it is none of them. */
-export function overAll(name: string, ground: Ground): Laid | Lacking | undefined {
+export function overAll(name: string, whole: Ground, run?: string): Laid | Lacking | undefined {
   const [direct, each] = [standing[name], fromEach[name]]
   if (!direct && !each && !special.has(name)) return undefined
+  if (run && !ofOneRun.has(name)) return undefined
+  const ground = run ? within(whole, run) : whole
   const runs = ground.runNodes().map((it) => it.node)
   const lacking = runs.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
   if (lacking.length > 0) return { problems: askedOnce(lacking) }
@@ -90,26 +92,32 @@ export function overAll(name: string, ground: Ground): Laid | Lacking | undefine
   }
   return byLength(name, ground)
 }
+/** What may be counted in one run alone: a post at its corner is the next run's too. */
+const ofOneRun = new Set(['stretchBays', 'bayRails', 'bayPickets', 'railCuts', 'leafPickets'])
+
+const within = (ground: Ground, run: string): Ground => ({
+  ...ground,
+  fence: { ...ground.fence, runs: ground.fence.runs.filter((it) => it.place === run) },
+  runNodes: () => ground.runNodes().filter((it) => it.run.place === run),
+  stretches: () => ground.stretches().filter((it) => it.run === run),
+})
+
 const special = new Set(['postsByLength', 'postLengths', 'capCount'])
 
 export const leavesOf = ({ job }: Pick<Ground, 'job'>, gate: string): number =>
   decided(job, 'gateLeaves', gate)?.value === 'double' ? 2 : 1
 
 /** Posts that are as long as each other, and how long: a post in a run that steps down is longer by its step. */
-function byLength(name: string, { node, worked, kinds, fence, posts, job }: Ground): Laid | Lacking | undefined {
+function byLength(name: string, ground: Ground): Laid | Lacking | undefined {
+  const { node, kinds, posts } = ground
   const nodes = new Map(kinds().map((kind) => [kind, node('postLength', kind)] as const))
   const problems = [...nodes.values()].flatMap((it) => (it && !it.outcome.ok ? it.outcome.problems : []))
   if (problems.length > 0) return { problems: askedOnce(problems) }
-  const longer = new Map(fence.runs.map((it) => [it.place, worked('longerPost', it.place)?.value] as const))
   const groups = new Map<string, { length: Quantity; count: number }>()
   for (const post of posts()) {
-    const told = decided(job, 'postLength', post.kind)?.value
-    const outcome = nodes.get(post.kind)?.outcome
-    const length = told ?? (outcome?.ok ? outcome.values.get('postLength') : undefined)
-    if (!isQuantity(length)) return undefined
-    const steps = post.stands.map((it) => longer.get(it.run)).filter((it) => isQuantity(it))
-    const most = steps.reduce<Quantity | undefined>((a, b) => (a && less(b, a) ? a : b), undefined)
-    const whole = most && !told ? { ...length, amount: add(length.amount, most.amount) } : length
+    const size = postSizeOf(post, ground)
+    if (!size || 'problems' in size) return size
+    const whole = size.length
     const key = quantityKey(whole)
     groups.set(key, { length: whole, count: (groups.get(key)?.count ?? 0) + 1 })
   }

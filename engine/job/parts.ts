@@ -8,6 +8,7 @@ import { railBrackets } from '../calculations/frame/rail-brackets.ts'
 import { railsBetweenPosts } from '../calculations/frame/rails-between-posts.ts'
 import { railsOfFence } from '../calculations/frame/rails-of-fence.ts'
 import { picketScrews } from '../calculations/frame/picket-screws.ts'
+import { gateBrace } from '../calculations/gates/gate-brace.ts'
 import { gateHardware } from '../calculations/gates/gate-hardware.ts'
 import { gateLeaf } from '../calculations/gates/gate-leaf.ts'
 import { picketsOnGates } from '../calculations/gates/pickets-on-gates.ts'
@@ -26,8 +27,11 @@ import { picketsOfFence } from '../calculations/pickets/pickets-of-fence.ts'
 import { picketsTouchingPosts } from '../calculations/pickets/pickets-touching-posts.ts'
 import { haulTrips } from '../calculations/ground/haul-trips.ts'
 import { jobHours } from '../calculations/time/job-hours.ts'
+import { jobCalendar } from '../calculations/time/job-calendar.ts'
+import { archedTop } from '../calculations/tops/arched-top.ts'
 import { stickWeightOf } from '../calculations/wood/stick-weight.ts'
 import { slopeOfGround } from '../calculations/site/slope-of-ground.ts'
+import { digNotice } from '../calculations/site/dig-notice.ts'
 import type { Value } from '../quantities/quantity.ts'
 
 /** Where a part is worked: once for the yard, or for each run, bay, gate or kind of post. */
@@ -55,6 +59,9 @@ const raked = { word: 'slopeWay', is: (value: Value | undefined) => value === 'r
 const tight = { word: 'picketEnds', is: (value: Value | undefined) => value === 'picket' }
 const gapped = { word: 'picketEnds', is: (value: Value | undefined) => value !== 'picket' }
 const level = { word: 'slopeWay', is: (value: Value | undefined) => value !== 'raked' }
+const arched = { word: 'archRise', is: (value: Value | undefined) => value !== undefined }
+const framed = { word: 'insideHeight', is: (value: Value | undefined) => value !== undefined }
+const called = { word: 'callDate', is: (value: Value | undefined) => value !== undefined }
 
 /** In the order in which a job meets them. */
 export const parts: readonly Part[] = [
@@ -76,7 +83,10 @@ export const parts: readonly Part[] = [
     as: { railCut: 'railCut', railsInAll: 'railsOfStretch' },
   },
   { calculation: rakedRun, level: 'bay', when: raked, as: { rakedBlank: 'railCut', plumbCut: 'plumbCut' } },
+  { calculation: archedTop, level: 'bay', when: arched },
   { calculation: gateLeaf, level: 'gate' },
+  { calculation: gateLeaf, level: 'gate', as: { leafRail: 'insideWidth' }, when: framed },
+  { calculation: gateBrace, level: 'gate', when: framed },
   {
     // The leaf's frame stands where posts would: a picket is flush with each of its edges.
     calculation: picketsTouchingPosts,
@@ -121,6 +131,9 @@ export const parts: readonly Part[] = [
   { calculation: picketsOnGates, level: 'yard' },
   { calculation: picketsOfFence, level: 'yard' },
   { calculation: railsOfFence, level: 'yard' },
+  { calculation: picketsOnGates, level: 'run' },
+  { calculation: picketsOfFence, level: 'run' },
+  { calculation: railsOfFence, level: 'run' },
   { calculation: railBrackets, level: 'yard' },
   { calculation: picketScrews, level: 'yard' },
   {
@@ -144,6 +157,13 @@ export const parts: readonly Part[] = [
   },
   { calculation: haulTrips, level: 'yard', takes: { loadWeight: 'takeOffWeight' } },
   { calculation: jobHours, level: 'yard' },
+  {
+    calculation: digNotice,
+    level: 'yard',
+    as: { firstDigDay: 'firstDigDay', lastTicketDay: 'lastTicketDay', renewBy: 'renewBy', holesADay: 'holesADay' },
+    when: called,
+  },
+  { calculation: jobCalendar, level: 'yard', when: called },
 ]
 
 const givers = new Map<string, Part[]>()
@@ -174,6 +194,21 @@ export const ofRuns: ReadonlySet<string> = new Set([
   'runEnds',
   'cornerAngle',
 ])
+
+/** All that the parts take, as one: what a person may be telling who plans a whole fence and asks nothing yet. */
+export const wholeFence: Calculation = {
+  ...takeOff,
+  name: 'whole-fence',
+  needs: Object.fromEntries(
+    parts.flatMap(({ calculation, takes }) =>
+      Object.values(calculation.needs)
+        .filter((word) => !word.unsaid && !takes?.[word.name])
+        .map((word) => [word.name, word] as const),
+    ),
+  ),
+  onlyFor: {},
+  may: [],
+}
 
 /** What a person looks at first when something changes, or when plans stand side by side. */
 export const looksAt: readonly string[] = [

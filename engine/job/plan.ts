@@ -8,51 +8,12 @@ import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
 import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
 import type { Word } from '../words/word.ts'
-import { type Fence, fenceOf, type RunTold } from './fence.ts'
+import { fenceOf, type RunTold } from './fence.ts'
 import { decided, decidedAt, type Decision, type Job, sameValue, systemOf, valueKey } from './job.ts'
-import { layRun, type Post, postsOf, type RunLaid, type Stretch, stretchesOf } from './laid-out.ts'
+import { layRun, postsOf, stretchesOf } from './laid-out.ts'
 import { askedOnce, type Ground, type Laid, overAll } from './over-all.ts'
+import { type Memo, newMemo, type Node, type Origin, type Plan } from './node.ts'
 import { givingAt, type Level, ownName, type Part } from './parts.ts'
-
-/** Where a value came from: told, worked by a part, standing in the fence as it is laid out, or taken as usual. */
-export type Origin =
-  | { readonly from: 'told'; readonly decision: Decision }
-  | { readonly from: 'worked'; readonly word: string; readonly node: Node }
-  | { readonly from: 'fence'; readonly nodes: readonly Node[] }
-
-/** One part as it was worked at one place. */
-export interface Node {
-  readonly part: Part
-  readonly at: string
-  readonly places: readonly string[]
-  readonly outcome: Outcome
-  /** What each need came from; those taken as usual are left out. */
-  readonly origins: ReadonlyMap<string, Origin>
-}
-
-/** Outcomes by what went into them. Handed from plan to plan, so that a change works only what hangs on it. */
-export interface Memo {
-  readonly outcomes: Map<string, Outcome>
-  /** What had to be worked, in order. */
-  readonly ran: string[]
-}
-export const newMemo = (): Memo => ({ outcomes: new Map(), ran: [] })
-
-export interface Plan {
-  readonly job: Job
-  readonly fence: Fence
-  /** The part that gives a word at that very place, worked; nothing where none does. */
-  node(word: string, at: string): Node | undefined
-  /** The parts that answer for a word: at the place, or at the places within it. What they lack is among their problems. */
-  answer(word: string, at: string): Node[]
-  /** The value of a word as a part gives it, at the place or above. */
-  worked(word: string, at: string): { readonly value: Value; readonly node: Node } | undefined
-  /** Runs that could be set out, in order. */
-  readonly runs: readonly RunLaid[]
-  /** Empty until every run is set out. */
-  readonly posts: readonly Post[]
-  readonly stretches: readonly Stretch[]
-}
 
 type Found = { readonly given: Given; readonly origin: Origin }
 type Sought = Found | { readonly problems: readonly Problem[] } | undefined
@@ -66,7 +27,10 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   const system = systemOf(job)
   const once = <T>(work: () => T): (() => T) => {
     let known: { value: T } | undefined
-    return () => (known ??= { value: work() }).value
+    return () => {
+      known ??= { value: work() }
+      return known.value
+    }
   }
 
   const runNodes = once(() => fence.runs.map((it) => ({ run: it, node: node('bays', it.place) as Node })))
@@ -312,7 +276,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   /** What stands in the fence as it is told and laid out: no calculation gives it, and no wider place's word replaces it. */
   function stands(name: string, at: string): Laid | { problems: readonly Problem[] } | undefined {
     const asRun = fence.runs.find((it) => it.place === at)
-    if (asRun) return ofRun(asRun, name)
+    if (asRun) return ofRun(asRun, name) ?? overAll(name, ground, at)
     const gate = at.includes('/gate-') ? gates().get(at) : undefined
     if (gate) return name === 'gateOpening' && gate.opening ? plain(gate.opening.value) : undefined
     const bay = at.includes('/bay-') ? bays().get(at) : undefined

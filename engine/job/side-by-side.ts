@@ -7,7 +7,8 @@ import type { Word } from '../words/word.ts'
 import { showValue } from './explain.ts'
 import { type Job, sameValue, type Wanted } from './job.ts'
 import { looksAt, ownName } from './parts.ts'
-import { type Memo, type Plan, planOf } from './plan.ts'
+import type { Memo, Plan } from './node.ts'
+import { planOf } from './plan.ts'
 import { work } from './work.ts'
 
 export interface Named {
@@ -35,12 +36,12 @@ export function compared(plans: readonly Named[], asked: readonly Wanted[], memo
     .map(({ word, at }) => ({
       word,
       at,
-      values: each.map(({ job, plan }) => valueOf(job, plan, word, at, memo, turn)),
+      values: each.map(({ job, plan }) => valueIn(job, plan, word, at, memo, turn)),
     }))
     .filter(({ values }) => values.some((it) => it !== undefined))
 }
 
-function valueOf(
+function valueIn(
   job: Job,
   plan: Plan | undefined,
   word: string,

@@ -8,7 +8,8 @@ import { inSentence, type Word } from '../words/word.ts'
 import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
 import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
 import { ownName } from './parts.ts'
-import { type Memo, type Plan, planOf } from './plan.ts'
+import type { Memo, Plan } from './node.ts'
+import { planOf } from './plan.ts'
 
 /** One calculation as it was run for the job. */
 export interface Worked {

@@ -65,6 +65,7 @@ export const postAbove = word<'length'>('postAbove', {
       'height above ground',
       'height of the fence',
       'above ground',
+      'above the ground',
       'above grade',
       'out of the ground',
       'sticking up',

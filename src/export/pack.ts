@@ -5,43 +5,52 @@ import {
   type CalendarEntry,
   type CautionCode,
   cautionFor,
+  cautionSheet,
   countryOf,
+  entriesIn,
   type FieldPack,
-  inFull,
-  isoDate,
+  fieldPackOf,
+  type Job,
+  newMemo,
+  paperFor,
+  partByPart,
   placeLabel,
-  readQuantities,
+  planOf,
   type Sheet,
   standingCautions,
-  systemOf,
 } from '../../engine/index.ts'
 import type { Call, Figure, Turn } from '../answer.ts'
 import { jobAfter } from '../assistant.ts'
 import { jobSheet } from '../sheet.ts'
 import { standingCalls } from './standing.ts'
 
-/** Without an answer that stands there is no sheet. */
+/** The sheets of the whole fence where its runs are told, and of what else stands; without an answer that stands there is no sheet. */
 export function packOf(turns: readonly Turn[]): FieldPack {
   const job = jobAfter(turns)
   const calls = standingCalls(turns)
+  const cautions = cautionsIn(turns)
+  const others = othersIn(calls, job, turns.length - 1)
+  const beside = { sheets: others.map(sheetOf), cautions, calendar: others.flatMap(entriesOf) }
+  const fence = fieldPackOf(job, turns.length - 1, newMemo(), beside)
+  if (fence) return fence
   const sheets = calls.map(sheetOf)
   return {
     title: 'Field pack',
     version: `turn ${turns.length}, mark ${markOf(turns, calls)}`,
-    paper: paperIn(countryOf(job), systemOf(job)),
-    sheets: sheets.length > 0 ? [...sheets, cautionSheet(turns, countryOf(job))] : [],
+    paper: paperFor(job),
+    sheets: sheets.length > 0 ? [...sheets, cautionSheet([...standingCautions, ...cautions], countryOf(job))] : [],
     calendar: calls.flatMap(entriesOf),
   }
 }
 
+/** Answers that no part of the fence gives: what it does give stands on its sheets already. */
+function othersIn(calls: readonly Call[], job: Job, turn: number): Call[] {
+  const plan = planOf(job, newMemo(), turn)
+  return calls.filter((call) => !call.results.every((it) => plan?.node(it.word, it.at)))
+}
+
 /** The line at the foot of every page and in every entry of a calendar: the three cautions that are never left out. */
 export const standingLine = standingCautions.map((code) => cautionFor(code).standing).join(' ')
-
-/** Letter is the paper of North America; elsewhere it is A4, whatever the tape says. */
-function paperIn(country: ReturnType<typeof countryOf>, system: ReturnType<typeof systemOf>): FieldPack['paper'] {
-  if (country !== undefined) return country === 'us' || country === 'canada' ? 'letter' : 'a4'
-  return system === 'imperial' ? 'letter' : 'a4'
-}
 
 /** Two plans with the same mark were decided and worked alike. */
 function markOf(turns: readonly Turn[], calls: readonly Call[]): string {
@@ -81,28 +90,13 @@ function lineOf(figure: Figure, among: readonly Figure[]): string {
   return `${figure.label}${beside === '' ? '' : ` (${beside})`}: ${figure.text}${tape}`
 }
 
-/** Every caution that the talk gave, whole, as it holds where the fence is. */
-function cautionSheet(turns: readonly Turn[], country: ReturnType<typeof countryOf>): Sheet {
-  const codes = new Set<CautionCode>([
-    ...standingCautions,
-    ...turns.flatMap((turn) => turn.answer.cautions.map((it) => it.code)),
-  ])
-  return {
-    title: 'Take care',
-    blocks: [{ kind: 'lines', lines: [...codes].map((code) => `• ${inFull(cautionFor(code), country)}`) }],
-  }
-}
+const cautionsIn = (turns: readonly Turn[]): CautionCode[] =>
+  turns.flatMap((turn) => turn.answer.cautions.map((it) => it.code))
 
 /** The parts of the job day by day; of every other calculation the days that it gave. */
 function entriesOf(call: Call): CalendarEntry[] {
-  const parts = call.tables.find((it) => it.title === 'Part by part')
-  if (call.calculation === 'job-calendar' && parts)
-    return parts.rows.flatMap(([what, from, to, decides, slip]) => {
-      const [first, last] = [dayIn(from), dayIn(to)]
-      if (!first || !last) return []
-      const note = decides === 'yes' ? 'A day lost here moves the end.' : `May slip ${slip} days.`
-      return [{ what: String(what), first, last, note }]
-    })
+  const parts = call.tables.find((it) => it.title === partByPart)
+  if (call.calculation === 'job-calendar' && parts) return entriesIn(parts)
   return call.results
     .filter((it) => it.unit === 'date' && typeof it.value === 'string')
     .map((it) => {
@@ -114,9 +108,4 @@ function entriesOf(call: Call): CalendarEntry[] {
         note: call.title,
       }
     })
-}
-
-function dayIn(text: number | string | undefined): string | undefined {
-  const read = readQuantities(String(text))[0]?.quantity
-  return read?.kind === 'date' ? isoDate(read) : undefined
 }

@@ -1,10 +1,14 @@
 // This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json.
+import { cuttingMeasures, inWords } from './cutting.ts'
 import { engineMeasures } from './engine.ts'
 
 const measures = engineMeasures()
-if (process.argv.includes('--json')) process.stdout.write(`${JSON.stringify({ measures }, null, 1)}\n`)
-else
+const cutting = await cuttingMeasures()
+if (process.argv.includes('--json')) process.stdout.write(`${JSON.stringify({ measures, cutting }, null, 1)}\n`)
+else {
   for (const it of measures)
     process.stdout.write(
       `${it.what}: ${it.ms.toFixed(4)} ms, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
     )
+  process.stdout.write(`${inWords(cutting)}\n`)
+}

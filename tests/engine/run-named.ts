@@ -1,6 +1,7 @@
 // This file is about running a calculation in a test from texts, as people write them.
 import { run } from '../../engine/calculation.ts'
 import { calculationNamed } from '../../engine/catalogue.ts'
+import type { Solver } from '../../engine/cutting/solver.ts'
 import { parseValue } from '../../engine/words/value.ts'
 import type { Given, Outcome } from '../../engine/outcome.ts'
 import { isList, isQuantity, type System } from '../../engine/quantities/quantity.ts'
@@ -36,6 +37,7 @@ export function runNamed(
     wanted?: readonly string[]
     confirmed?: readonly string[]
     places?: readonly string[]
+    solver?: Solver
   } = {},
 ): Ran {
   const calc = calculationNamed(name)
@@ -47,6 +49,7 @@ export function runNamed(
     wanted: options.wanted,
     confirmed: new Set(options.confirmed),
     places: options.places,
+    solver: options.solver,
   })
   const shown: Record<string, string> = {}
   if (outcome.ok)

@@ -1,5 +1,6 @@
 // This file is about evidence: one figure of a calculation held against a value that is not our own arithmetic restated.
 import { calculationNamed } from '../../engine/catalogue.ts'
+import type { Solver } from '../../engine/cutting/solver.ts'
 import { isQuantity, numberIn, type System } from '../../engine/quantities/quantity.ts'
 import { type Ran, runNamed } from '../engine/run-named.ts'
 
@@ -23,6 +24,8 @@ export interface Check {
   readonly given: Readonly<Record<string, string | readonly string[]>>
   readonly system?: System
   readonly confirmed?: readonly string[]
+  /** What is handed in, where the calculation does better with it. */
+  readonly solver?: Solver
   /** The result that is compared, and the unit it is compared in (`ratio` for plain numbers, the noun for counts, `verdict` for yes and no). */
   readonly gives: string
   readonly unit: string
@@ -45,6 +48,7 @@ export function runCheck(check: Check): Checked {
   const ran = runNamed(check.calculation, check.given, {
     system: check.system,
     confirmed: check.confirmed,
+    solver: check.solver,
     wanted: check.got ? undefined : [check.gives],
   })
   if (!ran.outcome.ok) throw new Error(`${check.calculation}, ${check.what}: ${ran.said}`)

@@ -2,6 +2,7 @@
 import type { Check } from './check.ts'
 import { borderChecks } from './checks/border.ts'
 import { capsChecks } from './checks/caps.ts'
+import { cuttingChecks } from './checks/cutting.ts'
 import { concreteChecks } from './checks/concrete.ts'
 import { diggingChecks } from './checks/digging.ts'
 import { finishChecks } from './checks/finish.ts'
@@ -42,6 +43,7 @@ export const checks: readonly Check[] = [
   ...strengthChecks,
   ...repairChecks,
   ...moneyChecks,
+  ...cuttingChecks,
   ...timeChecks,
   ...plainChecks,
 ]

@@ -14,6 +14,7 @@ import { finishCans } from '../../words/finish.ts'
 import { brackets, railsInAll } from '../../words/framing.ts'
 import { gravel, gravelLoad } from '../../words/gravel.ts'
 import { picketsToBuy } from '../../words/picket-count.ts'
+import { posts } from '../../words/posts.ts'
 import { picketLength } from '../../words/pickets.ts'
 import { screwBoxes, screwsToBuy } from '../../words/screws.ts'
 import {
@@ -50,6 +51,7 @@ import {
 } from '../../words/take-off.ts'
 
 const needs = {
+  posts,
   postsByLength,
   postLengths,
   postPrice,
@@ -160,6 +162,7 @@ export const takeOff = calculation({
   may,
   oneOf: [
     [
+      'posts',
       'postsByLength',
       'picketsToBuy',
       'railsInAll',
@@ -181,13 +184,14 @@ export const takeOff = calculation({
   },
   locals: {
     ...Object.fromEntries(sums.map((it) => [it, 'money' as const])),
-    deliverySum: 'money',
-    stonePaid: 'money',
+    priced: 'money',
     cent: 'money',
     stoneToTheCent: 'money',
+    postsAlike: 'money',
   },
   lines: {
     postsSum: ['sum(postsByLength) * postPrice', 'so many posts at that price'],
+    postsAlike: ['posts * postPrice', 'so many posts at that price'],
     railsSum: [times('railsInAll', 'railPrice'), 'so many rails at that price'],
     picketsSum: [times('picketsToBuy', 'picketPrice'), 'so many pickets, spares among them'],
     bagsSum: [times('bags', 'bagPrice'), 'bags bought together, for the whole job'],
@@ -199,44 +203,34 @@ export const takeOff = calculation({
     capsSum: [times('capCount', 'capPrice'), 'so many caps'],
     cansSum: [times('finishCans', 'canPrice'), 'whole cans'],
     stoneToTheCent: ['round(stoneSum, cent)', 'to the cent; half a cent goes up'],
-    takeOffCost: [
-      `${sums.map((it) => (it === 'stoneSum' ? 'stonePaid' : it)).join(' + ')} + deliverySum`,
-      'all that is priced',
-    ],
+    takeOffCost: ['sum(priced)', 'all that is priced, added up'],
   },
   work(_given, tools) {
     const { line, has, put, tell, rows, table, remark, system } = tools
     const unpriced: string[] = []
     const unweighed: string[] = []
-    const none = (): Quantity => ({ ...priceOf(tools), amount: zero('money', priceOf(tools).unit).amount })
     const priced = sumsOf(tools, unpriced)
     const written: string[][] = []
     let mass = zero('mass', system === 'metric' ? 'kg' : 'lb')
     for (const item of items) {
-      if (!has(item.count)) continue
+      const count = countOf(tools, item)
+      if (!count) continue
       const weight = item.weight && has(item.weight) ? together(rows(item.weight)) : undefined
       if (weight) mass = { ...mass, amount: add(mass.amount, weight.amount) }
       else if (item.weight) unweighed.push(item.what)
-      written.push(...linesOf(tools, item, priced.get(item.what), weight))
+      written.push(...linesOf(tools, item, count, priced.get(item.what), weight))
     }
-    if (has('deliveryPrice'))
-      written.push([
-        'delivery',
-        '1',
-        '',
-        show(rows('deliveryPrice')[0] as Quantity),
-        show(rows('deliveryPrice')[0] as Quantity),
-        '',
-      ])
+    if (has('deliveryPrice')) {
+      const delivery = rows('deliveryPrice')[0] as Quantity
+      written.push(['delivery', '1', '', show(delivery), show(delivery), ''])
+      priced.set('delivery', delivery)
+    }
     tell('takeOffLines', quantity(written.length, 'line'))
-    if (priced.size > 0 || has('deliveryPrice')) {
-      for (const name of sums) if (!tools.worked(name)) put(name, none())
-      put('deliverySum', has('deliveryPrice') ? (rows('deliveryPrice')[0] as Quantity) : none())
-      put('cent', { ...none(), amount: quantity('0.01', none().unit).amount })
-      put('stonePaid', priced.has('stone') ? line('stoneToTheCent') : none())
+    if (priced.size > 0) {
+      put('priced', [...priced.values()])
       line('takeOffCost')
     }
-    if (unweighed.length < items.filter((it) => it.weight && has(it.count)).length) tell('takeOffWeight', mass)
+    if (unweighed.length < items.filter((it) => it.weight && countOf(tools, it)).length) tell('takeOffWeight', mass)
     table({
       title: 'Take-off',
       columns: [
@@ -266,7 +260,7 @@ export const takeOff = calculation({
     {
       ask: 'Take-off of the whole fence: 20 posts at $18, 40 rails at $7.25, 237 pickets at $3.20, 23 bags at $6.75',
       given: {
-        postsByLength: ['20'],
+        posts: '20',
         postPrice: '$18',
         railsInAll: '40',
         railPrice: '$7.25',
@@ -281,7 +275,7 @@ export const takeOff = calculation({
     {
       ask: 'Take-off: 14 posts at £21.50 and 80 brackets at £1.35, delivery £45',
       given: {
-        postsByLength: ['14'],
+        posts: '14',
         postPrice: '£21.50',
         brackets: '80',
         bracketPrice: '£1.35',
@@ -297,41 +291,54 @@ type Own = Tools<typeof needs>
 const together = (each: readonly Quantity[]): Quantity =>
   each.reduce((sum, it) => ({ ...sum, amount: add(sum.amount, it.amount) }))
 
-/** Any price that was given: what is nought is nought of that money. */
-function priceOf({ has, rows }: Own): Quantity {
-  const name = (['deliveryPrice', ...items.flatMap((it) => [it.price ?? [], it.cost ?? []].flat())] as Need[]).find(
-    (it) => has(it),
-  )
-  return name ? (rows(name)[0] as Quantity) : zero('money', 'USD')
-}
+/** The word that says how many of a thing there are: of posts by their lengths where those are known, else all alike. */
+const countOf = ({ has }: Own, { count }: Item): Need | undefined =>
+  has(count) ? count : count === 'postsByLength' && has('posts') ? 'posts' : undefined
 
 /** What each kind of thing comes to, by its price or by its cut plan. */
-function sumsOf({ has, line, rows, put }: Own, unpriced: string[]): Map<string, Quantity> {
+function sumsOf(tools: Own, unpriced: string[]): Map<string, Quantity> {
+  const { has, line, rows, put } = tools
   const priced = new Map<string, Quantity>()
-  for (const { what, count, price, sum, cost } of items) {
-    if (!has(count) || !sum || !price) continue
+  for (const item of items) {
+    const { what, price, sum, cost } = item
+    const count = countOf(tools, item)
+    if (!count || !sum || !price) continue
     if (cost && has(cost)) priced.set(what, put(sum, rows(cost)[0] as Quantity))
-    else if (has(price)) priced.set(what, line(sum))
-    else unpriced.push(what)
+    else if (!has(price)) unpriced.push(what)
+    else if (count === 'posts') priced.set(what, line('postsAlike'))
+    else priced.set(what, line(sum))
+  }
+  if (priced.has('stone')) {
+    const paid = priced.get('stone') as Quantity
+    put('cent', { ...paid, amount: quantity('0.01', paid.unit).amount })
+    priced.set('stone', line('stoneToTheCent'))
   }
   return priced
 }
 
-function linesOf({ has, rows }: Own, item: Item, sum: Quantity | undefined, weight: Quantity | undefined): string[][] {
-  const counts = rows(item.count)
+function linesOf(
+  { has, rows }: Own,
+  item: Item,
+  counted: Need,
+  sum: Quantity | undefined,
+  weight: Quantity | undefined,
+): string[][] {
+  const counts = rows(counted)
   const sizes = item.sized && has(item.sized) ? rows(item.sized) : []
   const isCut = item.sticks !== undefined && has(item.sticks)
   const price = !isCut && item.price && has(item.price) ? show(rows(item.price)[0] as Quantity) : ''
   return counts.map((count, i) => {
     const size = sizes.length === counts.length ? sizes[i] : undefined
+    // What is of all lengths together stands on the last of them.
+    const isLast = i === counts.length - 1
     const only = counts.length === 1
     return [
       item.what,
       isCut && only ? `${show(count)}, cut from ${show(rows(item.sticks as Need)[0] as Quantity)}` : show(count),
       size ? show(size) : '',
       price,
-      sum && (only || i === counts.length - 1) ? show(sum) : '',
-      weight && (only || i === counts.length - 1) ? show(weight) : '',
+      sum && isLast ? show(sum) : '',
+      weight && isLast ? show(weight) : '',
     ]
   })
 }

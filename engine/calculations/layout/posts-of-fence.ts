@@ -3,7 +3,7 @@
 //   ●──●──●──◆──●──●      5 posts… the corner post ◆ ends one run and begins the next:
 //            │            it stands in both counts, and is dug once
 import { calculation } from '../../calculation.ts'
-import { bays } from '../../words/bays.ts'
+import { bays, runEnds } from '../../words/bays.ts'
 import { cornersShared } from '../../words/fence-sides.ts'
 import { cornerPostCount, endPostCount, gatePostCount, linePostCount, runBays, runPosts } from '../../words/fence.ts'
 import { posts } from '../../words/posts.ts'
@@ -13,7 +13,14 @@ export const postsOfFence = calculation({
   title: 'Posts and bays of the whole fence',
   answers:
     'How many bays and posts the whole fence has, with each corner post counted once, and how many of each kind.',
-  needs: { runPosts, runBays, cornersShared, gatePostCount, cornerPostCount, endPostCount },
+  needs: { runPosts, runBays, cornersShared, gatePostCount, cornerPostCount, endPostCount, runEnds },
+  usually: {
+    runEnds: {
+      value: 'centres',
+      because: 'nobody said that the last run comes back to the first; if it does, say that the fence is closed',
+      from: 'decided here',
+    },
+  },
   gives: { posts, bays, linePostCount },
   headlines: ['posts'],
   together: { posts: ['posts', 'bays', 'linePostCount'], bays: ['bays', 'posts'] },

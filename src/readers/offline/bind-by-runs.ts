@@ -1,6 +1,6 @@
 // This file is about binding a message that speaks of several runs: each run's stretch is read by itself, so that
 // four lengths for four sides are not four values of one word.
-import { type Calculation, ofRuns, partOf, yard } from '../../../engine/index.ts'
+import { type Calculation, partOf, yard } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { bind } from './bind.ts'
 import type { Bound } from './bound.ts'
@@ -16,17 +16,20 @@ export interface Parts {
   readonly places: readonly PlaceSaid[]
   readonly runs: readonly RunSaid[]
   readonly stretches: readonly Stretch[]
+  /** What was read apart already, and is no matter of nearness. */
+  readonly apart?: readonly Bound[]
 }
 
 /** Binds each stretch, and says for which run what it tells holds. */
 export function bindByRuns(
-  { heard, message, hits, places, runs, stretches }: Parts,
+  { heard, message, hits, places, runs, stretches, apart = [] }: Parts,
   wanted: readonly string[],
   asksNow: boolean,
   named?: Calculation,
 ): { bound: Bound[]; loose: Tagged[] } {
-  if (runs.length === 0) return bind(heard, message, hits, places, wanted, asksNow, named)
-  const bound: Bound[] = []
+  if (runs.length === 0 && apart.length === 0) return bind(heard, message, hits, places, wanted, asksNow, named)
+  const bound: Bound[] = [...apart]
+  const own = new Set(apart.map((it) => it.reading.tag))
   const loose: Tagged[] = []
   for (const stretch of stretches) {
     const { from, to } = stretch
@@ -37,8 +40,17 @@ export function bindByRuns(
         ...of.map((place): Bound => ({ reading: (message[at] as Token).reading as Tagged, word, at: place, score: 1 })),
       )
     const named_ = new Set(namesIn(message, runs, stretch))
-    const taken = new Set([...known.map((it) => it.at), ...named_])
-    const part = message.slice(from, to).map((token, i) => (taken.has(from + i) ? withoutQuantity(token) : token))
+    const built = isYard ? undefined : asBuilt(message, stretch, named_)
+    if (built)
+      bound.push(
+        ...built.places.map(
+          (at): Bound => ({ reading: (message[built.at] as Token).reading as Tagged, word: 'opening', at, score: 1 }),
+        ),
+      )
+    const taken = new Set([...known.map((it) => it.at), ...(built ? [built.at] : []), ...named_])
+    const part = message
+      .slice(from, to)
+      .map((token, i) => (taken.has(from + i) || own.has(token.tag ?? '') ? withoutQuantity(token) : token))
     const inside = <T extends { from: number; to: number }>(list: readonly T[]): T[] =>
       list
         .filter((it) => it.from >= from && it.to <= to && ![...named_].some((at) => it.from <= at && at < it.to))
@@ -52,21 +64,30 @@ export function bindByRuns(
       const own = it.at === yard ? placesFor(word, spotOf(it.reading), stretch, message) : [it.at]
       bound.push(...own.map((at): Bound => ({ ...it, word, at })))
     }
-    // “Bay 3 on the front came out 93 1/4”: what nothing names is the bay's own opening.
-    const which = isYard ? undefined : partIn(message, stretch)
-    const [only] = result.loose
-    if (which?.part === 'bay' && result.loose.length === 1 && only && ofRuns.has('opening') && isMeasured(only))
-      bound.push(
-        ...stretch.places.map(
-          (run): Bound => ({ reading: only, word: 'opening', at: partOf(run, 'bay', which.number), score: 1 }),
-        ),
-      )
-    else loose.push(...result.loose)
+    loose.push(...result.loose)
   }
   return { bound, loose }
 }
 
-const isMeasured = (it: Tagged): boolean => it.quantity?.kind === 'length' || it.bare !== null
+/** “Bay 3 on the front came out 93 1/4”: the one size told of a bay by its number is its opening, between the posts. */
+function asBuilt(
+  message: readonly Token[],
+  stretch: Stretch,
+  names: ReadonlySet<number>,
+): { at: number; places: readonly string[] } | undefined {
+  const which = partIn(message, stretch)
+  const sizes = Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i).filter((at) => {
+    const reading = message[at]?.reading
+    return !names.has(at) && (reading?.quantity?.kind === 'length' || (reading !== undefined && reading.bare !== null))
+  })
+  const [only] = sizes
+  if (which?.part !== 'bay' || only === undefined || sizes.length > 1) return undefined
+  if (
+    message.slice(stretch.from, stretch.to).some((it) => /^(picket|rail|gate|gap|height|tall|high|deep)$/.test(it.stem))
+  )
+    return undefined
+  return { at: only, places: stretch.places.map((run) => partOf(run, 'bay', which.number)) }
+}
 
 /** The lengths of the runs that a stretch names, where they stand. */
 function lengthsIn(

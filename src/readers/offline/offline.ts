@@ -1,8 +1,8 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
 import {
   isRun,
-  ofRuns,
   runOf,
+  wholeFence,
   type Calculation,
   calculationNamed,
   askable,
@@ -15,6 +15,8 @@ import {
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Reader } from '../reader.ts'
+import { alternativesIn } from './alternatives.ts'
+import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
 import { bindByRuns } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
@@ -25,12 +27,13 @@ import { saysNoHolidays, unreadHolidays } from './holidays.ts'
 import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { nearestNote, notesIn, settles } from './notes.ts'
-import { type PlaceSaid, placesIn } from './places.ts'
-import { placesFor, runsIn, type Stretch, stretchesByRun } from './runs.ts'
+import { placesIn } from './places.ts'
+import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
+import { pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
-import { filler, stem, type Token, tokens } from './stems.ts'
+import { stem, type Token, tokens } from './stems.ts'
 import { wantsIn } from './wants.ts'
 
 export const offlineReader: Reader = {
@@ -50,7 +53,10 @@ export function readOffline(heard: Heard): Request {
   const runs = runsIn(message, heard.job)
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
-  const wants = asked.flatMap((it) => atRuns(it, spent, stretches, message))
+  const isFence = runs.length > 0 || heard.job.decisions.some((it) => isRun(runOf(it.at)))
+  // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
+  const onlyTells = isFence && !isAsked(message)
+  const wants = onlyTells ? [] : asked.flatMap((it) => atRuns(it, spent, stretches, message))
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
@@ -69,14 +75,20 @@ export function readOffline(heard: Heard): Request {
   )
   const byName = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
   // "200 palings at 1.95, how much?": things with their prices, and nothing else that is asked for by name.
-  const ofBill = wants.length === 0 && byName.length === 0 && pricesIn(heard, message, new Set()).length > 0
-  const named = [
-    ...byParts,
-    ...byPrice,
-    ...byName,
-    ...(ofBill ? askable.filter((it) => it.needs.unitPrices) : []),
-    ...(isOfTax(heard, message) && wants.length === 0 ? askable.filter((it) => it.needs.taxedAmounts) : []),
-  ]
+  const ofBill =
+    wants.length === 0 &&
+    !pricesThings(heard, false) &&
+    byName.length === 0 &&
+    pricesIn(heard, message, new Set()).length > 0
+  const named = onlyTells
+    ? []
+    : [
+        ...byParts,
+        ...byPrice,
+        ...byName,
+        ...(ofBill ? askable.filter((it) => it.needs.unitPrices) : []),
+        ...(isOfTax(heard, message) && wants.length === 0 ? askable.filter((it) => it.needs.taxedAmounts) : []),
+      ]
   // A calculation called by its own phrase answers in its own words: "how many pickets … past the posts" are those to each bay.
   const own = (calc: Calculation, want: Wanted): string | undefined =>
     calc.gives[want.word]
@@ -89,17 +101,22 @@ export function readOffline(heard: Heard): Request {
   const firstMeant =
     followed ?? named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
   const first = askedOf(firstMeant, followed ? wants.filter((it) => own(followed, it)) : wants, own)
-  const cues = hits.filter((hit) => !isSpent(hit, spent))
+  const cues = onlyTells ? hits : hits.filter((hit) => !isSpent(hit, spent))
+  const asksTakeOff = [...wants, ...heard.job.wanted].some((it) => calculationNamed('take-off')?.gives[it.word])
+  const apart = pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(
-      { heard, message, hits: cues, places, runs, stretches },
+      { heard, message, hits: cues, places, runs, stretches, apart },
       wanted.map((it) => it.word),
       asksNow,
       calc,
     )
   const sense = bestSense(
     { asks: first, meant: firstMeant },
-    asksSomething(message) && heard.readings.length > 0 && (first.length > 0 || heard.job.wanted.length === 0)
+    !onlyTells &&
+      asksSomething(message) &&
+      heard.readings.length > 0 &&
+      (first.length > 0 || heard.job.wanted.length === 0)
       ? sensesOf(wants, message, hits, own)
       : [],
     (it) => bindFor(it.asks.length > 0 ? it.asks : heard.job.wanted, it.asks.length > 0, it.meant),
@@ -107,9 +124,9 @@ export function readOffline(heard: Heard): Request {
   )
   const { asks, meant } = sense
   let context = asks.length > 0 ? asks : heard.job.wanted
-  let { bound, loose } = bindFor(context, asks.length > 0, meant)
+  let { bound, loose } = bindFor(context, asks.length > 0, meant ?? (onlyTells ? wholeFence : undefined))
   // Nothing is asked by name, and nothing was before: what the message is about is what is wanted, and helps to read it.
-  const subject = context.length === 0 && runs.length === 0 ? whatItIsAbout(bound.map(fromTag), hits) : []
+  const subject = context.length === 0 && !isFence ? whatItIsAbout(bound.map(fromTag), hits) : []
   if (subject.length > 0) {
     context = subject
     ;({ bound, loose } = bindFor(subject, true, meant))
@@ -123,6 +140,22 @@ export function readOffline(heard: Heard): Request {
     ),
     ...sold,
     ...noneIn(message, hits, heard, bound),
+    ...stretches
+      .flatMap((it) => wallsIn(message, it))
+      .flatMap((it) =>
+        it.places.map(
+          (at): Told => ({
+            word: it.word,
+            at,
+            from: {
+              tag: null,
+              quote: heard.said.slice((message[it.from] as Token).start, (message[it.to - 1] as Token).end),
+              option: 'wall',
+              usual: null,
+            },
+          }),
+        ),
+      ),
     ...unreadHolidays(
       heard,
       message,
@@ -265,53 +298,6 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
-/** “Compare 6 ft bays with 8 ft bays”, “stepped or following the ground”: values of one word, each read by itself. */
-function alternativesIn(
-  heard: Heard,
-  message: readonly Token[],
-  hits: readonly Hit[],
-  places: readonly PlaceSaid[],
-): Told[] {
-  const runs = runsIn(message, heard.job)
-  const measured = heard.readings.flatMap((only) => {
-    const others = new Set(heard.readings.filter((it) => it !== only).map((it) => it.tag))
-    const alone = message.map((token) =>
-      token.tag && others.has(token.tag)
-        ? { ...token, tag: undefined, reading: undefined, measured: undefined }
-        : token,
-    ) as Token[]
-    const { bound } = bindByRuns(
-      {
-        heard: { ...heard, readings: [only] },
-        message: alone,
-        hits,
-        places,
-        runs,
-        stretches: stretchesByRun(alone, runs),
-      },
-      heard.job.decisions.map((it) => it.word),
-      false,
-    )
-    return bound.map(fromTag)
-  })
-  const [first] = measured
-  const alike = measured.filter((it) => it.word === first?.word && it.at === first.at)
-  if (alike.length > 1) return alike
-  const options = hits.filter((hit) => hit.sort === 'option' && hit.option && ofRuns.has(hit.word))
-  const word = options[0]?.word
-  const each = new Map(options.filter((it) => it.word === word).map((it) => [it.option as string, it] as const))
-  return [...each].map(([option, hit]) => ({
-    word: word as string,
-    at: yard,
-    from: {
-      tag: null,
-      quote: heard.said.slice((message[hit.from] as Token).start, (message[hit.to - 1] as Token).end),
-      option,
-      usual: null,
-    },
-  }))
-}
-
 /** “How many pickets on the front?” is asked of that run. */
 function atRuns(
   want: Wanted,
@@ -323,8 +309,21 @@ function atRuns(
   const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
   const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
   if (!own || want.at !== yard) return [want]
-  return own.places.map((at) => ({ ...want, at }))
+  // “How many pickets on the front?” are those of the whole run, unless a bay of it is spoken of.
+  const word = want.word === 'pickets' && !message.some((it) => it.stem === 'bay') ? 'picketsHung' : want.word
+  return own.places.map((at) => ({ word, at }))
 }
+
+/** Whether it asks: “the front is 60 ft” tells, “is the front 60 ft” would ask. */
+const isAsked = (message: readonly Token[]): boolean =>
+  message.some(
+    (token, at) =>
+      token.text === '?' ||
+      /^(how|what|what's|whats|which|when|where|why|should|can|do|does|will|would|give|show|list|tell|find)$/.test(
+        token.stem,
+      ) ||
+      (/^(is|are|am)$/.test(token.stem) && (at === 0 || /^[.;!\n]$/.test(message[at - 1]?.text ?? ''))),
+  )
 
 const isOneQuestion = (message: readonly Token[]): boolean =>
   message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1
@@ -337,150 +336,6 @@ const fromTag = (it: Bound): Told => ({
   at: it.at,
   from: { tag: it.reading.tag, quote: null, option: null, usual: null },
 })
-
-/** Options that were said: only where the talk is about a calculation that needs the choice. */
-function choicesIn(
-  heard: Heard,
-  message: readonly Token[],
-  hits: readonly Hit[],
-  bound: readonly Bound[],
-  context: readonly Wanted[],
-  stretches: readonly Stretch[],
-): Told[] {
-  const about = new Set([
-    ...context.map((it) => it.word),
-    ...bound.map((it) => it.word),
-    ...heard.job.asked.map((it) => it.word),
-  ])
-  // The shape of a hole concerns whoever has told its size.
-  const hasSize = (word: string | undefined): boolean => heard.job.decisions.some((it) => it.word === word)
-  const isByRuns =
-    stretches.some((it) => it.places[0] !== yard) || heard.job.decisions.some((it) => isRun(runOf(it.at)))
-  const concerned = (word: string): boolean =>
-    (isByRuns && ofRuns.has(word)) ||
-    hasSize(vocabulary.get(word)?.saidOf) ||
-    askable.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
-  // Where the fence is concerns every answer: whom to ring hangs on it.
-  const isTold = (hit: Hit): boolean =>
-    hit.word === 'country'
-      ? !isOfTimber(hit, message) && (concerned(hit.word) || isPlaced(hit, message))
-      : concerned(hit.word)
-  const options = hits.filter((hit) => hit.sort === 'option' && isTold(hit) && isSaidOfItsSize(hit, message, bound))
-  const told: Told[] = []
-  // A shape is that of the holes whose size it stands beside: the corner posts' may be square, and the others' round.
-  const runAt = (hit: Hit): readonly string[] =>
-    stretches
-      .filter((it) => it.from <= hit.from && hit.from < it.to)
-      .flatMap((it) => placesFor(hit.word, hit.from, it, message))
-  const placeOf = (hit: Hit): string =>
-    runAt(hit).find((at) => at !== yard) ??
-    bound.find((it) => it.word === vocabulary.get(hit.word)?.saidOf && isBeside(hit, it, message))?.at ??
-    yard
-  const groups = new Map(options.map((hit) => [`${hit.word}@${placeOf(hit)}`, { word: hit.word, at: placeOf(hit) }]))
-  for (const { word, at } of groups.values()) {
-    const mine = options.filter((hit) => hit.word === word && placeOf(hit) === at)
-    // "does not soak in" holds "soak in": the longer phrase is the one that was said. Of equals, the later.
-    const longest = mine.filter(
-      (hit) => !mine.some((other) => other.length > hit.length && other.from <= hit.from && other.to >= hit.to),
-    )
-    const said = longest.sort((a, b) => b.length - a.length || b.from - a.from)[0] as Hit
-    // "No, round holes" says which; "not round" says which not.
-    const before = message.slice(Math.max(0, said.from - 3), said.from)
-    const clause = before.slice(before.findLastIndex((token) => /^[,.;:?!]$/.test(token.text)) + 1)
-    const negated = clause.some((token) => /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(token.stem))
-    const both = Object.keys(vocabulary.get(word)?.options ?? {})
-    const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
-    const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
-    if (option) told.push({ word, at, from: { tag: null, quote, option, usual: null } })
-  }
-  return told
-}
-
-/** "Norway spruce", "Virginia creeper": a country that something is named after, and no place. */
-const isOfTimber = (hit: Hit, message: readonly Token[]): boolean => growing.has(message[hit.to]?.stem ?? '')
-const growing = new Set(
-  'pine spruce cedar oak fir larch hemlock redwood maple timber wood lumber creeper ivy rose stone'.split(' '),
-)
-
-/** "In Ohio", "…, Germany": said of where something stands. */
-const isPlaced = (hit: Hit, message: readonly Token[]): boolean =>
-  hit.from === 0 ||
-  /^(in|near|from|,)$/.test(message[hit.from]?.stem ?? '') ||
-  /^(in|near|from|,)$/.test(message[hit.from - 1]?.stem ?? '')
-
-const longestAnswer = 6
-
-/** "Houses close together", "US", "clay": a few words in answer to which of the options it is, where they are those of one option alone. */
-function choiceAnswered({ said, job, readings }: Heard, message: readonly Token[]): Told[] {
-  const stems = message.filter((token) => /^\p{L}/u.test(token.text)).map((token) => token.stem)
-  if (readings.length > 0 || stems.length === 0 || stems.length > longestAnswer) return []
-  const told: Told[] = []
-  for (const { word, at } of job.asked) {
-    const options = Object.entries(vocabulary.get(word)?.options ?? {}).map(([option, { label, called }]) => {
-      const own = new Set([option, label, ...called].flatMap((text) => tokens(text).map((it) => it.stem)))
-      return { option, alike: stems.filter((it) => (!filler.has(it) || it === option) && own.has(it)).length }
-    })
-    const [best, next] = options.sort((a, b) => b.alike - a.alike)
-    if (best && best.alike > (next?.alike ?? 0))
-      told.push({ word, at, from: { tag: null, quote: said, option: best.option, usual: null } })
-  }
-  // Where it would answer two questions at once, it is open which of them is meant.
-  return told.length === 1 ? told : []
-}
-
-/** “Holes 12 in square” speaks of the hole; “posts 3 1/2 in square” does not: one word says a shape only right beside its size. */
-function isSaidOfItsSize(hit: Hit, message: readonly Token[], bound: readonly Bound[]): boolean {
-  const size = vocabulary.get(hit.word)?.saidOf
-  if (!size || hit.to - hit.from > 1) return true
-  return bound.some((it) => it.word === size && isBeside(hit, it, message))
-}
-
-const isBeside = (hit: Hit, { reading }: Bound, message: readonly Token[]): boolean =>
-  message[hit.from - 1]?.tag === reading.tag || message[hit.to]?.tag === reading.tag
-
-/** What people say there is none of. Not gaps: "no gaps wider than 2 in" sets a limit. */
-const mayBeNone = new Set([
-  'stoneDepth',
-  'concreteUnder',
-  'gates',
-  'spare',
-  'brickJoint',
-  'breakage',
-  'picketSpare',
-  'screwSpare',
-  'fitAllowance',
-  'setback',
-])
-
-/** "no gravel", "without stone": a length that is nought, said in words. */
-function noneIn(message: readonly Token[], hits: readonly Hit[], heard: Heard, bound: readonly Bound[]): Told[] {
-  const told: Told[] = []
-  for (const hit of hits) {
-    const before = message[hit.from - 1]
-    if (hit.sort !== 'thing' && hit.sort !== 'name') continue
-    if (!mayBeNone.has(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem)) continue
-    if (before.stem === 'any' && !/^(without|not|n't|don't|isn't)$/.test(message[hit.from - 2]?.stem ?? '')) continue
-    if (told.some((it) => it.word === hit.word) || bound.some((it) => it.word === hit.word)) continue
-    const last = message[hit.to - 1] as Token
-    told.push({
-      word: hit.word,
-      at: yard,
-      from: { tag: null, quote: heard.said.slice(before.start, last.end), option: null, usual: null },
-    })
-  }
-  // "none" in answer to a question about something that may be nought.
-  const asked = heard.job.asked.find((it) => it.word === 'stoneDepth')
-  if (
-    asked &&
-    told.length === 0 &&
-    bound.length === 0 &&
-    message.some((token) => token.stem === 'none' || token.stem === 'no')
-  ) {
-    const none = message.find((token) => token.stem === 'none' || token.stem === 'no') as Token
-    told.push({ word: asked.word, at: asked.at, from: { tag: null, quote: none.text, option: null, usual: null } })
-  }
-  return told
-}
 
 /** "Yes" to "is it really …?" */
 function confirmsIn(message: readonly Token[], heard: Heard): string[] {

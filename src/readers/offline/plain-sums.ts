@@ -182,6 +182,7 @@ function unlike(
 
 /** What a list of prices and numbers is worked by. */
 const bill = askable
+  .filter((calc) => calc.needs.unitPrices)
   .map((calc) => {
     const lists = Object.values(calc.needs).filter((it) => it.list)
     return {

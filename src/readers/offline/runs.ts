@@ -40,7 +40,11 @@ const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seven
 const numbered = new Set(['run', 'side', 'leg', 'stretch'].map(stem))
 
 const isLength = (token: Token | undefined): boolean => token?.reading?.quantity?.kind === 'length'
-const isEndOfSentence = (token: Token | undefined): boolean => token !== undefined && /^[.;?!\n]$/.test(token.text)
+const isStop = (token: Token | undefined): boolean => token !== undefined && /^[.;?!\n]$/.test(token.text)
+/** “60 ft.” may end a sentence with its own stop: where the next word begins one. */
+const endsSentence = (message: readonly Token[], at: number): boolean =>
+  isStop(message[at]) ||
+  (message[at]?.reading?.said.endsWith('.') === true && /^[\p{Lu}\d]/u.test(message[at + 1]?.text ?? 'A'))
 const isBreak = (token: Token | undefined): boolean =>
   token !== undefined && (/^[,.;:?!()\n]$/.test(token.text) || /^(and|but|then|plus)$/.test(token.stem))
 
@@ -50,7 +54,11 @@ const wholeOf = (token: Token | undefined): number | undefined => {
 }
 
 /** One name of a run at a token, and where it ends. */
-function nameAt(message: readonly Token[], at: number): { place: string; to: number; isSure: boolean } | undefined {
+function nameAt(
+  message: readonly Token[],
+  at: number,
+  known: ReadonlySet<string>,
+): { place: string; to: number; isSure: boolean } | undefined {
   const token = message[at] as Token
   const next = message[at + 1]
   // “Run 3”, “side 2”.
@@ -58,7 +66,8 @@ function nameAt(message: readonly Token[], at: number): { place: string; to: num
   if (number !== undefined) return { place: `run-${number}`, to: at + 2, isSure: true }
   // “The third run”.
   const ordinal = ordinals.indexOf(token.stem)
-  if (ordinal >= 0 && next && numbered.has(next.stem)) return { place: `run-${ordinal + 1}`, to: at + 2, isSure: true }
+  if (ordinal >= 0 && next && next.stem !== 'side' && numbered.has(next.stem))
+    return { place: `run-${ordinal + 1}`, to: at + 2, isSure: true }
   const name = byName.get(token.stem)
   if (!name || token.tag) return undefined
   const hasNoun = next !== undefined && nouns.has(next.stem)
@@ -66,7 +75,13 @@ function nameAt(message: readonly Token[], at: number): { place: string; to: num
   const isThe = /^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '')
   const before = message[at - (isThe ? 2 : 1)]
   const follows = message[to]
-  const stands = follows === undefined || isLength(follows) || follows.tag !== undefined || after.has(follows.stem)
+  // Of a run that was told before, most things may be said.
+  const stands =
+    known.has(name) ||
+    follows === undefined ||
+    isLength(follows) ||
+    follows.tag !== undefined ||
+    after.has(follows.stem)
   if (hasNoun && (isThe || isLength(follows) || stands)) return { place: name, to, isSure: true }
   if (plainSides.has(name)) {
     if (follows && notSides.has(follows.stem) && follows.stem !== 'and') return undefined
@@ -82,8 +97,9 @@ function nameAt(message: readonly Token[], at: number): { place: string; to: num
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */
 export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
   const found: (RunSaid & { isSure: boolean })[] = []
+  const known = new Set(job.decisions.map((it) => runOf(it.at)).filter(isRun))
   for (let at = 0; at < message.length; at++) {
-    const name = nameAt(message, at)
+    const name = nameAt(message, at, known)
     if (!name) continue
     const places = [name.place]
     let { to } = name
@@ -91,7 +107,7 @@ export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
     for (;;) {
       if (!/^(and|&)$/.test(message[to]?.stem ?? '')) break
       const skip = /^(the|my)$/.test(message[to + 1]?.stem ?? '') ? 2 : 1
-      const more = message[to + skip] ? nameAt(message, to + skip) : undefined
+      const more = message[to + skip] ? nameAt(message, to + skip, known) : undefined
       if (!more || isLength(message[to - 1])) break
       places.push(more.place)
       to = more.to
@@ -103,7 +119,6 @@ export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
     found.push({ places, from: at, to, leads: lead.length === 0, isSure: name.isSure })
     at = to - 1
   }
-  const known = new Set(job.decisions.map((it) => runOf(it.at)).filter(isRun))
   const hasLength = (it: RunSaid): boolean => lengthOf(message, it) !== undefined
   const told = found.filter(hasLength)
   const fresh = new Set(told.flatMap((it) => it.places))
@@ -116,7 +131,7 @@ export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
 }
 
 const startOfSentence = (message: readonly Token[], at: number): number =>
-  message.slice(0, at).findLastIndex((token) => isEndOfSentence(token)) + 1
+  message.slice(0, at).findLastIndex((_, i) => endsSentence(message, i)) + 1
 
 const between = new Set(
   'is are be it a the about roughly around only just exactly measure run go come long in length at of to : = ( - – and each both total is'
@@ -167,7 +182,7 @@ export function stretchesByRun(message: readonly Token[], runs: readonly RunSaid
   runs.forEach((run, i) => {
     const start = Math.max(done, beginOf(message, run))
     yardTo(done, start)
-    const ends = message.findIndex((token, at) => at >= run.to && isEndOfSentence(token))
+    const ends = message.findIndex((_, at) => at >= run.to && endsSentence(message, at))
     const next = runs[i + 1]
     let to = ends < 0 ? message.length : ends + 1
     // “It falls 40 in”: the next sentence is still about this run.
@@ -175,7 +190,8 @@ export function stretchesByRun(message: readonly Token[], runs: readonly RunSaid
       to = endOfSentence(message, to)
     if (next) to = Math.min(to, Math.max(beginOf(message, next), run.to))
     const clause = message.findIndex(
-      (token, at) => at >= run.to && isBreak(token) && token.text !== ':' && !isWith(message, at),
+      (token, at) =>
+        at >= run.to && (isBreak(token) || endsSentence(message, at - 1)) && token.text !== ':' && !isWith(message, at),
     )
     stretches.push({
       from: start,
@@ -194,7 +210,7 @@ const isWith = (message: readonly Token[], at: number): boolean =>
 const goesOn = (message: readonly Token[], at: number): boolean =>
   /^(it|there|here|that|this)$/.test(message[at]?.stem ?? '') && !/^(all|is it)$/.test(message[at + 1]?.stem ?? '')
 const endOfSentence = (message: readonly Token[], from: number): number => {
-  const at = message.findIndex((token, i) => i >= from && isEndOfSentence(token))
+  const at = message.findIndex((_, i) => i >= from && endsSentence(message, i))
   return at < 0 ? message.length : at + 1
 }
 
@@ -235,6 +251,30 @@ export function placesFor(word: string, spot: number, stretch: Stretch, message:
   const part = partIn(message, stretch)
   if (!part || (part.part === 'gate') !== ofGates.has(word)) return stretch.places
   return stretch.places.map((run) => partOf(run, part.part, part.number))
+}
+
+const walls = new Set('house wall garage shed barn building porch'.split(' ').map(stem))
+const begins = new Set('from off starting start begins beginning begin'.split(' ').map(stem))
+const finishes = new Set('to end ending finish until meet against into at'.split(' ').map(stem))
+
+/** “From the house to the corner”, “ends at the garage”: an end of a run that stands against a wall, and the tokens that say so. */
+export function wallsIn(
+  message: readonly Token[],
+  { from, to, places }: Stretch,
+): { word: 'nearEnd' | 'farEnd'; places: readonly string[]; from: number; to: number }[] {
+  if (places[0] === yard) return []
+  return Array.from({ length: to - from }, (_, i) => from + i)
+    .filter((at) => walls.has(message[at]?.stem ?? ''))
+    .flatMap((at) => {
+      const before = message.slice(Math.max(from, at - 5), at).map((it) => it.stem)
+      const between = before.lastIndexOf('between')
+      const far = between >= 0 && before.slice(between).includes('and')
+      const last = before.findLast((it) => begins.has(it) || finishes.has(it))
+      // “Starts at the house”: the start governs the at.
+      const starts = before.some((it) => begins.has(it)) && !before.some((it) => it === 'to')
+      const word = between >= 0 ? (far ? 'farEnd' : 'nearEnd') : starts ? 'nearEnd' : last ? 'farEnd' : undefined
+      return word ? [{ word, places, from: Math.max(from, at - 1), to: at + 1 } as const] : []
+    })
 }
 
 /** A side of the fence that is told as one of a list is that run's own length. */

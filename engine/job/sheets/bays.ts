@@ -1,0 +1,235 @@
+// This file is about the sheets for rails and pickets: what fills each bay, the marks of its story stick, and its arch.
+import type { Curve } from '../../curves.ts'
+import { halfArchFullSize, stripFullSize } from '../../drawings/full-size.ts'
+import type { Table } from '../../outcome.ts'
+import { equal, isQuantity, less, quantity, type Quantity } from '../../quantities/quantity.ts'
+import { readQuantities } from '../../quantities/read.ts'
+import { show } from '../../quantities/show.ts'
+import type { Stretch } from '../laid-out.ts'
+import type { Node } from '../node.ts'
+import type { Block, Sheet } from '../sheets.ts'
+import {
+  byTape,
+  columns,
+  givenIn,
+  optionIn,
+  remarksOf,
+  type Site,
+  sizeIn,
+  stretchName,
+  tapeOr,
+  valueIn,
+  workedAt,
+} from './site.ts'
+
+export function baysSheet(site: Site): Sheet | undefined {
+  const { plan } = site
+  const filled = plan.stretches.map((stretch) => ({
+    stretch,
+    pickets: workedAt(site, 'pickets', stretch.place),
+    rail: workedAt(site, 'railCut', stretch.place),
+  }))
+  if (!filled.some((it) => it.pickets || it.rail)) return undefined
+  const cut = (node: Node | undefined): string => {
+    const angle = valueIn(node, 'plumbCut')
+    return isQuantity(angle) ? show(angle) : ''
+  }
+  const has = {
+    pickets: filled.some((it) => it.pickets),
+    rail: filled.some((it) => it.rail),
+    cut: filled.some((it) => cut(it.rail) !== ''),
+  }
+  return {
+    title: 'Bays and pickets',
+    blocks: [
+      {
+        kind: 'table',
+        table: {
+          title: 'Bays that are alike, by the tape',
+          columns: columns(
+            'bays',
+            'number',
+            'centre to centre',
+            'opening',
+            ...(has.pickets ? ['pickets', 'gap'] : []),
+            ...(has.rail ? ['rail as cut'] : []),
+            ...(has.cut ? ['its ends'] : []),
+          ),
+          rows: filled.map(({ stretch, pickets, rail }) => {
+            const bay = stretch.bays[0] as Stretch['bays'][number]
+            return [
+              stretchName(stretch),
+              String(stretch.bays.length),
+              byTape(bay.centres),
+              byTape(bay.opening),
+              ...(has.pickets ? [tapeOr(sizeIn(pickets, 'pickets')), tapeOr(sizeIn(pickets, 'tapeGap'))] : []),
+              ...(has.rail ? [tapeOr(sizeIn(rail, 'railCut'))] : []),
+              ...(has.cut ? [cut(rail)] : []),
+            ]
+          }),
+        },
+      },
+      { kind: 'lines', lines: remarksOf(filled.map((it) => it.rail)) },
+      ...drawingsOf(filled.map(({ stretch, pickets }) => ({ name: stretchName(stretch), node: pickets }))),
+    ],
+  }
+}
+
+/** Each drawing once, with all that it is of under it. */
+function drawingsOf(all: readonly { readonly name: string; readonly node: Node | undefined }[]): Block[] {
+  const names = new Map<string, string[]>()
+  for (const { name, node } of all) {
+    const svg = node?.outcome.ok ? node.outcome.drawing : null
+    if (svg) names.set(svg, [...(names.get(svg) ?? []), name])
+  }
+  return [...names].map(([svg, of]): Block => ({ kind: 'drawing', svg, caption: of.join('; ') }))
+}
+
+/** Bays whose pickets stand alike take one stick. */
+interface Stick {
+  readonly names: readonly string[]
+  readonly node: Node
+  readonly at: string
+  readonly opening: Quantity
+  readonly marks: Table
+}
+
+function sticksOf(site: Site): Stick[] {
+  const sticks: Stick[] = []
+  for (const stretch of site.plan.stretches) {
+    const node = workedAt(site, 'pickets', stretch.place)
+    const marks = node?.outcome.tables.find((it) => it.title.startsWith('Running marks'))
+    const opening = stretch.bays[0]?.opening
+    if (!node || !marks || !opening) continue
+    const alike = sticks.findIndex(
+      (it) => equal(it.opening, opening) && JSON.stringify(it.marks.rows) === JSON.stringify(marks.rows),
+    )
+    const known = sticks[alike]
+    if (known) sticks[alike] = { ...known, names: [...known.names, stretchName(stretch)] }
+    else sticks.push({ names: [stretchName(stretch)], node, at: stretch.place, opening, marks })
+  }
+  return sticks
+}
+
+/** As many are printed at their true size; each takes several pages. */
+const mostPrinted = 3
+const longestPrinted = quantity(4, 'm')
+const mostMarks = 200
+
+export function stickSheets(site: Site): Sheet[] {
+  const sticks = sticksOf(site)
+  if (sticks.length === 0) return []
+  const printed = sticks
+    .filter((it) => !less(longestPrinted, it.opening) && it.marks.rows.length <= mostMarks)
+    .slice(0, mostPrinted)
+  const raked = site.plan.stretches.some((it) => valueIn(workedAt(site, 'railCut', it.place), 'plumbCut') !== undefined)
+  const left = sticks.length - printed.length
+  return [
+    {
+      title: 'Story stick',
+      blocks: [
+        {
+          kind: 'lines',
+          lines: [
+            ...remarksOf(sticks.map((it) => it.node)).filter((it) => !it.includes('say so')),
+            ...(raked ? ['• Where the fence follows the ground the marks are level ones: carry them plumb to the rail.'] : []),
+            ...(printed.length > 0 && left > 0
+              ? [`• ${printed.length === 1 ? 'One stick follows' : 'Some of the sticks follow'} at true size; mark the others from these lists.`]
+              : []),
+          ],
+        },
+        ...sticks.map(
+          ({ names, marks, opening }): Block => ({
+            kind: 'table',
+            table: { ...marks, title: `${names.join('; ')}: opening ${byTape(opening)}. Left edge of each picket, from the face of the left post` },
+          }),
+        ),
+      ],
+    },
+    ...printed.map(fullSize),
+  ]
+}
+
+function fullSize({ names, node, at, opening, marks }: Stick): Sheet {
+  const width = givenIn(node, 'picketWidth', at) as Quantity
+  const strip = stripFullSize(opening, width, marksIn(marks), names[0] as string)
+  const tight = node.part.calculation.name === 'pickets-touching-posts'
+  return {
+    title: `Story stick, true size: ${names[0]}${names.length > 1 ? ' and others' : ''}`,
+    blocks: [
+      {
+        kind: 'full-size',
+        ...strip,
+        caption: `${names.join('; ')}. Glue it on a lath. The left end goes against the face of the left post${tight ? ', and so does the first picket' : ''}; each line is the left edge of a picket, with the picket on the side of the cross.`,
+      },
+    ],
+  }
+}
+
+/** The marks of the table, read back as they are written there. */
+export function marksIn({ columns, rows }: Table): { number: number; at: Quantity; text: string }[] {
+  const unit = columns[1]?.unit ?? ''
+  return rows.flatMap(([number, mark]) => {
+    const text = `${mark} ${unit}`
+    const at = readQuantities(text)[0]?.quantity
+    return at ? [{ number: Number(number), at, text }] : []
+  })
+}
+
+/** Half a template is printed of bays up to that opening, and of that rise with what is left to hold. */
+const longestArch = quantity(5000, 'mm')
+const widestTemplate = quantity(600, 'mm')
+
+export function archSheets(site: Site): Sheet[] {
+  const arched = site.plan.stretches.flatMap((stretch) => {
+    const node = workedAt(site, 'archLength', stretch.place)
+    const opening = stretch.bays[0]?.opening
+    return node && opening ? [{ stretch, node, opening }] : []
+  })
+  const groups: { names: string[]; node: (typeof arched)[number]['node']; opening: Quantity; at: string }[] = []
+  for (const { stretch, node, opening } of arched) {
+    const alike = groups.find((it) => equal(it.opening, opening) && it.node.outcome.drawing === node.outcome.drawing)
+    if (alike) alike.names.push(stretchName(stretch))
+    else groups.push({ names: [stretchName(stretch)], node, opening, at: stretch.place })
+  }
+  return groups.map(({ names, node, opening, at }, i): Sheet => {
+    const [rise, margin] = ['archRise', 'templateMargin'].map((it) => givenIn(node, it, at))
+    const size = (word: string): Quantity | undefined => sizeIn(node, word)
+    const [radius, wide] = [size('archRadius'), size('templateWide')]
+    const fits = wide && !less(widestTemplate, wide) && !less(longestArch, opening)
+    const lines = (
+      [
+        ['rise of the arch', rise],
+        ['radius', radius],
+        ['tallest picket', size('tallestPicket')],
+        ['template, long', size('templateLong')],
+        ['template, wide', wide],
+      ] as const
+    ).flatMap(([label, value]) => (value ? [`${label}: ${byTape(value)}`] : []))
+    return {
+      title: `Arch: ${names[0]}${names.length > 1 ? ' and others' : ''}`,
+      blocks: [
+        { kind: 'lines', lines: [`• For ${names.join('; ')}.`, ...lines] },
+        ...node.outcome.tables.map((table): Block => ({ kind: 'table', table })),
+        ...(node.outcome.drawing ? [{ kind: 'drawing', svg: node.outcome.drawing, caption: names.join('; ') } satisfies Block] : []),
+        { kind: 'lines', lines: remarksOf([node]) },
+        ...(i === 0 && fits && rise && margin
+          ? [
+              {
+                kind: 'full-size' as const,
+                ...halfArchFullSize({
+                  opening,
+                  rise,
+                  curve: (optionIn(node, 'archCurve') ?? 'circle') as Curve,
+                  dips: optionIn(node, 'archShape') === 'concave',
+                  radius,
+                  margin,
+                }),
+                caption: `Half of the arch of ${names.join('; ')}. Cut along the curve; turned over it is the other half.`,
+              },
+            ]
+          : []),
+      ],
+    }
+  })
+}
