@@ -155,6 +155,7 @@ import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
 import { fenceWords } from './words/fence.ts'
+import { sections } from './words/timber-sold.ts'
 import type { Word } from './words/word.ts'
 
 /** The calculations by subject, in the order a job meets them. A subject is named as it would be said aloud: “I can work out …”. */
@@ -253,7 +254,10 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     subject: 'arched, pointed and rounded tops',
     calculations: [archedTop, archOverUnequalBays, pointedTop, roundedTop, clippedCorners],
   },
-  { subject: 'gates', calculations: [gateLeaf, picketsOnGates, gateHardware, gateBrace, gatePull, gateSag, gateSwing, gatePostLean] },
+  {
+    subject: 'gates',
+    calculations: [gateLeaf, picketsOnGates, gateHardware, gateBrace, gatePull, gateSag, gateSwing, gatePostLean],
+  },
   { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },
   {
@@ -349,7 +353,9 @@ export const askable: readonly Calculation[] = catalogue.filter((calc) => !calc.
 
 /** Every word that a calculation needs or gives, by name. Two words of one name would be two meanings: refused here. */
 export const vocabulary: ReadonlyMap<string, Word> = (() => {
-  const words = new Map<string, Word>(fenceWords.map((word) => [word.name, word]))
+  const words = new Map<string, Word>(
+    [...fenceWords, ...sections.flatMap((it) => [it.stock, it.prices])].map((word) => [word.name, word] as const),
+  )
   for (const calc of catalogue)
     for (const word of [...Object.values(calc.needs), ...Object.values(calc.gives)]) {
       const known = words.get(word.name)

@@ -29,7 +29,8 @@ export { pathOf, showValue } from './job/explain.ts'
 export { type Assumption, assumptionsOf, larger, moved, type NextQuestion, openQuestions } from './job/next.ts'
 export { looksAt, ofRuns, wholeFence } from './job/parts.ts'
 export { type Memo, newMemo, type Plan } from './job/node.ts'
-export { planOf } from './job/plan.ts'
+export { planOf, wantsSolver } from './job/plan.ts'
+export { sections } from './words/timber-sold.ts'
 export { compared, type Named, sideBySide } from './job/side-by-side.ts'
 export {
   inPlace,

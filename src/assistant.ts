@@ -10,6 +10,7 @@ import {
   readQuantities,
   systemOf,
   unitNamed,
+  wantsSolver,
   work,
   type WrittenJob,
   writeJob,
@@ -31,6 +32,7 @@ import { isUrgent } from './readers/offline/emergencies.ts'
 import { settles } from './readers/offline/notes.ts'
 import { readOffline } from './readers/offline/offline.ts'
 import type { Heard, Heed, Reader } from './readers/reader.ts'
+import { cutSolver } from './solver/highs.ts'
 import type { TurnEvent } from './turn-event.ts'
 
 /** Writes a few sentences around the figures, guarded before they are shown. Empty when nothing of it stands. */
@@ -93,7 +95,7 @@ export async function answerTo(
   const acts = request.acts ?? []
   const acted = actOn(heard.job, acts)
   const job = decideTurn(acted.job, request, bindings)
-  const memo = newMemo()
+  const memo = newMemo(wantsSolver(job) ? await cutSolver() : undefined)
   const readAs = readingsAs(bindings.held, heard.readings)
   watch({ event: 'read', data: readAs })
 

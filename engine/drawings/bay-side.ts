@@ -60,10 +60,15 @@ export function baySideDrawing(bay: BaySide): string {
   )
   if (drawn) parts.push(down(left - 12, y(foot + long), y(foot), show(picketLength as Quantity), 'left', 'picket'))
   const notes = [
-    drawn && gap ? `gaps ${show(gap)}, pickets ${show(picketWidth as Quantity)} wide` : 'pickets are not drawn: their sizes are not all known',
+    drawn && gap
+      ? `gaps ${show(gap)}, pickets ${show(picketWidth as Quantity)} wide`
+      : 'pickets are not drawn: their sizes are not all known',
     footGap ? `pickets ${show(footGap)} off the ground` : drawn ? 'how far they stand off the ground was not said' : '',
   ].filter((it) => it !== '')
-  parts.push(heading('one bay from outside, level ground', 20), ...notes.map((it, i) => aside(it, ground + 30 + i * 17)))
+  parts.push(
+    heading('one bay from outside, level ground', 20),
+    ...notes.map((it, i) => aside(it, ground + 30 + i * 17)),
+  )
   return sheet(
     {
       width,

@@ -52,10 +52,16 @@ export function stripFullSize(
     `<rect x="${rim / 2}" y="${rim / 2}" width="${mm(wide - rim)}" height="${stripHigh - rim}" fill="none" stroke="${ink}" stroke-width="${rim}"/>`,
     stroke(0.5, 0, 0.5, stripHigh, 1),
     stroke(wide - 0.5, 0, wide - 0.5, stripHigh, 1),
-    label(2.5, 4.4, `post face, start here: ${name}`, 3.2),
+    label(2.5, 4.4, 'post face, start here', 3.2),
+    label((marks[0] ? numberIn(marks[0].at, 'mm') : 0) + 2.5, stripHigh - 1.8, name, 3.2),
     end(wide - 2.5, stripHigh - 1.8, 'other post face', 3.2),
   )
-  return sheetOf(wide, stripHigh, `A story stick for ${name}: ${marks.length} marks, each the left edge of a picket.`, parts)
+  return sheetOf(
+    wide,
+    stripHigh,
+    `A story stick for ${name}: ${marks.length} marks, each the left edge of a picket.`,
+    parts,
+  )
 }
 
 export interface ArchSeen {
@@ -65,18 +71,18 @@ export interface ArchSeen {
   readonly dips: boolean
   /** The circle's radius, where it is one. */
   readonly radius: Quantity | undefined
-  /** What is left under the curve, to hold. */
-  readonly margin: Quantity
 }
 
+/** Paper under the curve: the template’s own margin is marked on the board. */
+const under = 8
+
 /** Half of an arch, from the post to the middle of the bay: turned over, it is the other half. */
-export function halfArchFullSize({ opening, rise, curve, dips, radius, margin }: ArchSeen): FullSize {
-  const [chord, up, under] = [opening, rise, margin].map((it) => numberIn(it, 'mm')) as [number, number, number]
-  const size: Amount =
-    radius?.amount ?? (curve === 'chain' ? chainFor(opening.amount, rise.amount) : rise.amount)
+export function halfArchFullSize({ opening, rise, curve, dips, radius }: ArchSeen): FullSize {
+  const [chord, up] = [numberIn(opening, 'mm'), numberIn(rise, 'mm')]
+  const size: Amount = radius?.amount ?? (curve === 'chain' ? chainFor(opening.amount, rise.amount) : rise.amount)
   const inches = (x: number): number =>
     toNumber(heightAt(curve, { value: x, error: 0 }, opening.amount, rise.amount, size))
-  const [wide, high] = [chord / 2, up + under + 6]
+  const [wide, high] = [chord / 2, up + under + 2]
   const over = (x: number): number => {
     const y = inches((x - chord / 2) / 25.4) * 25.4
     return dips ? up - y : y
@@ -89,8 +95,13 @@ export function halfArchFullSize({ opening, rise, curve, dips, radius, margin }:
   return sheetOf(wide, high, 'Half of the arch, from the post face to the middle of the bay.', [
     `<path d="M${points.join('L')}V${mm(high)}H0Z" fill="none" stroke="${ink}" stroke-width="0.5" stroke-linejoin="round"/>`,
     `<path d="M0 ${mm(high - under)}H${mm(wide)}" fill="none" stroke="${ink}" stroke-width="0.25" stroke-dasharray="4 3"/>`,
-    label(3, high - under + 6, 'level with the ends of the curve · post face at this end', 4),
-    end(wide - 3, high - 4, 'middle of the bay: turn over here', 4),
+    label(
+      3,
+      high - 2,
+      `${dips ? 'level with the lowest place of the curve' : 'level with the ends of the curve'} · post face at this end`,
+      4,
+    ),
+    end(wide - 3, high - 2, 'middle of the bay: turn over here', 4),
   ])
 }
 

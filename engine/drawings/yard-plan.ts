@@ -65,8 +65,8 @@ export function yardPlanDrawing(plan: YardPlan): string {
     ),
     ...placed.flatMap((it) => gateNames(it, labels)),
     ...(plan.isFor === 'permit' ? placed.map(outsideOf) : []),
-    ...(plan.isFor === 'building' ? postNumbers(placed, labels) : []),
     ...placed.map((it) => runName(it, labels, plan.isFor === 'permit')),
+    ...(plan.isFor === 'building' ? postNumbers(placed, labels) : []),
     scaleBar(scale, bottom + 52, plan.system),
     ...legend(plan, bottom + 88),
   ]
@@ -75,7 +75,8 @@ export function yardPlanDrawing(plan: YardPlan): string {
       width,
       height: bottom + 102,
       title: 'The fence from above',
-      description: `The fence from above, to scale: ${plan.runs.map(inWords).join('; ')}. ${plan.isClosed ? 'The last run ends at the first post.' : ''}`.trim(),
+      description:
+        `The fence from above, to scale: ${plan.runs.map(inWords).join('; ')}. ${plan.isClosed ? 'The last run ends at the first post.' : ''}`.trim(),
     },
     parts,
   )

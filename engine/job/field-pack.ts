@@ -1,5 +1,5 @@
 // This file is about the field pack of a whole fence: which sheets a person takes outside, in the order in which they are needed.
-import { type Country } from '../by-country.ts'
+import type { Country } from '../by-country.ts'
 import { type CautionCode, inFull } from '../cautions/caution.ts'
 import { cautionFor, inOrder, standingCautions } from '../cautions/cautions.ts'
 import type { System } from '../quantities/quantity.ts'

@@ -1,4 +1,5 @@
 // This file is about what a plan of a whole fence is: parts worked at places, and where each value came from.
+import type { Solver } from '../cutting/solver.ts'
 import type { Outcome } from '../outcome.ts'
 import type { Value } from '../quantities/quantity.ts'
 import type { Fence } from './fence.ts'
@@ -27,8 +28,10 @@ export interface Memo {
   readonly outcomes: Map<string, Outcome>
   /** What had to be worked, in order. */
   readonly ran: string[]
+  /** The solver that is handed in, for what can only be proved with one. */
+  readonly solver?: Solver
 }
-export const newMemo = (): Memo => ({ outcomes: new Map(), ran: [] })
+export const newMemo = (solver?: Solver): Memo => ({ outcomes: new Map(), ran: [], ...(solver ? { solver } : {}) })
 
 export interface Plan {
   readonly job: Job

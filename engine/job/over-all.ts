@@ -1,6 +1,7 @@
 // This file is about what is counted over the whole fence: what stands at its many places, gathered into one list for a calculation to add up.
 import type { Given, Problem } from '../outcome.ts'
 import { yard } from '../places.ts'
+import { toNumber } from '../quantities/amount.ts'
 import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
 import type { Fence, RunTold } from './fence.ts'
 import { decided, type Job, quantityKey } from './job.ts'
@@ -90,7 +91,7 @@ export function overAll(name: string, whole: Ground, run?: string): Laid | Lacki
     const has = decided(ground.job, 'capSize', yard) ?? decided(ground.job, 'capPrice', yard)
     return has ? { given: { value: count('post', ground.posts().length), role: 'result' }, nodes: runs } : undefined
   }
-  return byLength(name, ground)
+  return name.startsWith('rail') ? railsByLength(name, ground) : byLength(name, ground)
 }
 /** What may be counted in one run alone: a post at its corner is the next run's too. */
 const ofOneRun = new Set(['stretchBays', 'bayRails', 'bayPickets', 'railCuts', 'leafPickets'])
@@ -102,7 +103,7 @@ const within = (ground: Ground, run: string): Ground => ({
   stretches: () => ground.stretches().filter((it) => it.run === run),
 })
 
-const special = new Set(['postsByLength', 'postLengths', 'capCount'])
+const special = new Set(['postsByLength', 'postLengths', 'railsByLength', 'railPieces', 'capCount'])
 
 export const leavesOf = ({ job }: Pick<Ground, 'job'>, gate: string): number =>
   decided(job, 'gateLeaves', gate)?.value === 'double' ? 2 : 1
@@ -124,6 +125,24 @@ function byLength(name: string, ground: Ground): Laid | Lacking | undefined {
   const all = [...groups.values()]
   const value = name === 'postLengths' ? all.map((it) => it.length) : all.map((it) => count('post', it.count))
   return { given: { value, role: 'result' }, nodes: [...nodes.values()].filter((it) => it !== undefined) }
+}
+
+/** Rails that are as long as each other, and how many of each: bays of several stretches may take the same. */
+function railsByLength(name: string, ground: Ground): Laid | Lacking | undefined {
+  const cuts = overAll('railCuts', ground)
+  if (!cuts || 'problems' in cuts) return cuts
+  const lengths = cuts.given.value as Quantity[]
+  const rails = overAll('bayRails', ground) as Laid
+  const groups = new Map<string, { length: Quantity; count: number }>()
+  for (const [i, stretch] of ground.stretches().entries()) {
+    const length = lengths[i] as Quantity
+    const each = toNumber(((rails.given.value as Quantity[])[i] as Quantity).amount)
+    const known = groups.get(quantityKey(length)) ?? { length, count: 0 }
+    groups.set(quantityKey(length), { length, count: known.count + each * stretch.bays.length })
+  }
+  const all = [...groups.values()]
+  const value = name === 'railPieces' ? all.map((it) => it.length) : all.map((it) => count('rail', it.count))
+  return { given: { value, role: 'result' }, nodes: cuts.nodes }
 }
 
 function gathered(each: readonly (Node | undefined)[], word: string): Laid | Lacking | undefined {

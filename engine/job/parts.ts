@@ -1,6 +1,7 @@
 // This file is about which calculations make up a whole fence, and at which of its places each is worked.
 // They join through words: what one gives, another takes. Only what is asked for, and what it hangs on, is ever worked.
 import type { Calculation } from '../calculation.ts'
+import { cutPlan } from '../calculations/buying/cut-plan.ts'
 import { takeOff } from '../calculations/buying/take-off.ts'
 import { finishAreaOf } from '../calculations/finish/finish-area.ts'
 import { finishQuantity } from '../calculations/finish/finish-quantity.ts'
@@ -62,6 +63,12 @@ const level = { word: 'slopeWay', is: (value: Value | undefined) => value !== 'r
 const arched = { word: 'archRise', is: (value: Value | undefined) => value !== undefined }
 const framed = { word: 'insideHeight', is: (value: Value | undefined) => value !== undefined }
 const called = { word: 'callDate', is: (value: Value | undefined) => value !== undefined }
+
+/** The cut plan of one section of timber, once it is told which lengths are sold. */
+function cutFrom(stock: string, takes: Part['takes'], as: Part['as']): Part {
+  const isTold = (value: Value | undefined): boolean => value !== undefined
+  return { calculation: cutPlan, level: 'yard', takes: takes ?? {}, as: as ?? {}, when: { word: stock, is: isTold } }
+}
 
 /** In the order in which a job meets them. */
 export const parts: readonly Part[] = [
@@ -147,13 +154,53 @@ export const parts: readonly Part[] = [
     },
     as: { sticksWeight: 'picketsWeight' },
   },
+  cutFrom(
+    'railStock',
+    {
+      pieceLengths: 'railPieces',
+      pieceCounts: 'railsByLength',
+      stockLengths: 'railStock',
+      stockPrices: 'railStockPrices',
+    },
+    { boardsToCut: 'railSticks', cutCost: 'railsCost' },
+  ),
+  cutFrom(
+    'postStock',
+    {
+      pieceLengths: 'postLengths',
+      pieceCounts: 'postsByLength',
+      stockLengths: 'postStock',
+      stockPrices: 'postStockPrices',
+    },
+    { boardsToCut: 'postBoards', cutCost: 'postsCost' },
+  ),
+  cutFrom(
+    'picketStock',
+    {
+      pieceLengths: 'picketLength',
+      pieceCounts: 'picketsToBuy',
+      stockLengths: 'picketStock',
+      stockPrices: 'picketStockPrices',
+    },
+    { boardsToCut: 'picketSticks', cutCost: 'picketsCost' },
+  ),
   { calculation: gateHardware, level: 'yard' },
   { calculation: finishAreaOf, level: 'yard' },
   { calculation: finishQuantity, level: 'yard' },
   {
     calculation: takeOff,
     level: 'yard',
-    asksFor: ['postsByLength', 'railsInAll', 'picketsToBuy', 'bags', 'gravel', 'finishCans'],
+    asksFor: [
+      'postsByLength',
+      'railsInAll',
+      'picketsToBuy',
+      'bags',
+      'gravel',
+      'finishCans',
+      'railSticks',
+      'postBoards',
+      'picketSticks',
+    ],
   },
   { calculation: haulTrips, level: 'yard', takes: { loadWeight: 'takeOffWeight' } },
   { calculation: jobHours, level: 'yard' },

@@ -3,7 +3,7 @@
 //   picketsToBuy (yard) ◄─ pickets (each bay) ◄─ openings (each run) ◄─ runLength, widestBay, postWidth
 //                       ◄─ gatePickets        ◄─ leafWidth (each gate) ◄─ gateOpening
 import { type Calculation, needsFor, run, usualFor } from '../calculation.ts'
-import { vocabulary } from '../catalogue.ts'
+import { catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
 import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
@@ -13,7 +13,7 @@ import { decided, decidedAt, type Decision, type Job, sameValue, systemOf, value
 import { layRun, postsOf, stretchesOf } from './laid-out.ts'
 import { askedOnce, type Ground, type Laid, overAll } from './over-all.ts'
 import { type Memo, newMemo, type Node, type Origin, type Plan } from './node.ts'
-import { givingAt, type Level, ownName, type Part } from './parts.ts'
+import { givingAt, type Level, ownName, type Part, parts } from './parts.ts'
 
 type Found = { readonly given: Given; readonly origin: Origin }
 type Sought = Found | { readonly problems: readonly Problem[] } | undefined
@@ -136,7 +136,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
       const found = seek(word, part, places)
       if (!found) continue
       if ('problems' in found) {
-        if (part.asksFor?.includes(word.name)) doubts.push(...found.problems.filter((it) => it.ask))
+        if (part.asksFor?.includes(word.name)) doubts.push(...found.problems)
         if (required.has(word.name) && !usualFor(calculation, word)) problems.push(...found.problems)
         continue
       }
@@ -180,7 +180,14 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     const known = memo.outcomes.get(key)
     if (known) return regiven(known, given)
     memo.ran.push(calculation.name)
-    const outcome = run(calculation, given, { system, wanted, confirmed: new Set(confirmed), places, doubts })
+    const outcome = run(calculation, given, {
+      system,
+      wanted,
+      confirmed: new Set(confirmed),
+      places,
+      doubts,
+      ...(memo.solver ? { solver: memo.solver } : {}),
+    })
     memo.outcomes.set(key, outcome)
     return outcome
   }
@@ -378,3 +385,8 @@ function keyOf(
   const told = [...given].map(([name, { value, role }]) => `${name}=${valueKey(value)}${role === 'assumed' ? '?' : ''}`)
   return [calculation.name, system, wanted.length, places.join(), confirmed.join(), ...told].join('|')
 }
+
+/** Whether what is wanted, or what the whole fence is cut from, can only be proved with a solver. */
+export const wantsSolver = (job: Job): boolean =>
+  catalogue.some((calc) => calc.solves && job.wanted.some((it) => calc.gives[it.word])) ||
+  parts.some(({ calculation, when }) => calculation.solves && when && decidedAt(job, when.word, yard))

@@ -8,6 +8,7 @@ import { inSentence, type Word } from '../words/word.ts'
 import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
 import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
 import { ownName } from './parts.ts'
+import type { Solver } from '../cutting/solver.ts'
 import type { Memo, Plan } from './node.ts'
 import { planOf } from './plan.ts'
 
@@ -25,6 +26,7 @@ interface Ground {
   readonly job: Job
   readonly plan: Plan | undefined
   readonly turn: number
+  readonly solver: Solver | undefined
 }
 
 export interface WorkOptions {
@@ -37,7 +39,7 @@ export interface WorkOptions {
 /** Works everything that is wanted: one run for each calculation and place, each after those that feed it. */
 export function work(job: Job, wanted: readonly Wanted[], turn: number, options: WorkOptions = {}): Worked[] {
   const { named, memo } = options
-  const ground: Ground = { job, plan: planOf(job, memo, turn), turn }
+  const ground: Ground = { job, plan: planOf(job, memo, turn), turn, solver: memo?.solver }
   const done: Worked[] = []
   const places = [...new Set(wanted.map((want) => want.at))]
   for (const at of places) {
@@ -260,7 +262,7 @@ function workOne(
 ): Outcome {
   const before = done.find((it) => it.calculation === calc && it.at === at)
   if (before) return before.outcome
-  const { job, plan, turn } = ground
+  const { job, plan, turn, solver } = ground
   const rows = calc.needs.posts ? rowsOfPosts(job, at) : []
   const places = rows.length > 0 ? rows : fedTo
   const system = systemOf(job)
@@ -297,6 +299,7 @@ function workOne(
     wanted,
     confirmed: new Set(job.confirmed),
     places,
+    ...(solver ? { solver } : {}),
     doubts: apart && !apart.ask ? [apart] : [],
   })
   const outcome = problems.length > 0 ? stopped(worked, problems) : worked

@@ -288,8 +288,10 @@ export const takeOff = calculation({
 
 type Own = Tools<typeof needs>
 
-const together = (each: readonly Quantity[]): Quantity =>
-  each.reduce((sum, it) => ({ ...sum, amount: add(sum.amount, it.amount) }))
+const together = (each: readonly Quantity[]): Quantity => ({
+  ...(each[0] as Quantity),
+  amount: each.slice(1).reduce((sum, it) => add(sum, it.amount), (each[0] as Quantity).amount),
+})
 
 /** The word that says how many of a thing there are: of posts by their lengths where those are known, else all alike. */
 const countOf = ({ has }: Own, { count }: Item): Need | undefined =>

@@ -1,6 +1,7 @@
 // This file is about the sheets for rails and pickets: what fills each bay, the marks of its story stick, and its arch.
 import type { Curve } from '../../curves.ts'
 import { halfArchFullSize, stripFullSize } from '../../drawings/full-size.ts'
+import { stacked } from '../../drawings/stacked.ts'
 import type { Table } from '../../outcome.ts'
 import { equal, isQuantity, less, quantity, type Quantity } from '../../quantities/quantity.ts'
 import { readQuantities } from '../../quantities/read.ts'
@@ -11,6 +12,7 @@ import type { Block, Sheet } from '../sheets.ts'
 import {
   byTape,
   columns,
+  figure,
   givenIn,
   optionIn,
   remarksOf,
@@ -82,8 +84,12 @@ function drawingsOf(all: readonly { readonly name: string; readonly node: Node |
     const svg = node?.outcome.ok ? node.outcome.drawing : null
     if (svg) names.set(svg, [...(names.get(svg) ?? []), name])
   }
-  return [...names].map(([svg, of]): Block => ({ kind: 'drawing', svg, caption: of.join('; ') }))
+  const pieces = [...names].map(([svg, of]) => ({ svg, under: of.join('; ') }))
+  return pieces
+    .flatMap((_, i) => (i % perPage === 0 ? [pieces.slice(i, i + perPage)] : []))
+    .map((it): Block => ({ kind: 'drawing', svg: stacked(it), caption: '' }))
 }
+const perPage = 2
 
 /** Bays whose pickets stand alike take one stick. */
 interface Stick {
@@ -123,7 +129,7 @@ export function stickSheets(site: Site): Sheet[] {
     .filter((it) => !less(longestPrinted, it.opening) && it.marks.rows.length <= mostMarks)
     .slice(0, mostPrinted)
   const raked = site.plan.stretches.some((it) => valueIn(workedAt(site, 'railCut', it.place), 'plumbCut') !== undefined)
-  const left = sticks.length - printed.length
+  const isLeft = sticks.length > printed.length
   return [
     {
       title: 'Story stick',
@@ -132,35 +138,69 @@ export function stickSheets(site: Site): Sheet[] {
           kind: 'lines',
           lines: [
             ...remarksOf(sticks.map((it) => it.node)).filter((it) => !it.includes('say so')),
-            ...(raked ? ['• Where the fence follows the ground the marks are level ones: carry them plumb to the rail.'] : []),
-            ...(printed.length > 0 && left > 0
-              ? [`• ${printed.length === 1 ? 'One stick follows' : 'Some of the sticks follow'} at true size; mark the others from these lists.`]
+            ...(raked
+              ? ['• Where the fence follows the ground the marks are level ones: carry them plumb to the rail.']
+              : []),
+            ...(printed.length > 0 && isLeft
+              ? ['• Only the first sticks follow at true size: mark the others from the list.']
               : []),
           ],
         },
-        ...sticks.map(
-          ({ names, marks, opening }): Block => ({
-            kind: 'table',
-            table: { ...marks, title: `${names.join('; ')}: opening ${byTape(opening)}. Left edge of each picket, from the face of the left post` },
-          }),
-        ),
+        {
+          kind: 'table',
+          table: {
+            title: 'Sticks',
+            columns: columns('stick', 'for', 'opening', 'pickets', 'gap by the tape'),
+            rows: sticks.map(({ names, node, opening }, i) => [
+              letterOf(i),
+              names.join('; '),
+              byTape(opening),
+              tapeOr(sizeIn(node, 'pickets')),
+              tapeOr(sizeIn(node, 'tapeGap')),
+            ]),
+          },
+        },
+        ...sticks.flatMap((_, i) => (i % perTable === 0 ? [marksTable(sticks, i)] : [])),
       ],
     },
-    ...printed.map(fullSize),
+    ...printed.map((it) => fullSize(it, sticks.indexOf(it))),
   ]
 }
 
-function fullSize({ names, node, at, opening, marks }: Stick): Sheet {
+/** So many sticks stand side by side in one table of marks. */
+const perTable = 6
+const letterOf = (i: number): string =>
+  `${i >= 26 ? String.fromCharCode(64 + Math.floor(i / 26)) : ''}${String.fromCharCode(65 + (i % 26))}`
+
+function marksTable(all: readonly Stick[], from: number): Block {
+  const sticks = all.slice(from, from + perTable)
+  const most = Math.max(...sticks.map((it) => it.marks.rows.length))
+  const unit = sticks[0]?.marks.columns[1]?.unit ?? ''
+  const longest = sticks.find((it) => it.marks.rows.length === most)?.marks.rows ?? []
+  return {
+    kind: 'table',
+    table: {
+      title: `Left edge of each picket in ${unit}, from the face of the left post`,
+      columns: columns('picket', ...sticks.map((_, i) => `stick ${letterOf(from + i)}`)),
+      rows: longest.map(([number]) => [
+        String(number),
+        ...sticks.map(({ marks }) => String(marks.rows.find((it) => it[0] === number)?.[1] ?? '')),
+      ]),
+    },
+  }
+}
+
+function fullSize({ names, node, at, opening, marks }: Stick, i: number): Sheet {
   const width = givenIn(node, 'picketWidth', at) as Quantity
-  const strip = stripFullSize(opening, width, marksIn(marks), names[0] as string)
+  const name = `stick ${letterOf(i)}: ${names.join('; ')}`
   const tight = node.part.calculation.name === 'pickets-touching-posts'
   return {
-    title: `Story stick, true size: ${names[0]}${names.length > 1 ? ' and others' : ''}`,
+    title: `Story stick ${letterOf(i)}, true size`,
     blocks: [
       {
         kind: 'full-size',
-        ...strip,
-        caption: `${names.join('; ')}. Glue it on a lath. The left end goes against the face of the left post${tight ? ', and so does the first picket' : ''}; each line is the left edge of a picket, with the picket on the side of the cross.`,
+        ...stripFullSize(opening, width, marksIn(marks), name),
+        caption: `For ${names.join('; ')}. Glue it on a lath. The left end goes against the face of the left post${tight ? ', and so does the first picket' : ''}; each line is the left edge of a picket, with the picket on the side of the cross.`,
       },
     ],
   }
@@ -193,7 +233,7 @@ export function archSheets(site: Site): Sheet[] {
     else groups.push({ names: [stretchName(stretch)], node, opening, at: stretch.place })
   }
   return groups.map(({ names, node, opening, at }, i): Sheet => {
-    const [rise, margin] = ['archRise', 'templateMargin'].map((it) => givenIn(node, it, at))
+    const rise = givenIn(node, 'archRise', at)
     const size = (word: string): Quantity | undefined => sizeIn(node, word)
     const [radius, wide] = [size('archRadius'), size('templateWide')]
     const fits = wide && !less(widestTemplate, wide) && !less(longestArch, opening)
@@ -205,15 +245,17 @@ export function archSheets(site: Site): Sheet[] {
         ['template, long', size('templateLong')],
         ['template, wide', wide],
       ] as const
-    ).flatMap(([label, value]) => (value ? [`${label}: ${byTape(value)}`] : []))
+    ).flatMap(([label, value]) => (value ? [`${label}: ${figure(value)}`] : []))
     return {
       title: `Arch: ${names[0]}${names.length > 1 ? ' and others' : ''}`,
       blocks: [
         { kind: 'lines', lines: [`• For ${names.join('; ')}.`, ...lines] },
         ...node.outcome.tables.map((table): Block => ({ kind: 'table', table })),
-        ...(node.outcome.drawing ? [{ kind: 'drawing', svg: node.outcome.drawing, caption: names.join('; ') } satisfies Block] : []),
+        ...(node.outcome.drawing
+          ? [{ kind: 'drawing', svg: node.outcome.drawing, caption: names.join('; ') } satisfies Block]
+          : []),
         { kind: 'lines', lines: remarksOf([node]) },
-        ...(i === 0 && fits && rise && margin
+        ...(i === 0 && fits && rise
           ? [
               {
                 kind: 'full-size' as const,
@@ -223,7 +265,6 @@ export function archSheets(site: Site): Sheet[] {
                   curve: (optionIn(node, 'archCurve') ?? 'circle') as Curve,
                   dips: optionIn(node, 'archShape') === 'concave',
                   radius,
-                  margin,
                 }),
                 caption: `Half of the arch of ${names.join('; ')}. Cut along the curve; turned over it is the other half.`,
               },

@@ -14,16 +14,20 @@ export function takeOffSheet(site: Site): Sheet | undefined {
       ...node.outcome.tables.map((table): Block => ({ kind: 'table', table: filledOnly(table), blanks: ['bought'] })),
       {
         kind: 'lines',
-        lines: [...remarksOf([node]), ...odd, ...(open.length > 0 ? ['Not in the list until it is known:', ...open] : [])],
+        lines: [
+          ...remarksOf([node]),
+          ...odd,
+          ...(open.length > 0 ? ['Not in the list until it is known:', ...open] : []),
+        ],
       },
     ],
   }
 }
 
 /** A column in which nothing stands takes the room of those that are read. */
-function filledOnly<T extends { readonly columns: readonly unknown[]; readonly rows: readonly (readonly (number | string)[])[] }>(
-  table: T,
-): T {
+function filledOnly<
+  T extends { readonly columns: readonly unknown[]; readonly rows: readonly (readonly (number | string)[])[] },
+>(table: T): T {
   const kept = table.columns.map((_, i) => table.rows.some((row) => row[i] !== ''))
   return {
     ...table,

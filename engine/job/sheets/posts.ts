@@ -8,7 +8,18 @@ import { decided, systemOf } from '../job.ts'
 import type { Post, RunLaid } from '../laid-out.ts'
 import { postSizeOf } from '../post-sizes.ts'
 import type { Block, Sheet } from '../sheets.ts'
-import { columns, givenIn, optionIn, postName, postsAlong, remarksOf, type Site, sizeAt, tapeOr, workedAt } from './site.ts'
+import {
+  columns,
+  givenIn,
+  optionIn,
+  postName,
+  postsAlong,
+  remarksOf,
+  type Site,
+  sizeAt,
+  tapeOr,
+  workedAt,
+} from './site.ts'
 
 export function stationsSheet(site: Site): Sheet | undefined {
   const { plan } = site
@@ -93,7 +104,11 @@ function stationsOf(site: Site, laid: RunLaid): Block {
 }
 
 const startOf = (end: string): string =>
-  end === 'wall' ? 'the wall' : end === 'outside' ? 'the outside face of its first post' : 'the centre of its first post'
+  end === 'wall'
+    ? 'the wall'
+    : end === 'outside'
+      ? 'the outside face of its first post'
+      : 'the centre of its first post'
 
 export function postLengthsSheet(site: Site): Sheet | undefined {
   const { plan, job } = site

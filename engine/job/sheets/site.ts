@@ -61,6 +61,11 @@ export function sizeAt({ job, plan }: Site, word: string, at: string): Quantity 
 
 /** As it is measured out: at the nearest mark of a tape. */
 export const byTape = (q: Quantity): string => show(atNearestMark(q) ?? q)
+/** Exactly, and beside it at the nearest mark where that is another. */
+export function figure(q: Quantity): string {
+  const marked = atNearestMark(q)
+  return marked ? `${show(q)} (${show(marked)} by the tape)` : show(q)
+}
 export const tapeOr = (q: Quantity | undefined): string => (q ? byTape(q) : '')
 
 /** “1 to 3, 6”: numbers in order, those that follow one another together. */

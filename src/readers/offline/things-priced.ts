@@ -1,6 +1,6 @@
 // This file is about what one of a thing costs, for the take-off of a whole fence: “posts are $18 each, pickets £3.20 a piece, delivery $60”.
 // In a fence that is being planned a price belongs to the thing beside it, and stays with the job; it asks for no bill.
-import { calculationNamed, isRun, runOf, yard } from '../../../engine/index.ts'
+import { calculationNamed, isRun, runOf, sections, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import { stem, type Token } from './stems.ts'
@@ -22,10 +22,11 @@ export const pricesThings = ({ job }: Heard, asksTakeOff: boolean): boolean =>
 
 /** Each price with the thing that stands before it, “pickets are $3.20”, or right after, “$3.20 a picket”. */
 export function thingsPriced(message: readonly Token[]): Bound[] {
-  const bound: Bound[] = []
+  const bound: Bound[] = timberSold(message)
+  const sold = new Set(bound.map((it) => it.reading.tag))
   const taken = new Set<string>()
   message.forEach((token, spot) => {
-    if (!isMoney(token) || !token.reading) return
+    if (!isMoney(token) || !token.reading || sold.has(token.reading.tag)) return
     const word = thingAfter(message, spot) ?? thingBefore(message, spot)
     if (!word || taken.has(word)) return
     taken.add(word)
@@ -54,4 +55,40 @@ function thingBefore(message: readonly Token[], spot: number): string | undefine
     if (word) return word
   }
   return undefined
+}
+
+const ofSection = new Map(
+  sections.flatMap((it) => (it.stock.called.things ?? []).map((thing) => [stem(thing), it] as const)),
+)
+const sells = /^(come|comes|sold|sell|sells|available|stock|stocks|offer|offers|has|have|lengths|length)$/
+
+/** “Rails come in 8 ft at $6.80, 12 ft at $9.90 and 16 ft at $14”: which lengths of a section are sold, and at what price. */
+function timberSold(message: readonly Token[]): Bound[] {
+  const bound: Bound[] = []
+  let from = 0
+  while (from < message.length) {
+    const stop = message.findIndex((token, at) => at >= from && isStop(token))
+    const to = stop < 0 ? message.length : stop
+    const sentence = message.slice(from, to)
+    const thing = sentence.findIndex((token) => ofSection.has(token.stem))
+    const section = ofSection.get(sentence[thing]?.stem ?? '')
+    const isSold = sentence.some((token) => sells.test(token.stem)) || sentence.filter(isMoney).length > 1
+    const lengths = sentence.filter((token) => token.reading?.quantity?.kind === 'length' && !token.reading.section)
+    if (
+      section &&
+      isSold &&
+      lengths.length > 0 &&
+      !sentence.some((token) => /^(above|apart|wide|deep|tall|high|gap)$/.test(token.stem))
+    )
+      for (const token of sentence) {
+        if (lengths.includes(token))
+          bound.push({ reading: token.reading as Bound['reading'], word: section.stock.name, at: yard, score: 1 })
+        if (isMoney(token))
+          bound.push({ reading: token.reading as Bound['reading'], word: section.prices.name, at: yard, score: 1 })
+      }
+    from = to + 1
+  }
+  const prices = bound.filter((it) => sections.some(({ prices: of }) => of.name === it.word)).length
+  // A price for some lengths and none for others: which is whose is not for us to say.
+  return prices === 0 || prices * 2 === bound.length ? bound : []
 }
