@@ -155,6 +155,7 @@ import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
 import { fenceWords } from './words/fence.ts'
+import { soFarWords } from './words/so-far.ts'
 import { sections } from './words/timber-sold.ts'
 import type { Word } from './words/word.ts'
 
@@ -354,7 +355,7 @@ export const askable: readonly Calculation[] = catalogue.filter((calc) => !calc.
 /** Every word that a calculation needs or gives, by name. Two words of one name would be two meanings: refused here. */
 export const vocabulary: ReadonlyMap<string, Word> = (() => {
   const words = new Map<string, Word>(
-    [...fenceWords, ...sections.flatMap((it) => [it.stock, it.prices])].map((word) => [word.name, word] as const),
+    [...fenceWords, ...soFarWords, ...sections.flatMap((it) => [it.stock, it.prices])].map((word) => [word.name, word] as const),
   )
   for (const calc of catalogue)
     for (const word of [...Object.values(calc.needs), ...Object.values(calc.gives)]) {

@@ -26,10 +26,12 @@ export {
   type WrittenJob,
 } from './job/job.ts'
 export { pathOf, showValue } from './job/explain.ts'
-export { type Assumption, assumptionsOf, larger, moved, type NextQuestion, openQuestions } from './job/next.ts'
+export { type Assumption, assumptionsOf, byMove, larger, moved, type NextQuestion, openQuestions } from './job/next.ts'
 export { looksAt, ofRuns, wholeFence } from './job/parts.ts'
 export { type Memo, newMemo, type Plan } from './job/node.ts'
 export { planOf, wantsSolver } from './job/plan.ts'
+export { type Rival, rivalsOf, rivalText, touched } from './job/touched.ts'
+export { boughtOf } from './words/so-far.ts'
 export { sections } from './words/timber-sold.ts'
 export { compared, type Named, sideBySide } from './job/side-by-side.ts'
 export {

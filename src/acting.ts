@@ -1,6 +1,7 @@
 // This file is about what is done with the job as a whole: a change taken back, a plan kept, compared or explained, and what to ask next.
 import {
   assumptionsOf,
+  byMove,
   compared,
   decide,
   type Decision,
@@ -14,6 +15,9 @@ import {
   placeLabel,
   planOf,
   redo,
+  rivalsOf,
+  rivalText,
+  touched,
   showValue,
   sideBySide,
   turnTo,
@@ -179,7 +183,7 @@ export function shown(
     const idle = all.filter((it) => !it.moves)
     const sorted = all
       .filter((it) => it.moves)
-      .sort((a, b) => (b.moves?.share ?? 0) - (a.moves?.share ?? 0))
+      .sort(byMove)
       .slice(0, withTold ? 12 : 30)
     notices.push(
       withTold
@@ -215,8 +219,7 @@ export function shown(
     return job.decisions
       .filter((it) => it.at === yard && isQuantity(it.value) && it.value.kind !== 'date')
       .map((it) => {
-        const word = vocabulary.get(it.word) as Word
-        const tried = isQuantity(it.value) ? larger(word, it.value) : it.value
+        const tried = isQuantity(it.value) ? larger(it.value) : it.value
         return { word: it.word, at: yard, value: it.value, tried, moves: moved(job, plan, it.word, tried, memo, turn) }
       })
   }
@@ -232,3 +235,17 @@ export const triedOf = (values: readonly Told[], request: Request, heard: Heard,
       turn,
     })),
   )
+
+/** What a turn's words run against: what the fence would have worked otherwise, and what is bought or built already. */
+export const remarksOn = (before: Job, job: Job, turn: number, memo: Memo): string[] =>
+  before.moves === job.moves
+    ? []
+    : [
+        ...rivalsOf(
+          job,
+          job.decisions.filter((it) => it.turn === turn),
+          memo,
+          turn,
+        ).map(rivalText),
+        ...touched(before, job, memo, turn),
+      ]

@@ -17,9 +17,9 @@ import {
 } from '../engine/index.ts'
 import { adviceFor } from './advice.ts'
 import type { Answer, Turn } from './answer.ts'
-import { actOn, shown, triedOf } from './acting.ts'
+import { actOn, remarksOn, shown, triedOf } from './acting.ts'
 import { compose } from './compose.ts'
-import { decideTurn, remember } from './deciding.ts'
+import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { pickedBetween } from './between.ts'
@@ -94,20 +94,23 @@ export async function answerTo(
   const bindings = checkBindings(request, heard, turn, own)
   const acts = request.acts ?? []
   const acted = actOn(heard.job, acts)
-  const job = decideTurn(acted.job, request, bindings)
-  const memo = newMemo(wantsSolver(job) ? await cutSolver() : undefined)
-  const readAs = readingsAs(bindings.held, heard.readings)
+  const decided = decideTurn(acted.job, request, bindings)
+  const memo = newMemo(wantsSolver(decided) ? await cutSolver() : undefined)
+  const readAs = readingsAs(bindings.held, heard, request)
   watch({ event: 'read', data: readAs })
 
   const unused = unusedOf(heard, request, bindings.held)
-  const whole = withoutYes(work(job, job.wanted, turn, { named: job.named, memo }), unused)
-  const worked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused)
+  const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
+  const checked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused)
+  const changed = changesBetween(heard.job, decided, checked, turn, memo)
+  // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
+  const isSame = comesOutAsBefore(heard.job, request, bindings, checked, changed)
+  const [job, worked] = isSame ? [{ ...decided, wanted: [] }, []] : [decided, checked]
   const of = callsOf(worked, job.wanted)
   const between = acts.flatMap(({ between: values }) => triedOf(values ?? [], request, heard, turn))
   const ofAll = shown(heard.job, job, acts, between, { memo, turn, from: of.length + 1 })
   const calls = [...of, ...ofAll.calls]
   for (const call of calls) watch({ event: 'call', data: call })
-  const changed = changesBetween(heard.job, job, worked, turn, memo)
   const advice = adviceFor(request.notes ?? [], systemOf(job), countryOf(job))
   const figures = [...figuresIn(worked, of, changed, readAs), ...advice.flatMap((it) => it.figures)]
   watch({ event: 'figures', data: figures })
@@ -159,7 +162,7 @@ export async function answerTo(
     cautions,
     prose,
     notices: urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines],
-    leftOver,
+    leftOver: [...leftOver, ...remarksOn(heard.job, job, turn, memo)],
   })
   return {
     answer: { ...entry, prose, reply },

@@ -49,3 +49,14 @@ export async function changeJob(
   }
   return { ok: true, said: heard.said, ...(await answerTo({ request, by: 'offline' }, heard, before.length)) }
 }
+
+/** Takes the last change back. It is a turn like any other; nothing while nothing was decided. */
+export async function undoChange(before: readonly Turn[]): Promise<Changed> {
+  const job = jobAfter(before)
+  if (job.moves.length === 0)
+    return { ok: false, field: 'job', message: 'There is nothing to take back: nothing has been decided yet.' }
+  const heard = hear('undo', job)
+  const undo = { act: 'undo', word: null, at: null, name: null, between: null } as const
+  const request = { told: [], wants: [], calculation: null, confirms: [], acts: [undo], declines: [] }
+  return { ok: true, said: heard.said, ...(await answerTo({ request, by: 'offline' }, heard, before.length)) }
+}

@@ -4,9 +4,11 @@ import {
   type Decision,
   decide,
   isQuantity,
+  isRun,
   type Job,
   type Quantity,
   type Result,
+  runOf,
   sameValue,
   show,
   vocabulary,
@@ -62,6 +64,30 @@ function decisionsOf(held: Bindings['held']): Decision[] {
   return decisions
 }
 
+/** Whether something was only told of a fence of several runs, no answer to a question, and what was wanted before comes out as it did. */
+export function comesOutAsBefore(
+  before: Job,
+  { wants, acts }: Request,
+  { held }: Bindings,
+  worked: readonly Worked[],
+  changed: Answer['changed'],
+): boolean {
+  if (wants.length > 0 || (acts ?? []).length > 0 || held.length === 0) return false
+  if (!before.decisions.some((it) => isRun(runOf(it.at)))) return false
+  const answers = before.asked.some((it) => held.some((now) => now.word === it.word))
+  const known = (it: { word: string; at: string }): boolean =>
+    before.results.some((old) => old.word === it.word && old.at === it.at)
+  const moves = worked.some(
+    ({ outcome, at, wanted }) =>
+      !outcome.ok ||
+      wanted.some(
+        (word) =>
+          outcome.values.has(word) && (!known({ word, at }) || changed.some((it) => it.word === word && it.at === at)),
+      ),
+  )
+  return !answers && !moves
+}
+
 /** What the next turn must know: the results, what was asked back, and which cautions were said in full. */
 export function remember(
   job: Job,
@@ -78,7 +104,7 @@ export function remember(
   const results: Result[] = worked.flatMap(({ outcome, at, calculation }, i) =>
     outcome.ok
       ? [...outcome.values]
-          .filter(([word]) => !calculation.gives[word]?.list)
+          .filter(([word]) => !calculation.gives[word]?.list && !calculation.gives[word]?.unsaid)
           .map(([word, value]) => ({
             word,
             at,

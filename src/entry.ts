@@ -23,7 +23,7 @@ import { callOf, besidesIn, wordNamed } from './calls.ts'
 import { whatCanBeAsked } from './declined.ts'
 import { figureOf } from './figures.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
-import type { Tagged } from './readers/reader.ts'
+import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
 /** The calls of a turn, r1, r2 …; what was asked is the headline. */
@@ -43,8 +43,22 @@ const isWithin = (at: string, asked: string): boolean =>
   at === asked || (isRun(runOf(at)) && (asked === yard || runOf(at) === asked))
 
 /** How each quantity of the message was understood. */
-export function readingsAs(held: readonly Held[], readings: readonly Tagged[]): Answer['readAs'] {
-  return held
+export function readingsAs(held: readonly Held[], { readings, said }: Heard, request: Request): Answer['readAs'] {
+  // In a fence of several runs a choice holds for one of them: which words were taken for it is said as well.
+  const choices = held.flatMap((it) => {
+    const quote = request.told.find((told) => told.word === it.word && told.at === it.at && told.from.option)?.from
+      .quote
+    if (!quote || it.at === yard || !isRun(runOf(it.at))) return []
+    const figure = figureOf({
+      ref: `said.${it.word}`,
+      word: wordNamed(it.word),
+      at: it.at,
+      value: it.value,
+      role: 'said',
+    })
+    return [{ said: quote, figure, start: said.indexOf(quote) }]
+  })
+  const measured = held
     .filter((it) => it.tag !== null)
     .map((it) => {
       const reading = readings.find((r) => r.tag === it.tag)
@@ -58,8 +72,7 @@ export function readingsAs(held: readonly Held[], readings: readonly Tagged[]): 
       })
       return { said: reading?.said ?? '', figure, start: reading?.start ?? 0 }
     })
-    .sort((a, b) => a.start - b.start)
-    .map(({ said, figure }) => ({ said, figure }))
+  return [...choices, ...measured].sort((a, b) => a.start - b.start).map(({ said, figure }) => ({ said, figure }))
 }
 
 /** Before → after: what was told anew, what a whole fence comes to, and every earlier result that comes out differently now. */
@@ -76,7 +89,9 @@ export function changesBetween(
     if (changed.some((it) => it.word === word && it.at === at)) return
     const figure = (value: Value, when: string): Figure =>
       figureOf({ ref: `${when}.${word}`, word: wordNamed(word), at, value, role })
-    changed.push({ word, at, before: figure(old, 'before'), after: figure(now, 'after') })
+    const [was, is] = [figure(old, 'before'), figure(now, 'after')]
+    // What nobody could tell apart has not changed.
+    if (was.text !== is.text) changed.push({ word, at, before: was, after: is })
   }
   if (before.moves === after.moves) return changed
   for (const now of after.decisions) {
@@ -106,7 +121,7 @@ export function changesBetween(
 
 /** What the whole fence came to before, and comes to now; nothing while its runs are not told. */
 const wholeFence = (before: Job, after: Job, memo: Memo, turn: number) =>
-  planOf(before, memo, turn) && planOf(after, memo, turn)
+  planOf(before, memo, turn)?.fence.isByRuns && planOf(after, memo, turn)?.fence.isByRuns
     ? compared(
         [
           { name: 'before', job: before },

@@ -20,6 +20,7 @@ import type { Request } from './request.ts'
 /** The quantities of the message that stand for no word and are no turn of phrase. */
 export function unusedOf({ readings, said }: Heard, request: Request, held: readonly Held[]): Tagged[] {
   const used = (it: Tagged): boolean =>
+    (request.acts ?? []).some(({ name }) => name?.includes(it.said)) ||
     request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
     // "4x4s, actual 3 1/2 in": the name says again what the size said.
     (it.section !== undefined &&

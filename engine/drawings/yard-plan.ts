@@ -65,8 +65,9 @@ export function yardPlanDrawing(plan: YardPlan): string {
     ),
     ...placed.flatMap((it) => gateNames(it, labels)),
     ...(plan.isFor === 'permit' ? placed.map(outsideOf) : []),
+    ...(plan.isFor === 'building' ? postNumbers(placed, labels, false) : []),
     ...placed.map((it) => runName(it, labels, plan.isFor === 'permit')),
-    ...(plan.isFor === 'building' ? postNumbers(placed, labels) : []),
+    ...(plan.isFor === 'building' ? postNumbers(placed, labels, true) : []),
     scaleBar(scale, bottom + 52, plan.system),
     ...legend(plan, bottom + 88),
   ]
@@ -215,15 +216,18 @@ class Labels {
     }
   }
 
-  /** Writes a text at the first of those middles where it is free; nothing where there is none, unless it must stand. */
-  write(text: string, middles: readonly Point[], size: number, must = false): string {
-    const half = spread(text, size) / 2 + 1
-    const boxAt = ([x, y]: Point): Box => [x - half, y - size / 2 - 1, x + half, y + size / 2 + 1]
+  /** Writes lines at the first of those middles where they are free; nothing where there is none, unless they must stand. */
+  write(lines: readonly string[], middles: readonly Point[], size: number, must = false): string {
+    const half = Math.max(...lines.map((it) => spread(it, size))) / 2 + 1
+    const high = (lines.length * (size + 4)) / 2
+    const boxAt = ([x, y]: Point): Box => [x - half, y - high + 1, x + half, y + high - 1]
     const onPaper = middles.map(([x, y]): Point => [Math.max(half + 2, Math.min(width - half - 2, x)), y])
     const free = onPaper.find((it) => this.isFree(boxAt(it))) ?? (must ? onPaper[0] : undefined)
     if (!free) return ''
     this.taken.push(boxAt(free))
-    return plate(free[0], free[1] + size * 0.36, text, size)
+    return lines
+      .map((it, i) => plate(free[0], free[1] - high + (i + 0.5) * (size + 4) + size * 0.36, it, size))
+      .join('')
   }
 
   private isFree([left, high, right, low]: Box): boolean {
@@ -231,14 +235,15 @@ class Labels {
   }
 }
 
-/** So far from a place to the side of a run that words of that width and height clear it. */
-const beside = ([x, y]: Point, [ox, oy]: Point, far: number, text: string, size: number): Point => {
-  const reach = far + (Math.abs(ox) * spread(text, size)) / 2 + (Math.abs(oy) * size) / 2
+/** So far from a place to the side of a run that lines of that size clear it. */
+const beside = ([x, y]: Point, [ox, oy]: Point, far: number, lines: readonly string[], size: number): Point => {
+  const wide = Math.max(...lines.map((it) => spread(it, size)))
+  const reach = far + (Math.abs(ox) * wide) / 2 + (Math.abs(oy) * lines.length * (size + 4)) / 2
   return [x + ox * reach, y + oy * reach]
 }
 
-/** Corners, gates and ends have their numbers before all others; between them every few. */
-function postNumbers(runs: readonly RunPlaced[], labels: Labels): string[] {
+/** Corners, gates and ends have their numbers before all else; of the line posts every few. */
+function postNumbers(runs: readonly RunPlaced[], labels: Labels, ofTheLine: boolean): string[] {
   const all = runs.flatMap(({ run, posts, out }) =>
     run.posts.map((post, i) => {
       const near = posts[i + 1] ?? posts[i - 1]
@@ -253,21 +258,22 @@ function postNumbers(runs: readonly RunPlaced[], labels: Labels): string[] {
   const written = new Set<number>()
   const write = ({ post, at, out }: (typeof all)[number]): string => {
     if (written.has(post.number)) return ''
-    const text = String(post.number)
+    const text = [String(post.number)]
     const inward: Point = [-out[0], -out[1]]
     const both: Point = [out[0] + out[1], out[1] - out[0]]
     const drawn = labels.write(
       text,
-      [7, 11, 16].flatMap((far) => [inward, out, both].map((way) => beside(at, way, far, text, 12))),
+      [5, 10, 16].flatMap((far) => [inward, out, both].map((way) => beside(at, way, far, text, 12))),
       12,
+      !ofTheLine && post.kind !== 'gate',
     )
     if (drawn) written.add(post.number)
     return drawn
   }
-  return [
-    ...all.filter((it) => it.post.kind !== 'line').map(write),
-    ...line.filter((it) => it.post.number % every === 0).map(write),
-  ]
+  const wanted = all.filter(({ post }) =>
+    ofTheLine ? post.kind === 'line' && post.number % every === 0 : post.kind !== 'line',
+  )
+  return wanted.map(write)
 }
 
 function gateNames({ run, posts, out }: RunPlaced, labels: Labels): string[] {
@@ -276,8 +282,8 @@ function gateNames({ run, posts, out }: RunPlaced, labels: Labels): string[] {
     const middle: Point = [(x + toX) / 2, (y + toY) / 2]
     const inward: Point = [-out[0], -out[1]]
     return labels.write(
-      name,
-      [20, 34, 9].flatMap((far) => [inward, out].map((way) => beside(middle, way, far, name, small))),
+      [name],
+      [18, 32, 46].flatMap((far) => [inward, out].map((way) => beside(middle, way, far, [name], small))),
       small,
       true,
     )
@@ -287,23 +293,19 @@ function gateNames({ run, posts, out }: RunPlaced, labels: Labels): string[] {
 /** Outside its run, in the middle of it or as near as there is room. */
 function runName({ run, posts, out }: RunPlaced, labels: Labels, isDimensioned: boolean): string {
   const [[x, y], [toX, toY]] = [posts[0] as Point, posts.at(-1) as Point]
-  const lines = [run.name, run.length]
   const isUpright = Math.abs(out[0]) > Math.abs(out[1])
-  const text = isUpright ? undefined : lines.join(', ')
-  const at = (share: number, of: string, far: number): Point =>
-    beside([x + share * (toX - x), y + share * (toY - y)], out, far, of, 12)
-  const shares = [0.5, 0.4, 0.6, 0.3, 0.7]
-  const fars = isDimensioned ? [20, 32] : [12, 24, 36]
-  if (text)
-    return labels.write(
-      text,
-      fars.flatMap((far) => shares.map((it) => at(it, text, far))),
-      12,
-      true,
-    )
-  const longest = lines.reduce((a, b) => (spread(b) > spread(a) ? b : a))
-  const [lx, ly] = at(0.5, longest, fars[0] as number)
-  return lines.map((it, i) => labels.write(it, [[lx, ly - 8 + i * 16]], 12, true)).join('')
+  const lines = isUpright ? [run.name, run.length] : [`${run.name}, ${run.length}`]
+  const fars = isDimensioned ? [18, 30, 42] : [10, 22, 34, 46]
+  return labels.write(
+    lines,
+    fars.flatMap((far) =>
+      [0.5, 0.4, 0.6, 0.3, 0.7].map((share) =>
+        beside([x + share * (toX - x), y + share * (toY - y)], out, far, lines, 12),
+      ),
+    ),
+    12,
+    true,
+  )
 }
 
 /** A dimension along the outside of a run, from its first post's centre to its last. */

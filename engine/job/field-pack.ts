@@ -13,7 +13,7 @@ import { daysOf } from './sheets/days.ts'
 import { gateSheets } from './sheets/gates.ts'
 import { postLengthsSheet, stationsSheet } from './sheets/posts.ts'
 import { allNodes, type Beside, type Site } from './sheets/site.ts'
-import { permitSheet, planSheet } from './sheets/yard.ts'
+import { permitSheet, planSheet, usualSheet } from './sheets/yard.ts'
 import type { FieldPack, Sheet } from './sheets.ts'
 
 const nothing: Beside = { sheets: [], cautions: [], calendar: [] }
@@ -42,6 +42,7 @@ export function fieldPackOf(
     cutPlanSheet(site),
     days.sheet,
     permitSheet(site),
+    usualSheet(site),
   ].filter((it) => it !== undefined)
   const codes = allNodes(site).flatMap(({ outcome, part }) => (outcome.ok ? part.calculation.cautions : []))
   return {

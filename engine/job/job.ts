@@ -4,7 +4,7 @@ import type { Country } from '../by-country.ts'
 import { vocabulary } from '../catalogue.ts'
 import { type Amount, compare, isExact } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
-import { looksFrom, yard } from '../places.ts'
+import { kindsIn, looksFrom } from '../places.ts'
 
 export interface Decision {
   readonly word: string
@@ -149,7 +149,9 @@ export const decidedAt = (job: Pick<Job, 'decisions'>, wordName: string, place: 
 /** What was decided for a word, at the place or above it. A word that does not inherit holds at its own place only. */
 export function decided(job: Job, wordName: string, place: string): Decision | undefined {
   if (vocabulary.get(wordName)?.inherits === false) return decidedAt(job, wordName, place)
-  const wider = place === yard ? [] : job.decisions.filter((it) => it.word === wordName).map((it) => it.at)
+  // Only kinds of post have wider groups between them and the yard.
+  const isOfKinds = kindsIn(place).length > 0
+  const wider = isOfKinds ? job.decisions.filter((it) => it.word === wordName).map((it) => it.at) : []
   for (const at of looksFrom(place, wider)) {
     const found = decidedAt(job, wordName, at)
     if (found) return found

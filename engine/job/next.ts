@@ -3,8 +3,9 @@ import { usualFor } from '../calculation.ts'
 import { vocabulary } from '../catalogue.ts'
 import type { Problem } from '../outcome.ts'
 import { yard } from '../places.ts'
-import { exact, isExact, over, times, toNumber, add } from '../quantities/amount.ts'
+import { type Amount, exact, isExact, over, times, toNumber, add } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
+import { unitNamed } from '../quantities/units.ts'
 import type { Usual, Word } from '../words/word.ts'
 import { decide, type Job } from './job.ts'
 import { looksAt, ownName } from './parts.ts'
@@ -60,11 +61,13 @@ export interface Assumption {
 }
 
 const tenth = exact('11/10')
+/** Less than this, one in a thousand, is no change to speak of. */
+const leastShare = 0.001
 
 /** How finely one measures, and what a price is for, is no guess about the fence. */
 const isOfTheTape = new Set(['tapeMark', 'stoneUnit'])
 
-/** All that is assumed in the plan, what moves the bill most first. A size is tried a tenth larger, a choice as its next option. */
+/** All that is assumed in the plan, what moves the bill most first. A size is tried a little larger, a choice as its next option. */
 export function assumptionsOf(job: Job, memo: Memo, turn: number): Assumption[] {
   const plan = planOf(job, memo, turn)
   if (!plan) return []
@@ -81,8 +84,13 @@ export function assumptionsOf(job: Job, memo: Memo, turn: number): Assumption[] 
       const tried = otherwise(vocabulary.get(it.word) as Word, it.value)
       return { ...it, tried, moves: moved(job, plan, it.word, tried, memo, turn) }
     })
-    .sort((a, b) => (b.moves?.share ?? 0) - (a.moves?.share ?? 0))
+    .sort(byMove)
 }
+
+/** What moves the bill comes first, then what moves something else, most of it first. */
+export const byMove = (a: Pick<Assumption, 'moves'>, b: Pick<Assumption, 'moves'>): number =>
+  Number(b.moves?.word === bill) - Number(a.moves?.word === bill) || (b.moves?.share ?? 0) - (a.moves?.share ?? 0)
+const bill = 'takeOffCost'
 
 /** Every part that what a person looks at hangs on. */
 function worked(plan: Plan): Node[] {
@@ -100,18 +108,25 @@ function worked(plan: Plan): Node[] {
 }
 
 function otherwise(word: Word, value: Value): Value {
-  if (isList(value)) return value.map((it) => larger(word, it))
-  if (isQuantity(value)) return larger(word, value)
+  if (isList(value)) return value.map((it) => larger(it))
+  if (isQuantity(value)) return larger(value)
   const options = Object.keys(word.options ?? {})
   return typeof value === 'string' ? (options[(options.indexOf(value) + 1) % options.length] ?? value) : value
 }
 
-/** A tenth larger; of what is counted one more, of shares five points, and of nothing a little. */
-export function larger(word: Word, q: Quantity): Quantity {
+/** By as much as it easily comes out otherwise: an inch on a hole, one more of what is counted, five points of a share, else a tenth. */
+export function larger(q: Quantity): Quantity {
   if (q.kind === 'count') return { ...q, amount: add(q.amount, exact(1)) }
   if (q.kind === 'percent') return { ...q, amount: add(q.amount, over(exact(5), exact(100))) }
-  if (toNumber(q.amount) === 0) return { ...q, amount: exact(word.kind === 'length' ? 1 : 0) }
+  if (q.kind === 'length') return { ...q, amount: add(q.amount, stepOf(q)) }
   return { ...q, amount: isExact(q.amount) ? q.amount.mul(tenth) : times(q.amount, tenth) }
+}
+
+/** In inches, as all lengths are kept: an eighth or 3 mm on what is thin, else 1 in or 25 mm, on what is longer than a yard 6 in or 150 mm, on a run a foot or 300 mm. */
+function stepOf(q: Quantity): Amount {
+  const inches = toNumber(q.amount)
+  const [imperial, metric] = inches < 2 ? ['1/8', 3] : inches < 36 ? [1, 25] : inches < 240 ? [6, 150] : [12, 300]
+  return unitNamed(q.unit).system === 'metric' ? over(exact(metric), exact('127/5')) : exact(imperial)
 }
 
 /** What one word, told anew, moves most: the bill where it is known, else the line whose share changes most. */
@@ -125,8 +140,12 @@ export function moved(job: Job, plan: Plan, word: string, tried: Value, memo: Me
     const share = was === 0 ? 0 : Math.abs(toNumber(after.amount) - was) / was
     return share > 0 ? [{ word: name, before, after, share }] : []
   })
-  const bill = lines.find((it) => it.word === 'takeOffCost')
-  return bill ?? lines.sort((a, b) => b.share - a.share)[0]
+  // A bill that holds other things than before is another bill: then it says nothing of what this changes.
+  const [was, is] = [plan.node(bill, yard), other.node(bill, yard)]
+  const isSame = was?.outcome.ok && is?.outcome.ok && was.outcome.remarks.join() === is.outcome.remarks.join()
+  const most = lines.filter((it) => it.word !== bill).sort((a, b) => b.share - a.share)[0]
+  const move = (isSame ? lines.find((it) => it.word === bill) : undefined) ?? most
+  return move && move.share >= leastShare ? move : undefined
 }
 
 export function valueIn(plan: Plan, name: string): Value | undefined {

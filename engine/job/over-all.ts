@@ -81,11 +81,16 @@ export function overAll(name: string, whole: Ground, run?: string): Laid | Lacki
   const lacking = runs.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
   if (lacking.length > 0) return { problems: askedOnce(lacking) }
   if (direct) return { given: { value: direct(ground), role: 'result' }, nodes: runs }
-  if (each)
+  if (each) {
+    const places = each.at(ground)
+    // A run without a gate has no pickets on gates: the yard's, which are its other runs', must not stand in for them.
+    if (name === 'leafPickets' && places.length === 0)
+      return { given: { value: [count('picket', 0)], role: 'result' }, nodes: runs }
     return gathered(
-      each.at(ground).map((at) => ground.node(each.word, at)),
+      places.map((at) => ground.node(each.word, at)),
       each.word,
     )
+  }
   if (name === 'capCount') {
     // A cap is on every post, once somebody speaks of caps.
     const has = decided(ground.job, 'capSize', yard) ?? decided(ground.job, 'capPrice', yard)
@@ -110,21 +115,33 @@ export const leavesOf = ({ job }: Pick<Ground, 'job'>, gate: string): number =>
 
 /** Posts that are as long as each other, and how long: a post in a run that steps down is longer by its step. */
 function byLength(name: string, ground: Ground): Laid | Lacking | undefined {
-  const { node, kinds, posts } = ground
-  const nodes = new Map(kinds().map((kind) => [kind, node('postLength', kind)] as const))
-  const problems = [...nodes.values()].flatMap((it) => (it && !it.outcome.ok ? it.outcome.problems : []))
+  const { node, kinds } = ground
+  const nodes = kinds().flatMap((kind) => node('postLength', kind) ?? [])
+  const problems = nodes.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems))
   if (problems.length > 0) return { problems: askedOnce(problems) }
+  const all = lengthsOfPosts(ground)
+  if (!all || 'problems' in all) return all
+  const value = name === 'postLengths' ? all.map((it) => it.length) : all.map((it) => count('post', it.count))
+  return { given: { value, role: 'result' }, nodes }
+}
+
+type Lengths = readonly { readonly length: Quantity; readonly count: number }[]
+
+/** Posts of one kind that stand in the same runs are alike: each sort is looked at once. */
+function lengthsOfPosts(ground: Ground): Lengths | Lacking | undefined {
+  const sorts = new Map<string, { post: Post; count: number }>()
+  for (const post of ground.posts()) {
+    const sort = [post.kind, ...post.stands.map((it) => it.run)].join()
+    sorts.set(sort, { post, count: (sorts.get(sort)?.count ?? 0) + 1 })
+  }
   const groups = new Map<string, { length: Quantity; count: number }>()
-  for (const post of posts()) {
+  for (const { post, count } of sorts.values()) {
     const size = postSizeOf(post, ground)
     if (!size || 'problems' in size) return size
-    const whole = size.length
-    const key = quantityKey(whole)
-    groups.set(key, { length: whole, count: (groups.get(key)?.count ?? 0) + 1 })
+    const key = quantityKey(size.length)
+    groups.set(key, { length: size.length, count: (groups.get(key)?.count ?? 0) + count })
   }
-  const all = [...groups.values()]
-  const value = name === 'postLengths' ? all.map((it) => it.length) : all.map((it) => count('post', it.count))
-  return { given: { value, role: 'result' }, nodes: [...nodes.values()].filter((it) => it !== undefined) }
+  return [...groups.values()]
 }
 
 /** Rails that are as long as each other, and how many of each: bays of several stretches may take the same. */

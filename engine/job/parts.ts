@@ -51,6 +51,8 @@ export interface Part {
   readonly shares?: readonly string[]
   /** What it may do without and still asks for, since it would leave out a part of the fence. */
   readonly asksFor?: readonly string[]
+  /** What it cannot do without; others that can do without it do not ask for it. */
+  readonly needsTold?: string
   /** Holds only where this choice was made. */
   readonly when?: { readonly word: string; readonly is: (value: Value | undefined) => boolean }
 }
@@ -66,8 +68,7 @@ const called = { word: 'callDate', is: (value: Value | undefined) => value !== u
 
 /** The cut plan of one section of timber, once it is told which lengths are sold. */
 function cutFrom(stock: string, takes: Part['takes'], as: Part['as']): Part {
-  const isTold = (value: Value | undefined): boolean => value !== undefined
-  return { calculation: cutPlan, level: 'yard', takes: takes ?? {}, as: as ?? {}, when: { word: stock, is: isTold } }
+  return { calculation: cutPlan, level: 'yard', takes: takes ?? {}, as: as ?? {}, needsTold: stock }
 }
 
 /** In the order in which a job meets them. */

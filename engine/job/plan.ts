@@ -7,7 +7,7 @@ import { catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
 import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
-import type { Word } from '../words/word.ts'
+import { inSentence, type Word } from '../words/word.ts'
 import { fenceOf, type RunTold } from './fence.ts'
 import { decided, decidedAt, type Decision, type Job, sameValue, systemOf, valueKey } from './job.ts'
 import { layRun, postsOf, stretchesOf } from './laid-out.ts'
@@ -74,16 +74,16 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     return kinds().includes(at) ? 'kind' : undefined
   }
 
-  function node(word: string, at: string): Node | undefined {
+  function node(word: string, at: string, isAsked = false): Node | undefined {
     // A run's own level is known before it is laid out; every other waits for that.
     const level = isRun(at) && fence.runs.some((it) => it.place === at) ? 'run' : levelOf(at)
     if (!level) return undefined
-    const part = givingAt(word, level).find((it) => holds(it, at))
+    const part = givingAt(word, level).find((it) => holds(it, at, isAsked))
     return part && workPart(part, at)
   }
 
   function answer(word: string, at: string): Node[] {
-    const own = node(word, at)
+    const own = node(word, at, true)
     if (own) return [withIts(own, word)]
     // A bay that is one of several alike answers as its stretch does.
     const within = (place: string): boolean => at === yard || runOf(place) === at
@@ -106,14 +106,16 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     return { ...of, outcome: { ok: false, given, problems: lacks.map((it) => missingAt(it, of.at)), cited: [] } }
   }
 
-  function holds({ when, calculation, level }: Part, at: string): boolean {
+  function holds({ when, calculation, level, needsTold }: Part, at: string, isAsked: boolean): boolean {
+    // What the yard sells is asked for by whoever wants the cut plan; the rest does without.
+    if (needsTold && !isAsked && !decided(job, needsTold, at)) return false
     // A slope is worked only where the ground was said to fall.
     if (level === 'run' && calculation.needs.fall && !decided(job, 'fall', at)) return false
     return !when || when.is(decided(job, when.word, at)?.value)
   }
 
   function workPart(part: Part, at: string): Node | undefined {
-    const key = `${part.calculation.name}@${at}:${Object.keys(part.as ?? {}).join()}`
+    const key = `${part.calculation.name}@${at}:${Object.values(part.as ?? {}).join()}`
     if (nodes.has(key)) return nodes.get(key)
     if (open.has(key)) return undefined
     open.add(key)
@@ -146,7 +148,11 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     const outcome: Outcome =
       problems.length > 0
         ? { ok: false, given, problems: askedOnce(problems), cited: [] }
-        : placed(remembered(calculation, given, wantedOf(calculation, wanted, given), places, askedOnce(doubts)), at)
+        : placed(
+            remembered(calculation, given, wantedOf(calculation, wanted, given), places, askedOnce(doubts)),
+            at,
+            part,
+          )
     return { part, at, places, outcome, origins }
   }
 
@@ -350,9 +356,15 @@ const notOne = (word: Word): Problem => ({
   message: `The ${word.label} is not the same for all kinds of post, and I can work only one at a time: ask for each kind on its own.`,
 })
 
-/** Problems of an outcome, each with the place that it is about. */
-const placed = (outcome: Outcome, at: string): Outcome =>
-  outcome.ok ? outcome : { ...outcome, problems: outcome.problems.map((it) => ({ at, ...it })) }
+/** Problems of an outcome, each with the place that it is about, and what is missing by the name the fence knows it by. */
+function placed(outcome: Outcome, at: string, { takes }: Part): Outcome {
+  if (outcome.ok) return outcome
+  const named = (it: Problem): Problem => {
+    const word = it.code === 'missing' ? vocabulary.get(takes?.[it.word] ?? '') : undefined
+    return word ? { ...it, word: word.name, message: `I need ${inSentence(word)}.`, ask: word.ask } : it
+  }
+  return { ...outcome, problems: outcome.problems.map((it) => ({ at, ...named(it) })) }
+}
 
 /** The same working, given by others: who said what may differ, and nothing else. */
 function regiven(known: Outcome, given: ReadonlyMap<string, Given>): Outcome {
@@ -389,4 +401,4 @@ function keyOf(
 /** Whether what is wanted, or what the whole fence is cut from, can only be proved with a solver. */
 export const wantsSolver = (job: Job): boolean =>
   catalogue.some((calc) => calc.solves && job.wanted.some((it) => calc.gives[it.word])) ||
-  parts.some(({ calculation, when }) => calculation.solves && when && decidedAt(job, when.word, yard))
+  parts.some(({ calculation, needsTold }) => calculation.solves && needsTold && decidedAt(job, needsTold, yard))

@@ -168,6 +168,14 @@ export const runEnds = word<'choice'>('runEnds', {
     loop: {
       label: 'a closed loop, back to the first post',
       called: [
+        'closes up',
+        'it closes',
+        'closes on itself',
+        'comes back to the first',
+        'ends at the first post',
+        'meets the first post',
+        'joins up with the first',
+        'all the way round',
         'closed loop',
         'all the way round',
         'all the way around',

@@ -27,7 +27,7 @@ export const pieceCounts = word<'count'>('pieceCounts', {
   ask: 'How many of each length do you need, in the same order?',
   called: { things: ['piece'] },
   possible: { above: '0' },
-  plausible: { from: '1', to: '400' },
+  plausible: { from: '1', to: '5000' },
 })
 
 export const stockLengths = word<'length'>('stockLengths', {
@@ -111,7 +111,7 @@ export const smallCounts = word<'count'>('smallCounts', {
   ask: 'How many smaller pieces of each length, in the same order?',
   called: { things: ['smaller piece', 'block', 'cap blank'] },
   possible: { above: '0' },
-  plausible: { from: '1', to: '400' },
+  plausible: { from: '1', to: '5000' },
 })
 
 export const boardsToCut = word<'count'>('boardsToCut', {

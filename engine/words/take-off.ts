@@ -157,8 +157,8 @@ export const takeOffCost = word<'money'>('takeOffCost', {
 
 export const takeOffLines = word<'count'>('takeOffLines', {
   kind: 'count',
-  noun: 'line',
-  label: 'lines of the take-off',
+  noun: 'item',
+  label: 'things to buy',
   whole: true,
   measure: 'Kinds of thing to buy.',
   ask: 'What do I have to buy?',

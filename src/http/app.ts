@@ -6,7 +6,7 @@ import { secureHeaders } from 'hono/secure-headers'
 import { streamSSE } from 'hono/streaming'
 import type { Answer } from '../answer.ts'
 import type { Assistant } from '../assistant.ts'
-import { changeJob } from '../changing.ts'
+import { changeJob, undoChange } from '../changing.ts'
 import { listCalculations, runCalculation } from '../direct.ts'
 import { jobSheet } from '../sheet.ts'
 import type { Store } from '../store/store.ts'
@@ -124,6 +124,19 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     if (!tried.ok) return failed(c, 422, 'not-changed', tried.message, tried.field)
     const running = turns.begin(id, tried.said, null, async (before) => {
       const changed = await changeJob(before, change)
+      if (!changed.ok) throw new Error(changed.message)
+      return changed
+    })
+    return whole(c, running)
+  })
+  app.post('/api/conversations/:id/job/undo', async (c) => {
+    const id = c.req.param('id')
+    const found = await store.read(id)
+    if (!found) return noConversation(c, id)
+    const tried = await undoChange(found.turns)
+    if (!tried.ok) return failed(c, 409, 'not-changed', tried.message, tried.field)
+    const running = turns.begin(id, tried.said, null, async (before) => {
+      const changed = await undoChange(before)
       if (!changed.ok) throw new Error(changed.message)
       return changed
     })

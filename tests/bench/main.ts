@@ -1,8 +1,9 @@
 // This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json.
 import { cuttingMeasures, inWords } from './cutting.ts'
 import { engineMeasures } from './engine.ts'
+import { fenceMeasures } from './fence.ts'
 
-const measures = engineMeasures()
+const measures = [...engineMeasures(), ...fenceMeasures()]
 const cutting = await cuttingMeasures()
 if (process.argv.includes('--json')) process.stdout.write(`${JSON.stringify({ measures, cutting }, null, 1)}\n`)
 else {

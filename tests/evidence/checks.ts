@@ -5,6 +5,7 @@ import { capsChecks } from './checks/caps.ts'
 import { cuttingChecks } from './checks/cutting.ts'
 import { concreteChecks } from './checks/concrete.ts'
 import { diggingChecks } from './checks/digging.ts'
+import { fenceChecks } from './checks/fence.ts'
 import { finishChecks } from './checks/finish.ts'
 import { frameChecks } from './checks/frame.ts'
 import { gatesChecks } from './checks/gates.ts'
@@ -44,6 +45,7 @@ export const checks: readonly Check[] = [
   ...repairChecks,
   ...moneyChecks,
   ...cuttingChecks,
+  ...fenceChecks,
   ...timeChecks,
   ...plainChecks,
 ]

@@ -11,6 +11,7 @@ import { exact } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
 import { exactly, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { atNearestMark } from '../../quantities/tape.ts'
 import {
   boardsToCut,
   cutCost,
@@ -358,6 +359,9 @@ function marksOf(problem: CutProblem, plan: CutPlan, stick: Stick): Fraction[] {
   })
 }
 
+/** What is cut is read off a tape: the nearest mark of one. */
+const byTape = (q: Quantity): string => show(atNearestMark(q) ?? q)
+
 function showTables(problem: CutProblem, plan: CutPlan, coin: Fraction, inTheirs: InTheirs, tools: Bench): void {
   const { rows, has, table } = tools
   const stocks = rows('stockLengths')
@@ -380,12 +384,12 @@ function showTables(problem: CutProblem, plan: CutPlan, coin: Fraction, inTheirs
       it.times,
       show(stocks[it.stock] as Quantity),
       grouped(piecesOf(plan, it))
-        .map(([length, count]) => `${count} × ${show(inTheirs(length))}`)
+        .map(([length, count]) => `${count} × ${byTape(inTheirs(length))}`)
         .join(' + '),
       marksOf(problem, plan, it)
-        .map((mark) => show(inTheirs(mark)))
+        .map((mark) => byTape(inTheirs(mark)))
         .join(', '),
-      it.offcut.equals(0) ? 'none' : show(inTheirs(it.offcut)),
+      it.offcut.equals(0) ? 'none' : byTape(inTheirs(it.offcut)),
     ]),
   })
   const { proof } = plan

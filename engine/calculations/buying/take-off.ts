@@ -7,6 +7,7 @@
 import { calculation, type Tools } from '../../calculation.ts'
 import { type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { atNearestMark } from '../../quantities/tape.ts'
 import { add } from '../../quantities/amount.ts'
 import { bags, bagsLoad } from '../../words/concrete.ts'
 import { capCount } from '../../words/caps.ts'
@@ -225,7 +226,7 @@ export const takeOff = calculation({
       written.push(['delivery', '1', '', show(delivery), show(delivery), ''])
       priced.set('delivery', delivery)
     }
-    tell('takeOffLines', quantity(written.length, 'line'))
+    tell('takeOffLines', quantity(written.length, 'item'))
     if (priced.size > 0) {
       put('priced', [...priced.values()])
       line('takeOffCost')
@@ -269,7 +270,7 @@ export const takeOff = calculation({
         bags: '23',
         bagPrice: '$6.75',
       },
-      expect: { takeOffCost: '$1,563.65', takeOffLines: '4 lines' },
+      expect: { takeOffCost: '$1,563.65', takeOffLines: '4 items' },
     },
     // 14 × 21.50 = 301; 80 × 1.35 = 108; 301 + 108 + 45 = 454
     {
@@ -281,7 +282,7 @@ export const takeOff = calculation({
         bracketPrice: '£1.35',
         deliveryPrice: '£45',
       },
-      expect: { takeOffCost: '£454.00', takeOffLines: '3 lines' },
+      expect: { takeOffCost: '£454.00', takeOffLines: '3 items' },
     },
   ],
 })
@@ -337,7 +338,7 @@ function linesOf(
     return [
       item.what,
       isCut && only ? `${show(count)}, cut from ${show(rows(item.sticks as Need)[0] as Quantity)}` : show(count),
-      size ? show(size) : '',
+      size ? show(atNearestMark(size) ?? size) : '',
       price,
       sum && isLast ? show(sum) : '',
       weight && isLast ? show(weight) : '',

@@ -3,7 +3,7 @@ import type { Curve } from '../../curves.ts'
 import { halfArchFullSize, stripFullSize } from '../../drawings/full-size.ts'
 import { stacked } from '../../drawings/stacked.ts'
 import type { Table } from '../../outcome.ts'
-import { equal, isQuantity, less, quantity, type Quantity } from '../../quantities/quantity.ts'
+import { equal, isQuantity, less, numberIn, quantity, type Quantity } from '../../quantities/quantity.ts'
 import { readQuantities } from '../../quantities/read.ts'
 import { show } from '../../quantities/show.ts'
 import type { Stretch } from '../laid-out.ts'
@@ -50,7 +50,6 @@ export function baysSheet(site: Site): Sheet | undefined {
           title: 'Bays that are alike, by the tape',
           columns: columns(
             'bays',
-            'number',
             'centre to centre',
             'opening',
             ...(has.pickets ? ['pickets', 'gap'] : []),
@@ -61,10 +60,9 @@ export function baysSheet(site: Site): Sheet | undefined {
             const bay = stretch.bays[0] as Stretch['bays'][number]
             return [
               stretchName(stretch),
-              String(stretch.bays.length),
               byTape(bay.centres),
               byTape(bay.opening),
-              ...(has.pickets ? [tapeOr(sizeIn(pickets, 'pickets')), tapeOr(sizeIn(pickets, 'tapeGap'))] : []),
+              ...(has.pickets ? [countIn(pickets), tapeOr(sizeIn(pickets, 'tapeGap'))] : []),
               ...(has.rail ? [tapeOr(sizeIn(rail, 'railCut'))] : []),
               ...(has.cut ? [cut(rail)] : []),
             ]
@@ -75,6 +73,12 @@ export function baysSheet(site: Site): Sheet | undefined {
       ...drawingsOf(filled.map(({ stretch, pickets }) => ({ name: stretchName(stretch), node: pickets }))),
     ],
   }
+}
+
+/** The number alone, under a heading that says of what. */
+const countIn = (node: Node | undefined): string => {
+  const pickets = sizeIn(node, 'pickets')
+  return pickets ? String(numberIn(pickets, pickets.unit)) : ''
 }
 
 /** Each drawing once, with all that it is of under it. */
@@ -155,7 +159,7 @@ export function stickSheets(site: Site): Sheet[] {
               letterOf(i),
               names.join('; '),
               byTape(opening),
-              tapeOr(sizeIn(node, 'pickets')),
+              countIn(node),
               tapeOr(sizeIn(node, 'tapeGap')),
             ]),
           },
@@ -180,7 +184,7 @@ function marksTable(all: readonly Stick[], from: number): Block {
   return {
     kind: 'table',
     table: {
-      title: `Left edge of each picket in ${unit}, from the face of the left post`,
+      title: `Left edge of each picket in ${unit === 'mm' ? 'millimetres' : 'inches'}, from the face of the left post`,
       columns: columns('picket', ...sticks.map((_, i) => `stick ${letterOf(from + i)}`)),
       rows: longest.map(([number]) => [
         String(number),

@@ -36,17 +36,41 @@ function filledOnly<
   }
 }
 
-/** The cut plan, once a part of the plan gives it (`boardsToCut` at the yard): its tables and its drawing as they are. */
+/** What is cut from boards, and the word that its cut plan gives; a plan of everything together, should there be one, last. */
+const cutFrom = [
+  ['Posts', 'postBoards'],
+  ['Rails', 'railSticks'],
+  ['Pickets', 'picketSticks'],
+  ['Boards', 'boardsToCut'],
+] as const
+/** What is written in on site beside each table; a table that is none of these is for the desk. */
+const cutTables: Readonly<Record<string, readonly string[]>> = {
+  'What to buy': ['bought'],
+  'Stick by stick': ['cut'],
+  'Smaller pieces from the offcuts': [],
+}
+
+/** The cut plans that the parts of the fence give, each as it came out: its tables, its drawing, what is to be said. */
 export function cutPlanSheet(site: Site): Sheet | undefined {
-  const node = workedAt(site, 'boardsToCut', yard)
-  if (!node) return undefined
-  const { tables, drawing } = node.outcome
+  const plans = cutFrom.flatMap(([what, word]) => {
+    const node = workedAt(site, word, yard)
+    return node ? [{ what, node }] : []
+  })
+  if (plans.length === 0) return undefined
   return {
     title: 'Cut plan',
-    blocks: [
-      ...tables.map((table): Block => ({ kind: 'table', table, blanks: ['cut'] })),
-      ...(drawing ? [{ kind: 'drawing', svg: drawing, caption: 'Boards as they are cut.' } satisfies Block] : []),
+    blocks: plans.flatMap(({ what, node }): Block[] => [
+      ...node.outcome.tables
+        .filter((it) => cutTables[it.title])
+        .map(
+          (table): Block => ({
+            kind: 'table',
+            table: { ...table, title: `${what}: ${table.title.toLowerCase()}` },
+            blanks: cutTables[table.title] ?? [],
+          }),
+        ),
+      ...(node.outcome.drawing ? [{ kind: 'drawing', svg: node.outcome.drawing, caption: what } satisfies Block] : []),
       { kind: 'lines', lines: remarksOf([node]) },
-    ],
+    ]),
   }
 }

@@ -1,14 +1,13 @@
 // This file is about the sheets for digging and for cutting posts: where each stands, its hole, how long it is.
-import { vocabulary } from '../../catalogue.ts'
 import { gatesIn } from '../../post-centres.ts'
 import { placeLabel, yard } from '../../places.ts'
 import type { Quantity } from '../../quantities/quantity.ts'
-import { show } from '../../quantities/show.ts'
 import { decided, systemOf } from '../job.ts'
 import type { Post, RunLaid } from '../laid-out.ts'
 import { postSizeOf } from '../post-sizes.ts'
 import type { Block, Sheet } from '../sheets.ts'
 import {
+  byTape,
   columns,
   givenIn,
   optionIn,
@@ -31,13 +30,24 @@ export function stationsSheet(site: Site): Sheet | undefined {
         kind: 'lines',
         lines: [
           '• Posts are numbered along the whole fence. A corner post stands in two tables under one number: its hole is written where it comes first.',
-          ...remarksOf(plan.runs.map((it) => plan.node('bays', it.run.place))),
+          ...remarksByRun(site),
         ],
       },
       ...plan.runs.map((it) => stationsOf(site, it)),
       { kind: 'lines', lines: remarksOf([plan.node('holeDepth', (plan.posts[0] as Post).kind)]) },
     ],
   }
+}
+
+/** What is to be said of each run: once where it holds for all, else with the run’s name before it. */
+function remarksByRun({ plan }: Site): string[] {
+  const each = plan.runs.map(({ run }) => ({ run, remarks: remarksOf([plan.node('bays', run.place)]) }))
+  const all = [...new Set(each.flatMap((it) => it.remarks))]
+  return all.map((remark) => {
+    const theirs = each.filter((it) => it.remarks.includes(remark))
+    const names = theirs.map((it) => placeLabel(it.run.place)).join(', ')
+    return theirs.length === each.length ? remark : remark.replace('• ', `• ${names}: `)
+  })
 }
 
 interface Hole {
@@ -64,10 +74,18 @@ function stationsOf(site: Site, laid: RunLaid): Block {
   const shape = decided(site.job, 'holeShape', yard)?.value ?? optionIn(site.plan.node('bags', yard), 'holeShape')
   const wide = shape === 'square' ? 'hole, square' : 'hole width'
   const starts = centres ? gatesIn(centres) : []
-  const gateAt = (i: number): string =>
-    starts[i] ? `, then gate ${starts.slice(0, i + 1).filter((it) => it).length}` : ''
-  const end = (i: number): string =>
-    (i === 0 && run.nearEnd === 'wall') || (i === along.length - 1 && run.farEnd === 'wall') ? ' at the wall' : ''
+  const gateFrom = (i: number): number => starts.slice(0, i + 1).filter((it) => it).length
+  const gatesAt = (i: number): string[] => [
+    ...(starts[i - 1] ? [`gate ${gateFrom(i - 1)} ends`] : []),
+    ...(starts[i] ? [`gate ${gateFrom(i)} begins`] : []),
+  ]
+  const isAtWall = (i: number): boolean =>
+    (i === 0 && run.nearEnd === 'wall') || (i === along.length - 1 && run.farEnd === 'wall')
+  const kindAt = (post: Post, i: number, isSeen: boolean): string => {
+    const plain = postName(post).replace(/ post$/, '')
+    const what = isSeen ? [plain, `see ${placeLabel(post.stands[0]?.run ?? '')}`] : gatesAt(i).length > 0 ? [] : [plain]
+    return [...what, ...gatesAt(i), ...(isAtWall(i) ? ['at the wall'] : [])].join(', ')
+  }
   return {
     kind: 'table',
     blanks: ['depth dug', 'plumb'],
@@ -91,7 +109,7 @@ function stationsOf(site: Site, laid: RunLaid): Block {
         const hole = (size: Quantity | undefined): string => (isSeen ? '' : tapeOr(size))
         return [
           String(post.number),
-          `${postName(post)}${end(i)}${isSeen ? `, as in the ${placeLabel(first?.run ?? '')}` : ''}${gateAt(i)}`,
+          kindAt(post, i, isSeen),
           String(row[2] ?? ''),
           ...(isMetric ? [row[3] ?? ''] : []),
           ...(has('wide') ? [hole(wide)] : []),
@@ -141,7 +159,7 @@ export function postLengthsSheet(site: Site): Sheet | undefined {
           columns: columns(
             'post',
             'kind',
-            vocabulary.get('postLength')?.label ?? 'post length',
+            'post length, by the tape',
             ...(has.above ? ['above ground'] : []),
             ...(isBuried ? ['in the ground'] : []),
             ...(has.step ? ['longer for the step'] : []),
@@ -149,10 +167,10 @@ export function postLengthsSheet(site: Site): Sheet | undefined {
           rows: sized.map(({ post, size }) => [
             String(post.number),
             postName(post),
-            show(size.length),
-            ...(has.above ? [size.above ? show(size.above) : ''] : []),
+            byTape(size.length),
+            ...(has.above ? [tapeOr(size.above)] : []),
             ...(isBuried ? [tapeOr(buried.get(post.kind))] : []),
-            ...(has.step ? [size.step ? tapeOr(size.step) : ''] : []),
+            ...(has.step ? [tapeOr(size.step)] : []),
           ]),
         },
       },

@@ -111,6 +111,9 @@ const ofTheSheets = [
   'archLength',
   'braceLength',
   'takeOffLines',
+  'postBoards',
+  'railSticks',
+  'picketSticks',
   'boardsToCut',
   'firstDigDay',
   'lastTicketDay',
@@ -128,7 +131,7 @@ export function allNodes({ plan }: Site): Node[] {
   const seen = new Map<string, Node>()
   while (open.length > 0) {
     const node = open.pop() as Node
-    const key = `${node.part.calculation.name} ${Object.keys(node.part.as ?? {}).join()} ${node.at}`
+    const key = `${node.part.calculation.name} ${Object.values(node.part.as ?? {}).join()} ${node.at}`
     if (seen.has(key)) continue
     seen.set(key, node)
     for (const origin of node.origins.values())

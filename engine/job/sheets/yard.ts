@@ -34,7 +34,10 @@ export function planSheet(site: Site): Sheet {
       ...(plan.runs.length > 0 ? [runsTable(site)] : []),
       { kind: 'lines', lines: countsOf(site) },
       { kind: 'lines', lines: openOf(site) },
-      usualOf(site),
+      {
+        kind: 'lines',
+        lines: ['• What nobody said was taken as usual: go through the sheet “Taken as usual” before you buy or dig.'],
+      },
     ],
   }
 }
@@ -44,7 +47,7 @@ export function permitSheet(site: Site): Sheet | undefined {
   const { plan, job } = site
   if (plan.posts.length === 0) return undefined
   const runs = runsFromAbove(site)
-  const blank = '_'.repeat(44)
+  const blank = '_'.repeat(40)
   const setback = sizeAt(site, 'setback', yard)
   const side = sideOf(site)
   return {
@@ -54,7 +57,7 @@ export function permitSheet(site: Site): Sheet | undefined {
         kind: 'lines',
         lines: [
           'This is a sketch by the owner and no survey. Lengths are as measured with a tape; the lot line is not shown, since only a survey can say where it is.',
-          ...['Owner', 'Address', 'Permit number', 'Date'].map((it) => `${it}  ${blank}`),
+          ...['Owner', 'Address', 'Permit number', 'Date'].map((it) => `${it}: ${blank}`),
         ],
       },
       {
@@ -71,7 +74,7 @@ export function permitSheet(site: Site): Sheet | undefined {
         ],
       },
       ...gatesTable(site),
-      ...(side ? [{ kind: 'drawing', svg: side, caption: 'One bay from outside.' } satisfies Block] : []),
+      ...(side ? [{ kind: 'drawing', svg: side, caption: '' } satisfies Block] : []),
     ],
   }
 }
@@ -128,11 +131,13 @@ function turnsOf({ plan, job }: Site, runs: readonly RunFromAbove[]): string[] {
   if (corners.length === 0) return apart(plan.runs.length, runs)
   const told = corners.filter(({ run }) => decided(job, 'cornerAngle', run.place))
   const open = corners.filter((it) => !told.includes(it))
+  const angles = new Map<string, string[]>()
+  for (const { run } of told) {
+    const angle = show(decided(job, 'cornerAngle', run.place)?.value as Quantity)
+    angles.set(angle, [...(angles.get(angle) ?? []), `the ${placeLabel(run.place)}`])
+  }
   return [
-    ...told.map(({ run }) => {
-      const angle = decided(job, 'cornerAngle', run.place)?.value as Quantity
-      return `corner at the end of the ${placeLabel(run.place)}, inside: ${show(angle)}`
-    }),
+    ...[...angles].map(([angle, at]) => `• Inside the corner at the end of ${listed(at)}: ${angle}, as told.`),
     ...(open.length > 0
       ? [
           `• Nobody gave the angle at the end of ${listed(open.map(({ run }) => `the ${placeLabel(run.place)}`))}: drawn square, ${show(square)}.`,
@@ -219,24 +224,29 @@ function openOf(site: Site): string[] {
 /** How finely one measures, and what a price is for, is no guess about the fence. */
 const isOfTheTape = new Set(['tapeMark', 'stoneUnit'])
 
-function usualOf(site: Site): Block {
-  const taken = allNodes(site).flatMap(({ outcome, part, at }) =>
+/** What was taken since nobody said it, to be gone through before anything is bought. */
+export function usualSheet(site: Site): Sheet {
+  const taken = allNodes(site).flatMap(({ outcome }) =>
     [...outcome.given].flatMap(([name, given]) => {
       const word = vocabulary.get(name)
       if (!word || given.role !== 'assumed' || isOfTheTape.has(name)) return []
-      const usual = given.usual ?? part.calculation.usually?.[name] ?? word.usual
-      return [{ label: word.label, value: showValue(word, given.value), because: usual?.because ?? '', at }]
+      return [{ label: word.label, value: showValue(word, given.value) }]
     }),
   )
   const once = [...new Map(taken.map((it) => [`${it.label} ${it.value}`, it])).values()]
   return {
-    kind: 'table',
-    table: {
-      title: 'Taken as usual, since nobody said: check each',
-      columns: columns('what', 'value', 'because'),
-      rows: once.map((it) => [it.label, it.value, it.because]),
-    },
-    blanks: ['yours'],
+    title: 'Taken as usual',
+    blocks: [
+      {
+        kind: 'table',
+        table: {
+          title: 'Nobody said it: check each, and write in yours',
+          columns: columns('what', 'taken'),
+          rows: once.map((it) => [it.label, it.value]),
+        },
+        blanks: ['yours'],
+      },
+    ],
   }
 }
 

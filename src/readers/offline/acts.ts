@@ -128,7 +128,7 @@ export function actsIn(
   if (find(redoes, message) && !measured && hasPlan) return [act('redo')]
   const kept = keptIn(job, said)
   const keeping = find(keeps, message)
-  if (keeping && keeping.at <= 3 && hasPlan && !measured) {
+  if (keeping && keeping.at <= 3 && hasPlan) {
     const name = nameAfter(message, keeping.at + keeping.length, said)
     if (name) return [act('keep', { name })]
   }
@@ -137,11 +137,25 @@ export function actsIn(
     if (values.length > 1 || kept.length > 0 || !measured)
       return [act('compare', { name: kept[0] ?? null, between: values.length > 1 ? values : null })]
   }
-  if (find(turns, message) && kept.length === 1 && !measured) return [act('turn-to', { name: kept[0] as string })]
+  if (find(turns, message) && kept.length === 1) return [act('turn-to', { name: kept[0] as string })]
   if (!hasPlan) return []
-  if (find(assumes, message)) return [act('assumed')]
-  if (find(sensitives, message)) return [act('sensitive')]
-  if (find(nexts, message) && !measured) return [act('next')]
+  if (find(assumes, message) || (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)))
+    return [act('assumed')]
+  if (
+    find(sensitives, message) ||
+    /\bmatters?\b.*\bmost\b|\b(most|biggest|largest) difference\b|\b(moves?|changes?|drives?) (the|my) (bill|cost|price)/i.test(
+      said,
+    )
+  )
+    return [act('sensitive')]
+  if (
+    (find(nexts, message) ||
+      /^(so |ok |and )?what(['’]?s| is| are)? (next|now|missing|still (missing|open|needed)|left( to (decide|tell|settle|do))?)\b/i.test(
+        said.trim(),
+      )) &&
+    !measured
+  )
+    return [act('next')]
   const asksWhy = find(explains, message) ?? (message[0]?.stem === 'why' ? { at: 0, length: 1 } : undefined)
   if (asksWhy && job.results.length > 0 && !measured) {
     const known = new Set(job.results.map((it) => it.word))

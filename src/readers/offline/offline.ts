@@ -30,7 +30,8 @@ import { nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
 import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
-import { pricesThings, thingsPriced } from './things-priced.ts'
+import { boughtIn, doneIn } from './so-far.ts'
+import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { stem, type Token, tokens } from './stems.ts'
@@ -56,7 +57,8 @@ export function readOffline(heard: Heard): Request {
   const isFence = runs.length > 0 || heard.job.decisions.some((it) => isRun(runOf(it.at)))
   // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
   const onlyTells = isFence && !isAsked(message)
-  const wants = onlyTells ? [] : asked.flatMap((it) => atRuns(it, spent, stretches, message))
+  const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
+  const wants = cuts.length > 0 ? cuts : onlyTells ? [] : asked.flatMap((it) => atRuns(it, spent, stretches, message))
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
@@ -103,7 +105,8 @@ export function readOffline(heard: Heard): Request {
   const first = askedOf(firstMeant, followed ? wants.filter((it) => own(followed, it)) : wants, own)
   const cues = onlyTells ? hits : hits.filter((hit) => !isSpent(hit, spent))
   const asksTakeOff = [...wants, ...heard.job.wanted].some((it) => calculationNamed('take-off')?.gives[it.word])
-  const apart = pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []
+  const have = isFence && !isAsked(message) ? boughtIn(message) : []
+  const apart = [...(pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []), ...have]
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(
       { heard, message, hits: cues, places, runs, stretches, apart },
@@ -140,6 +143,7 @@ export function readOffline(heard: Heard): Request {
     ),
     ...sold,
     ...noneIn(message, hits, heard, bound),
+    ...(onlyTells ? doneIn(message, stretches, heard.said) : []),
     ...stretches
       .flatMap((it) => wallsIn(message, it))
       .flatMap((it) =>
@@ -168,7 +172,10 @@ export function readOffline(heard: Heard): Request {
   const spoken = [...places.map((it) => it.place), ...runs.flatMap((it) => it.places)]
   const isOfPlaces = told.every(({ at }) => spoken.includes(at))
   const elsewhere =
-    asks.length === 0 && isOfPlaces && (told.length === 0 || heard.job.asked.length === 0)
+    asks.length === 0 &&
+    isOfPlaces &&
+    !(onlyTells && told.length > 0) &&
+    (told.length === 0 || heard.job.asked.length === 0)
       ? [...new Set(spoken)].flatMap((at) => heard.job.wanted.map(({ word }) => ({ word, at })))
       : []
   const wanted = [...asks, ...subject, ...elsewhere].filter(

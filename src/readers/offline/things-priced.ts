@@ -92,3 +92,18 @@ function timberSold(message: readonly Token[]): Bound[] {
   // A price for some lengths and none for others: which is whose is not for us to say.
   return prices === 0 || prices * 2 === bound.length ? bound : []
 }
+
+const cut: Readonly<Record<string, string>> = { rails: 'railSticks', posts: 'postBoards', pickets: 'picketSticks' }
+
+/** “Cut plan for the rails”, “how do I cut the posts”: the sections of timber whose cut plan is asked for; all that are sold in lengths where none is named. */
+export function cutPlansAsked(message: readonly Token[], { job }: Heard): string[] {
+  const spoken = message.map((it) => it.stem)
+  const isPlan = spoken.some(
+    (it, at) => (it === 'cut' || it === 'cutting') && /^(plan|list|sheet|diagram|up)$/.test(spoken[at + 1] ?? ''),
+  )
+  const isHow = spoken.includes('how') && spoken.some((it) => it === 'cut') && spoken.some((it) => ofSection.has(it))
+  if (!isPlan && !isHow) return []
+  const named = sections.filter(({ stock }) => stock.called.things?.some((it) => spoken.includes(stem(it))))
+  const told = sections.filter(({ stock }) => job.decisions.some((it) => it.word === stock.name))
+  return (named.length > 0 ? named : told).map((it) => cut[it.section] as string)
+}

@@ -5,6 +5,9 @@ import { results, talk } from '../../talk.ts'
 
 // Not answered in full yet: the reader asks back, leaves something out, or an input stands in the example and not in its question.
 const notYet = new Set([
+  // Outside a fence that is being planned a list of things with prices is a bill, and comes to the same.
+  'Take-off of the whole fence: 20 posts at $18, 40 rails at $7.25, 237 pickets at $3.20, 23 bags at $6.75',
+  'Take-off: 14 posts at £21.50 and 80 brackets at £1.35, delivery £45',
   'Sight triangle legs of 7 m and 7 m, fence corner 4 m and 2 m from the corner: is my fence in the sight triangle?',
   'Run 8.4 m, posts at most 1.2 m apart: how many bays?',
   'Bays are 96 in on center and one post has to move 5 in for a rock. What are the two new bays?',
