@@ -64,6 +64,7 @@ import { bayPatterns } from './calculations/layout/bay-patterns.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
 import { railsOfFence } from './calculations/frame/rails-of-fence.ts'
 import { picketsOfFence } from './calculations/pickets/pickets-of-fence.ts'
+import { runsFromPoints } from './calculations/site/runs-from-points.ts'
 import { postsOfFence } from './calculations/layout/posts-of-fence.ts'
 import { runSetOut } from './calculations/layout/run-set-out.ts'
 import { baysRoundCorners } from './calculations/layout/bays-round-corners.ts'
@@ -183,6 +184,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     calculations: [
       baysInRun,
       baysRoundCorners,
+      runsFromPoints,
       runSetOut,
       postsOfFence,
       bayPatterns,
@@ -355,7 +357,9 @@ export const askable: readonly Calculation[] = catalogue.filter((calc) => !calc.
 /** Every word that a calculation needs or gives, by name. Two words of one name would be two meanings: refused here. */
 export const vocabulary: ReadonlyMap<string, Word> = (() => {
   const words = new Map<string, Word>(
-    [...fenceWords, ...soFarWords, ...sections.flatMap((it) => [it.stock, it.prices])].map((word) => [word.name, word] as const),
+    [...fenceWords, ...soFarWords, ...sections.flatMap((it) => [it.stock, it.prices])].map(
+      (word) => [word.name, word] as const,
+    ),
   )
   for (const calc of catalogue)
     for (const word of [...Object.values(calc.needs), ...Object.values(calc.gives)]) {

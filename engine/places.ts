@@ -44,7 +44,10 @@ export const together = (kinds: readonly string[]): string =>
 export const kindsIn = (place: string): string[] => (isRun(runOf(place)) || place === yard ? [] : place.split('+'))
 
 /** The run that a place is, or that it is part of. */
-export const runOf = (place: string): string => place.split('/', 1)[0] as string
+export function runOf(place: string): string {
+  const end = place.indexOf('/')
+  return end < 0 ? place : place.slice(0, end)
+}
 
 const numbered = /^run-([1-9]\d?)$/
 export const isRun = (place: string): boolean => Object.hasOwn(runNames, place) || numbered.test(place)
@@ -82,7 +85,7 @@ export const inPlace = (place: string): string => {
 export function looksFrom(place: string, known: readonly string[]): string[] {
   if (place === yard) return [yard]
   const run = runOf(place)
-  if (isRun(run)) return [...new Set([place, run, yard])]
+  if (isRun(run)) return place === run ? [run, yard] : [place, run, yard]
   const kinds = kindsIn(place)
   const wider = known.filter((other) => {
     const theirs = kindsIn(other)

@@ -30,11 +30,11 @@ export interface Fence {
   readonly isByRuns: boolean
 }
 
-/** The fence as told. Runs stand in the order in which their lengths were first told. */
-export function fenceOf(job: Job): Fence {
+/** The fence as told, or from the sides between its corner points. Runs stand in the order in which their lengths were first told. */
+export function fenceOf(job: Job, surveyed?: readonly Quantity[]): Fence {
   const here = (word: string, place: string): Decision | undefined => at(job, word, place)
   const named = namedRuns(job)
-  const sides = here('fenceSides', yard)?.value
+  const sides = surveyed ?? here('fenceSides', yard)?.value
   const isClosed = here('runEnds', yard)?.value === 'loop'
   const places = named.length > 0 ? named : numberedRuns(job, sides)
   const runs = places.map((place, i) => {
@@ -59,7 +59,7 @@ export function fenceOf(job: Job): Fence {
   })
   return {
     isClosed,
-    isByRuns: named.length > 0,
+    isByRuns: named.length > 0 || surveyed !== undefined,
     runs: runs.map((run, i) => {
       const next = runs[i + 1] ?? (isClosed ? runs[0] : undefined)
       return { ...run, meetsNext: next !== undefined && run.farEnd !== 'wall' && next.nearEnd !== 'wall' }

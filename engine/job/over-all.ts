@@ -71,6 +71,16 @@ const fromEach: Readonly<Record<string, { word: string; at: (ground: Ground) => 
   },
 }
 
+/** The word that a list over the whole fence is a list of; nothing where it is counted on the fence itself. */
+export const gatheredFrom = (name: string): string | undefined => fromEach[name]?.word ?? countedFrom[name]
+const countedFrom: Readonly<Record<string, string>> = {
+  runPosts: 'posts',
+  postLengths: 'postLength',
+  postsByLength: 'postLength',
+  railPieces: 'railCut',
+  railsByLength: 'railCut',
+}
+
 /** A word of the whole fence, to be added up by a calculation that shows it; nothing where it is none of them. */
 export function overAll(name: string, whole: Ground, run?: string): Laid | Lacking | undefined {
   const [direct, each] = [standing[name], fromEach[name]]

@@ -31,6 +31,7 @@ import { jobHours } from '../calculations/time/job-hours.ts'
 import { jobCalendar } from '../calculations/time/job-calendar.ts'
 import { archedTop } from '../calculations/tops/arched-top.ts'
 import { stickWeightOf } from '../calculations/wood/stick-weight.ts'
+import { runsFromPoints } from '../calculations/site/runs-from-points.ts'
 import { slopeOfGround } from '../calculations/site/slope-of-ground.ts'
 import { digNotice } from '../calculations/site/dig-notice.ts'
 import type { Value } from '../quantities/quantity.ts'
@@ -73,6 +74,7 @@ function cutFrom(stock: string, takes: Part['takes'], as: Part['as']): Part {
 
 /** In the order in which a job meets them. */
 export const parts: readonly Part[] = [
+  { calculation: runsFromPoints, level: 'yard', needsTold: 'pointsAcross' },
   { calculation: runSetOut, level: 'run' },
   { calculation: slopeOfGround, level: 'run', takes: { levelDistance: 'runLength' }, as: { slope: 'slope' } },
   {

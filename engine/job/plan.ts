@@ -3,10 +3,11 @@
 //   picketsToBuy (yard) ◄─ pickets (each bay) ◄─ openings (each run) ◄─ runLength, widestBay, postWidth
 //                       ◄─ gatePickets        ◄─ leafWidth (each gate) ◄─ gateOpening
 import { type Calculation, needsFor, run, usualFor } from '../calculation.ts'
+import { runsFromPoints } from '../calculations/site/runs-from-points.ts'
 import { catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
-import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
+import { isList, isQuantity, type Quantity, quantity, type System, type Value } from '../quantities/quantity.ts'
 import { inSentence, type Word } from '../words/word.ts'
 import { fenceOf, type RunTold } from './fence.ts'
 import { decided, decidedAt, type Decision, type Job, sameValue, systemOf, valueKey } from './job.ts'
@@ -20,11 +21,12 @@ type Sought = Found | { readonly problems: readonly Problem[] } | undefined
 
 /** The plan of the fence that the job tells of; nothing while no run is told. */
 export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | undefined {
-  const fence = fenceOf(job)
+  const system = systemOf(job)
+  const surveyed = surveyOf(job, system)
+  const fence = fenceOf(job, surveyed)
   if (fence.runs.length === 0) return undefined
   const nodes = new Map<string, Node | undefined>()
   const open = new Set<string>()
-  const system = systemOf(job)
   const once = <T>(work: () => T): (() => T) => {
     let known: { value: T } | undefined
     return () => {
@@ -396,6 +398,24 @@ function keyOf(
 ): string {
   const told = [...given].map(([name, { value, role }]) => `${name}=${valueKey(value)}${role === 'assumed' ? '?' : ''}`)
   return [calculation.name, system, wanted.length, places.join(), confirmed.join(), ...told].join('|')
+}
+
+/** The sides between the corner points, where those are told. */
+function surveyOf(job: Job, system: System): readonly Quantity[] | undefined {
+  const told = ['pointsAcross', 'pointsAlong', 'runEnds'].flatMap((word) => {
+    const value = decidedAt(job, word, yard)?.value
+    return value === undefined ? [] : [[word, { value, role: 'known' as const }] as const]
+  })
+  if (told.length < 2 || !told.some(([word]) => word === 'pointsAlong')) return undefined
+  const outcome = run(runsFromPoints, new Map(told), { system })
+  const sides = outcome.ok ? outcome.values.get('fenceSides') : undefined
+  return isList(sides) ? sides : undefined
+}
+
+/** The runs of a fence that was told run by run, or by its corner points; none of any other. */
+export function runPlaces(job: Job): string[] {
+  const fence = fenceOf(job, surveyOf(job, systemOf(job)))
+  return fence.isByRuns ? fence.runs.map((it) => it.place) : []
 }
 
 /** Whether what is wanted, or what the whole fence is cut from, can only be proved with a solver. */

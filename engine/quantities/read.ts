@@ -11,6 +11,7 @@ import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
 import type { Reading } from './reading.ts'
+import { pointsIn } from './points.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
 import { inTheirRow, underTheirHeads } from './rows.ts'
 import { sectionAt } from './sections.ts'
@@ -22,7 +23,13 @@ import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
   const text = plainForm(message)
-  return inQuotes(underTheirHeads(inTheirRow(quantitiesIn(message, habits), text), text, unitSaidBy), text)
+  const points = pointsIn(text, habits.system ?? 'imperial')
+  const [first, last] = [points[0], points.at(-1)]
+  // What stands among corner points is one of their measures, or their unit.
+  const apart = (it: Reading): boolean => !first || !last || it.end <= first.start || it.start > last.end
+  const others = quantitiesIn(message, habits).filter(apart)
+  const read = inQuotes(underTheirHeads(inTheirRow(others, text), text, unitSaidBy), text)
+  return points.length > 0 ? [...read, ...points].sort((a, b) => a.start - b.start) : read
 }
 
 function quantitiesIn(message: string, habits: Habits = {}): Reading[] {

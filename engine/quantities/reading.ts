@@ -29,6 +29,8 @@ export interface Reading {
   readonly proportion?: true
   /** An hour of the clock, in `bare` from midnight on: it counts and measures nothing else. */
   readonly clock?: true
+  /** One of the two measures of a corner point. */
+  readonly point?: 'across' | 'along'
   /** The measure that a price is for, “28 dollars a foot”: the whole of nothing. */
   readonly per?: string
   /** Other readings that would change the answer, e.g. "2,400 mm" or "2.4 mm"; empty when there is only one. */

@@ -211,7 +211,7 @@ function fullSize({ names, node, at, opening, marks }: Stick, i: number): Sheet 
 }
 
 /** The marks of the table, read back as they are written there. */
-export function marksIn({ columns, rows }: Table): { number: number; at: Quantity; text: string }[] {
+function marksIn({ columns, rows }: Table): { number: number; at: Quantity; text: string }[] {
   const unit = columns[1]?.unit ?? ''
   return rows.flatMap(([number, mark]) => {
     const text = `${mark} ${unit}`

@@ -1,5 +1,5 @@
 // This file is about choices in a message: which option of a word was said, and what there is said to be none of.
-import { askable, isRun, ofRuns, runOf, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import { askable, ofRuns, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
@@ -15,6 +15,7 @@ export function choicesIn(
   bound: readonly Bound[],
   context: readonly Wanted[],
   stretches: readonly Stretch[],
+  isFence: boolean,
 ): Told[] {
   const about = new Set([
     ...context.map((it) => it.word),
@@ -23,10 +24,8 @@ export function choicesIn(
   ])
   // The shape of a hole concerns whoever has told its size.
   const hasSize = (word: string | undefined): boolean => heard.job.decisions.some((it) => it.word === word)
-  const isByRuns =
-    stretches.some((it) => it.places[0] !== yard) || heard.job.decisions.some((it) => isRun(runOf(it.at)))
   const concerned = (word: string): boolean =>
-    (isByRuns && ofRuns.has(word)) ||
+    (isFence && ofRuns.has(word)) ||
     hasSize(vocabulary.get(word)?.saidOf) ||
     askable.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
   // Where the fence is concerns every answer: whom to ring hangs on it.

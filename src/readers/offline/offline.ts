@@ -1,7 +1,6 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
 import {
-  isRun,
-  runOf,
+  runPlaces,
   wholeFence,
   type Calculation,
   calculationNamed,
@@ -54,7 +53,8 @@ export function readOffline(heard: Heard): Request {
   const runs = runsIn(message, heard.job)
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
-  const isFence = runs.length > 0 || heard.job.decisions.some((it) => isRun(runOf(it.at)))
+  const points = heard.readings.filter((it) => it.point)
+  const isFence = runs.length > 0 || points.length > 0 || runPlaces(heard.job).length > 0
   // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
   const onlyTells = isFence && !isAsked(message)
   const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
@@ -106,7 +106,16 @@ export function readOffline(heard: Heard): Request {
   const cues = onlyTells ? hits : hits.filter((hit) => !isSpent(hit, spent))
   const asksTakeOff = [...wants, ...heard.job.wanted].some((it) => calculationNamed('take-off')?.gives[it.word])
   const have = isFence && !isAsked(message) ? boughtIn(message) : []
-  const apart = [...(pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []), ...have]
+  const apart = [
+    ...points.map((reading) => ({
+      reading,
+      word: reading.point === 'across' ? 'pointsAcross' : 'pointsAlong',
+      at: yard,
+      score: 1,
+    })),
+    ...(pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []),
+    ...have,
+  ]
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(
       { heard, message, hits: cues, places, runs, stretches, apart },
@@ -134,7 +143,7 @@ export function readOffline(heard: Heard): Request {
     context = subject
     ;({ bound, loose } = bindFor(subject, true, meant))
   }
-  const chosen = choicesIn(heard, message, hits, bound, context, stretches)
+  const chosen = choicesIn(heard, message, hits, bound, context, stretches, isFence)
   const sold = soldByIn(bound)
   const told = [
     ...inOrder(bound).map(fromTag),

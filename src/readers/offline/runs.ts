@@ -1,6 +1,6 @@
 // This file is about runs in a message: “the front is 60 ft, with a 42 in gate 20 ft along; the left side falls 40 in”.
 // It finds where each run is spoken of, and cuts the message into the stretches that belong to one run, or to the whole yard.
-import { isRun, type Job, ofRuns, partOf, runNames, runOf, yard } from '../../../engine/index.ts'
+import { isRun, type Job, ofRuns, partOf, runNames, runOf, runPlaces, yard } from '../../../engine/index.ts'
 import { stem, type Token } from './stems.ts'
 
 /** A place where the message names one run or several: “the front and back”. */
@@ -97,7 +97,7 @@ function nameAt(
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */
 export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
   const found: (RunSaid & { isSure: boolean })[] = []
-  const known = new Set(job.decisions.map((it) => runOf(it.at)).filter(isRun))
+  const known = new Set([...job.decisions.map((it) => runOf(it.at)).filter(isRun), ...runPlaces(job)])
   for (let at = 0; at < message.length; at++) {
     const name = nameAt(message, at, known)
     if (!name) continue
