@@ -36,12 +36,14 @@ export function fenceOf(job: Job, surveyed?: readonly Quantity[]): Fence {
   const named = namedRuns(job)
   const sides = surveyed ?? here('fenceSides', yard)?.value
   const isClosed = here('runEnds', yard)?.value === 'loop'
-  const places = named.length > 0 ? named : numberedRuns(job, sides)
+  // What is told of “run 2” speaks of a run there already is, where the lengths came as a list or as points.
+  const isListed = surveyed !== undefined || (isList(sides) && !named.some((it) => here('runLength', it)))
+  const places = named.length > 0 && !isListed ? named : numberedRuns(job, sides)
   const runs = places.map((place, i) => {
     const own = here('runLength', place)
-    const alone = named.length === 0 && !isList(sides)
+    const alone = named.length === 0 && !isListed
     const told = alone ? yard : place
-    const side = isList(sides) && named.length === 0 ? sides[i] : undefined
+    const side = isListed && isList(sides) ? sides[i] : undefined
     const length = own ?? (alone ? here('runLength', yard) : undefined)
     const turn = here('fenceSides', yard)?.turn ?? 0
     return {

@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs'
 import type { Turn } from '../answer.ts'
 import { exportConversation } from '../export/export.ts'
-import { packOf, standingLine } from '../export/pack.ts'
+import { packWithCuts, standingLine } from '../export/pack.ts'
 import { fieldPackPdf } from '../export/pdf.ts'
 import { furnish } from '../house.ts'
 import { readSettings } from '../settings.ts'
@@ -47,7 +47,7 @@ async function main(args: readonly string[]): Promise<number> {
   }
   const sheets = files.get('--pack')
   if (sheets) {
-    const pack = packOf(turns)
+    const pack = await packWithCuts(turns)
     if (pack.sheets.length === 0) {
       process.stderr.write('No answer with figures stands yet, so there is no sheet to print.\n')
       return 1

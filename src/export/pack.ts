@@ -17,21 +17,24 @@ import {
   placeLabel,
   planOf,
   type Sheet,
+  type Solver,
   standingCautions,
+  wantsSolver,
 } from '../../engine/index.ts'
 import type { Call, Figure, Turn } from '../answer.ts'
 import { jobAfter } from '../assistant.ts'
+import { cutSolver } from '../solver/highs.ts'
 import { jobSheet } from '../sheet.ts'
 import { standingCalls } from './standing.ts'
 
 /** The sheets of the whole fence where its runs are told, and of what else stands; without an answer that stands there is no sheet. */
-export function packOf(turns: readonly Turn[]): FieldPack {
+export function packOf(turns: readonly Turn[], solver?: Solver): FieldPack {
   const job = jobAfter(turns)
   const calls = standingCalls(turns)
   const cautions = cautionsIn(turns)
   const others = othersIn(calls, job, turns.length - 1)
   const beside = { sheets: others.map(sheetOf), cautions, calendar: others.flatMap(entriesOf) }
-  const fence = fieldPackOf(job, turns.length - 1, newMemo(), beside)
+  const fence = fieldPackOf(job, turns.length - 1, newMemo(solver), beside)
   if (fence) return fence
   const sheets = calls.map(sheetOf)
   return {
@@ -42,6 +45,10 @@ export function packOf(turns: readonly Turn[]): FieldPack {
     calendar: calls.flatMap(entriesOf),
   }
 }
+
+/** The same with the solver at hand, where a section of timber is cut from lengths that are sold. */
+export const packWithCuts = async (turns: readonly Turn[]): Promise<FieldPack> =>
+  packOf(turns, wantsSolver(jobAfter(turns)) ? await cutSolver() : undefined)
 
 /** Answers that no part of the fence gives: what it does give stands on its sheets already. */
 function othersIn(calls: readonly Call[], job: Job, turn: number): Call[] {

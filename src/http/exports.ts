@@ -6,7 +6,7 @@ import { drawingsInOne } from '../export/svg.ts'
 import { exportConversation } from '../export/export.ts'
 import { fieldPackPdf } from '../export/pdf.ts'
 import { talkInMarkdown } from '../export/md.ts'
-import { packOf, standingLine } from '../export/pack.ts'
+import { packOf, packWithCuts, standingLine } from '../export/pack.ts'
 import type { Store } from '../store/store.ts'
 import { today } from '../today.ts'
 import { failed } from './errors.ts'
@@ -38,7 +38,7 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
           name: 'talk',
         },
   pdf: async ({ turns }) => {
-    const pack = packOf(turns)
+    const pack = await packWithCuts(turns)
     if (pack.sheets.length === 0)
       return {
         code: 'nothing-to-print',
@@ -55,12 +55,12 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
     turns.length === 0
       ? nothingAsked
       : {
-          body: await spreadsheet(turns, packOf(turns), { title, caution: standingLine }),
+          body: await spreadsheet(turns, await packWithCuts(turns), { title, caution: standingLine }),
           type: 'text/csv; charset=utf-8',
           name: 'figures',
         },
   ics: async ({ conversation: { id }, turns }) => {
-    const pack = packOf(turns)
+    const pack = await packWithCuts(turns)
     const stamp = turns.at(-1)?.at
     if (pack.calendar.length === 0 || !stamp)
       return {

@@ -7,11 +7,12 @@ import { type CutPlan, type Planned, planCuts, type Stick } from '../../cutting/
 import type { CutProblem } from '../../cutting/problem.ts'
 import { offered } from '../../cutting/smaller-pieces.ts'
 import { cutPlanDrawing } from '../../drawings/cut-plan.ts'
-import { exact } from '../../quantities/amount.ts'
+import { exact, isExact, toNumber } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
 import { exactly, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { atNearestMark } from '../../quantities/tape.ts'
+import { unitNamed } from '../../quantities/units.ts'
 import {
   boardsToCut,
   cutCost,
@@ -88,7 +89,7 @@ export const cutPlan = calculation({
     // Prices as whole numbers of the smallest coin that they are all told in: a cent, as a rule.
     const coin = prices.reduce((most, it) => most.lcm(new Fraction(exactly(it).d)), exact(100))
     const problem: CutProblem = {
-      pieces: lengths.map((it, i) => ({ length: exactly(it), count: whole(counts[i] as Quantity) })),
+      pieces: lengths.map((it, i) => ({ length: onTheTape(it), count: whole(counts[i] as Quantity) })),
       stocks: stocks.map((it, i) => ({
         length: exactly(it),
         ...(prices[i] ? { price: Number(exactly(prices[i] as Quantity).mul(coin)) } : {}),
@@ -97,6 +98,8 @@ export const cutPlan = calculation({
       endTrim: exactly(given.endTrim),
       leastOffcut: exactly(given.leastOffcut),
     }
+    if (lengths.some((it) => !isExact(it.amount)))
+      remark('Lengths that come out of a slope or a root are planned to the nearest mark of the tape.')
     const plan = planOrRefuse(planCuts(problem, solver), given, tools)
     const { sticks } = plan
 
@@ -357,6 +360,13 @@ function marksOf(problem: CutProblem, plan: CutPlan, stick: Stick): Fraction[] {
     at = at.add(piece).add(i === 0 ? 0 : problem.kerf)
     return at.equals(length) ? [] : [at]
   })
+}
+
+/** A length to plan with: as it is where it is exact, else at the nearest sixteenth or millimetre, which is as near as anybody saws. */
+function onTheTape(q: Quantity): Fraction {
+  if (isExact(q.amount)) return q.amount
+  const mark = unitNamed(q.unit).system === 'metric' ? new Fraction(5, 127) : new Fraction(1, 16)
+  return new Fraction(Math.round(toNumber(q.amount) / mark.valueOf())).mul(mark)
 }
 
 /** What is cut is read off a tape: the nearest mark of one. */

@@ -8,7 +8,7 @@ import { calculation, type Tools } from '../../calculation.ts'
 import { type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { atNearestMark } from '../../quantities/tape.ts'
-import { add } from '../../quantities/amount.ts'
+import { add, toNumber } from '../../quantities/amount.ts'
 import { bags, bagsLoad } from '../../words/concrete.ts'
 import { capCount } from '../../words/caps.ts'
 import { finishCans } from '../../words/finish.ts'
@@ -295,8 +295,10 @@ const together = (each: readonly Quantity[]): Quantity => ({
 })
 
 /** The word that says how many of a thing there are: of posts by their lengths where those are known, else all alike. */
-const countOf = ({ has }: Own, { count }: Item): Need | undefined =>
-  has(count) ? count : count === 'postsByLength' && has('posts') ? 'posts' : undefined
+function countOf({ has, rows }: Own, { count }: Item): Need | undefined {
+  const name = has(count) ? count : count === 'postsByLength' && has('posts') ? 'posts' : undefined
+  return name && rows(name).some((it) => toNumber(it.amount) > 0) ? name : undefined
+}
 
 /** What each kind of thing comes to, by its price or by its cut plan. */
 function sumsOf(tools: Own, unpriced: string[]): Map<string, Quantity> {

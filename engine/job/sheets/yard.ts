@@ -3,10 +3,10 @@ import { vocabulary } from '../../catalogue.ts'
 import { baySideDrawing } from '../../drawings/bay-side.ts'
 import { closes, type PostSeen, type RunFromAbove, yardPlanDrawing } from '../../drawings/yard-plan.ts'
 import { placeLabel, yard } from '../../places.ts'
-import { isQuantity, quantity, type Quantity } from '../../quantities/quantity.ts'
+import { isList, isQuantity, numberIn, quantity, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { showValue } from '../explain.ts'
-import { decided, systemOf } from '../job.ts'
+import { decided, type Job, systemOf } from '../job.ts'
 import type { Post } from '../laid-out.ts'
 import { openQuestions } from '../next.ts'
 import type { Block, Sheet } from '../sheets.ts'
@@ -103,11 +103,26 @@ function runsFromAbove(site: Site): RunFromAbove[] {
         station: stations[i] as Quantity,
       })),
       gates: spaces.map((after, i) => ({ after, name: gateSeen(run.gates[i]?.opening?.value, i) })),
-      corner: isQuantity(angle) ? angle : square,
+      corner: isQuantity(angle) ? angle : (fromPoints(job, run.place) ?? square),
       meetsNext: run.meetsNext,
       walls: { near: run.nearEnd === 'wall', far: run.farEnd === 'wall' },
     }
   })
+}
+
+/** The angle to the right of the way one walks, where the corners were told as points: over half a turn where it turns left. */
+function fromPoints(job: Job, place: string): Quantity | undefined {
+  const [xs, ys] = ['pointsAcross', 'pointsAlong'].map((word) => decided(job, word, yard)?.value)
+  const at = Number(place.replace('run-', '')) - 1
+  if (!isList(xs) || !isList(ys) || !Number.isInteger(at)) return undefined
+  const point = (i: number): [number, number] => {
+    const of = i % xs.length
+    return [numberIn(xs[of] as Quantity, 'in'), numberIn(ys[of] as Quantity, 'in')]
+  }
+  const [a, b, c] = [point(at), point(at + 1), point(at + 2)]
+  const heading = (from: [number, number], to: [number, number]): number => Math.atan2(to[1] - from[1], to[0] - from[0])
+  const turned = (((heading(b, c) - heading(a, b)) * 180) / Math.PI + 540) % 360
+  return quantity(String(Math.round(turned * 1e6) / 1e6), 'deg')
 }
 
 const gateSeen = (opening: unknown, i: number): string =>
@@ -129,6 +144,8 @@ function fromAbove(site: Site, runs: readonly RunFromAbove[]): Block[] {
 function turnsOf({ plan, job }: Site, runs: readonly RunFromAbove[]): string[] {
   const corners = plan.runs.filter(({ run }, i) => run.meetsNext && (i < plan.runs.length - 1 || plan.fence.isClosed))
   if (corners.length === 0) return apart(plan.runs.length, runs)
+  if (decided(job, 'pointsAcross', yard))
+    return ['• Corners are drawn as their points lie, turned so that the first run goes to the right.']
   const told = corners.filter(({ run }) => decided(job, 'cornerAngle', run.place))
   const open = corners.filter((it) => !told.includes(it))
   const angles = new Map<string, string[]>()

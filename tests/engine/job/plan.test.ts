@@ -277,6 +277,16 @@ describe('what stands at gates is counted, or asked for, and never passed over',
     expect(isCountedOrSaid({ ...odd, 'runLength@back': '24 ft', 'gateOpening@back': '36 in' })).toBe(true)
   })
 
+  // Posts and rails alone are 138.6 ft²; the pickets, most of the fence, are not known yet.
+  it.each(['finishArea', 'workTime'])('%s asks for the pickets where they are not in it yet', (word) => {
+    const { outcome } = planFrom(jobOf({ 'runLength@front': '60 ft', widestBay: '8 ft', postAbove: '4 ft' })).node(
+      word,
+      'yard',
+    ) as NonNullable<ReturnType<Plan['node']>>
+    const said = outcome.ok ? outcome.doubts : outcome.problems
+    expect(said.map((it) => it.word)).toContain('picketWidth')
+  })
+
   // Nobody said how wide the posts are: 3 1/2 in is taken for their holes, and must be for their weight.
   it('posts of the usual width are weighed like the rest', () => {
     const plan = planFrom(
