@@ -64,6 +64,7 @@ import { bayPatterns } from './calculations/layout/bay-patterns.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
 import { railsOfFence } from './calculations/frame/rails-of-fence.ts'
 import { picketsOfFence } from './calculations/pickets/pickets-of-fence.ts'
+import { stepOfRun } from './calculations/layout/step-of-run.ts'
 import { runsFromPoints } from './calculations/site/runs-from-points.ts'
 import { postsOfFence } from './calculations/layout/posts-of-fence.ts'
 import { runSetOut } from './calculations/layout/run-set-out.ts'
@@ -186,6 +187,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       baysRoundCorners,
       runsFromPoints,
       runSetOut,
+      stepOfRun,
       postsOfFence,
       bayPatterns,
       movedPost,

@@ -22,7 +22,7 @@ import { spoilOfHoles } from '../calculations/ground/spoil-of-holes.ts'
 import { postsOfFence } from '../calculations/layout/posts-of-fence.ts'
 import { rakedRun } from '../calculations/layout/raked-run.ts'
 import { runSetOut } from '../calculations/layout/run-set-out.ts'
-import { steppedRun } from '../calculations/layout/stepped-run.ts'
+import { stepOfRun } from '../calculations/layout/step-of-run.ts'
 import { picketSpacing } from '../calculations/pickets/picket-spacing.ts'
 import { picketsOfFence } from '../calculations/pickets/pickets-of-fence.ts'
 import { picketsTouchingPosts } from '../calculations/pickets/pickets-touching-posts.ts'
@@ -52,6 +52,8 @@ export interface Part {
   readonly shares?: readonly string[]
   /** What it may do without and still asks for, since it would leave out a part of the fence. */
   readonly asksFor?: readonly string[]
+  /** Words that one working over all runs can take only where every run has the same. */
+  readonly alike?: readonly string[]
   /** What it cannot do without; others that can do without it do not ask for it. */
   readonly needsTold?: string
   /** Holds only where this choice was made. */
@@ -67,6 +69,8 @@ const arched = { word: 'archRise', is: (value: Value | undefined) => value !== u
 const framed = { word: 'insideHeight', is: (value: Value | undefined) => value !== undefined }
 const called = { word: 'callDate', is: (value: Value | undefined) => value !== undefined }
 
+const ofOnePicket = ['picketWidth', 'picketLength', 'picketThickness', 'railDepth', 'railThickness', 'rails']
+
 /** The cut plan of one section of timber, once it is told which lengths are sold. */
 function cutFrom(stock: string, takes: Part['takes'], as: Part['as']): Part {
   return { calculation: cutPlan, level: 'yard', takes: takes ?? {}, as: as ?? {}, needsTold: stock }
@@ -77,13 +81,7 @@ export const parts: readonly Part[] = [
   { calculation: runsFromPoints, level: 'yard', needsTold: 'pointsAcross' },
   { calculation: runSetOut, level: 'run' },
   { calculation: slopeOfGround, level: 'run', takes: { levelDistance: 'runLength' }, as: { slope: 'slope' } },
-  {
-    calculation: steppedRun,
-    level: 'run',
-    takes: { levelDistance: 'runLength' },
-    as: { stepEach: 'stepEach', gapUnderStep: 'gapUnderStep', longerPost: 'longerPost' },
-    when: stepped,
-  },
+  { calculation: stepOfRun, level: 'run', when: stepped },
   { calculation: picketSpacing, level: 'bay', when: gapped },
   { calculation: picketsTouchingPosts, level: 'bay', when: tight },
   {
@@ -155,6 +153,7 @@ export const parts: readonly Part[] = [
       lumberThickness: 'picketThickness',
       sticks: 'picketsToBuy',
     },
+    alike: ofOnePicket,
     as: { sticksWeight: 'picketsWeight' },
   },
   cutFrom(
@@ -188,7 +187,7 @@ export const parts: readonly Part[] = [
     { boardsToCut: 'picketSticks', cutCost: 'picketsCost' },
   ),
   { calculation: gateHardware, level: 'yard' },
-  { calculation: finishAreaOf, level: 'yard' },
+  { calculation: finishAreaOf, level: 'yard', asksFor: ['picketsHung', 'railLengthAll', 'posts'], alike: ofOnePicket },
   { calculation: finishQuantity, level: 'yard' },
   {
     calculation: takeOff,
@@ -206,7 +205,7 @@ export const parts: readonly Part[] = [
     ],
   },
   { calculation: haulTrips, level: 'yard', takes: { loadWeight: 'takeOffWeight' } },
-  { calculation: jobHours, level: 'yard' },
+  { calculation: jobHours, level: 'yard', asksFor: ['picketsHung', 'railsInAll', 'posts'] },
   {
     calculation: digNotice,
     level: 'yard',

@@ -8,12 +8,14 @@ import { catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
 import { isList, isQuantity, type Quantity, quantity, type System, type Value } from '../quantities/quantity.ts'
+import { parseValue } from '../words/value.ts'
 import { inSentence, type Word } from '../words/word.ts'
 import { fenceOf, type RunTold } from './fence.ts'
-import { decided, decidedAt, type Decision, type Job, sameValue, systemOf, valueKey } from './job.ts'
+import { decided, decidedAt, type Decision, type Job, sameValue, systemOf } from './job.ts'
 import { layRun, postsOf, stretchesOf } from './laid-out.ts'
 import { askedOnce, type Ground, type Laid, overAll } from './over-all.ts'
 import { type Memo, newMemo, type Node, type Origin, type Plan } from './node.ts'
+import { keyOf, regiven } from './remembered.ts'
 import { givingAt, type Level, ownName, type Part, parts } from './parts.ts'
 
 type Found = { readonly given: Given; readonly origin: Origin }
@@ -141,7 +143,8 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
       if (!found) continue
       if ('problems' in found) {
         if (part.asksFor?.includes(word.name)) doubts.push(...found.problems)
-        if (required.has(word.name) && !usualFor(calculation, word)) problems.push(...found.problems)
+        // A usual value is for what nobody spoke of, and not for what stands there and cannot be worked yet.
+        if (required.has(word.name)) problems.push(...found.problems)
         continue
       }
       given.set(word.name, found.given)
@@ -230,6 +233,8 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
 
   function seekAt(word: Word, part: Part, at: string): Sought {
     const name = part.takes?.[word.name] ?? word.name
+    const runs = at === yard && part.alike?.includes(name) ? overRuns(name) : undefined
+    if (runs) return runs
     const own = decidedAt(job, name, at)
     if (own) return told(own)
     const standing = stands(name, at)
@@ -249,7 +254,27 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
         return { given: { value, role: 'result' }, origin: { from: 'worked', word: name, node: giver } }
       if (!giver.outcome.ok) problems ??= giver.outcome.problems
     }
-    return shared(word, at) ?? (problems && { problems })
+    return shared(word, at) ?? (problems && { problems }) ?? usualOf(word, name)
+  }
+
+  /** What is taken under another name has that name's usual value. */
+  function usualOf(word: Word, name: string): Found | undefined {
+    const taken = name === word.name ? undefined : vocabulary.get(name)
+    const text = system === 'metric' ? (taken?.usual?.metric ?? taken?.usual?.value) : taken?.usual?.value
+    const value = taken?.usual && text !== undefined ? parseValue(taken, text, system) : undefined
+    return taken?.usual && value !== undefined
+      ? { given: { value, role: 'assumed', usual: taken.usual }, origin: { from: 'fence', nodes: [] } }
+      : undefined
+  }
+
+  /** A word that every run has the same, wherever it was told; what keeps it from being one; nothing where no run has its own. */
+  function overRuns(name: string): Sought {
+    const word = vocabulary.get(name) as Word
+    const each = fence.runs.map((it) => decided(job, name, it.place))
+    const [first] = each
+    if (each.every((it) => it === undefined || it.at === yard)) return undefined
+    if (first && each.every((it) => it && sameValue(it.value, first.value))) return told(first)
+    return { problems: [notOneOfRuns(word)] }
   }
 
   /** What another part of the fence took as usual for the same thing. */
@@ -352,6 +377,12 @@ const missingAt = (word: Word, at: string): Problem => ({
   ask: word.ask,
 })
 
+const notOneOfRuns = (word: Word): Problem => ({
+  code: 'contradictory',
+  word: word.name,
+  message: `The ${word.label} is not the same on all runs, and one sum over all of them needs one. What hangs on it is left out here.`,
+})
+
 const notOne = (word: Word): Problem => ({
   code: 'contradictory',
   word: word.name,
@@ -366,38 +397,6 @@ function placed(outcome: Outcome, at: string, { takes }: Part): Outcome {
     return word ? { ...it, word: word.name, message: `I need ${inSentence(word)}.`, ask: word.ask } : it
   }
   return { ...outcome, problems: outcome.problems.map((it) => ({ at, ...named(it) })) }
-}
-
-/** The same working, given by others: who said what may differ, and nothing else. */
-function regiven(known: Outcome, given: ReadonlyMap<string, Given>): Outcome {
-  const roles = new Map([...known.given].map(([name, it]) => [name, given.get(name) ?? it] as const))
-  if (!known.ok) return { ...known, given: roles }
-  return {
-    ok: true,
-    given: roles,
-    values: known.values,
-    steps: known.steps,
-    doubts: known.doubts,
-    sources: known.sources,
-    tables: known.tables,
-    remarks: known.remarks,
-    cited: known.cited,
-    get drawing() {
-      return known.drawing
-    },
-  }
-}
-
-function keyOf(
-  calculation: Calculation,
-  given: ReadonlyMap<string, Given>,
-  wanted: readonly string[],
-  places: readonly string[],
-  confirmed: readonly string[],
-  system: string,
-): string {
-  const told = [...given].map(([name, { value, role }]) => `${name}=${valueKey(value)}${role === 'assumed' ? '?' : ''}`)
-  return [calculation.name, system, wanted.length, places.join(), confirmed.join(), ...told].join('|')
 }
 
 /** The sides between the corner points, where those are told. */

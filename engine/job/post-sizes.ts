@@ -30,7 +30,10 @@ export function postSizeOf(
   if (outcome && !outcome.ok) return { problems: outcome.problems }
   const length = outcome?.values.get('postLength')
   if (!isQuantity(length)) return undefined
-  const steps = post.stands.map((it) => worked('longerPost', it.run)?.value).filter((it) => isQuantity(it))
+  const words = post.kind === 'gate-posts' ? ['longerPost', 'longerAtGates'] : ['longerPost']
+  const steps = post.stands
+    .flatMap(({ run }) => words.map((word) => worked(word, run)?.value))
+    .filter((it) => isQuantity(it))
   const step = steps.reduce<Quantity | undefined>((a, b) => (a && less(b, a) ? a : b), undefined)
   const longer = (it: Quantity): Quantity => (step ? { ...it, amount: add(it.amount, step.amount) } : it)
   return { length: longer(length), above: above && longer(above), step }

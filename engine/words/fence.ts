@@ -175,6 +175,16 @@ export const railLengthAll = word<'length'>('railLengthAll', {
   possible: { above: '0 in' },
 })
 
+export const longerAtGates = word<'length'>('longerAtGates', {
+  kind: 'length',
+  label: 'post beside a gate, longer by',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'What the ground falls over the width of the gate.',
+  ask: 'How much longer are the posts beside the gate?',
+  called: {},
+  unsaid: true,
+})
+
 export const slopeWay = word<'choice'>('slopeWay', {
   kind: 'choice',
   label: 'how the fence takes a slope',

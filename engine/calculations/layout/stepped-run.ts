@@ -7,9 +7,10 @@
 //         ▔▔──__    ┃
 import { calculation } from '../../calculation.ts'
 import { slopeDrawing } from '../../drawings/slope.ts'
-import { holdsMoreThan, less } from '../../quantities/quantity.ts'
+import { equal, holdsMoreThan, less, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, widestBay } from '../../words/bays.ts'
+import { bayRow } from '../../words/fence.ts'
 import { tapeMark } from '../../words/pickets.ts'
 import { fall, levelDistance, slope } from '../../words/slopes.ts'
 import {
@@ -30,8 +31,8 @@ export const steppedRun = calculation({
   title: 'A fence that steps down a slope',
   answers:
     'How big the step at each post is when the fence steps down a slope, the gap under each bay, and how much longer the posts are.',
-  needs: { fall, levelDistance, widestBay, highEndGap, widestUnder, tapeMark },
-  may: ['widestUnder'],
+  needs: { fall, levelDistance, widestBay, bayRow, highEndGap, widestUnder, tapeMark },
+  may: ['bayRow', 'widestUnder'],
   onlyFor: { widestUnder: ['underHolds'] },
   gives: { slopeBays, stepEach, stepTape, gapUnderStep, longerPost, slope, underHolds, bayCentres },
   headlines: ['stepEach', 'gapUnderStep'],
@@ -41,23 +42,39 @@ export const steppedRun = calculation({
     slopeBays: ['slopeBays', 'stepEach', 'bayCentres'],
     longerPost: ['longerPost', 'stepEach'],
   },
+  locals: { widestLaid: 'length' },
   called: ['step down', 'stepped', 'steps down', 'stepping', 'step the fence'],
   lines: {
     slopeBays: ['ceil(levelDistance / widestBay)', 'the fewest bays within your limit, measured level'],
     bayCentres: ['levelDistance / slopeBays', 'shared equally'],
     stepEach: ['fall / slopeBays', 'the fall shared equally'],
+    stepOfWidest: [
+      'fall * widestLaid / levelDistance',
+      'the run is not shared equally: the ground falls most over the widest bay as it is laid out',
+    ],
     stepTape: ['round(stepEach, tapeMark)', 'the nearest mark on a tape'],
     gapUnderStep: ['highEndGap + stepEach', 'the ground drops by a step over the length of a level bay'],
     longerPost: ['stepEach', 'it reaches from the lower ground to the higher bay'],
     slope: ['fall / levelDistance', 'over the whole slope'],
   },
-  work({ levelDistance, widestBay, highEndGap, widestUnder: limit }, { line, has, tell, refuse, remark }) {
+  work({ levelDistance, widestBay, highEndGap, widestUnder: limit }, { line, has, tell, put, rows, refuse, remark }) {
     if (holdsMoreThan(mostBays, widestBay, levelDistance))
       refuse(
         'levelDistance',
         `A slope ${show(levelDistance)} long with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give it in parts.`,
       )
-    for (const name of ['slopeBays', 'bayCentres', 'stepEach', 'stepTape']) line(name)
+    line('slopeBays')
+    const alike = line('bayCentres')
+    const widest = has('bayRow') ? rows('bayRow').reduce((a, b) => (less(a, b) ? b : a)) : alike
+    // A gate, or half a post at a wall, takes some of the run: its bays are then other than the run shared equally.
+    if (less(zero('length', 'in'), widest) && !equal(widest, alike)) {
+      put('widestLaid', widest)
+      tell('stepEach', line('stepOfWidest', alike.unit))
+      remark(
+        `A gate, or a post at a wall, takes some of the run, so I took the step of its widest bay, ${show(widest)} centre to centre. Bays that are narrower step less. Under a gate the ground must be level, or the gate hung for the fall.`,
+      )
+    } else line('stepEach')
+    line('stepTape')
     const under = line('gapUnderStep')
     line('longerPost')
     line('slope')

@@ -247,6 +247,44 @@ describe('one run that nobody named, and one that steps down', () => {
   })
 })
 
+describe('what is told of a run holds in the sums of the whole fence', () => {
+  // 40 in over 40 ft: a bay of 71.3 in falls 5.94 in, and the 123 1/2 in of the gate more. A post shorter than that does not reach.
+  it('a step is no smaller than the ground falls over a bay as it is laid out, where a gate makes bays other', () => {
+    const plan = planFrom(
+      jobOf({
+        'runLength@right': '40 ft',
+        widestBay: '6 ft',
+        'gateOpening@right': '10 ft',
+        'gateStart@right': '0 ft',
+        'fall@right': '40 in',
+        'slopeWay@right': 'stepped',
+      }),
+    )
+    const widest = Math.max(...(plan.runs[0]?.bays ?? []).map((it) => toNumber(it.centres.amount)))
+    expect(numberOf(plan, 'stepEach', 'right')).toBeGreaterThanOrEqual((40 * widest) / 480 - 1e-9)
+  })
+
+  // Both runs have pickets of 5 1/2 in: as much to finish and to carry as where the yard was told so.
+  it.each(['finishArea', 'takeOffWeight'])('%s is by the pickets that each run has', (word) => {
+    const told: Told = {
+      'runLength@front': '48 ft',
+      'runLength@right': '24 ft',
+      widestBay: '8 ft',
+      widestGap: '2 1/2 in',
+      picketLength: '42 in',
+      picketThickness: '3/4 in',
+      postAbove: '4 ft',
+      species: 'southern-pine',
+      moistureNow: '19 %',
+    }
+    const byRun = { picketWidth: '3 1/2 in', 'picketWidth@front': '5 1/2 in', 'picketWidth@right': '5 1/2 in' }
+    expect(numberOf(planFrom(jobOf({ ...told, ...byRun })), word)).toBeCloseTo(
+      numberOf(planFrom(jobOf({ ...told, picketWidth: '5 1/2 in' })), word),
+      6,
+    )
+  })
+})
+
 describe('what stands at gates is counted, or asked for, and never passed over', () => {
   const told = {
     'runLength@front': '24 ft',
@@ -257,9 +295,9 @@ describe('what stands at gates is counted, or asked for, and never passed over',
   }
   /** Whether the gates’ pickets are in the sum, or it is said why not. */
   function isCountedOrSaid(fence: Told): boolean {
-    const node = planFrom(jobOf(fence)).node('picketsHung', 'yard')
-    const said = node?.outcome.ok ? node.outcome.doubts : (node?.outcome.problems ?? [])
-    const onGates = node?.outcome.given.get('gatePickets')?.value
+    const outcome = planFrom(jobOf(fence)).node('picketsHung', 'yard')?.outcome
+    const said = !outcome ? [] : outcome.ok ? outcome.doubts : outcome.problems
+    const onGates = outcome?.given.get('gatePickets')?.value
     return (isQuantity(onGates) && toNumber(onGates.amount) > 0) || said.some((it) => it.word === 'widestGap')
   }
 
@@ -279,11 +317,9 @@ describe('what stands at gates is counted, or asked for, and never passed over',
 
   // Posts and rails alone are 138.6 ft²; the pickets, most of the fence, are not known yet.
   it.each(['finishArea', 'workTime'])('%s asks for the pickets where they are not in it yet', (word) => {
-    const { outcome } = planFrom(jobOf({ 'runLength@front': '60 ft', widestBay: '8 ft', postAbove: '4 ft' })).node(
-      word,
-      'yard',
-    ) as NonNullable<ReturnType<Plan['node']>>
-    const said = outcome.ok ? outcome.doubts : outcome.problems
+    const plan = planFrom(jobOf({ 'runLength@front': '60 ft', widestBay: '8 ft', postAbove: '4 ft' }))
+    const outcome = plan.node(word, 'yard')?.outcome
+    const said = !outcome ? [] : outcome.ok ? outcome.doubts : outcome.problems
     expect(said.map((it) => it.word)).toContain('picketWidth')
   })
 

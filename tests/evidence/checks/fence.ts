@@ -223,7 +223,66 @@ const columnSum =
     return cents.reduce((sum, it) => sum + it, 0) / 100
   }
 
+// ── corner points ──
+
+// A yard out of square, in feet: the second corner lies behind the stake.
+const corners = [
+  [0, 0],
+  [63.5, -4],
+  [72, 51.25],
+  [10, 66],
+] as const
+const pointsGiven = {
+  pointsAcross: corners.map(([x]) => `${x} ft`),
+  pointsAlong: corners.map(([, y]) => `${y} ft`),
+  runEnds: 'loop',
+}
+/** Each corner's angle from the three sides of the triangle that it makes with its neighbours: the law of cosines, no direction in it. */
+const anglesBySides = corners.map((_, i) => {
+  const [before, here, after] = [0, 1, 2].map((step) => corners[(i + step) % 4] as readonly [number, number])
+  const apart = (a: readonly number[] = [], b: readonly number[] = []): number =>
+    Math.hypot((a[0] ?? 0) - (b[0] ?? 0), (a[1] ?? 0) - (b[1] ?? 0))
+  const [a, b, across] = [apart(before, here), apart(here, after), apart(before, after)]
+  return (Math.acos((a ** 2 + b ** 2 - across ** 2) / (2 * a * b)) * 180) / Math.PI
+})
+
 export const fenceChecks: readonly Check[] = [
+  {
+    calculation: 'runs-from-points',
+    what: 'round a yard of four corners out of square',
+    kind: 'library',
+    source: 'mathjs 15: its distance between two points, added with its own units',
+    given: pointsGiven,
+    gives: 'yardPerimeter',
+    unit: 'ft',
+    expected: () =>
+      byMathjs(
+        corners
+          .map(([x, y], i) => {
+            const [nextX, nextY] = corners[(i + 1) % 4] as readonly [number, number]
+            return `distance([${x}, ${y}], [${nextX}, ${nextY}]) * 1 ft`
+          })
+          .join(' + '),
+        'ft',
+      ),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'runs-from-points',
+    what: 'its angles, the worst of the four',
+    kind: 'second derivation',
+    source: 'second derivation: by the law of cosines from the sides of the triangle at each corner',
+    given: pointsGiven,
+    gives: 'cornersInside',
+    unit: 'deg',
+    got: ({ outcome }) => {
+      const angles = outcome.ok ? outcome.values.get('cornersInside') : undefined
+      if (!isList(angles) || angles.length !== 4) return Number.POSITIVE_INFINITY
+      return Math.max(...angles.map((it, i) => Math.abs(numberIn(it, 'deg') - (anglesBySides[i] as number))))
+    },
+    expected: 0,
+    tolerance: 1e-6,
+  },
   ...(
     [
       ['bays', 'bay', twoGates.length - 1 - 2],
