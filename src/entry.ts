@@ -1,6 +1,7 @@
 // This file is about the parts of an answer, made from what was worked: calls, figures, changes and questions.
 import {
   compared,
+  inPlace,
   inSentence,
   type Memo,
   openQuestions,
@@ -171,7 +172,11 @@ export function questionsIn(
   const asks: Answer['asks'] = []
   const leftOver: string[] = []
   const ask = (word: string, at: string, question: string): void => {
-    if (!asks.some((it) => it.word === word && it.at === at)) asks.push({ word, at, question })
+    // Of a run, or a part of one, the question says which: “For the left run: how long is the run?”
+    const said = isRun(runOf(at))
+      ? `For ${inPlace(at)}: ${question.charAt(0).toLowerCase()}${question.slice(1)}`
+      : question
+    if (!asks.some((it) => it.word === word && it.at === at)) asks.push({ word, at, question: said })
   }
   for (const it of torn) {
     const [a, b] = it.words.map((word) => wordNamed(word).label)

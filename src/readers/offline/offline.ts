@@ -1,5 +1,7 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
 import {
+  isRun,
+  runOf,
   runPlaces,
   wholeFence,
   type Calculation,
@@ -143,6 +145,8 @@ export function readOffline(heard: Heard): Request {
     context = subject
     ;({ bound, loose } = bindFor(subject, true, meant))
   }
+  // The answer to what was asked of one run is told of that run.
+  if (runs.length === 0) bound = bound.map((it) => ({ ...it, at: it.at === yard ? askedPlace(it.word, heard) : it.at }))
   const chosen = choicesIn(heard, message, hits, bound, context, stretches, isFence)
   const sold = soldByIn(bound)
   const told = [
@@ -313,6 +317,9 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
+
+const askedPlace = (word: string, { job }: Heard): string =>
+  job.asked.find((it) => it.word === word && isRun(runOf(it.at)))?.at ?? yard
 
 /** “How many pickets on the front?” is asked of that run. */
 function atRuns(

@@ -1,7 +1,7 @@
 // This file is about what the program needs to know: a line to fill in for each question, sent as plain words.
 import type { Answer } from '../../answer.ts'
 import { element } from './element.ts'
-import { placeInWords } from './places.ts'
+import { placeInWords, theBy } from './places.ts'
 
 type Ask = Answer['asks'][number]
 
@@ -16,7 +16,7 @@ export function questionsOf({ asks, turn }: Answer, send: (text: string) => void
     const id = `ask-${turn}-${i}`
     const place = placeInWords(ask.at)
     const input = element('input', { id, name: ask.word, type: 'text', maxlength: '200', autocomplete: 'off' })
-    const where = place ? element('span', { class: 'whose' }, `for the ${place}`) : null
+    const where = place ? element('span', { class: 'whose' }, `for ${theBy(place)}`) : null
     return {
       ask,
       input,
@@ -48,5 +48,7 @@ function inWords({ word, at, question }: Ask, value: string): string {
   if (/^You said “/.test(question) && !/\d/.test(value)) return value
   const label = word.replace(/[A-Z]/g, (sign) => ` ${sign.toLowerCase()}`)
   const place = placeInWords(at)
+  // A run, or a part of one, is named first: what follows is told of it.
+  if (place && !place.endsWith('posts')) return `The ${place}: ${label} ${value}`
   return `${place.endsWith(label) ? place : label}: ${value}`
 }

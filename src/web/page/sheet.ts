@@ -1,7 +1,7 @@
 // This file is about the job sheet: what is known, where it holds, and who said it.
 import type { SheetLine } from '../../sheet.ts'
 import { element, found } from './element.ts'
-import { placeInWords } from './places.ts'
+import { placeInWords, theBy } from './places.ts'
 
 const whose: Record<SheetLine['from'], string> = {
   said: 'you said',
@@ -17,7 +17,7 @@ export function showSheet(lines: readonly SheetLine[]): void {
     ...places.flatMap((at) => {
       const place = placeInWords(at)
       const rows = lines.filter((it) => it.at === at).map(rowOf)
-      return [place ? element('h3', {}, `For the ${place}`) : null, element('dl', {}, ...rows)].filter(
+      return [place ? element('h3', {}, `For ${theBy(place)}`) : null, element('dl', {}, ...rows)].filter(
         (it) => it !== null,
       )
     }),

@@ -283,6 +283,25 @@ describe('what is told of a run holds in the sums of the whole fence', () => {
       6,
     )
   })
+
+  // 3 1/2 in on one run and 5 1/2 in on the other: it is no answer to ask for the width that was told twice.
+  it('where the runs have different pickets, the area says that it needs one width, and does not ask what was told', () => {
+    const plan = planFrom(
+      jobOf({
+        'runLength@front': '48 ft',
+        'runLength@right': '24 ft',
+        widestBay: '8 ft',
+        widestGap: '2 1/2 in',
+        picketLength: '42 in',
+        postAbove: '4 ft',
+        'picketWidth@front': '5 1/2 in',
+        'picketWidth@right': '3 1/2 in',
+      }),
+    )
+    const outcome = plan.node('finishArea', 'yard')?.outcome
+    const said = !outcome ? [] : outcome.ok ? outcome.doubts : outcome.problems
+    expect(said.filter((it) => it.word === 'picketWidth').map((it) => it.code)).toEqual(['contradictory'])
+  })
 })
 
 describe('what stands at gates is counted, or asked for, and never passed over', () => {

@@ -246,7 +246,50 @@ const anglesBySides = corners.map((_, i) => {
   return (Math.acos((a ** 2 + b ** 2 - across ** 2) / (2 * a * b)) * 180) / Math.PI
 })
 
+// ── a run that steps down, post by post ──
+
+// In sixteenths of an inch: bays of 7 ft and 8 ft, a gate of 10 ft between posts of 3 1/2 in, ground that falls one in twenty.
+const spaces = [
+  { wide: 16 * 84, isGate: false },
+  { wide: 16 * 96, isGate: false },
+  { wide: 16 * 123.5, isGate: true },
+  { wide: 16 * 84, isGate: false },
+]
+/** The ground at each post, walked down the slope; the greatest drop between two posts with a bay, or a gate, between them. */
+function greatestDrop(ofGates: boolean): number {
+  let [ground, greatest] = [0, 0]
+  for (const { wide, isGate } of spaces) {
+    const next = ground - wide / 20
+    if (isGate === ofGates) greatest = Math.max(greatest, ground - next)
+    ground = next
+  }
+  return greatest / 16
+}
+const stepsGiven = { slope: '5 %', bayRow: ['7 ft', '8 ft', '7 ft'], gateOpenings: ['10 ft'], highEndGap: '2 in' }
+const bySlope =
+  'second derivation: the ground walked from post to post, its height kept, and each drop taken between two'
+
 export const fenceChecks: readonly Check[] = [
+  ...(
+    [
+      ['stepEach', 'the step', () => greatestDrop(false)],
+      ['longerPost', 'how much longer its posts are', () => greatestDrop(false)],
+      ['longerAtGates', 'how much longer they are beside the gate', () => greatestDrop(true)],
+      ['gapUnderStep', 'the gap under its widest bay', () => 2 + greatestDrop(false)],
+    ] as const
+  ).map(
+    ([gives, what, expected]): Check => ({
+      calculation: 'step-of-run',
+      what: `${what} of a run with bays of 7 and 8 ft and a gate`,
+      kind: 'second derivation',
+      source: bySlope,
+      given: stepsGiven,
+      gives,
+      unit: 'in',
+      expected,
+      tolerance: 1e-9,
+    }),
+  ),
   {
     calculation: 'runs-from-points',
     what: 'round a yard of four corners out of square',
