@@ -291,8 +291,10 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     if (found) {
       given.set(word.name, found)
       const values = isList(found.value) ? found.value : isQuantity(found.value) ? [found.value] : []
+      // What the fence itself comes to is no slip of anybody's finger.
+      const isSure = found.role === 'result' || (options.confirmed?.has(word.name) ?? false)
       for (const value of values) {
-        const problem = problemWith(word, value, options.confirmed?.has(word.name) ?? false, system)
+        const problem = problemWith(word, value, isSure, system)
         if (problem) problems.push(problem)
       }
       continue

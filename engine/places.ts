@@ -30,6 +30,7 @@ export const runNames: Readonly<Record<string, readonly string[]>> = {
   lane: ['alley', 'alleyway'],
   drive: ['driveway'],
   house: [],
+  side: [],
   garden: ['orchard'],
   neighbour: ['neighbor', "neighbour's", "neighbor's", 'neighbours', 'neighbors'],
 }

@@ -74,8 +74,15 @@ export function hear(said: string, job: Job): Heard {
     ? [picked]
     : readQuantities(said, { ...(job.system ? { system: job.system } : {}), ...(isQuantity(near) ? { near } : {}) })
   // Bare numbers beside metric ones are metric: "300 mm holes 600 deep".
+  // “All in metres”: said once for every number.
+  const saidOfAll =
+    /\b(?:all|everything|measures?|figures?|points?)\b[^.;]{0,16}\bin (?:metres|meters|millimet(?:re|er)s|mm)\b/i.test(
+      said,
+    )
   const system =
-    readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ?? job.system
+    (saidOfAll ? 'metric' : undefined) ??
+    readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ??
+    job.system
   return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 

@@ -39,34 +39,79 @@ export function fenceOf(job: Job, surveyed?: readonly Quantity[]): Fence {
   // What is told of “run 2” speaks of a run there already is, where the lengths came as a list or as points.
   const isListed = surveyed !== undefined || (isList(sides) && !named.some((it) => here('runLength', it)))
   const places = named.length > 0 && !isListed ? named : numberedRuns(job, sides)
-  const runs = places.map((place, i) => {
+  const told = places.length > 2 && !isListed ? inTheirOrder(places) : places
+  const runs = told.map((place, i) => {
     const own = here('runLength', place)
     const alone = named.length === 0 && !isListed
-    const told = alone ? yard : place
+    const where = alone ? yard : place
     const side = isListed && isList(sides) ? sides[i] : undefined
     const length = own ?? (alone ? here('runLength', yard) : undefined)
     const turn = here('fenceSides', yard)?.turn ?? 0
     return {
       place,
-      told,
+      told: where,
       length: side
         ? { value: side, turn }
         : length && isQuantity(length.value)
           ? { value: length.value, turn: length.turn }
           : undefined,
-      gates: gatesOf(job, place, told),
-      nearEnd: endOf(job, place, told, 'nearEnd', i === 0),
-      farEnd: endOf(job, place, told, 'farEnd', i === places.length - 1),
+      gates: gatesOf(job, place, where),
+      nearEnd: endOf(job, place, where, 'nearEnd', i === 0),
+      farEnd: endOf(job, place, where, 'farEnd', i === told.length - 1),
     }
   })
+  const placed = atFreeEnds(runs)
   return {
     isClosed,
     isByRuns: named.length > 0 || surveyed !== undefined,
-    runs: runs.map((run, i) => {
-      const next = runs[i + 1] ?? (isClosed ? runs[0] : undefined)
-      return { ...run, meetsNext: next !== undefined && run.farEnd !== 'wall' && next.nearEnd !== 'wall' }
+    runs: placed.map((run, i) => {
+      const next = placed[i + 1] ?? (isClosed ? placed[0] : undefined)
+      const isJoint = next !== undefined && run.farEnd !== 'wall' && next.nearEnd !== 'wall'
+      return { ...run, meetsNext: isJoint && !areOpposite(run.place, next.place) }
     }),
   }
+}
+
+const around = [
+  ['left', 'front', 'right', 'back'],
+  ['west', 'north', 'east', 'south'],
+]
+
+/** Three sides of a yard, in whatever order they were told, stand as one walks round them: the missing one is where the fence is open. */
+function inTheirOrder(places: readonly string[]): readonly string[] {
+  const ring = around.find((it) => places.every((place) => it.includes(place)))
+  if (!ring) return places
+  // All four, told across: they still stand as one walks round.
+  if (places.length === 4 && places.some((it, i) => i > 0 && areOpposite(it, places[i - 1] as string))) {
+    const first = ring.indexOf(places[0] as string)
+    return [0, 1, 2, 3].map((step) => ring[(first + step) % 4] as string)
+  }
+  if (places.length !== 3) return places
+  const missing = ring.findIndex((it) => !places.includes(it))
+  return [1, 2, 3].map((step) => ring[(missing + step) % 4] as string)
+}
+
+const apartIn = (a: string, b: string): number | undefined => {
+  const ring = around.find((it) => it.includes(a) && it.includes(b))
+  return ring && (ring.indexOf(b) - ring.indexOf(a) + 4) % 4
+}
+/** The front and the back meet nowhere. */
+const areOpposite = (a: string, b: string): boolean => apartIn(a, b) === 2
+const areNeighbours = (a: string, b: string): boolean => apartIn(a, b) === 1 || apartIn(a, b) === 3
+
+type Ends = Pick<RunTold, 'place' | 'nearEnd' | 'farEnd'>
+/** “The left ends at the house”: a side that meets another has its wall at the other end, whichever way it was told. */
+function atFreeEnds<T extends Ends>(runs: readonly T[]): T[] {
+  const [first, second] = runs
+  const [last, before] = [runs.at(-1), runs.at(-2)]
+  return runs.map((run) => {
+    const turned = { ...run, nearEnd: run.farEnd, farEnd: run.nearEnd }
+    if (run === first && second && areNeighbours(run.place, second.place))
+      return run.farEnd === 'wall' && run.nearEnd !== 'wall' ? turned : run
+    if (run === last && before && areNeighbours(run.place, before.place))
+      return run.nearEnd === 'wall' && run.farEnd !== 'wall' ? turned : run
+    return run
+  })
 }
 
 /** Places of runs that anything was told of, in the order in which they first came up. */

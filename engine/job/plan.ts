@@ -8,9 +8,11 @@ import { catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
 import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
 import { isList, isQuantity, type Quantity, quantity, type System, type Value } from '../quantities/quantity.ts'
+import { postsOfFence } from '../calculations/layout/posts-of-fence.ts'
+import { show } from '../quantities/show.ts'
 import { parseValue } from '../words/value.ts'
 import { inSentence, type Word } from '../words/word.ts'
-import { fenceOf, type RunTold } from './fence.ts'
+import { type Fence, fenceOf, type RunTold } from './fence.ts'
 import { decided, decidedAt, type Decision, type Job, sameValue, systemOf } from './job.ts'
 import { layRun, postsOf, stretchesOf } from './laid-out.ts'
 import { askedOnce, type Ground, type Laid, overAll } from './over-all.ts'
@@ -144,12 +146,15 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
       if ('problems' in found) {
         if (part.asksFor?.includes(word.name)) doubts.push(...found.problems)
         // A usual value is for what nobody spoke of, and not for what stands there and cannot be worked yet.
-        if (required.has(word.name)) problems.push(...found.problems)
+        const isAlike = part.alike?.includes(part.takes?.[word.name] ?? word.name)
+        if (required.has(word.name) || isAlike) problems.push(...found.problems)
         continue
       }
       given.set(word.name, found.given)
       origins.set(word.name, found.origin)
     }
+    // A gate that somebody spoke of and that is in no run would be left out of all that is counted.
+    if (calculation === postsOfFence) doubts.push(...gateWithoutRun(job, fence))
     const outcome: Outcome =
       problems.length > 0
         ? { ok: false, given, problems: askedOnce(problems), cited: [] }
@@ -367,6 +372,20 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   function plain(value: Value): Laid {
     return { given: { value, role: 'known' }, nodes: [] }
   }
+}
+
+function gateWithoutRun(job: Job, fence: Fence): Problem[] {
+  const opening = decidedAt(job, 'gateOpening', yard)?.value
+  if (!fence.isByRuns || !isQuantity(opening) || fence.runs.some((it) => it.gates.length > 0)) return []
+  return [
+    {
+      code: 'missing',
+      word: 'gateOpening',
+      at: yard,
+      message: `You spoke of a gate of ${show(opening)}, and not of its run: it is in no count yet.`,
+      ask: `Which run is the gate of ${show(opening)} in?`,
+    },
+  ]
 }
 
 const missingAt = (word: Word, at: string): Problem => ({

@@ -36,7 +36,10 @@ const units: Readonly<Record<string, string>> = {
 
 /** The points of a message, each number a length of its own; none where there are not three. */
 export function pointsIn(text: string, system: System): Reading[] {
-  for (const way of ways) {
+  const isSpoken = /\b(corners?|points?|coordinates?)\b/i.test(text)
+  for (const [i, way] of ways.entries()) {
+    // “1/4 in, 1/2 in, 3/8 in” are fractions, unless somebody speaks of points.
+    if (i > 0 && !isSpoken) continue
     const found = [...text.matchAll(way)]
     if (found.length < fewest) continue
     const last = found.at(-1) as RegExpMatchArray
@@ -44,7 +47,8 @@ export function pointsIn(text: string, system: System): Reading[] {
       text.slice((last.index ?? 0) + last[0].length),
     )
     const said = found.flatMap((it) => [it[2]?.trim(), it[4]?.trim()]).find((it) => it)
-    const common = units[said ?? behind?.[1] ?? ''] ?? (system === 'metric' ? 'm' : 'ft')
+    const ahead = /\bin (feet|foot|ft|metres|meters|m|mm|inches|yards)\b/i.exec(text.slice(0, found[0]?.index ?? 0))
+    const common = units[said ?? behind?.[1] ?? ahead?.[1]?.toLowerCase() ?? ''] ?? (system === 'metric' ? 'm' : 'ft')
     return found.flatMap((it) => {
       const start = it.index ?? 0
       const first = start + it[0].indexOf(it[1] as string)

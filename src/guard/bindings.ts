@@ -136,7 +136,10 @@ function hold(
   if (tag !== null) {
     const reading = readings.find((it) => it.tag === tag)
     if (reading) return surely(inches(reading, word, readings, job), word, job)
-    const earlier = job.results.find((it) => it.ref === tag)
+    // `job.gateOpening` is what was decided of the yard: a gate that was told before anybody said where it is.
+    const earlier =
+      job.results.find((it) => it.ref === tag) ??
+      job.decisions.find((it) => `job.${it.word}` === tag && it.word === word.name && it.at === yard)
     if (!earlier) return { why: `there is no “${tag}”` }
     if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind) return { why: `“${tag}” is no ${word.label}` }
     return {

@@ -6,7 +6,7 @@ import { bind } from './bind.ts'
 import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
-import { asRunWord, lengthOf, partIn, placesFor, type RunSaid, type Stretch } from './runs.ts'
+import { asRunWord, lengthsOf, partIn, placesFor, type RunSaid, type Stretch } from './runs.ts'
 import type { Token } from './stems.ts'
 
 export interface Parts {
@@ -34,26 +34,13 @@ export function bindByRuns(
   for (const stretch of stretches) {
     const { from, to } = stretch
     const isYard = stretch.places[0] === yard
-    const known = isYard ? [] : lengthsIn(message, runs, stretch)
-    for (const { at, places: of, word } of known)
-      bound.push(
-        ...of.map((place): Bound => ({ reading: (message[at] as Token).reading as Tagged, word, at: place, score: 1 })),
-      )
-    const named_ = new Set(namesIn(message, runs, stretch))
-    const built = isYard ? undefined : asBuilt(message, stretch, named_)
-    if (built)
-      bound.push(
-        ...built.places.map(
-          (at): Bound => ({ reading: (message[built.at] as Token).reading as Tagged, word: 'opening', at, score: 1 }),
-        ),
-      )
-    const taken = new Set([...known.map((it) => it.at), ...(built ? [built.at] : []), ...named_])
+    const names = new Set(namesIn(message, runs, stretch))
     const part = message
       .slice(from, to)
-      .map((token, i) => (taken.has(from + i) || own.has(token.tag ?? '') ? withoutQuantity(token) : token))
+      .map((token, i) => (names.has(from + i) || own.has(token.tag ?? '') ? withoutQuantity(token) : token))
     const inside = <T extends { from: number; to: number }>(list: readonly T[]): T[] =>
       list
-        .filter((it) => it.from >= from && it.to <= to && ![...named_].some((at) => it.from <= at && at < it.to))
+        .filter((it) => it.from >= from && it.to <= to && ![...names].some((at) => it.from <= at && at < it.to))
         .map((it) => ({ ...it, from: it.from - from, to: it.to - from }))
     const tags = new Set(part.flatMap((token) => token.tag ?? []))
     const here: Heard = { ...heard, readings: heard.readings.filter((it) => tags.has(it.tag)) }
@@ -89,21 +76,38 @@ function asBuilt(
   return { at: only, places: stretch.places.map((run) => partOf(run, 'bay', which.number)) }
 }
 
-/** The lengths of the runs that a stretch names, where they stand. */
-function lengthsIn(
+/** The lengths of the runs, and the openings of bays as they were built, each where it stands. */
+export function sizesOfRuns(
+  { message, runs, stretches }: Pick<Parts, 'message' | 'runs' | 'stretches'>,
+  known: readonly string[],
+): Bound[] {
+  const told = new Set(known)
+  const lengths = runs.flatMap((run) => {
+    const within = stretches.find((it) => it.from <= run.from && run.from < it.to)
+    if (within && partIn(message, within)) return []
+    return lengthsOf(message, run, told).flatMap(({ at, places }) =>
+      places.map((place): Bound => ({ reading: readingAt(message, at), word: 'runLength', at: place, score: 1 })),
+    )
+  })
+  const built = stretches.flatMap((stretch) => {
+    const found =
+      stretch.places[0] === yard ? undefined : asBuilt(message, stretch, new Set(namesIn(message, runs, stretch)))
+    return (found?.places ?? []).map(
+      (at): Bound => ({ reading: readingAt(message, found?.at as number), word: 'opening', at, score: 1 }),
+    )
+  })
+  const seen = new Set<string>()
+  return [...lengths, ...built].filter((it) => !seen.has(`${it.word}@${it.at}`) && seen.add(`${it.word}@${it.at}`))
+}
+
+const readingAt = (message: readonly Token[], at: number): Tagged => (message[at] as Token).reading as Tagged
+
+/** Numbers that name a run or a part of it. */
+export const tagsOfNames = (
   message: readonly Token[],
   runs: readonly RunSaid[],
-  { from, to }: Stretch,
-): { at: number; places: readonly string[]; word: string }[] {
-  return runs
-    .filter((run) => run.from >= from && run.from < to)
-    .flatMap((run) => {
-      const at = lengthOf(message, run)
-      return at !== undefined && at >= from && at < to && !partIn(message, { from, to, places: run.places, ownTo: to })
-        ? [{ at, places: run.places, word: 'runLength' }]
-        : []
-    })
-}
+  stretches: readonly Stretch[],
+): string[] => stretches.flatMap((it) => namesIn(message, runs, it)).flatMap((at) => message[at]?.tag ?? [])
 
 /** Tokens that name a run or a part of it, its number among them: they measure nothing. */
 function namesIn(message: readonly Token[], runs: readonly RunSaid[], stretch: Stretch): number[] {

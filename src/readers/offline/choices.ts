@@ -41,7 +41,8 @@ export function choicesIn(
       .filter((it) => it.from <= hit.from && hit.from < it.to)
       .flatMap((it) => placesFor(hit.word, hit.from, it, message))
   const placeOf = (hit: Hit): string =>
-    runAt(hit).find((at) => at !== yard) ??
+    // A fence closes as a whole, whichever run it is said of.
+    (hit.option === 'loop' ? yard : runAt(hit).find((at) => at !== yard)) ??
     bound.find((it) => it.word === vocabulary.get(hit.word)?.saidOf && isBeside(hit, it, message))?.at ??
     yard
   const groups = new Map(options.map((hit) => [`${hit.word}@${placeOf(hit)}`, { word: hit.word, at: placeOf(hit) }]))

@@ -1,6 +1,7 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
 import {
   isRun,
+  ofRuns,
   runOf,
   runPlaces,
   wholeFence,
@@ -19,7 +20,8 @@ import type { Heard, Reader } from '../reader.ts'
 import { alternativesIn } from './alternatives.ts'
 import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
-import { bindByRuns } from './bind-by-runs.ts'
+import { factsIn } from './fence-facts.ts'
+import { bindByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
 import { readingsByDate } from './dated-readings.ts'
@@ -29,7 +31,7 @@ import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
-import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
+import { type RunSaid, runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
@@ -117,10 +119,18 @@ export function readOffline(heard: Heard): Request {
     })),
     ...(pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []),
     ...have,
+    ...sizesOfRuns({ message, runs, stretches }, runPlaces(heard.job)),
   ]
+  const facts = isFence
+    ? factsIn(message, runs, heard, runPlaces(heard.job), [
+        ...apart.map((it) => it.reading.tag),
+        ...tagsOfNames(message, runs, stretches),
+      ])
+    : { bound: [], told: [], lost: [] }
+  const fenceHits = isFence ? cues.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : cues
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(
-      { heard, message, hits: cues, places, runs, stretches, apart },
+      { heard, message, hits: fenceHits, places, runs, stretches, apart: [...apart, ...facts.bound] },
       wanted.map((it) => it.word),
       asksNow,
       calc,
@@ -137,7 +147,7 @@ export function readOffline(heard: Heard): Request {
     heard,
   )
   const { asks, meant } = sense
-  let context = asks.length > 0 ? asks : heard.job.wanted
+  let context = asks.length > 0 ? asks : onlyTells ? [] : heard.job.wanted
   let { bound, loose } = bindFor(context, asks.length > 0, meant ?? (onlyTells ? wholeFence : undefined))
   // Nothing is asked by name, and nothing was before: what the message is about is what is wanted, and helps to read it.
   const subject = context.length === 0 && !isFence ? whatItIsAbout(bound.map(fromTag), hits) : []
@@ -149,30 +159,33 @@ export function readOffline(heard: Heard): Request {
   if (runs.length === 0) bound = bound.map((it) => ({ ...it, at: it.at === yard ? askedPlace(it.word, heard) : it.at }))
   const chosen = choicesIn(heard, message, hits, bound, context, stretches, isFence)
   const sold = soldByIn(bound)
+  const walls = stretches.flatMap((it) => wallsIn(message, it))
   const told = [
     ...inOrder(bound).map(fromTag),
     ...(chosen.length > 0 ? chosen : choiceAnswered(heard, message)).filter(
-      (it) => !sold.some((by) => by.word === it.word),
+      (it) =>
+        !sold.some((by) => by.word === it.word) &&
+        !(walls.length > 0 && it.word === 'runEnds' && it.from.option === 'walls'),
     ),
     ...sold,
     ...noneIn(message, hits, heard, bound),
+    ...facts.told,
+    ...gateAnswered(heard, runs, bound),
     ...(onlyTells ? doneIn(message, stretches, heard.said) : []),
-    ...stretches
-      .flatMap((it) => wallsIn(message, it))
-      .flatMap((it) =>
-        it.places.map(
-          (at): Told => ({
-            word: it.word,
-            at,
-            from: {
-              tag: null,
-              quote: heard.said.slice((message[it.from] as Token).start, (message[it.to - 1] as Token).end),
-              option: 'wall',
-              usual: null,
-            },
-          }),
-        ),
+    ...walls.flatMap((it) =>
+      it.places.map(
+        (at): Told => ({
+          word: it.word,
+          at,
+          from: {
+            tag: null,
+            quote: heard.said.slice((message[it.from] as Token).start, (message[it.to - 1] as Token).end),
+            option: 'wall',
+            usual: null,
+          },
+        }),
       ),
+    ),
     ...unreadHolidays(
       heard,
       message,
@@ -317,6 +330,24 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
+
+/** Words that a message may tell in the midst of a fence: what its parts take, and what the question needs. */
+function isOfFence(word: string, asked: readonly Wanted[]): boolean {
+  if (wholeFence.needs[word] || ofRuns.has(word)) return true
+  if (asked.some((it) => it.word === word)) return true
+  return askable.some((calc) => (calc.needs[word] || calc.gives[word]) && asked.some((it) => calc.gives[it.word]))
+}
+
+/** “The front”, in answer to which run the gate is in that was told before. */
+function gateAnswered({ job }: Heard, runs: readonly RunSaid[], bound: readonly Bound[]): Told[] {
+  const isAsked = job.asked.some((it) => it.word === 'gateOpening' && it.at === yard)
+  if (!isAsked || bound.length > 0 || runs.length !== 1) return []
+  return (runs[0] as RunSaid).places.map((at) => ({
+    word: 'gateOpening',
+    at,
+    from: { tag: 'job.gateOpening', quote: null, option: null, usual: null },
+  }))
+}
 
 const askedPlace = (word: string, { job }: Heard): string =>
   job.asked.find((it) => it.word === word && isRun(runOf(it.at)))?.at ?? yard

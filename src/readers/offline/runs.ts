@@ -25,15 +25,29 @@ const byName = new Map(
   Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map((it) => [stem(it), name] as const)),
 )
 // “The left” stays a side where it is said; a road or a house is one only with a word that makes it so.
-const plainSides = new Set(['front', 'back', 'left', 'right', 'north', 'south', 'east', 'west'])
+const plainSides = new Set(['front', 'back', 'left', 'right', 'north', 'south', 'east', 'west', 'side'])
 const nouns = new Set(
-  ['run', 'side', 'fence', 'stretch', 'leg', 'boundary', 'line', 'edge', 'section', 'length', 'end', 'yard', 'row'].map(
-    stem,
-  ),
+  [
+    'run',
+    'side',
+    'fence',
+    'stretch',
+    'leg',
+    'boundary',
+    'line',
+    'edge',
+    'section',
+    'length',
+    'end',
+    'yard',
+    'row',
+    'frontage',
+    'one',
+  ].map(stem),
 )
 const beside = new Set('along down across beside by facing on at for in to of'.split(' ').map(stem))
 const after = new Set(
-  'is are be measure run will need have take get come go fall drop slope and & , : = ? . ; ('.split(' ').map(stem),
+  'is has are be measure run will need have take get come go fall drop slope and & , : = ? . ; ('.split(' ').map(stem),
 )
 const notSides = new Set('post gate of to over with and'.split(' ').map(stem))
 const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth']
@@ -44,7 +58,10 @@ const isStop = (token: Token | undefined): boolean => token !== undefined && /^[
 /** “60 ft.” may end a sentence with its own stop: where the next word begins one. */
 const endsSentence = (message: readonly Token[], at: number): boolean =>
   isStop(message[at]) ||
-  (message[at]?.reading?.said.endsWith('.') === true && /^[\p{Lu}\d]/u.test(message[at + 1]?.text ?? 'A'))
+  (message[at]?.reading?.said.endsWith('.') === true &&
+    (/^[\p{Lu}\d]/u.test(message[at + 1]?.text ?? 'A') ||
+      byName.has(message[at + 1]?.stem ?? '') ||
+      /^(the|posts?|bays?|pickets?|max)$/.test(message[at + 1]?.stem ?? '')))
 const isBreak = (token: Token | undefined): boolean =>
   token !== undefined && (/^[,.;:?!()\n]$/.test(token.text) || /^(and|but|then|plus)$/.test(token.stem))
 
@@ -68,6 +85,12 @@ function nameAt(
   const ordinal = ordinals.indexOf(token.stem)
   if (ordinal >= 0 && next && next.stem !== 'side' && numbered.has(next.stem))
     return { place: `run-${ordinal + 1}`, to: at + 2, isSure: true }
+  // “Both sides are 30 ft”, “30 on each side”: the two beside the front or the back.
+  const isBoth =
+    (/^(both|each|two|either)$/.test(token.stem) && next?.stem === 'side') ||
+    (/^sides$/i.test(token.text) && isLength(next))
+  if (isBoth && message.some((it) => /^(front|back|street|road|rear)$/.test(it.stem)))
+    return { place: 'left+right', to: token.stem === 'side' ? at + 1 : at + 2, isSure: true }
   const name = byName.get(token.stem)
   if (!name || token.tag) return undefined
   const hasNoun = next !== undefined && nouns.has(next.stem)
@@ -85,10 +108,13 @@ function nameAt(
   if (hasNoun && (isThe || isLength(follows) || stands)) return { place: name, to, isSure: true }
   if (plainSides.has(name)) {
     if (follows && notSides.has(follows.stem) && follows.stem !== 'and') return undefined
-    const starts = before === undefined || isBreak(before)
-    if (isThe ? stands : starts && stands) return { place: name, to, isSure: isThe || isLength(follows) }
+    const starts = before === undefined || isBreak(before) || before.tag !== undefined
+    if (isThe ? stands : (starts || isLength(follows)) && stands)
+      return { place: name, to, isSure: isThe || isLength(follows) }
     return undefined
   }
+  const isBareName = isLength(follows) && (before === undefined || isBreak(before) || before.tag !== undefined)
+  if (isBareName) return { place: name, to, isSure: true }
   return isThe && before !== undefined && beside.has(before.stem) && stands
     ? { place: name, to, isSure: true }
     : undefined
@@ -96,19 +122,28 @@ function nameAt(
 
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */
 export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
-  const found: (RunSaid & { isSure: boolean })[] = []
   const known = new Set([...job.decisions.map((it) => runOf(it.at)).filter(isRun), ...runPlaces(job)])
+  const told = namedIn(message, known).filter((it) => lengthOf(message, it, known) !== undefined)
+  const fresh = new Set(told.flatMap((it) => it.places))
+  const asks = message.some((it) => it.text === '?' || it.stem === 'how')
+  if (known.size === 0 && (fresh.size === 0 || (fresh.size === 1 && asks))) return []
+  // Of a run that is told in this very message, most things may be said as well.
+  const all = new Set([...known, ...fresh])
+  return namedIn(message, all).filter((it) => it.places.every((place) => all.has(place)))
+}
+
+function namedIn(message: readonly Token[], known: ReadonlySet<string>): RunSaid[] {
+  const found: RunSaid[] = []
   for (let at = 0; at < message.length; at++) {
     const name = nameAt(message, at, known)
     if (!name) continue
-    const places = [name.place]
+    const places = name.place === 'left+right' ? ['left', 'right'] : [name.place]
     let { to } = name
-    // “The front and the back”, “left and right sides”.
-    for (;;) {
-      if (!/^(and|&)$/.test(message[to]?.stem ?? '')) break
-      const skip = /^(the|my)$/.test(message[to + 1]?.stem ?? '') ? 2 : 1
+    // “The front and the back”, “front, left and right: …”: where no length stands between.
+    while (/^(and|&|,)$/.test(message[to]?.stem ?? message[to]?.text ?? '')) {
+      const skip = /^(the|my|and)$/.test(message[to + 1]?.stem ?? '') ? 2 : 1
       const more = message[to + skip] ? nameAt(message, to + skip, known) : undefined
-      if (!more || isLength(message[to - 1])) break
+      if (!more || isLength(message[to - 1]) || more.place === 'left+right') break
       places.push(more.place)
       to = more.to
     }
@@ -116,18 +151,10 @@ export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
     const lead = message
       .slice(start, at)
       .filter((it) => !/^(the|my|our|your|on|for|in|along|at|down|now|and|then|so)$/.test(it.stem))
-    found.push({ places, from: at, to, leads: lead.length === 0, isSure: name.isSure })
+    found.push({ places, from: at, to, leads: lead.length === 0 })
     at = to - 1
   }
-  const hasLength = (it: RunSaid): boolean => lengthOf(message, it) !== undefined
-  const told = found.filter(hasLength)
-  const fresh = new Set(told.flatMap((it) => it.places))
-  const byRuns =
-    known.size > 0 ||
-    fresh.size > 1 ||
-    (fresh.size === 1 && !message.some((it) => it.text === '?' || it.stem === 'how'))
-  if (!byRuns) return []
-  return found.filter((it) => it.places.every((place) => known.has(place) || fresh.has(place)))
+  return found
 }
 
 const startOfSentence = (message: readonly Token[], at: number): number =>
@@ -141,20 +168,66 @@ const between = new Set(
 const leading = new Set('along down across on in for of at the my our and with by'.split(' ').map(stem))
 
 /** The token that says how long the run is: right after its name, or right before “along the front”. */
-export function lengthOf(message: readonly Token[], { from, to }: RunSaid): number | undefined {
+export function lengthOf(
+  message: readonly Token[],
+  { from, to, places }: RunSaid,
+  known: ReadonlySet<string> = none,
+): number | undefined {
+  // “Gate in the front run: 4 ft” is the gate's, where the front has its length already.
+  if (places.every((it) => known.has(it)) && isOfGate(message, from)) return undefined
   const isOne = (token: Token | undefined): boolean =>
     token?.reading !== undefined && (isLength(token) || (token.reading.bare !== null && token.reading.clock !== true))
   let at = to
   while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
-  if (isOne(message[at]) && !isOfAnother(message, at)) return at
+  if (isOne(message[at]) && !(at === to ? isOfThing(message, at) : isOfAnother(message, at))) return at
   at = from - 1
   while (message[at] && !message[at]?.tag && leading.has((message[at] as Token).stem)) at--
-  return isLength(message[at]) && from - at <= 4 && from - at > 1 && !isOfAnother(message, at) ? at : undefined
+  // “12.5 m front”: right before its name, where no length follows that.
+  const isOf = places.length > 1 ? isOne(message[at]) : isLength(message[at])
+  return isOf && from - at <= 4 && !isOfAnother(message, at) && !isTaken(message, at) && !isOfGate(message, at)
+    ? at
+    : undefined
+}
+
+/** Right behind a run's name only what is joined to it takes the length away: “front 4 ft gate”; “front 24 ft, posts …” does not. */
+const isOfThing = (message: readonly Token[], at: number): boolean =>
+  /^(gate|double|walk|wide|tall|high|deep|gap)$/.test(message[at + 1]?.stem ?? '')
+const none: ReadonlySet<string> = new Set()
+/** Whether a gate or a slope is spoken of in the clause before, with no size of its own there. */
+function isOfGate(message: readonly Token[], from: number): boolean {
+  let at = from - 1
+  while (at >= 0 && !isStop(message[at]) && !isLength(message[at])) {
+    if (/^(gate|rise|fall|drop|slope|climb)$/.test(message[at]?.stem ?? '')) return true
+    at--
+  }
+  return false
+}
+/** “Front 12 m left 9 m”: what stands right behind another run's name is that run's. */
+const isTaken = (message: readonly Token[], at: number): boolean =>
+  byName.has(message[at - 1]?.stem ?? '') && !/^(in|on|along)$/.test(message[at + 1]?.stem ?? '')
+
+/** Each run's length: one for all that are named together, or one for each after a colon, “front, left, right: 42 ft, 30 ft, 30 ft”. */
+export function lengthsOf(
+  message: readonly Token[],
+  run: RunSaid,
+  known?: ReadonlySet<string>,
+): { at: number; places: readonly string[] }[] {
+  const at = lengthOf(message, run, known)
+  if (at === undefined) return []
+  if (run.places.length === 1 || at < run.from) return [{ at, places: run.places }]
+  const each = [at]
+  for (let next = at + 1; next < message.length && each.length < run.places.length; next++) {
+    if (isLength(message[next])) each.push(next)
+    else if (!/^(,|and|&)$/.test(message[next]?.text ?? '')) break
+  }
+  return each.length === run.places.length
+    ? each.map((one, i) => ({ at: one, places: [run.places[i] as string] }))
+    : [{ at, places: run.places }]
 }
 
 /** “The front has a 42 in gate”, “the left falls 40 in”: a size of something else. */
 const isOfAnother = (message: readonly Token[], at: number): boolean =>
-  /^(gate|gap|bay|picket|post|rail|wide|tall|high|deep|apart|thick|space|pale|board|fall|drop)/.test(
+  /^(gate|gap|bay|picket|post|rail|wide|tall|high|deep|apart|thick|space|pale|board|fall|drop|double|walk|fence|hole)/.test(
     message[at + 1]?.stem ?? '',
   )
 

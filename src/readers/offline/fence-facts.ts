@@ -1,0 +1,366 @@
+// This file is about the facts of a fence that is told run by run: gates, bays, slopes, heights, pickets and gaps.
+// A size belongs to the thing it is said of, in its own clause: “a 4 ft gate” is never the answer to how tall the posts are.
+import { partOf, runNames, yard } from '../../../engine/index.ts'
+import type { Told } from '../../request.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import type { Bound } from './bound.ts'
+import type { RunSaid } from './runs.ts'
+import { stem, type Token } from './stems.ts'
+
+export interface Facts {
+  readonly bound: readonly Bound[]
+  readonly told: readonly Told[]
+  /** Gates whose run nobody named. */
+  readonly lost: readonly Token[]
+}
+
+const words = (text: string): ReadonlySet<string> => new Set(text.split(' ').map(stem))
+const isStop = (token: Token | undefined): boolean => token === undefined || /^[.;?!\n]$/.test(token.text)
+const isComma = (token: Token | undefined): boolean =>
+  isStop(token) || /^[,:()]$/.test(token?.text ?? '') || /^(and|but|with|plus|then)$/.test(token?.stem ?? '')
+const isSize = (token: Token | undefined): boolean =>
+  token?.reading !== undefined &&
+  !token.reading.section &&
+  (token.reading.quantity?.kind === 'length' || token.reading.bare !== null) &&
+  !token.reading.clock
+
+interface Ground {
+  readonly message: readonly Token[]
+  readonly runs: readonly RunSaid[]
+  readonly heard: Heard
+  /** Runs that the fence has already. */
+  readonly known: readonly string[]
+  readonly taken: Set<string>
+}
+
+/** All facts whose thing stands beside them. What is left is bound by the words of a fence alone. */
+export function factsIn(
+  message: readonly Token[],
+  runs: readonly RunSaid[],
+  heard: Heard,
+  known: readonly string[],
+  spent: readonly string[],
+): Facts {
+  const ground: Ground = { message, runs, heard, known, taken: new Set(spent) }
+  const gates = gatesIn(ground)
+  const sizes = message.flatMap((token, at) => {
+    if (!isSize(token) || ground.taken.has(token.tag as string)) return []
+    const fact = factOf(ground, at)
+    if (!fact) return []
+    ground.taken.add(token.tag as string)
+    return fact.places.map(
+      (place): Bound => ({ reading: token.reading as Tagged, word: fact.word, at: place, score: 1 }),
+    )
+  })
+  return { bound: [...gates.bound, ...sizes], told: gates.told, lost: gates.lost }
+}
+
+// ── gates ──
+
+const ofGates = words(
+  'wide walk drive double single garden pedestrian opening clear side yard vehicle person big small wooden picket leaf',
+)
+const notGate = words('post leaf hinge latch hardware brace picket frame gap')
+const sizesGate = words('is are of opening wide width : , a an the in on at it be about clear and its')
+const starts = words('at start starts starting begin begins from')
+
+function gatesIn(ground: Ground): Facts {
+  const { message, taken, runs } = ground
+  const found: {
+    at: number
+    width: number | undefined
+    start: number | undefined
+    double: boolean
+    places: readonly string[]
+    count: number | undefined
+  }[] = []
+  message.forEach((token, at) => {
+    if (!/^(gate|gateway)$/.test(token.stem) || notGate.has(message[at + 1]?.stem ?? '')) return
+    // “Gates: 3 m double on the lane, 1 m single on the street”.
+    if (message[at + 1]?.text === ':') {
+      for (let next = at + 2; next < message.length && !isStop(message[next]) && found.length < 12; next++) {
+        if (!isSize(message[next]) || taken.has(message[next]?.tag as string)) continue
+        taken.add(message[next]?.tag as string)
+        const behind = message.slice(next + 1, next + 4)
+        const own = runs.find((it) => it.from > next && it.from - next <= 5)
+        found.push({
+          at: next,
+          width: next,
+          start: undefined,
+          count: undefined,
+          double: behind.some((it) => it.stem === 'double'),
+          places: own?.places ?? runsOfGate(ground, at),
+        })
+      }
+      return
+    }
+    const width = widthBefore(message, at, taken) ?? widthAfter(message, at, taken)
+    if (width !== undefined) taken.add(message[width]?.tag as string)
+    const start = startOf(message, at, taken)
+    if (start !== undefined) taken.add(message[start]?.tag as string)
+    const count = countBefore(message, width ?? at)
+    const near = message.slice(Math.max(0, at - 4), at + 5)
+    found.push({
+      at,
+      width,
+      start,
+      count,
+      double: near.some((it) => /^(double|pair)$/.test(it.stem)),
+      places: runsOfGate(ground, at),
+    })
+    // “Two gates, 3 ft and 10 ft”.
+    if (count !== undefined && count > 1 && width !== undefined && width > at) {
+      let next = width + 1
+      while (next < message.length && !isStop(message[next]) && found.length < 12) {
+        if (isSize(message[next]) && !taken.has(message[next]?.tag as string)) {
+          taken.add(message[next]?.tag as string)
+          found.push({
+            at,
+            width: next,
+            start: undefined,
+            count: undefined,
+            double: false,
+            places: runsOfGate(ground, at),
+          })
+        } else if (!/^(,|and|&)$/.test(message[next]?.text ?? '')) break
+        next++
+      }
+    }
+  })
+  const bound: Bound[] = []
+  const told: Told[] = []
+  const lost: Token[] = []
+  const numbers = new Map<string, number>()
+  const perRun = new Map<string, number>()
+  for (const it of found)
+    if (it.width !== undefined) for (const run of it.places) perRun.set(run, (perRun.get(run) ?? 0) + 1)
+  for (const { at, width, start, double, places, count } of found) {
+    const sized = width !== undefined ? (message[width] as Token) : undefined
+    if (places.length === 0 && sized) lost.push(sized)
+    for (const run of places.length > 0 ? places : sized ? [yard] : []) {
+      const first = ground.heard.job.decisions.filter(
+        (it) => it.word === 'gateOpening' && (it.at === run || it.at.startsWith(`${run}/gate-`)),
+      ).length
+      const isMore =
+        /^(another|second|extra|further|more|also)$/.test(message[at - 1]?.stem ?? '') ||
+        /^(another|second|extra|further|more|also)$/.test(message[(width ?? at) - 1]?.stem ?? '')
+      const number = (numbers.get(run) ?? (isMore ? first : 0)) + 1
+      numbers.set(run, number)
+      const place = run === yard || ((perRun.get(run) ?? 0) < 2 && !isMore) ? run : partOf(run, 'gate', number)
+      if (sized?.reading) bound.push({ reading: sized.reading, word: 'gateOpening', at: place, score: 1 })
+      if (start !== undefined)
+        bound.push({ reading: (message[start] as Token).reading as Tagged, word: 'gateStart', at: place, score: 1 })
+      const counted =
+        count !== undefined && count > 1 && (perRun.get(run) ?? 0) < 2 ? countToken(message, width ?? at) : undefined
+      if (counted?.reading && run !== yard) bound.push({ reading: counted.reading, word: 'gates', at: run, score: 1 })
+      if (double)
+        told.push({
+          word: 'gateLeaves',
+          at: place,
+          from: { tag: null, quote: doubleQuote(message, at, ground.heard.said), option: 'double', usual: null },
+        })
+    }
+  }
+  return { bound, told, lost }
+}
+
+function doubleQuote(message: readonly Token[], at: number, said: string): string {
+  const token = message.slice(Math.max(0, at - 4), at + 5).find((it) => /^(double|pair)$/.test(it.stem)) as Token
+  return said.slice(token.start, token.end)
+}
+
+/** “A 4 ft gate”, “a 10 ft wide double gate”. */
+function widthBefore(message: readonly Token[], at: number, taken: ReadonlySet<string>): number | undefined {
+  let back = at - 1
+  while (back >= at - 4 && message[back] && !message[back]?.tag && ofGates.has((message[back] as Token).stem)) back--
+  const token = message[back]
+  return isSize(token) && token?.reading?.quantity && !taken.has(token.tag as string) ? back : undefined
+}
+
+/** “Gate in the front run: 4 ft”, “the gate is 4 foot”, “gate opening of 42 in”; no place along the run. */
+function widthAfter(message: readonly Token[], at: number, taken: ReadonlySet<string>): number | undefined {
+  for (let next = at + 1; next < message.length && next - at <= 9; next++) {
+    const token = message[next] as Token
+    if (isStop(token) && !/^[;]$/.test(token.text)) return undefined
+    if (token.stem === 'gate' && next > at + 1) return undefined
+    if (!isSize(token) || taken.has(token.tag as string)) continue
+    const before = message[next - 1]?.stem ?? ''
+    const after = message[next + 1]?.stem ?? ''
+    if (/^(from|along)$/.test(after) || (after === 'in' && message[next + 2]?.stem === 'from')) continue
+    if (before === 'at' || starts.has(before)) continue
+    if (/^(high|tall|deep|long)$/.test(after)) continue
+    // A size that stands behind another thing's name is that thing's.
+    const between = message.slice(at + 1, next)
+    if (between.some((it) => /^(post|bay|picket|rail|hole|fence|panel|pale)$/.test(it.stem))) return undefined
+    if (between.some((it) => isRunName(it) && /^(run|side|is|:)?$/.test('')) && isRunLength(message, next))
+      return undefined
+    return token.reading?.quantity || sizesGate.has(before) || before === 'gate' ? next : undefined
+  }
+  return undefined
+}
+
+const runWords = new Set(Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map(stem)))
+const isRunName = (token: Token | undefined): boolean => token !== undefined && !token.tag && runWords.has(token.stem)
+/** “… left 30 ft”: a length right behind a run's name. */
+const isRunLength = (message: readonly Token[], at: number): boolean =>
+  isRunName(message[at - 1]) || (/^(is|run|side|:)$/.test(message[at - 1]?.stem ?? '') && isRunName(message[at - 2]))
+
+/** “20 ft along”, “3 m from the left end”, “at 20 ft”, “starts at 3 m”. */
+function startOf(message: readonly Token[], at: number, taken: ReadonlySet<string>): number | undefined {
+  for (let next = at + 1; next < message.length && next - at <= 12 && !isStop(message[next]); next++) {
+    const token = message[next] as Token
+    if (token.stem === 'gate') return undefined
+    if (!isSize(token) || taken.has(token.tag as string)) continue
+    const before = message[next - 1]?.stem ?? ''
+    const after = message[next + 1]?.stem ?? ''
+    if (
+      /^(from|along|down)$/.test(after) ||
+      (after === 'in' && message[next + 2]?.stem === 'from') ||
+      before === 'at' ||
+      starts.has(before)
+    )
+      return next
+  }
+  return undefined
+}
+
+const countToken = (message: readonly Token[], at: number): Token | undefined =>
+  message.slice(Math.max(0, at - 3), at).findLast((it) => it.reading?.bare?.d === 1n && !it.measured)
+function countBefore(message: readonly Token[], at: number): number | undefined {
+  const token = countToken(message, at)
+  return token?.reading?.bare ? Number(token.reading.bare.n) : undefined
+}
+
+/** The run of a gate: “front gate”, “in the front”, the run whose sentence it is, or the only one there is. */
+function runsOfGate({ message, runs, known }: Ground, at: number): readonly string[] {
+  const before = message[at - 1]
+  if (isRunName(before) && !/^(drive|garden|side)$/.test(before?.stem ?? '')) {
+    const name = Object.entries(runNames).find(([run, called]) =>
+      [run, ...called].some((it) => stem(it) === before?.stem),
+    )
+    if (name && (known.includes(name[0]) || runs.some((it) => it.places.includes(name[0])))) return [name[0]]
+  }
+  const from = message.slice(0, at).findLastIndex((token) => isStop(token)) + 1
+  const stop = message.findIndex((token, i) => i > at && isStop(token))
+  const to = stop < 0 ? message.length : stop
+  const named = runs.filter((it) => it.from >= from && it.from < to)
+  const behind = named.find(
+    (it) =>
+      it.from > at &&
+      it.from - at <= 12 &&
+      !message.slice(at, it.from).some((token, i) => i > 0 && token.stem === 'gate') &&
+      /^(in|on|at|for|into|along|of|,|:|the)$/.test(message[it.from - 1]?.stem ?? message[it.from - 1]?.text ?? ''),
+  )
+  const joined =
+    behind && message.slice(at + 1, behind.from).some((token) => /^(in|on|at|for|into|along)$/.test(token.stem))
+  if (behind && joined) return behind.places
+  const ahead = named.findLast((it) => it.from < at)
+  if (ahead) return ahead.places
+  if (behind) return behind.places
+  const name = message.slice(from, to).find((token) => isRunName(token) && known.includes(token.stem))
+  if (name) return [name.stem]
+  const all = [...new Set([...known, ...runs.flatMap((it) => it.places)])]
+  // “… 84 ft. It has a 4 ft gate”: the run that was spoken of last.
+  if (/^(it|there|that|this)$/.test(message[from]?.stem ?? '')) {
+    const last = runs.findLast((it) => it.from < from)
+    if (last) return last.places
+  }
+  return all.length === 1 ? all : []
+}
+
+// ── other sizes, each by the things in its clause ──
+
+const bayThings = words('bay panel section span spacing centre center centres centers apart')
+const limits = words('max maximum most more over exceed wider than under within limit tops no up')
+const others: readonly { readonly word: string; readonly is: (clause: Clause) => boolean }[] = [
+  { word: 'wantedGap', is: (it) => it.has('gap') && !it.has('gate') && !it.limited },
+  { word: 'widestGap', is: (it) => it.has('gap') && !it.has('gate') && it.limited },
+  {
+    word: 'fall',
+    is: (it) => it.nearby(/^(fall|falls|falling|drop|drops|rise|rises|climb|climbs|slope|slopes|sloping)$/) && it.ofRun,
+  },
+  {
+    word: 'widestBay',
+    is: (it) =>
+      !it.has('gate', 'picket', 'paling', 'rail', 'hole', 'gap', 'screw', 'pale') &&
+      !it.nearby(/^(tall|high|deep|above|long|square|thick|dia|diameter)$/) &&
+      (it.hasAny(bayThings) || (it.has('post') && (it.limited || it.hasText(/^(every|between|apart)$/)))),
+  },
+  { word: 'picketLength', is: (it) => it.has('picket', 'paling', 'slat') && it.behind(/^(long|tall|high|length)$/) },
+  {
+    word: 'picketWidth',
+    is: (it) =>
+      it.has('picket', 'paling', 'slat') &&
+      !it.has('gap', 'rail', 'hole') &&
+      (it.behind(/^(wide|width|across|face)$/) || it.adjacent(/^(picket|paling|slat)$/)),
+  },
+  { word: 'postAbove', is: (it) => it.has('fence') && !it.has('gate') && it.nearby(/^(tall|high|height)$/) },
+]
+
+interface Clause {
+  has(...things: string[]): boolean
+  hasAny(things: ReadonlySet<string>): boolean
+  hasText(text: RegExp): boolean
+  /** Right beside the size, two words on either side. */
+  nearby(text: RegExp): boolean
+  behind(text: RegExp): boolean
+  adjacent(text: RegExp): boolean
+  readonly limited: boolean
+  readonly ofRun: boolean
+}
+
+function factOf(ground: Ground, at: number): { word: string; places: readonly string[] } | undefined {
+  const { message, runs, known } = ground
+  let from = at
+  while (from > 0 && !isComma(message[from - 1])) from--
+  let to = at + 1
+  while (to < message.length && !isComma(message[to])) to++
+  const part = message.slice(from, to)
+  // “Pickets are 3 1/2 in wide and 42 in long”: what the clause before named still holds where this one names nothing.
+  const named = part.some((it) =>
+    /^(picket|paling|slat|gap|post|bay|panel|section|gate|rail|hole|fence|bag|board|stone|gravel)$/.test(it.stem),
+  )
+  const earlier = !named && from > 0 && !isStop(message[from - 1]) ? clauseBefore(message, from - 1) : []
+  const all = [...earlier, ...part]
+  const text = (i: number): string => message[i]?.stem ?? ''
+  const sentence = sentenceOf(message, at)
+  const here = runs.filter((it) => it.from >= sentence.from && it.from < sentence.to)
+  const spoken = here.findLast((it) => it.from < at) ?? here[0]
+  const clause: Clause = {
+    has: (...things) => all.some((it) => things.includes(it.stem)),
+    hasAny: (things) => all.some((it) => things.has(it.stem)),
+    hasText: (pattern) => all.some((it) => pattern.test(it.stem) || pattern.test(it.text)),
+    nearby: (pattern) =>
+      [at - 3, at - 2, at - 1, at + 1, at + 2].some((i) => i >= from - 1 && i < to && pattern.test(text(i))),
+    behind: (pattern) => pattern.test(text(at + 1)),
+    adjacent: (pattern) =>
+      pattern.test(text(at + 1)) ||
+      pattern.test(text(at - 1)) ||
+      (/^(are|is|be)$/.test(text(at - 1)) && pattern.test(text(at - 2))),
+    limited:
+      part.some((it) => limits.has(it.stem)) || /^(at-most|less-than)$/.test(message[at]?.reading?.firmness ?? ''),
+    ofRun: spoken !== undefined || known.length === 1,
+  }
+  const fact = others.find((it) => it.is(clause))
+  if (!fact) return undefined
+  const inClause = runs.find((it) => it.from >= from && it.from < to && !isLengthOf(ground, it))
+  const leads = here.find((it) => it.leads && !isLengthOf(ground, it))
+  const places = fact.word === 'fall' ? (spoken?.places ?? known) : (inClause ?? leads)?.places
+  return { word: fact.word, places: places && fact.word !== 'postAbove' ? places : [yard] }
+}
+
+/** Whether a run is named there to tell its length. */
+const isLengthOf = ({ message, taken }: Ground, { from, to }: RunSaid): boolean =>
+  message.slice(Math.max(0, from - 4), to + 4).some((token) => token.tag !== undefined && taken.has(token.tag))
+
+function clauseBefore(message: readonly Token[], end: number): readonly Token[] {
+  let from = end
+  while (from > 0 && !isComma(message[from - 1])) from--
+  return message.slice(from, end)
+}
+
+function sentenceOf(message: readonly Token[], at: number): { from: number; to: number } {
+  const from = message.slice(0, at).findLastIndex((token) => isStop(token)) + 1
+  const stop = message.findIndex((token, i) => i > at && isStop(token))
+  return { from, to: stop < 0 ? message.length : stop }
+}
