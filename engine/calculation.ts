@@ -90,7 +90,7 @@ export interface Declared<N extends Words> {
   readonly joins?: true
   /** It does better with a solver handed in: whoever runs it should have one ready. */
   readonly solves?: true
-  /** Worked for a fence whose runs are known, from what its parts give: nobody asks for it by its own name. */
+  /** Worked only for a fence whose runs are known. */
   readonly ofTheFence?: true
   /** A sum of any trade: it is meant only where a message asks for nothing of this one. */
   readonly plain?: true
@@ -291,12 +291,8 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     if (found) {
       given.set(word.name, found)
       const values = isList(found.value) ? found.value : isQuantity(found.value) ? [found.value] : []
-      // What the fence itself comes to is no slip of anybody's finger.
       const isSure = found.role === 'result' || (options.confirmed?.has(word.name) ?? false)
-      for (const value of values) {
-        const problem = problemWith(word, value, isSure, system)
-        if (problem) problems.push(problem)
-      }
+      problems.push(...values.flatMap((value) => problemWith(word, value, isSure, system) ?? []))
       continue
     }
     // A usual value that nothing wanted hangs on is not taken, and so not read out either.

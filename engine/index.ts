@@ -25,12 +25,13 @@ export {
   writeJob,
   type WrittenJob,
 } from './job/job.ts'
+export { fenceInWords } from './job/in-words.ts'
 export { pathOf, showValue } from './job/explain.ts'
 export { type Assumption, assumptionsOf, byMove, larger, moved, type NextQuestion, openQuestions } from './job/next.ts'
 export { looksAt, ofRuns, wholeFence } from './job/parts.ts'
 export { type Memo, newMemo, type Plan } from './job/node.ts'
 export { planOf, runPlaces, wantsSolver } from './job/plan.ts'
-export { type Rival, rivalsOf, rivalText, touched } from './job/touched.ts'
+export { boughtSoFar, type Rival, rivalsOf, rivalText, touched } from './job/touched.ts'
 export { boughtOf } from './words/so-far.ts'
 export { sections } from './words/timber-sold.ts'
 export { compared, type Named, sideBySide } from './job/side-by-side.ts'

@@ -1,6 +1,9 @@
 // This file is about what is done with the job as a whole: a change taken back, a plan kept, compared or explained, and what to ask next.
 import {
   assumptionsOf,
+  boughtSoFar,
+  show,
+  toNumber,
   byMove,
   compared,
   decide,
@@ -113,6 +116,7 @@ export function shown(
   for (const one of acts) {
     if (one.act === 'explain') explain(one)
     if (one.act === 'compare') compare()
+    if (one.act === 'still-to-buy') stillToBuy()
     if (one.act === 'next') next()
     if (one.act === 'assumed' || one.act === 'sensitive') assumed(one.act === 'sensitive')
   }
@@ -156,6 +160,27 @@ export function shown(
     }
     const { title, columns, rows } = sideBySide(plans, lines)
     table('side-by-side', 'Plans side by side', [{ title, columns: [...columns], rows: rows.map((row) => [...row]) }])
+  }
+
+  function stillToBuy(): void {
+    const plan = planOf(job, memo, turn)
+    const rows = (plan ? boughtSoFar(plan) : []).map(({ word, bought, needed, open }) => [
+      label(word),
+      show(needed),
+      show(bought),
+      toNumber(open.amount) > 0 ? show(open) : 'none',
+    ])
+    if (rows.length === 0) {
+      notices.push('I cannot set what you have against what the fence takes yet. Ask what there is to buy.')
+      return
+    }
+    table('still-to-buy', 'Still to buy', [
+      {
+        title: 'Still to buy',
+        columns: ['what', 'the fence takes', 'you have', 'still to buy'].map((it) => ({ label: it, unit: '' })),
+        rows,
+      },
+    ])
   }
 
   function next(): void {

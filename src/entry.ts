@@ -1,6 +1,7 @@
 // This file is about the parts of an answer, made from what was worked: calls, figures, changes and questions.
 import {
   compared,
+  fenceInWords,
   inPlace,
   inSentence,
   type Memo,
@@ -215,10 +216,12 @@ export function questionsIn(
     (request.notes ?? []).length === 0
   ) {
     const noted = `I have noted ${[...new Set(held.map((it) => inSentence(wordNamed(it.word))))].join(', ')}.`
-    // In a whole fence the next question is the one that most waits for.
-    const [next] = openQuestions(job, memo, -1)
+    const fence = fenceInWords(job)
+    // Until the posts can be counted something is asked for; then whoever plans says what they want to know.
+    const next = openQuestions(job, memo, -1).find((it) => it.waits.includes(wordNamed('posts').label))
     if (next) ask(next.word, next.at, next.question)
-    leftOver.push(next ? noted : `${noted} What would you like to know?`)
+    leftOver.push(next ? noted : `${noted} What would you like to know${fence ? '? Or ask what to settle next.' : '?'}`)
+    if (fence) leftOver.push(fence)
   }
   if (
     calls.length === 0 &&

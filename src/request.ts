@@ -20,9 +20,9 @@ export const toldSchema = z.strictObject({
 /** What is done with the job as a whole, beside telling and asking. */
 export const actSchema = z.strictObject({
   act: z
-    .enum(['undo', 'redo', 'explain', 'keep', 'turn-to', 'compare', 'next', 'assumed', 'sensitive'])
+    .enum(['undo', 'redo', 'explain', 'keep', 'turn-to', 'compare', 'next', 'assumed', 'sensitive', 'still-to-buy'])
     .describe(
-      'undo or redo the last change; explain how a word came about; keep the plan under a name; turn-to a kept plan; compare plans; next: what to decide next; assumed: what is taken as usual; sensitive: what moves the bill most',
+      'undo or redo the last change; explain how a word came about; keep the plan under a name; turn-to a kept plan; compare plans; next: what to decide next; assumed: what is taken as usual; sensitive: what moves the bill most; still-to-buy: what is bought already, and what is not',
     ),
   word: z.string().nullable().describe('for explain: the word, or null for what was answered last'),
   at: z.string().nullable(),

@@ -44,6 +44,8 @@ export interface Part {
   readonly level: Level
   /** What it takes under another name: the level distance of a slope is the run's length. */
   readonly takes?: Readonly<Record<string, string>>
+  /** What is taken in place of a word that nobody told. */
+  readonly orElse?: Readonly<Record<string, string>>
   /** The only results that others take of it, and under which name; all of them, as they are called, when left out. */
   readonly as?: Readonly<Record<string, string>>
   /** Worked for the kinds of post side by side. */
@@ -83,7 +85,7 @@ export const parts: readonly Part[] = [
   { calculation: slopeOfGround, level: 'run', takes: { levelDistance: 'runLength' }, as: { slope: 'slope' } },
   { calculation: stepOfRun, level: 'run', when: stepped },
   { calculation: picketSpacing, level: 'bay', when: gapped },
-  { calculation: picketsTouchingPosts, level: 'bay', when: tight },
+  { calculation: picketsTouchingPosts, level: 'bay', when: tight, orElse: { widestGap: 'wantedGap' } },
   {
     calculation: railsBetweenPosts,
     level: 'bay',
@@ -101,6 +103,7 @@ export const parts: readonly Part[] = [
     level: 'gate',
     takes: { opening: 'leafWidth' },
     as: { pickets: 'picketsEachGate' },
+    orElse: { widestGap: 'wantedGap' },
   },
   {
     calculation: stickWeightOf,
@@ -139,6 +142,8 @@ export const parts: readonly Part[] = [
   { calculation: picketsOnGates, level: 'yard' },
   { calculation: picketsOfFence, level: 'yard' },
   { calculation: railsOfFence, level: 'yard' },
+  { calculation: concreteForPosts, level: 'run' },
+  { calculation: gravelForHoles, level: 'run', as: { gravel: 'gravel', gravelLoad: 'gravelLoad', buckets: 'buckets' } },
   { calculation: picketsOnGates, level: 'run' },
   { calculation: picketsOfFence, level: 'run' },
   { calculation: railsOfFence, level: 'run' },

@@ -6,15 +6,15 @@ import { type Calculation, needsFor, run, usualFor } from '../calculation.ts'
 import { runsFromPoints } from '../calculations/site/runs-from-points.ts'
 import { catalogue, vocabulary } from '../catalogue.ts'
 import type { Given, Outcome, Problem } from '../outcome.ts'
-import { isRun, kindsIn, looksFrom, placeLabel, postKinds, runOf, yard } from '../places.ts'
+import { isRun, kindsIn, looksFrom, postKinds, runOf, yard } from '../places.ts'
 import { isList, isQuantity, type Quantity, quantity, type System, type Value } from '../quantities/quantity.ts'
 import { postsOfFence } from '../calculations/layout/posts-of-fence.ts'
-import { show } from '../quantities/show.ts'
 import { parseValue } from '../words/value.ts'
-import { inSentence, type Word } from '../words/word.ts'
-import { type Fence, fenceOf, type RunTold } from './fence.ts'
+import type { Word } from '../words/word.ts'
+import { fenceOf, type RunTold } from './fence.ts'
 import { decided, decidedAt, type Decision, type Job, sameValue, systemOf } from './job.ts'
 import { layRun, postsOf, stretchesOf } from './laid-out.ts'
+import { gateWithoutRun, missingAt, notOne, notOneOfRuns, placed } from './lacking.ts'
 import { askedOnce, type Ground, type Laid, overAll } from './over-all.ts'
 import { type Memo, newMemo, type Node, type Origin, type Plan } from './node.ts'
 import { keyOf, regiven } from './remembered.ts'
@@ -259,7 +259,21 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
         return { given: { value, role: 'result' }, origin: { from: 'worked', word: name, node: giver } }
       if (!giver.outcome.ok) problems ??= giver.outcome.problems
     }
+    const alike = isRun(at) && givingAt(name, 'kind').length > 0 ? alikeOverKinds(name) : undefined
+    if (alike) return alike
+    const instead = part.orElse?.[name]
+    const other = instead ? decided(job, instead, at) : undefined
+    if (other) return told(other)
     return shared(word, at) ?? (problems && { problems }) ?? usualOf(word, name)
+  }
+
+  /** What every kind of post has alike: the depth of a run's holes, where no kind has its own. */
+  function alikeOverKinds(name: string): Found | undefined {
+    const each = kinds().map((kind) => node(name, kind))
+    const values = each.map((it) => (it?.outcome.ok ? it.outcome.values.get(ownName(it.part, name)) : undefined))
+    const [first] = values
+    if (first === undefined || !values.every((it) => it !== undefined && sameValue(it, first))) return undefined
+    return { given: { value: first, role: 'result' }, origin: { from: 'worked', word: name, node: each[0] as Node } }
   }
 
   /** What is taken under another name has that name's usual value. */
@@ -284,11 +298,13 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
 
   /** What another part of the fence took as usual for the same thing. */
   function shared(word: Word, at: string): Found | undefined {
-    for (const kind of kindsIn(at).length > 0 ? [at] : []) {
+    if (!parts.some((it) => it.shares?.includes(word.name))) return undefined
+    // A run has posts of several kinds: what was taken for the first of them.
+    for (const kind of kindsIn(at).length > 0 ? [at] : isRun(at) ? kinds().slice(0, 1) : []) {
       const sharing = workShared(word.name, kind)
       const usual = sharing && usualFor(sharing.part.calculation, word)
       const value = sharing?.outcome.given.get(word.name)?.value
-      if (sharing && usual && value !== undefined && sharing.outcome.ok)
+      if (sharing && usual && value !== undefined)
         return {
           given: { value, role: 'assumed', usual },
           origin: { from: 'worked', word: word.name, node: sharing },
@@ -372,50 +388,6 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   function plain(value: Value): Laid {
     return { given: { value, role: 'known' }, nodes: [] }
   }
-}
-
-function gateWithoutRun(job: Job, fence: Fence): Problem[] {
-  const opening = decidedAt(job, 'gateOpening', yard)?.value
-  if (!fence.isByRuns || !isQuantity(opening) || fence.runs.some((it) => it.gates.length > 0)) return []
-  return [
-    {
-      code: 'missing',
-      word: 'gateOpening',
-      at: yard,
-      message: `You spoke of a gate of ${show(opening)}, and not of its run: it is in no count yet.`,
-      ask: `Which run is the gate of ${show(opening)} in?`,
-    },
-  ]
-}
-
-const missingAt = (word: Word, at: string): Problem => ({
-  code: 'missing',
-  word: word.name,
-  at,
-  message: `I need the ${word.label}${placeLabel(at) ? ` (${placeLabel(at)})` : ''}.`,
-  ask: word.ask,
-})
-
-const notOneOfRuns = (word: Word): Problem => ({
-  code: 'contradictory',
-  word: word.name,
-  message: `The ${word.label} is not the same on all runs, and one sum over all of them needs one. What hangs on it is left out here.`,
-})
-
-const notOne = (word: Word): Problem => ({
-  code: 'contradictory',
-  word: word.name,
-  message: `The ${word.label} is not the same for all kinds of post, and I can work only one at a time: ask for each kind on its own.`,
-})
-
-/** Problems of an outcome, each with the place that it is about, and what is missing by the name the fence knows it by. */
-function placed(outcome: Outcome, at: string, { takes }: Part): Outcome {
-  if (outcome.ok) return outcome
-  const named = (it: Problem): Problem => {
-    const word = it.code === 'missing' ? vocabulary.get(takes?.[it.word] ?? '') : undefined
-    return word ? { ...it, word: word.name, message: `I need ${inSentence(word)}.`, ask: word.ask } : it
-  }
-  return { ...outcome, problems: outcome.problems.map((it) => ({ at, ...named(it) })) }
 }
 
 /** The sides between the corner points, where those are told. */

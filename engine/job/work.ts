@@ -7,6 +7,8 @@ import { isList, isQuantity, type Quantity, type Value } from '../quantities/qua
 import { inSentence, type Word } from '../words/word.ts'
 import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
 import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
+import { takeOff } from '../calculations/buying/take-off.ts'
+import { regiven } from './remembered.ts'
 import { ownName } from './parts.ts'
 import type { Solver } from '../cutting/solver.ts'
 import type { Memo, Plan } from './node.ts'
@@ -75,6 +77,19 @@ function answeredByPlan(
   const nodes = plan
     .answer(word, at)
     .filter((it) => !named || it.part.calculation.name === named || !calculationNamed(named)?.gives[word])
+  // The take-off is of the whole fence, and says so to whoever asks it of one run.
+  if (nodes.length === 0 && at !== yard && takeOff.gives[word]) {
+    const whole = plan.node(word, yard)
+    if (!whole) return false
+    done.push({
+      calculation: takeOff,
+      at: yard,
+      places: whole.places,
+      wanted: withTheirs(job, takeOff, [word], yard),
+      outcome: ofWhole(whole.outcome),
+    })
+    return true
+  }
   if (nodes.length === 0 || nodes.length > mostAtOnce) return false
   for (const node of nodes) {
     const name = ownName(node.part, word)
@@ -91,6 +106,13 @@ function answeredByPlan(
     else done.push(worked)
   }
   return true
+}
+
+/** The outcome, with a word that it is of all runs together. */
+function ofWhole(outcome: Outcome): Outcome {
+  if (!outcome.ok) return outcome
+  const remarks = ['That is for the whole fence: I do not take off one run alone.', ...outcome.remarks]
+  return { ...regiven(outcome, outcome.given), remarks } as Outcome
 }
 
 /** “How many posts for a run of 40 ft?” in the midst of a fence of other runs is a question of its own. */

@@ -237,5 +237,18 @@ export const picketEnds = word<'choice'>('picketEnds', {
   },
 })
 
+export const leftOut = word<'choice'>('leftOut', {
+  kind: 'choice',
+  label: 'part of the fence',
+  measure: 'Whether this run is still to be built.',
+  ask: 'Is this run part of the fence?',
+  called: {},
+  unsaid: true,
+  options: {
+    out: { label: 'left out', called: [] },
+    in: { label: 'part of it', called: [] },
+  },
+})
+
 /** Words of the fence as a whole that no calculation takes: they decide which ones are worked. */
-export const fenceWords = [slopeWay, picketEnds]
+export const fenceWords = [slopeWay, picketEnds, leftOut]

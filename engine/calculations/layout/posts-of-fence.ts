@@ -3,10 +3,15 @@
 //   ●──●──●──◆──●──●      5 posts… the corner post ◆ ends one run and begins the next:
 //            │            it stands in both counts, and is dug once
 import { calculation } from '../../calculation.ts'
+import { toNumber } from '../../quantities/amount.ts'
+import type { Quantity } from '../../quantities/quantity.ts'
 import { bays, runEnds } from '../../words/bays.ts'
 import { cornersShared } from '../../words/fence-sides.ts'
 import { cornerPostCount, endPostCount, gatePostCount, linePostCount, runBays, runPosts } from '../../words/fence.ts'
 import { posts } from '../../words/posts.ts'
+
+const listed = (all: readonly string[]): string =>
+  all.length > 1 ? `${all.slice(0, -1).join(', ')} and ${all.at(-1)}` : (all[0] ?? '')
 
 export const postsOfFence = calculation({
   name: 'posts-of-fence',
@@ -30,11 +35,18 @@ export const postsOfFence = calculation({
     bays: ['sum(runBays)', 'every run’s'],
     linePostCount: ['posts - gatePostCount - cornerPostCount - endPostCount', 'all that stand nowhere special'],
   },
-  work(_given, { line, remark }) {
+  work(_given, { line, rows, cite, remark }) {
     line('posts')
     line('bays')
     line('linePostCount')
-    remark('A post that stands at a corner and beside a gate is counted as a gate post.')
+    const kinds = (['gatePostCount', 'cornerPostCount', 'endPostCount', 'linePostCount'] as const)
+      .map((name) => [rows(name)[0] as Quantity, name.replace('PostCount', '')] as const)
+      .filter(([count]) => toNumber(count.amount) > 0)
+    remark(
+      `Of them ${listed(kinds.map(([count, kind]) => `${cite({ ...count, unit: 'ratio', kind: 'number' }, `${kind} posts`)} ${kind}`))} posts.`,
+    )
+    if (toNumber((rows('gatePostCount')[0] as Quantity).amount) > 0)
+      remark('A post that stands at a corner and beside a gate is counted as a gate post.')
   },
   sources: [
     { fact: 'runs that meet share the post they meet at', from: 'Derived here from the sketch; needs no table.' },

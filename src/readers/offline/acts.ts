@@ -1,5 +1,5 @@
 // This file is about what a message asks to be done with the job as a whole: take back, keep, compare, explain, say what is next.
-import { type Job, vocabulary } from '../../../engine/index.ts'
+import { boughtOf, type Job, vocabulary } from '../../../engine/index.ts'
 import type { Act, Told } from '../../request.ts'
 import type { Hit } from './lexicon.ts'
 import { lengthAt, list, pairs, type Phrases, phrasesOf, wordsOf } from './phrases.ts'
@@ -77,8 +77,8 @@ const compares = phrasesOf(
 )
 const keeps = phrasesOf([
   ...pairs(
-    list('keep, save, remember, store, note, call, name'),
-    list('this as, this plan as, it as, that as, this version as, the plan as, this one as, this, this plan, it'),
+    list('keep, save, remember, store, note, call, name, hold'),
+    list('this as, this plan as, it as, that as, this version as, the plan as, this one as, as, this, this plan, it'),
   ),
 ])
 const turns = phrasesOf(list('go back to, switch to, turn to, back to, use, go with, return to, take, load'))
@@ -139,6 +139,13 @@ export function actsIn(
   }
   if (find(turns, message) && kept.length === 1) return [act('turn-to', { name: kept[0] as string })]
   if (!hasPlan) return []
+  if (
+    /\b(still|left|more|remaining|yet)\b[^.?!]{0,30}\b(buy|get|order|pick up|need)\b|\bhow many more\b|\b(buy|get|order)\b[^.?!]{0,20}\b(still|left|more)\b/i.test(
+      said,
+    ) &&
+    boughtOf.some((it) => job.decisions.some((old) => old.word === it.bought.name))
+  )
+    return [act('still-to-buy')]
   if (find(assumes, message) || (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)))
     return [act('assumed')]
   if (

@@ -252,7 +252,7 @@ function runsOfGate({ message, runs, known }: Ground, at: number): readonly stri
       /^(in|on|at|for|into|along|of|,|:|the)$/.test(message[it.from - 1]?.stem ?? message[it.from - 1]?.text ?? ''),
   )
   const joined =
-    behind && message.slice(at + 1, behind.from).some((token) => /^(in|on|at|for|into|along)$/.test(token.stem))
+    behind && [1, 2].some((back) => /^(in|on|at|for|into|along)$/.test(message[behind.from - back]?.stem ?? ''))
   if (behind && joined) return behind.places
   const ahead = named.findLast((it) => it.from < at)
   if (ahead) return ahead.places

@@ -1,7 +1,6 @@
 // This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
 import {
   isRun,
-  ofRuns,
   runOf,
   runPlaces,
   wholeFence,
@@ -20,6 +19,16 @@ import type { Heard, Reader } from '../reader.ts'
 import { alternativesIn } from './alternatives.ts'
 import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
+import {
+  bareWants,
+  gateAnswered,
+  inAll,
+  isAsked,
+  isBareQuestion,
+  isOfFence,
+  leftOutIn,
+  onwardAt,
+} from './asked-of-fence.ts'
 import { factsIn } from './fence-facts.ts'
 import { bindByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
@@ -31,7 +40,7 @@ import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
-import { type RunSaid, runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
+import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
@@ -60,9 +69,12 @@ export function readOffline(heard: Heard): Request {
   const points = heard.readings.filter((it) => it.point)
   const isFence = runs.length > 0 || points.length > 0 || runPlaces(heard.job).length > 0
   // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
-  const onlyTells = isFence && !isAsked(message)
+  const onlyTells = isFence && !isAsked(message) && !isBareQuestion(message, heard)
   const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
-  const wants = cuts.length > 0 ? cuts : onlyTells ? [] : asked.flatMap((it) => atRuns(it, spent, stretches, message))
+  const bare = isFence && asked.length === 0 && isBareQuestion(message, heard) ? bareWants(message, stretches) : []
+  const onward = isFence ? onwardAt(message, stretches, heard.job) : []
+  const asking = asked.flatMap((it) => atRuns(isFence ? inAll(it, message) : it, spent, stretches, message))
+  const wants = [cuts, bare, onward, onlyTells ? [] : asking].find((it) => it.length > 0) ?? []
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
@@ -170,6 +182,7 @@ export function readOffline(heard: Heard): Request {
     ...sold,
     ...noneIn(message, hits, heard, bound),
     ...facts.told,
+    ...leftOutIn(message, runs, heard.said),
     ...gateAnswered(heard, runs, bound),
     ...(onlyTells ? doneIn(message, stretches, heard.said) : []),
     ...walls.flatMap((it) =>
@@ -331,24 +344,6 @@ function tokensWithQuantities({ said, readings }: Heard): Token[] {
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
-/** Words that a message may tell in the midst of a fence: what its parts take, and what the question needs. */
-function isOfFence(word: string, asked: readonly Wanted[]): boolean {
-  if (wholeFence.needs[word] || ofRuns.has(word)) return true
-  if (asked.some((it) => it.word === word)) return true
-  return askable.some((calc) => (calc.needs[word] || calc.gives[word]) && asked.some((it) => calc.gives[it.word]))
-}
-
-/** “The front”, in answer to which run the gate is in that was told before. */
-function gateAnswered({ job }: Heard, runs: readonly RunSaid[], bound: readonly Bound[]): Told[] {
-  const isAsked = job.asked.some((it) => it.word === 'gateOpening' && it.at === yard)
-  if (!isAsked || bound.length > 0 || runs.length !== 1) return []
-  return (runs[0] as RunSaid).places.map((at) => ({
-    word: 'gateOpening',
-    at,
-    from: { tag: 'job.gateOpening', quote: null, option: null, usual: null },
-  }))
-}
-
 const askedPlace = (word: string, { job }: Heard): string =>
   job.asked.find((it) => it.word === word && isRun(runOf(it.at)))?.at ?? yard
 
@@ -363,21 +358,8 @@ function atRuns(
   const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
   const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
   if (!own || want.at !== yard) return [want]
-  // “How many pickets on the front?” are those of the whole run, unless a bay of it is spoken of.
-  const word = want.word === 'pickets' && !message.some((it) => it.stem === 'bay') ? 'picketsHung' : want.word
-  return own.places.map((at) => ({ word, at }))
+  return own.places.map((at) => ({ ...want, at }))
 }
-
-/** Whether it asks: “the front is 60 ft” tells, “is the front 60 ft” would ask. */
-const isAsked = (message: readonly Token[]): boolean =>
-  message.some(
-    (token, at) =>
-      token.text === '?' ||
-      /^(how|what|what's|whats|which|when|where|why|should|can|do|does|will|would|give|show|list|tell|find)$/.test(
-        token.stem,
-      ) ||
-      (/^(is|are|am)$/.test(token.stem) && (at === 0 || /^[.;!\n]$/.test(message[at - 1]?.text ?? ''))),
-  )
 
 const isOneQuestion = (message: readonly Token[]): boolean =>
   message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1

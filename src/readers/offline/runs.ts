@@ -179,7 +179,11 @@ export function lengthOf(
     token?.reading !== undefined && (isLength(token) || (token.reading.bare !== null && token.reading.clock !== true))
   let at = to
   while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
-  if (isOne(message[at]) && !(at === to ? isOfThing(message, at) : isOfAnother(message, at))) return at
+  if (
+    isOne(message[at]) &&
+    !(at === to || endsSentence(message, at) ? isOfThing(message, at) : isOfAnother(message, at))
+  )
+    return at
   at = from - 1
   while (message[at] && !message[at]?.tag && leading.has((message[at] as Token).stem)) at--
   // “12.5 m front”: right before its name, where no length follows that.

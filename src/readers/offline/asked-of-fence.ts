@@ -1,0 +1,106 @@
+// This file is about what is asked in the midst of a fence that is told run by run, and what such a message may tell.
+import {
+  askable,
+  calculationNamed,
+  type Job,
+  looksAt,
+  ofRuns,
+  runNames,
+  vocabulary,
+  type Wanted,
+  wholeFence,
+  yard,
+} from '../../../engine/index.ts'
+import type { Told } from '../../request.ts'
+import type { Heard } from '../reader.ts'
+import type { Bound } from './bound.ts'
+import type { RunSaid, Stretch } from './runs.ts'
+import { stem, type Token } from './stems.ts'
+
+/** As it was typed: “scrap” is no slip for “scrape”. */
+const dropping = /^(scrap|bin|drop|remove|skip|delete|omit|forget|lose|cancel)$/i
+
+/** “Posts”, “total posts”, “take-off”: a few words, nothing measured, nothing done, in the midst of a fence. */
+export const isBareQuestion = (message: readonly Token[], { readings }: Heard): boolean =>
+  readings.length === 0 &&
+  !message.some((it) => dropping.test(it.text)) &&
+  message.filter((it) => /\p{L}/u.test(it.text)).length <= 5 &&
+  !message.some((it) =>
+    /^(is|are|step|fall|drop|rise|follow|close|set|dug|hung|up|done|bought|end|start|no|make|put|add|remove|delete)$/.test(
+      it.stem,
+    ),
+  )
+
+/** “And how many on the left?”: what was wanted last, of that run. */
+export function onwardAt(message: readonly Token[], stretches: readonly Stretch[], job: Job): Wanted[] {
+  const places = stretches.flatMap((it) => (it.places[0] === yard ? [] : it.places))
+  const names = /^(how|many|much|and|so|what|about|on|for|in|the|run|side|long|along|at|of|is|are|there)$/
+  const isBare = message.every((it) => names.test(it.stem) || !/\p{L}/u.test(it.text) || isRunWord(it.stem))
+  return isBare && places.length > 0 && message.some((it) => it.stem === 'many' || it.stem === 'about')
+    ? places.flatMap((at) => job.wanted.map(({ word }) => ({ word, at })))
+    : []
+}
+const runWords = new Set(Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map(stem)))
+const isRunWord = (word: string): boolean => runWords.has(word)
+
+/** “Pickets for the left run”, “posts all told”, “bags?”: what is counted, of the run that is named or of all. */
+export function bareWants(message: readonly Token[], stretches: readonly Stretch[]): Wanted[] {
+  const at = stretches.find((it) => it.places[0] !== yard)?.places[0] ?? yard
+  const word = looksAt.find((it) => {
+    const noun = vocabulary.get(it)?.noun
+    return noun !== undefined && message.some((token) => token.stem === stem(noun))
+  })
+  return word ? [inAll({ word, at }, message)] : []
+}
+
+/** In a fence “how many pickets” are all of them, unless a bay is spoken of; and what there is to buy is the take-off, unless something is cut. */
+export function inAll(want: Wanted, message: readonly Token[]): Wanted {
+  const speaksOf = (...stems: string[]): boolean => message.some((it) => stems.includes(it.stem))
+  if (want.word === 'pickets' && !speaksOf('bay', 'opening', 'panel', 'section'))
+    return { ...want, word: 'picketsToBuy' }
+  if (calculationNamed('cut-plan')?.gives[want.word] && !speaksOf('cut', 'piece', 'board', 'offcut'))
+    return { ...want, word: 'takeOffLines' }
+  return want
+}
+
+/** Words that a message may tell in the midst of a fence: what its parts take, and what the question needs. */
+export function isOfFence(word: string, asked: readonly Wanted[]): boolean {
+  if (wholeFence.needs[word] || ofRuns.has(word)) return true
+  if (asked.some((it) => it.word === word)) return true
+  return askable.some((calc) => (calc.needs[word] || calc.gives[word]) && asked.some((it) => calc.gives[it.word]))
+}
+
+/** Whether it asks: “the front is 60 ft” tells, “is the front 60 ft” would ask. */
+export const isAsked = (message: readonly Token[]): boolean =>
+  message.some(
+    (token, at) =>
+      token.text === '?' ||
+      /^(how|what|what's|whats|which|when|where|why|should|can|do|does|will|would|give|show|list|tell|find)$/.test(
+        token.stem,
+      ) ||
+      (/^(is|are|am)$/.test(token.stem) && (at === 0 || /^[.;!\n]$/.test(message[at - 1]?.text ?? ''))),
+  )
+
+/** “The front”, in answer to which run the gate is in that was told before. */
+export function gateAnswered({ job }: Heard, runs: readonly RunSaid[], bound: readonly Bound[]): Told[] {
+  const isAsked = job.asked.some((it) => it.word === 'gateOpening' && it.at === yard)
+  if (!isAsked || bound.length > 0 || runs.length !== 1) return []
+  return (runs[0] as RunSaid).places.map((at) => ({
+    word: 'gateOpening',
+    at,
+    from: { tag: 'job.gateOpening', quote: null, option: null, usual: null },
+  }))
+}
+
+/** “Scrap the right run”, “no fence on the left after all”: a run that is not built, with the words that say so. */
+export function leftOutIn(message: readonly Token[], runs: readonly RunSaid[], said: string): Told[] {
+  const verb = message.findIndex((it) => dropping.test(it.text))
+  const [run] = runs
+  const [from, to] = [message[verb], message[(run?.to ?? 0) - 1]]
+  if (!run || runs.length > 1 || !from || !to || run.from < verb || run.from - verb > 3) return []
+  return run.places.map((at) => ({
+    word: 'leftOut',
+    at,
+    from: { tag: null, quote: said.slice(from.start, to.end), option: 'out', usual: null },
+  }))
+}
