@@ -31,6 +31,8 @@ export const runNames: Readonly<Record<string, readonly string[]>> = {
   drive: ['driveway'],
   house: [],
   side: [],
+  long: [],
+  short: [],
   garden: ['orchard'],
   neighbour: ['neighbor', "neighbour's", "neighbor's", 'neighbours', 'neighbors'],
 }

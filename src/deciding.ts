@@ -77,13 +77,15 @@ export function comesOutAsBefore(
   const answers = before.asked.some((it) => held.some((now) => now.word === it.word))
   const known = (it: { word: string; at: string }): boolean =>
     before.results.some((old) => old.word === it.word && old.at === it.at)
-  const moves = worked.some(
-    ({ outcome, at, wanted }) =>
-      !outcome.ok ||
-      wanted.some(
-        (word) =>
-          outcome.values.has(word) && (!known({ word, at }) || changed.some((it) => it.word === word && it.at === at)),
-      ),
+  const moves = worked.some(({ outcome, at, wanted }) =>
+    outcome.ok
+      ? wanted.some(
+          (word) =>
+            outcome.values.has(word) &&
+            (!known({ word, at }) || changed.some((it) => it.word === word && it.at === at)),
+        )
+      : // What only lacks something else by now was answered before, and is not asked for again unasked.
+        outcome.problems.some((it) => it.code !== 'missing') || wanted.some((word) => !known({ word, at })),
   )
   return !answers && !moves
 }

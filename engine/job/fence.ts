@@ -144,12 +144,14 @@ function gatesOf(job: Job, place: string, told: string): GateTold[] {
   const said = isQuantity(count) ? Math.round(toNumber(count.amount)) : undefined
   const hinted = at(job, 'gateOpening', told) || at(job, 'gateStart', told) ? 1 : 0
   const number = Math.max(said ?? hinted, 0, ...ofRun)
-  return Array.from({ length: number }, (_, i): GateTold => {
-    const gate = partOf(place, 'gate', i + 1)
-    return {
-      place: gate,
-      opening: at(job, 'gateOpening', gate) ?? at(job, 'gateOpening', told) ?? at(job, 'gateOpening', yard),
-      start: at(job, 'gateStart', gate) ?? (number === 1 ? at(job, 'gateStart', told) : undefined),
-    }
+  return Array.from({ length: number }, (_, i) => partOf(place, 'gate', i + 1)).flatMap((gate): GateTold[] => {
+    if (at(job, 'leftOut', gate)?.value === 'out') return []
+    return [
+      {
+        place: gate,
+        opening: at(job, 'gateOpening', gate) ?? at(job, 'gateOpening', told) ?? at(job, 'gateOpening', yard),
+        start: at(job, 'gateStart', gate) ?? (number === 1 ? at(job, 'gateStart', told) : undefined),
+      },
+    ]
   })
 }

@@ -117,7 +117,9 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     if (needsTold && !isAsked && !decided(job, needsTold, at)) return false
     // A slope is worked only where the ground was said to fall.
     if (level === 'run' && calculation.needs.fall && !decided(job, 'fall', at)) return false
-    return !when || when.is(decided(job, when.word, at)?.value)
+    // How the fence takes a slope says nothing where the ground does not fall.
+    const isFlat = when?.word === 'slopeWay' && !decided(job, 'fall', at) && !decided(job, 'slope', at)
+    return !when || when.is(isFlat ? undefined : decided(job, when.word, at)?.value)
   }
 
   function workPart(part: Part, at: string): Node | undefined {
@@ -374,6 +376,10 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
         Math.max(...of.gates.map((it) => it.opening?.turn ?? -1)),
       )
     }
+    if (name === 'gatePlace') {
+      const place = of.gates.length === 1 ? decided(job, 'gatePlace', of.gates[0]?.place as string) : undefined
+      return place ? as(place.value, place.turn) : undefined
+    }
     if (name === 'gateStarts' && of.gates.some((it) => it.start)) {
       const lacking = of.gates.find((it) => !it.start)
       if (lacking) return { problems: [missingAt(vocabulary.get('gateStart') as Word, lacking.place)] }
@@ -407,6 +413,12 @@ export function runPlaces(job: Job): string[] {
   const fence = fenceOf(job, surveyOf(job, systemOf(job)))
   return fence.isByRuns ? fence.runs.map((it) => it.place) : []
 }
+
+/** Every gate of the fence, with its opening where that is told. */
+export const gatesTold = (job: Job): { place: string; opening: Quantity | undefined }[] =>
+  fenceOf(job, surveyOf(job, systemOf(job))).runs.flatMap((run) =>
+    run.gates.map(({ place, opening }) => ({ place, opening: isQuantity(opening?.value) ? opening.value : undefined })),
+  )
 
 /** Whether what is wanted, or what the whole fence is cut from, can only be proved with a solver. */
 export const wantsSolver = (job: Job): boolean =>

@@ -60,6 +60,19 @@ export const gateStarts = word<'length'>('gateStarts', {
   plausible: { from: '0 ft', to: '3000 ft' },
 })
 
+export const gatePlace = word<'choice'>('gatePlace', {
+  kind: 'choice',
+  label: 'place of the gate',
+  measure: 'In the middle of the run, or wherever two bays meet.',
+  ask: 'Does the gate stand in the middle of the run, or wherever two bays meet?',
+  called: {},
+  unsaid: true,
+  options: {
+    middle: { label: 'in the middle of the run', called: [] },
+    joint: { label: 'where two bays meet', called: [] },
+  },
+})
+
 export const bayRow = word<'length'>('bayRow', {
   kind: 'length',
   list: true,

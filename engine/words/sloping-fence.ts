@@ -20,6 +20,14 @@ export const stepEach = word<'length'>('stepEach', {
   called: {
     names: ['step', 'step each'],
     asks: [
+      'per step',
+      'step per bay',
+      'how much per step',
+      'step height',
+      'how tall is each step',
+      'does each bay step',
+      'drop per bay',
+      'steps on the',
       'how big a step',
       'how big is the step',
       'how much do i step',

@@ -12,7 +12,7 @@ import { holdsMoreThan, less, type Quantity, quantity, zero } from '../../quanti
 import { show } from '../../quantities/show.ts'
 import { bays, runLength, widestBay } from '../../words/bays.ts'
 import { openings } from '../../words/bays-alike.ts'
-import { bayRow, farEnd, gateOpenings, gateStarts, nearEnd, postStations } from '../../words/fence.ts'
+import { bayRow, farEnd, gateOpenings, gatePlace, gateStarts, nearEnd, postStations } from '../../words/fence.ts'
 import { tapeMark } from '../../words/pickets.ts'
 import { posts, postWidth } from '../../words/posts.ts'
 
@@ -23,8 +23,8 @@ export const runSetOut = calculation({
   title: 'One run set out, with its gates',
   answers:
     'How many bays a run of the fence has on each side of its gates, how wide each is, and where every post stands.',
-  needs: { runLength, widestBay, nearEnd, farEnd, gateOpenings, gateStarts, postWidth, tapeMark },
-  may: ['gateOpenings', 'gateStarts'],
+  needs: { runLength, widestBay, nearEnd, farEnd, gateOpenings, gateStarts, gatePlace, postWidth, tapeMark },
+  may: ['gateOpenings', 'gateStarts', 'gatePlace'],
   gives: { bays, posts, bayRow, openings, postStations },
   headlines: ['bays', 'posts'],
   together: { bays: ['bays', 'posts'], posts: ['posts', 'bays'] },
@@ -37,6 +37,7 @@ export const runSetOut = calculation({
     ],
     gateCentres: ['gateOpenings + postWidth', 'from gate post centre to gate post centre'],
     fenced: ['centresRun - sum(gateCentres)', 'what is left to fill with bays'],
+    eachSide: ['fenced / 2', 'as much on each side of a gate in the middle'],
     baysOf: ['ceil(stretches / widestBay)', 'the fewest that keep every bay within your limit'],
     bayOf: ['stretches / baysOf', 'shared equally'],
     openingOf: ['bayOf - postWidth', 'between post faces: what the pickets fill'],
@@ -64,7 +65,12 @@ export const runSetOut = calculation({
     const gates = has('gateOpenings') ? rows('gateOpenings').length : 0
     put('gateCount', quantity(gates, 'ratio'))
     if (gates > 0) line('gateCentres')
-    const spaces = has('gateStarts') ? besideGates(tools, given.nearEnd, run) : evenly(tools, run)
+    const isMiddle = given.gatePlace === 'middle' && gates === 1
+    const spaces = has('gateStarts')
+      ? besideGates(tools, given.nearEnd, run)
+      : isMiddle
+        ? inTheMiddle(tools, run)
+        : evenly(tools, run)
     tell('bays', { ...line('bays'), kind: 'count', unit: 'bay' })
     tell('posts', { ...line('posts'), kind: 'count', unit: 'post' })
     const unit = tools.system === 'metric' ? 'mm' : 'in'
@@ -87,7 +93,7 @@ export const runSetOut = calculation({
     tell('postStations', centres)
     tools.table(postTable(centres, spaces, given.tapeMark, tools.system))
     remark(measureFromStart('the start of the run'))
-    if (gates > 0 && !has('gateStarts'))
+    if (gates > 0 && !has('gateStarts') && !isMiddle)
       if (gates >= bayWidths.length)
         doubt(
           'contradictory',
@@ -153,6 +159,24 @@ function evenly({ line, put, rows, worked, refuse }: Own, run: Quantity): Space[
   for (let g = gates.length; g >= 1; g--)
     spaces.splice(Math.round((g * bays) / (gates.length + 1)), 0, { length: gates[g - 1] as Quantity, what: 'gate' })
   return spaces
+}
+
+/** One gate with as much fence on each side of it. */
+function inTheMiddle({ line, put, rows, refuse }: Own, run: Quantity): Space[] {
+  if (!less(zero('length', 'in'), line('fenced')))
+    refuse(
+      'gateOpenings',
+      `The gate with its posts takes all of the ${show(run)} there is between end posts. Check the measurements.`,
+    )
+  put('stretches', [line('eachSide'), line('eachSide')])
+  line('baysOf')
+  line('bayOf')
+  line('openingOf')
+  const half = Array.from(
+    { length: whole(rows('baysOf')[0] as Quantity) },
+    (): Space => ({ length: rows('bayOf')[0] as Quantity, what: 'bay' }),
+  )
+  return [...half, { length: rows('gateCentres')[0] as Quantity, what: 'gate' }, ...half]
 }
 
 /** Each gate where it was wanted, and equal bays in each stretch between. */

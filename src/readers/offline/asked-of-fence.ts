@@ -2,10 +2,14 @@
 import {
   askable,
   calculationNamed,
+  gatesTold,
   type Job,
   looksAt,
   ofRuns,
+  partOf,
   runNames,
+  runOf,
+  sameValue,
   vocabulary,
   type Wanted,
   wholeFence,
@@ -14,7 +18,7 @@ import {
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
-import type { RunSaid, Stretch } from './runs.ts'
+import { partIn, type RunSaid, type Stretch } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
 /** As it was typed: “scrap” is no slip for “scrape”. */
@@ -46,6 +50,10 @@ const isRunWord = (word: string): boolean => runWords.has(word)
 /** “Pickets for the left run”, “posts all told”, “bags?”: what is counted, of the run that is named or of all. */
 export function bareWants(message: readonly Token[], stretches: readonly Stretch[]): Wanted[] {
   const at = stretches.find((it) => it.places[0] !== yard)?.places[0] ?? yard
+  const speaks = (pattern: RegExp): boolean => message.some((it) => pattern.test(it.stem))
+  if (speaks(/^(cost|price|total|money|bill)$/)) return [{ word: 'takeOffCost', at: yard }]
+  if (speaks(/^(hour|time|labour|labor)$/)) return [{ word: 'workTime', at: yard }]
+  if (speaks(/^(weight|weigh|heavy)$/)) return [{ word: 'takeOffWeight', at: yard }]
   const word = looksAt.find((it) => {
     const noun = vocabulary.get(it)?.noun
     return noun !== undefined && message.some((token) => token.stem === stem(noun))
@@ -58,6 +66,9 @@ export function inAll(want: Wanted, message: readonly Token[]): Wanted {
   const speaksOf = (...stems: string[]): boolean => message.some((it) => stems.includes(it.stem))
   if (want.word === 'pickets' && !speaksOf('bay', 'opening', 'panel', 'section'))
     return { ...want, word: 'picketsToBuy' }
+  // How wide the bays of a run are, and where its posts stand, is in its table.
+  if (want.at !== yard && /^(bayCentres|opening|bayRow|postStations|evenBay)$/.test(want.word))
+    return { ...want, word: 'bays' }
   if (calculationNamed('cut-plan')?.gives[want.word] && !speaksOf('cut', 'piece', 'board', 'offcut'))
     return { ...want, word: 'takeOffLines' }
   return want
@@ -80,6 +91,61 @@ export const isAsked = (message: readonly Token[]): boolean =>
       ) ||
       (/^(is|are|am)$/.test(token.stem) && (at === 0 || /^[.;!\n]$/.test(message[at - 1]?.text ?? ''))),
   )
+
+/** “Take the 5 ft gate out”, “no gate on the left after all”: the gate that is meant, by its size, its run, or as the only one. */
+export function gatesOut(
+  message: readonly Token[],
+  runs: readonly RunSaid[],
+  { said, job }: Heard,
+): Told[] | undefined {
+  const at = message.findIndex((it) => it.stem === 'gate')
+  const isOut =
+    message.some((it) => dropping.test(it.text)) ||
+    /\b(take|leave)\b.{0,24}\bout\b|\bget rid\b|\bno (more )?gate\b/i.test(said)
+  if (at < 0 || !isOut) return undefined
+  const size = message.find((it) => it.reading?.quantity?.kind === 'length')?.reading?.quantity
+  const named = runs.flatMap((it) => it.places)
+  const meant = gatesTold(job)
+    .filter(({ place }) => named.length === 0 || named.includes(runOf(place)))
+    .filter(({ opening }) => !size || (opening && sameValue(opening, size)))
+  if (meant.length !== 1) return []
+  const token = message[at] as Token
+  const quote = said.slice(token.start, token.end)
+  return [
+    {
+      word: 'leftOut',
+      at: (meant[0] as { place: string }).place,
+      from: { tag: null, quote, option: 'out', usual: null },
+    },
+  ]
+}
+
+/** “4 ft, not 3”, and “bags 6.50” among prices in dollars: numbers that tell nothing here. */
+export function tagsDenied(message: readonly Token[]): string[] {
+  const hasMoney = message.some((it) => it.reading?.quantity?.kind === 'money')
+  return message.flatMap((token, at) => {
+    if (!token.tag || !token.reading) return []
+    const isDenied =
+      message[at - 1]?.stem === 'not' && !/^(over|more|wider|under|less)$/.test(message[at + 1]?.stem ?? '')
+    const isPrice = hasMoney && token.reading.bare !== null && /\.\d\d$/.test(token.reading.said)
+    return isDenied || isPrice ? [token.tag] : []
+  })
+}
+
+/** “How many pickets in bay 3?”: the bay that a question is about, of its run, or of the only one. */
+export function bayAsked(
+  message: readonly Token[],
+  runs: readonly RunSaid[],
+  known: readonly string[],
+): { place: string; tag: string | undefined } | undefined {
+  const part = partIn(message, { from: 0, to: message.length, places: [yard], ownTo: message.length })
+  const [run] = runs.length === 1 ? (runs[0] as RunSaid).places : runs.length === 0 && known.length === 1 ? known : []
+  if (part?.part !== 'bay' || !run) return undefined
+  return {
+    place: partOf(run, 'bay', part.number),
+    tag: message[part.at + 1]?.reading?.bare ? message[part.at + 1]?.tag : undefined,
+  }
+}
 
 /** “The front”, in answer to which run the gate is in that was told before. */
 export function gateAnswered({ job }: Heard, runs: readonly RunSaid[], bound: readonly Bound[]): Told[] {

@@ -18,18 +18,21 @@ export interface Parts {
   readonly stretches: readonly Stretch[]
   /** What was read apart already, and is no matter of nearness. */
   readonly apart?: readonly Bound[]
+  /** Tags that only name something: “bay 3”. */
+  readonly names?: readonly string[]
 }
 
 /** Binds each stretch, and says for which run what it tells holds. */
 export function bindByRuns(
-  { heard, message, hits, places, runs, stretches, apart = [] }: Parts,
+  { heard, message, hits, places, runs, stretches, apart = [], names: onlyNames = [] }: Parts,
   wanted: readonly string[],
   asksNow: boolean,
   named?: Calculation,
 ): { bound: Bound[]; loose: Tagged[] } {
-  if (runs.length === 0 && apart.length === 0) return bind(heard, message, hits, places, wanted, asksNow, named)
+  if (runs.length === 0 && apart.length === 0 && onlyNames.length === 0)
+    return bind(heard, message, hits, places, wanted, asksNow, named)
   const bound: Bound[] = [...apart]
-  const own = new Set(apart.map((it) => it.reading.tag))
+  const own = new Set([...apart.map((it) => it.reading.tag), ...onlyNames])
   const loose: Tagged[] = []
   for (const stretch of stretches) {
     const { from, to } = stretch
@@ -90,8 +93,9 @@ export function sizesOfRuns(
     )
   })
   const built = stretches.flatMap((stretch) => {
-    const found =
-      stretch.places[0] === yard ? undefined : asBuilt(message, stretch, new Set(namesIn(message, runs, stretch)))
+    // Of the only run there is, a bay need not say where it is.
+    const only = stretch.places[0] === yard && known.length === 1 ? { ...stretch, places: known } : stretch
+    const found = only.places[0] === yard ? undefined : asBuilt(message, only, new Set(namesIn(message, runs, only)))
     return (found?.places ?? []).map(
       (at): Bound => ({ reading: readingAt(message, found?.at as number), word: 'opening', at, score: 1 }),
     )

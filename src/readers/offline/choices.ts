@@ -33,7 +33,14 @@ export function choicesIn(
     hit.word === 'country'
       ? !isOfTimber(hit, message) && (concerned(hit.word) || isPlaced(hit, message))
       : concerned(hit.word)
-  const options = hits.filter((hit) => hit.sort === 'option' && isTold(hit) && isSaidOfItsSize(hit, message, bound))
+  // In a fence the gates are read by themselves: “two gates” is no double one.
+  const options = hits.filter(
+    (hit) =>
+      hit.sort === 'option' &&
+      !(isFence && hit.word === 'gateLeaves') &&
+      isTold(hit) &&
+      isSaidOfItsSize(hit, message, bound),
+  )
   const told: Told[] = []
   // A shape is that of the holes whose size it stands beside: the corner posts' may be square, and the others' round.
   const runAt = (hit: Hit): readonly string[] =>

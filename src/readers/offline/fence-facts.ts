@@ -95,10 +95,17 @@ function gatesIn(ground: Ground): Facts {
       return
     }
     const width = widthBefore(message, at, taken) ?? widthAfter(message, at, taken)
+    // “One of the gates is 4 ft”: which of several is not said, and nothing is told.
+    const isOneOf =
+      message[at - 2]?.stem === 'of' && ground.heard.job.decisions.filter((it) => it.word === 'gateOpening').length > 1
+    if (isOneOf && width !== undefined) {
+      taken.add(message[width]?.tag as string)
+      return
+    }
     if (width !== undefined) taken.add(message[width]?.tag as string)
     const start = startOf(message, at, taken)
     if (start !== undefined) taken.add(message[start]?.tag as string)
-    const count = countBefore(message, width ?? at)
+    const count = countBefore(message, at) ?? countBefore(message, width ?? at)
     const near = message.slice(Math.max(0, at - 4), at + 5)
     found.push({
       at,
@@ -112,7 +119,11 @@ function gatesIn(ground: Ground): Facts {
     if (count !== undefined && count > 1 && width !== undefined && width > at) {
       let next = width + 1
       while (next < message.length && !isStop(message[next]) && found.length < 12) {
-        if (isSize(message[next]) && !taken.has(message[next]?.tag as string)) {
+        if (
+          isSize(message[next]) &&
+          !taken.has(message[next]?.tag as string) &&
+          !limits.has(message[next + 1]?.stem ?? '')
+        ) {
           taken.add(message[next]?.tag as string)
           found.push({
             at,
@@ -153,6 +164,15 @@ function gatesIn(ground: Ground): Facts {
       const counted =
         count !== undefined && count > 1 && (perRun.get(run) ?? 0) < 2 ? countToken(message, width ?? at) : undefined
       if (counted?.reading && run !== yard) bound.push({ reading: counted.reading, word: 'gates', at: run, score: 1 })
+      const middle = message
+        .slice(Math.max(0, at - 6), at + 9)
+        .find((it) => /^(middle|midway|halfway|center)$/.test(it.stem))
+      if (middle && run !== yard && start === undefined)
+        told.push({
+          word: 'gatePlace',
+          at: place,
+          from: { tag: null, quote: ground.heard.said.slice(middle.start, middle.end), option: 'middle', usual: null },
+        })
       if (double)
         told.push({
           word: 'gateLeaves',
@@ -231,8 +251,14 @@ function countBefore(message: readonly Token[], at: number): number | undefined 
   return token?.reading?.bare ? Number(token.reading.bare.n) : undefined
 }
 
+const runNamed = (token: Token | undefined): string | undefined =>
+  Object.entries(runNames).find(([run, called]) => [run, ...called].some((it) => stem(it) === token?.stem))?.[0]
+
 /** The run of a gate: “front gate”, “in the front”, the run whose sentence it is, or the only one there is. */
 function runsOfGate({ message, runs, known }: Ground, at: number): readonly string[] {
+  const next = message[at + 1]
+  const after = isRunName(next) ? runNamed(next) : undefined
+  if (after && (known.includes(after) || runs.some((it) => it.places.includes(after)))) return [after]
   const before = message[at - 1]
   if (isRunName(before) && !/^(drive|garden|side)$/.test(before?.stem ?? '')) {
     const name = Object.entries(runNames).find(([run, called]) =>
@@ -273,8 +299,8 @@ function runsOfGate({ message, runs, known }: Ground, at: number): readonly stri
 const bayThings = words('bay panel section span spacing centre center centres centers apart')
 const limits = words('max maximum most more over exceed wider than under within limit tops no up')
 const others: readonly { readonly word: string; readonly is: (clause: Clause) => boolean }[] = [
-  { word: 'wantedGap', is: (it) => it.has('gap') && !it.has('gate') && !it.limited },
-  { word: 'widestGap', is: (it) => it.has('gap') && !it.has('gate') && it.limited },
+  { word: 'wantedGap', is: (it) => it.thing === 'gap' && !it.has('gate') && !it.limited },
+  { word: 'widestGap', is: (it) => it.thing === 'gap' && !it.has('gate') && it.limited },
   {
     word: 'fall',
     is: (it) => it.nearby(/^(fall|falls|falling|drop|drops|rise|rises|climb|climbs|slope|slopes|sloping)$/) && it.ofRun,
@@ -284,14 +310,17 @@ const others: readonly { readonly word: string; readonly is: (clause: Clause) =>
     is: (it) =>
       !it.has('gate', 'picket', 'paling', 'rail', 'hole', 'gap', 'screw', 'pale') &&
       !it.nearby(/^(tall|high|deep|above|long|square|thick|dia|diameter)$/) &&
+      !it.hasText(/^(came|come|measured|measures|turned|built|first|second|third|fourth|fifth|last)$/) &&
+      !it.numbered &&
       (it.hasAny(bayThings) || (it.has('post') && (it.limited || it.hasText(/^(every|between|apart)$/)))),
   },
   { word: 'picketLength', is: (it) => it.has('picket', 'paling', 'slat') && it.behind(/^(long|tall|high|length)$/) },
   {
     word: 'picketWidth',
     is: (it) =>
+      it.thing === 'picket' &&
       it.has('picket', 'paling', 'slat') &&
-      !it.has('gap', 'rail', 'hole') &&
+      !it.has('rail', 'hole') &&
       (it.behind(/^(wide|width|across|face)$/) || it.adjacent(/^(picket|paling|slat)$/)),
   },
   { word: 'postAbove', is: (it) => it.has('fence') && !it.has('gate') && it.nearby(/^(tall|high|height)$/) },
@@ -306,7 +335,11 @@ interface Clause {
   behind(text: RegExp): boolean
   adjacent(text: RegExp): boolean
   readonly limited: boolean
+  /** “Bay 3”: one of them by its number. */
+  readonly numbered: boolean
   readonly ofRun: boolean
+  /** Whether a picket or a gap is what it is said of, where either is spoken of. */
+  readonly thing: 'picket' | 'gap' | undefined
 }
 
 function factOf(ground: Ground, at: number): { word: string; places: readonly string[] } | undefined {
@@ -337,16 +370,47 @@ function factOf(ground: Ground, at: number): { word: string; places: readonly st
       pattern.test(text(at + 1)) ||
       pattern.test(text(at - 1)) ||
       (/^(are|is|be)$/.test(text(at - 1)) && pattern.test(text(at - 2))),
+    numbered: part.some(
+      (it, i) =>
+        /^(bay|panel|section)$/.test(it.stem) &&
+        part[i + 1]?.reading?.bare?.d === 1n &&
+        part[i + 1] !== message[at] &&
+        !part[i + 1]?.measured,
+    ),
     limited:
       part.some((it) => limits.has(it.stem)) || /^(at-most|less-than)$/.test(message[at]?.reading?.firmness ?? ''),
     ofRun: spoken !== undefined || known.length === 1,
+    thing:
+      thingOf(message, at, from, to) ??
+      (earlier.some((it) => it.stem === 'gap') ? 'gap' : earlier.some((it) => isPicket(it)) ? 'picket' : undefined),
   }
-  const fact = others.find((it) => it.is(clause))
+  // “Max 8”: a limit, and nothing else is spoken of.
+  const isPlainLimit =
+    part.every((it, i) => from + i === at || limits.has(it.stem) || /^(spacing|,|is|be|at|not)$/.test(it.stem)) &&
+    part.some((it) => limits.has(it.stem))
+  const fact = isPlainLimit ? { word: 'widestBay' } : others.find((it) => it.is(clause))
   if (!fact) return undefined
   const inClause = runs.find((it) => it.from >= from && it.from < to && !isLengthOf(ground, it))
   const leads = here.find((it) => it.leads && !isLengthOf(ground, it))
   const places = fact.word === 'fall' ? (spoken?.places ?? known) : (inClause ?? leads)?.places
   return { word: fact.word, places: places && fact.word !== 'postAbove' ? places : [yard] }
+}
+
+const isPicket = (token: Token): boolean => /^(picket|paling|slat|pale)$/.test(token.stem)
+const isGap = (token: Token, next?: Token): boolean =>
+  /^(gap|space)$/.test(token.stem) ||
+  (token.stem === 'between' && (isComma(next) || /^(them|each|picket|paling)$/.test(next?.stem ?? '')))
+
+/** “Pickets 3.5 in gap 2.5”: a thing right behind a size is its own, unless another size follows there; else the one before it. */
+function thingOf(message: readonly Token[], at: number, from: number, to: number): 'picket' | 'gap' | undefined {
+  const named = (i: number): 'picket' | 'gap' | undefined => {
+    const token = message[i]
+    return !token ? undefined : isPicket(token) ? 'picket' : isGap(token, message[i + 1]) ? 'gap' : undefined
+  }
+  const next = [at + 1, at + 2].find((i) => i < to && named(i) !== undefined)
+  if (next !== undefined && !isSize(message[next + 1])) return named(next)
+  for (let i = at - 1; i >= from; i--) if (named(i)) return named(i)
+  return next === undefined ? undefined : named(next)
 }
 
 /** Whether a run is named there to tell its length. */

@@ -21,7 +21,10 @@ import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
 import {
   bareWants,
+  bayAsked,
+  tagsDenied,
   gateAnswered,
+  gatesOut,
   inAll,
   isAsked,
   isBareQuestion,
@@ -133,8 +136,14 @@ export function readOffline(heard: Heard): Request {
     ...have,
     ...sizesOfRuns({ message, runs, stretches }, runPlaces(heard.job)),
   ]
+  const removed = isFence ? gatesOut(message, runs, heard) : undefined
+  const denied = isFence ? tagsDenied(message) : []
+  const bay = isFence && !onlyTells ? bayAsked(message, runs, runPlaces(heard.job)) : undefined
   const facts = isFence
     ? factsIn(message, runs, heard, runPlaces(heard.job), [
+        ...(bay?.tag ? [bay.tag] : []),
+        ...denied,
+        ...(removed ? heard.readings.map((it) => it.tag) : []),
         ...apart.map((it) => it.reading.tag),
         ...tagsOfNames(message, runs, stretches),
       ])
@@ -142,7 +151,16 @@ export function readOffline(heard: Heard): Request {
   const fenceHits = isFence ? cues.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : cues
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(
-      { heard, message, hits: fenceHits, places, runs, stretches, apart: [...apart, ...facts.bound] },
+      {
+        heard,
+        message,
+        hits: fenceHits,
+        places,
+        runs,
+        stretches,
+        apart: [...apart, ...facts.bound],
+        names: [...denied, ...(bay?.tag ? [bay.tag] : []), ...(removed ? heard.readings.map((it) => it.tag) : [])],
+      },
       wanted.map((it) => it.word),
       asksNow,
       calc,
@@ -172,6 +190,9 @@ export function readOffline(heard: Heard): Request {
   const chosen = choicesIn(heard, message, hits, bound, context, stretches, isFence)
   const sold = soldByIn(bound)
   const walls = stretches.flatMap((it) => wallsIn(message, it))
+  const sloping = heard.job.decisions
+    .filter((it) => (it.word === 'fall' || it.word === 'slopeWay') && isRun(runOf(it.at)))
+    .map((it) => it.at)
   const told = [
     ...inOrder(bound).map(fromTag),
     ...(chosen.length > 0 ? chosen : choiceAnswered(heard, message)).filter(
@@ -182,7 +203,7 @@ export function readOffline(heard: Heard): Request {
     ...sold,
     ...noneIn(message, hits, heard, bound),
     ...facts.told,
-    ...leftOutIn(message, runs, heard.said),
+    ...(removed ?? leftOutIn(message, runs, heard.said)),
     ...gateAnswered(heard, runs, bound),
     ...(onlyTells ? doneIn(message, stretches, heard.said) : []),
     ...walls.flatMap((it) =>
@@ -206,7 +227,12 @@ export function readOffline(heard: Heard): Request {
       context.map((it) => it.word),
       meant?.name,
     ),
-  ]
+  ].flatMap((it): Told[] =>
+    // “Make it follow the ground instead” is said of the runs that slope.
+    it.word === 'slopeWay' && it.at === yard && sloping.length > 0
+      ? [...new Set(sloping)].map((at) => ({ ...it, at }))
+      : [it],
+  )
   // "And for the line posts?", "and 10 line posts in 10 in holes?": the same question at another place.
   const spoken = [...places.map((it) => it.place), ...runs.flatMap((it) => it.places)]
   const isOfPlaces = told.every(({ at }) => spoken.includes(at))
@@ -217,9 +243,9 @@ export function readOffline(heard: Heard): Request {
     (told.length === 0 || heard.job.asked.length === 0)
       ? [...new Set(spoken)].flatMap((at) => heard.job.wanted.map(({ word }) => ({ word, at })))
       : []
-  const wanted = [...asks, ...subject, ...elsewhere].filter(
-    (want) => !told.some((it) => it.word === want.word && it.at === want.at),
-  )
+  const wanted = [...asks, ...subject, ...elsewhere]
+    .map((it) => atBay(it, bay?.place))
+    .filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
   const confirms = saysNoHolidays(heard, message) ? ['holidays'] : confirmsIn(message, heard)
 
   const wantsAdvice = heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message)
@@ -252,7 +278,10 @@ export function readOffline(heard: Heard): Request {
   const isOfTrade = isOfTheTrade(message)
   // Nothing else answers it: what comes near is worth reading.
   if (nearest && isOfTrade) return { ...request, notes: [nearest.note] }
-  return { ...request, declines: declined(isOfTrade ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)) }
+  return {
+    ...request,
+    declines: declined(isFence ? 'not-understood' : isOfTrade ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)),
+  }
 }
 
 // Beside a sum only a note that much of the message calls for is worth reading.
@@ -363,6 +392,13 @@ function atRuns(
 
 const isOneQuestion = (message: readonly Token[]): boolean =>
   message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1
+
+const ofBays = new Set(['pickets', 'gap', 'tapeGap', 'lastGap', 'railCut', 'opening', 'picketsHung', 'picketsToBuy'])
+/** “How many pickets in bay 3?” */
+const atBay = (want: Wanted, bay: string | undefined): Wanted =>
+  bay && ofBays.has(want.word)
+    ? { word: want.word.startsWith('picketsHung') || want.word === 'picketsToBuy' ? 'pickets' : want.word, at: bay }
+    : want
 
 /** As they stand in the message: the values of a list must keep their order. */
 const inOrder = (bound: readonly Bound[]): Bound[] => [...bound].sort((a, b) => a.reading.start - b.reading.start)

@@ -81,6 +81,10 @@ function nameAt(
   // “Run 3”, “side 2”.
   const number = numbered.has(token.stem) ? wholeOf(next) : undefined
   if (number !== undefined) return { place: `run-${number}`, to: at + 2, isSure: true }
+  // “Side A”, “run B”.
+  const letter =
+    numbered.has(token.stem) && /^[A-H]$/.test(next?.text ?? '') ? (next?.text.charCodeAt(0) ?? 65) - 64 : 0
+  if (letter > 0) return { place: `run-${letter}`, to: at + 2, isSure: true }
   // “The third run”.
   const ordinal = ordinals.indexOf(token.stem)
   if (ordinal >= 0 && next && next.stem !== 'side' && numbered.has(next.stem))
@@ -105,7 +109,13 @@ function nameAt(
     isLength(follows) ||
     follows.tag !== undefined ||
     after.has(follows.stem)
+  if ((name === 'long' || name === 'short') && !(isThe && hasNoun)) return undefined
   if (hasNoun && (isThe || isLength(follows) || stands)) return { place: name, to, isSure: true }
+  const isBeside = before !== undefined && beside.has(before.stem)
+  if (isBeside && known.has(name) && !/^(gate|post)$/.test(follows?.stem ?? ''))
+    return { place: name, to, isSure: true }
+  if (isBeside && isThe && plainSides.has(name) && !/^(gate|post|of)$/.test(follows?.stem ?? ''))
+    return { place: name, to, isSure: true }
   if (plainSides.has(name)) {
     if (follows && notSides.has(follows.stem) && follows.stem !== 'and') return undefined
     const starts = before === undefined || isBreak(before) || before.tag !== undefined
@@ -161,7 +171,7 @@ const startOfSentence = (message: readonly Token[], at: number): number =>
   message.slice(0, at).findLastIndex((_, i) => endsSentence(message, i)) + 1
 
 const between = new Set(
-  'is are be it a the about roughly around only just exactly measure run go come long in length at of to : = ( - – and each both total is'
+  'is are be will it a the actually now really should about roughly around only just exactly measure run go come long in length at of to : = ( - – and each both total is'
     .split(' ')
     .map(stem),
 )
@@ -177,6 +187,10 @@ export function lengthOf(
   if (places.every((it) => known.has(it)) && isOfGate(message, from)) return undefined
   const isOne = (token: Token | undefined): boolean =>
     token?.reading !== undefined && (isLength(token) || (token.reading.bare !== null && token.reading.clock !== true))
+  const ahead = lengthAhead(message, { from, places })
+  // “18 m along the street and 12 m down the side”: what stands before “along the” is its own.
+  const prep = message[from - (/^(the|my|our)$/.test(message[from - 1]?.stem ?? '') ? 2 : 1)]?.stem ?? ''
+  if (ahead !== undefined && /^(along|down|across|on|at|beside|by|for)$/.test(prep)) return ahead
   let at = to
   while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
   if (
@@ -184,13 +198,7 @@ export function lengthOf(
     !(at === to || endsSentence(message, at) ? isOfThing(message, at) : isOfAnother(message, at))
   )
     return at
-  at = from - 1
-  while (message[at] && !message[at]?.tag && leading.has((message[at] as Token).stem)) at--
-  // “12.5 m front”: right before its name, where no length follows that.
-  const isOf = places.length > 1 ? isOne(message[at]) : isLength(message[at])
-  return isOf && from - at <= 4 && !isOfAnother(message, at) && !isTaken(message, at) && !isOfGate(message, at)
-    ? at
-    : undefined
+  return ahead
 }
 
 /** Right behind a run's name only what is joined to it takes the length away: “front 4 ft gate”; “front 24 ft, posts …” does not. */
@@ -227,6 +235,21 @@ export function lengthsOf(
   return each.length === run.places.length
     ? each.map((one, i) => ({ at: one, places: [run.places[i] as string] }))
     : [{ at, places: run.places }]
+}
+
+/** “60 ft along the front”, “12.5 m front”: a length before the name. */
+function lengthAhead(
+  message: readonly Token[],
+  { from, places }: Pick<RunSaid, 'from' | 'places'>,
+): number | undefined {
+  let at = from - 1
+  while (message[at] && !message[at]?.tag && leading.has((message[at] as Token).stem)) at--
+  const token = message[at]
+  const isBare = token?.reading !== undefined && token.reading.bare !== null && (places.length > 1 || at === from - 1)
+  const isOf = isLength(token) || isBare
+  return isOf && from - at <= 4 && !isOfAnother(message, at) && !isTaken(message, at) && !isOfGate(message, at)
+    ? at
+    : undefined
 }
 
 /** “The front has a 42 in gate”, “the left falls 40 in”: a size of something else. */

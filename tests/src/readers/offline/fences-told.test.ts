@@ -118,6 +118,35 @@ const fences: readonly (readonly [posts: number, gates: number, talk: string])[]
     `front 42 ft, left 30 ft, posts 8 ft apart at most || pickets 3 1/2 in wide, gap 2 1/2 in, 4 ft gate in the front`,
   ],
   [11, 1, `front 42 ft, left 30 ft, posts 8 ft apart at most || there's a 4 ft gate || front`],
+  [30, 0, 'I want 14.4m front, 20m left, 20m right, 14.4 back, all closed in, 2.4 m bays max'],
+  [21, 0, 'the long side is 120 ft and the short side is 35 ft, eight foot posts max || how many posts all told'],
+  [15, 0, 'I need posts count: side A 22 ft side B 31 ft side C 22 ft, 6 ft max'],
+  [
+    14,
+    0,
+    "Right so we've got 18 metres along the street and 12 m down the side, posts no more than 2.4 m apart, posts are 90 mm || how many posts all up",
+  ],
+  [
+    13,
+    0,
+    'my front fence will be 52 feet, it runs from the house wall to the corner, then 40 feet down the side to the garage wall. 8 ft post spacing tops. how many posts',
+  ],
+  [
+    20,
+    2,
+    'north run 96 ft, east run 48 ft, max spacing 8 ft || two gates in the north, 3 ft and 10 ft || how many posts',
+  ],
+  [12, 1, 'front 48 ft, left 32 ft, posts 8 ft max apart, 4 ft gate front'],
+  [20, 1, 'north 18 m, south 18 m, east 9 m, posts 2.4 m apart max. gate 3.6 m double in south.'],
+  [
+    11,
+    2,
+    'front 48 ft, posts 8 ft max, walk gate 3 ft in the front, driveway gate 10 ft double in the front || back 10 ft',
+  ],
+  [9, 0, 'front 40 ft, left 24 ft, max 8 ft || bay 3 came out at 7 ft 10'],
+  [14, 1, "we've a 22 m frontage and want a gate bang in the middle, 1.2 m wide. posts 2 m max"],
+  [12, 2, 'front 72 ft w/ 2 gates both 3 ft, 8 ft max'],
+  [8, 1, 'front 42 ft with a 4 ft gate in the middle, posts 8 ft max'],
 ]
 
 describe('a fence, however it is told', () => {
