@@ -77,11 +77,12 @@ export function comesOutAsBefore(
   const answers = before.asked.some((it) => held.some((now) => now.word === it.word))
   const known = (it: { word: string; at: string }): boolean =>
     before.results.some((old) => old.word === it.word && old.at === it.at)
-  const moves = worked.some(({ outcome, at, wanted }) =>
+  const moves = worked.some(({ outcome, at, wanted, calculation }) =>
     outcome.ok
       ? wanted.some(
           (word) =>
             outcome.values.has(word) &&
+            !calculation.gives[word]?.unsaid &&
             (!known({ word, at }) || changed.some((it) => it.word === word && it.at === at)),
         )
       : // What only lacks something else by now was answered before, and is not asked for again unasked.

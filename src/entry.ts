@@ -35,7 +35,9 @@ export function callsOf(worked: readonly Worked[], asked: readonly Wanted[]): Ca
       it,
       `r${i + 1}`,
       // A calculation that only feeds another answers nothing itself.
-      it.wanted.some((word) => asked.some((want) => isWithin(it.at, want.at) && want.word === word)) ? it.wanted : [],
+      it.answers || it.wanted.some((word) => asked.some((want) => isWithin(it.at, want.at) && want.word === word))
+        ? it.wanted
+        : [],
     ),
   )
 }

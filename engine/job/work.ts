@@ -21,6 +21,8 @@ export interface Worked {
   readonly places: readonly string[]
   readonly wanted: readonly string[]
   readonly outcome: Outcome
+  /** A part of the fence that answers what was asked, by whatever name it knows it. */
+  readonly answers?: true
 }
 
 /** What is worked on: the job, and the plan of the whole fence where its runs are told. */
@@ -101,6 +103,7 @@ function answeredByPlan(
       places: node.places,
       wanted,
       outcome: node.outcome,
+      answers: true as const,
     }
     if (before >= 0) done[before] = worked
     else done.push(worked)
