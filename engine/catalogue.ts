@@ -66,6 +66,7 @@ import { railsOfFence } from './calculations/frame/rails-of-fence.ts'
 import { picketsOfFence } from './calculations/pickets/pickets-of-fence.ts'
 import { stepOfRun } from './calculations/layout/step-of-run.ts'
 import { runsFromPoints } from './calculations/site/runs-from-points.ts'
+import { openingOfBay } from './calculations/layout/opening-of-bay.ts'
 import { postsOfFence } from './calculations/layout/posts-of-fence.ts'
 import { runSetOut } from './calculations/layout/run-set-out.ts'
 import { baysRoundCorners } from './calculations/layout/bays-round-corners.ts'
@@ -187,6 +188,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       baysRoundCorners,
       runsFromPoints,
       runSetOut,
+      openingOfBay,
       stepOfRun,
       postsOfFence,
       bayPatterns,

@@ -3,6 +3,7 @@ import type { Seen } from '../calculation.ts'
 import { add } from '../quantities/amount.ts'
 import { less, numberIn, type Quantity, zero } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
+import { atNearestMark } from '../quantities/tape.ts'
 import { aside, box, heading, ledDown, line, sheet, spread, width, words } from './svg.ts'
 
 const most = 12
@@ -46,7 +47,7 @@ export function cutPlanDrawing(seen: Seen): string | null {
       width,
       height: top + 6,
       title: 'The cut plan, board by board',
-      description: `${boards}. ${drawn.map((it) => `${show(it.alike)} of ${show(it.length)}: ${it.pieces.map(show).join(', ')}`).join('. ')}.${more > 0 ? ` ${more} more ways of cutting stand in the table.` : ''}`,
+      description: `${boards}. ${drawn.map((it) => `${show(it.alike)} of ${show(it.length)}: ${it.pieces.map(byTape).join(', ')}`).join('. ')}.${more > 0 ? ` ${more} more ways of cutting stand in the table.` : ''}`,
     },
     parts,
   )
@@ -88,7 +89,7 @@ function oneWay({ alike, length, offcut, pieces }: Way, top: number, scale: numb
   const times = show({ ...alike, kind: 'number', unit: 'ratio' })
   const parts = [
     words(left, top - 6, `${show(length)} × ${times}`, 'start', 12, true),
-    words(right, top - 6, inches(offcut) > 0 ? `offcut ${show(offcut)}` : 'no offcut', 'end', 11),
+    words(right, top - 6, inches(offcut) > 0 ? `offcut ${byTape(offcut)}` : 'no offcut', 'end', 11),
     box(left, top, end - left, deep, '#bbb'),
   ]
   if (trim > 0) parts.push(box(left, top, trim * scale, deep, '#fff'))
@@ -110,7 +111,9 @@ function label(x: number, wide: number, top: number, piece: Quantity): string {
   return size === undefined ? '' : words(x + wide / 2, top + deep / 2 + 4, text, 'middle', size)
 }
 
-const bare = (it: Quantity): string => show(it).replace(/ (in|mm)$/, '')
+/** As it is marked: the table beside the drawing says the same. */
+const byTape = (it: Quantity): string => show(atNearestMark(it) ?? it)
+const bare = (it: Quantity): string => byTape(it).replace(/ (in|mm)$/, '')
 
 /** The figure under each mark, from the end as bought. */
 function marksOf(

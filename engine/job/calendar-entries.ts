@@ -11,7 +11,8 @@ export const entriesIn = ({ rows }: Table): CalendarEntry[] =>
   rows.flatMap(([what, from, to, decides, slip]) => {
     const [first, last] = [dayIn(from), dayIn(to)]
     if (!first || !last) return []
-    const note = decides === 'yes' ? 'A day lost here moves the end.' : `May slip ${slip} days.`
+    const isFixed = decides === 'yes' || Number(slip) === 0
+    const note = isFixed ? 'A day lost here moves the end.' : `May slip ${slip} ${Number(slip) === 1 ? 'day' : 'days'}.`
     return [{ what: String(what), first, last, note }]
   })
 

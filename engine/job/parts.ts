@@ -19,6 +19,7 @@ import { diggingHours } from '../calculations/ground/digging-hours.ts'
 import { gravelForHoles } from '../calculations/ground/gravel-for-holes.ts'
 import { postDepth } from '../calculations/ground/post-depth.ts'
 import { spoilOfHoles } from '../calculations/ground/spoil-of-holes.ts'
+import { openingOfBay } from '../calculations/layout/opening-of-bay.ts'
 import { postsOfFence } from '../calculations/layout/posts-of-fence.ts'
 import { rakedRun } from '../calculations/layout/raked-run.ts'
 import { runSetOut } from '../calculations/layout/run-set-out.ts'
@@ -67,6 +68,7 @@ const raked = { word: 'slopeWay', is: (value: Value | undefined) => value === 'r
 const tight = { word: 'picketEnds', is: (value: Value | undefined) => value === 'picket' }
 const gapped = { word: 'picketEnds', is: (value: Value | undefined) => value !== 'picket' }
 const level = { word: 'slopeWay', is: (value: Value | undefined) => value !== 'raked' }
+const centred = { word: 'bayCentres', is: (value: Value | undefined) => value !== undefined }
 const arched = { word: 'archRise', is: (value: Value | undefined) => value !== undefined }
 const framed = { word: 'insideHeight', is: (value: Value | undefined) => value !== undefined }
 const called = { word: 'callDate', is: (value: Value | undefined) => value !== undefined }
@@ -84,6 +86,7 @@ export const parts: readonly Part[] = [
   { calculation: runSetOut, level: 'run' },
   { calculation: slopeOfGround, level: 'run', takes: { levelDistance: 'runLength' }, as: { slope: 'slope' } },
   { calculation: stepOfRun, level: 'run', when: stepped },
+  { calculation: openingOfBay, level: 'bay', when: centred },
   { calculation: picketSpacing, level: 'bay', when: gapped },
   { calculation: picketsTouchingPosts, level: 'bay', when: tight, orElse: { widestGap: 'wantedGap' } },
   {

@@ -345,6 +345,8 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
     const bay = at.includes('/bay-') ? bays().get(at) : undefined
     if (bay) {
       const of = [runNodes().find((it) => it.run.place === runOf(at))?.node as Node]
+      // A bay that was measured from centre to centre has the opening that is worked from that.
+      if (name === 'opening' && decidedAt(job, 'bayCentres', at)) return undefined
       if (name === 'opening') return { given: { value: bay.opening, role: 'result' }, nodes: of }
       if (name === 'bayCentres') return { given: { value: bay.centres, role: 'result' }, nodes: of }
       if (name === 'bays')

@@ -89,6 +89,7 @@ function answeredByPlan(
       places: whole.places,
       wanted: withTheirs(job, takeOff, [word], yard),
       outcome: ofWhole(whole.outcome),
+      answers: true,
     })
     return true
   }

@@ -1,5 +1,5 @@
 // This file is about a fence of several runs: where each run begins and ends, the gates in it, and what the runs make together.
-import { word } from './word.ts'
+import { counted, word } from './word.ts'
 
 const whereMeasured = (end: string) => ({
   post: { label: 'at a post’s centre', called: [] },
@@ -94,19 +94,6 @@ export const postStations = word<'length'>('postStations', {
   called: {},
   unsaid: true,
 })
-
-const counted = (name: string, label: string, noun: string, measure: string, list = false) =>
-  word<'count'>(name, {
-    kind: 'count',
-    noun,
-    label,
-    whole: true,
-    ...(list ? { list } : {}),
-    measure,
-    ask: `${measure.replace(/\.$/, '')}: how many?`,
-    called: {},
-    unsaid: true,
-  })
 
 export const runPosts = counted(
   'runPosts',

@@ -1,5 +1,5 @@
 // This file is about the take-off: what the whole fence is made of, what each costs, and what it weighs.
-import { word } from './word.ts'
+import { counted, word } from './word.ts'
 
 const price = (name: string, of: string, called: readonly string[]) =>
   word<'money'>(name, {
@@ -23,6 +23,7 @@ export const canPrice = price('canPrice', 'one can of finish', ['can', 'tin', 'p
 export const capPrice = price('capPrice', 'one post cap', ['cap'])
 export const hingePrice = price('hingePrice', 'one hinge', ['hinge'])
 export const latchPrice = price('latchPrice', 'one latch', ['latch'])
+export const dropRodPrice = price('dropRodPrice', 'one drop rod', ['rod'])
 export const deliveryPrice = price('deliveryPrice', 'the delivery', ['delivery', 'deliver'])
 
 const sum = (name: string, label: string) =>
@@ -39,21 +40,7 @@ export const postsCost = sum('postsCost', 'posts as cut from what is sold')
 export const railsCost = sum('railsCost', 'rails as cut from what is sold')
 export const picketsCost = sum('picketsCost', 'pickets as cut from what is sold')
 
-const counts = (name: string, label: string, noun: string, measure: string, list = false) =>
-  word<'count'>(name, {
-    kind: 'count',
-    noun,
-    label,
-    whole: true,
-    ...(list ? { list } : {}),
-    measure,
-    ask: `How many ${label}?`,
-    called: {},
-    unsaid: true,
-    possible: { least: '0' },
-  })
-
-export const postsByLength = counts(
+export const postsByLength = counted(
   'postsByLength',
   'posts of each length',
   'post',
@@ -71,26 +58,26 @@ export const postLengths = word<'length'>('postLengths', {
   unsaid: true,
   possible: { above: '0 in' },
 })
-export const postBoards = counts(
+export const postBoards = counted(
   'postBoards',
   'sticks to cut the posts from',
   'stick',
   'Sticks as the yard sells them.',
 )
-export const railSticks = counts(
+export const railSticks = counted(
   'railSticks',
   'sticks to cut the rails from',
   'stick',
   'Sticks as the yard sells them.',
 )
-export const picketSticks = counts(
+export const picketSticks = counted(
   'picketSticks',
   'sticks to cut the pickets from',
   'stick',
   'Sticks as the yard sells them.',
 )
 
-export const leavesInAll = counts('leavesInAll', 'gate leaves', 'leaf', 'A double gate has two.')
+export const leavesInAll = counted('leavesInAll', 'gate leaves', 'leaf', 'A double gate has two.')
 export const hingesEach = word<'count'>('hingesEach', {
   kind: 'count',
   noun: 'hinge',
@@ -106,9 +93,9 @@ export const hingesEach = word<'count'>('hingesEach', {
     from: 'common practice, no source',
   },
 })
-export const hinges = counts('hinges', 'hinges', 'hinge', 'For all gate leaves.')
-export const latches = counts('latches', 'latches', 'latch', 'One for each gate.')
-export const dropRods = counts('dropRods', 'drop rods', 'rod', 'One for each double gate.')
+export const hinges = counted('hinges', 'hinges', 'hinge', 'For all gate leaves.')
+export const latches = counted('latches', 'latches', 'latch', 'One for each gate.')
+export const dropRods = counted('dropRods', 'drop rods', 'rod', 'One for each double gate.')
 
 const masses = (name: string, label: string, list = false) =>
   word<'mass'>(name, {

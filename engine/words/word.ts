@@ -78,3 +78,18 @@ export const word = <K extends WordKind>(name: string, it: Omit<Word<K>, 'name'>
 /** “the picket width”, and plain “what the fence costs in all”: the label as it stands in a sentence. */
 export const inSentence = ({ label }: Word): string =>
   /^(the|an?|one|each|all|half|what|how|whether|which) /.test(label) ? label : `the ${label}`
+
+/** A count that is worked out, or gathered from the fence, and that nobody says by name. */
+export const counted = (name: string, label: string, noun: string, measure: string, list = false): Word<'count'> =>
+  word<'count'>(name, {
+    kind: 'count',
+    noun,
+    label,
+    whole: true,
+    ...(list ? { list } : {}),
+    measure,
+    ask: `How many ${label}?`,
+    called: {},
+    unsaid: true,
+    possible: { least: '0' },
+  })

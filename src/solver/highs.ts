@@ -18,18 +18,23 @@ export async function cutSolver(): Promise<Solver | undefined> {
 
 const nothing = { status: 'failed' as const, values: [], duals: [], bound: Number.NEGATIVE_INFINITY, nodes: 0 }
 
-const solverWith = (highs: Highs): Solver => ({
-  name: `HiGHS ${highs.version.major}.${highs.version.minor}.${highs.version.patch}`,
-  solve(model) {
-    try {
-      return solve(highs, model)
-    } catch {
-      // A fault inside may have left its memory in disorder: whoever asks next gets a fresh one.
-      loading = undefined
-      return nothing
-    }
-  },
-})
+function solverWith(highs: Highs): Solver {
+  let isBroken = false
+  return {
+    name: `HiGHS ${highs.version.major}.${highs.version.minor}.${highs.version.patch}`,
+    solve(model) {
+      if (isBroken) return nothing
+      try {
+        return solve(highs, model)
+      } catch {
+        // A fault inside may have left its memory in disorder: this one is asked nothing more, and the next plan gets a fresh one.
+        isBroken = true
+        loading = undefined
+        return nothing
+      }
+    },
+  }
+}
 
 function solve(highs: Highs, model: Model): Solved {
   return highs.withModel(dataOf(highs, model), (it) => {

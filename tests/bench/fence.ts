@@ -5,50 +5,12 @@ import { type Memo, newMemo } from '../../engine/job/node.ts'
 import { looksAt, ownName } from '../../engine/job/parts.ts'
 import { planOf } from '../../engine/job/plan.ts'
 import type { Value } from '../../engine/quantities/quantity.ts'
-import { decisionsOf, jobOf, type Told } from '../engine/job/fences.ts'
+import { decisionsOf, jobOf, oneFence, type Told, yardOfSix } from '../engine/job/fences.ts'
 import { type Measured, measure, type Reference } from './measure.ts'
 
 const changeLimit = 5
 const manyPostsLimit = 1000
 const warmUps = 300
-
-const always: Told = {
-  widestBay: '8 ft',
-  picketWidth: '3 1/2 in',
-  widestGap: '2 1/2 in',
-  picketLength: '42 in',
-  picketThickness: '3/4 in',
-  postAbove: '4 ft',
-  postWidth: '3 1/2 in',
-  holeDiameter: '10 in',
-  bagWeight: '60 lb',
-  species: 'southern-pine',
-  moistureNow: '19 %',
-  railDepth: '3 1/2 in',
-  railThickness: '1 1/2 in',
-  coverageFirst: '300 ft2/gal',
-  postPrice: '$18.49',
-  railPrice: '$7.25',
-  picketPrice: '$3.19',
-  bagPrice: '$6.75',
-}
-
-// 44 bays in six runs, a gate in the front and a double one at the left, and a run that steps down.
-const yardOfSix: Told = {
-  ...always,
-  'runLength@front': '60 ft',
-  'runLength@right': '84 ft',
-  'runLength@back': '60 ft',
-  'runLength@left': '40 ft',
-  'runLength@lane': '44 ft',
-  'runLength@drive': '50 ft',
-  'gateOpening@front': '42 in',
-  'gateStart@front': '20 ft',
-  'gateOpening@left': '10 ft',
-  'gateLeaves@left/gate-1': 'double',
-  'fall@right': '40 in',
-  'slopeWay@right': 'stepped',
-}
 
 /** So many posts in equal runs of 199 bays, each with a width of its own so that no run’s working serves for another. */
 const ofPosts = (posts: number): Told => {
@@ -58,7 +20,7 @@ const ofPosts = (posts: number): Told => {
     { length: runs },
     (_, i) => [`runLength@run-${i + 1}`, `${bays(i) * 96 - i / 8} in`] as const,
   )
-  return { ...always, ...Object.fromEntries(lengths) }
+  return { ...oneFence, ...Object.fromEntries(lengths) }
 }
 
 /** Counts that nobody expects of a yard, and that are asked about until they are confirmed. */

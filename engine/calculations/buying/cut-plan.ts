@@ -160,7 +160,7 @@ export const cutPlan = calculation({
       from: 'The bound L2 of S. Martello and P. Toth (1990), named from memory; tested here against searches.',
     },
   ],
-  cautions: ['tools'],
+  cautions: ['tools', 'preserved-wood'],
   drawing: cutPlanDrawing,
   examples: [
     // 45 + 1/8 + 45 = 90 1/8: 2 to a board, 3 boards; 3 × 30 + 2/8 = 90 1/4: 3 and 1, 2 boards. 96 − 30 − 1/8 = 65 7/8 left; 390/480; 5 × 6.80
@@ -321,7 +321,7 @@ function offerOffcuts(problem: CutProblem, plan: CutPlan, inTheirs: InTheirs, to
   remark(
     fit === wanted
       ? 'All the smaller pieces come out of the offcuts.'
-      : `Of ${cite(quantity(wanted, 'smaller piece'), 'wanted from offcuts')}, ${fit === 0 ? 'none comes' : `${cite(quantity(fit, 'smaller piece'), 'out of offcuts')} come`} out of the offcuts, by plain packing, the shortest first. The rest needs other wood.`,
+      : `Of ${cite(quantity(wanted, 'smaller piece'), 'wanted from offcuts')}, ${fit === 0 ? 'none comes' : `${cite(quantity(fit, 'smaller piece'), 'out of offcuts')} ${fit === 1 ? 'comes' : 'come'}`} out of the offcuts, by plain packing, the shortest first. The rest needs other wood.`,
   )
   if (fit > 0)
     table({

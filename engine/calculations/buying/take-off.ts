@@ -24,6 +24,7 @@ import {
   canPrice,
   capPrice,
   deliveryPrice,
+  dropRodPrice,
   dropRods,
   hingePrice,
   hinges,
@@ -76,6 +77,7 @@ const needs = {
   hingePrice,
   latches,
   latchPrice,
+  dropRodPrice,
   dropRods,
   bags,
   bagPrice,
@@ -146,7 +148,7 @@ const items: readonly Item[] = [
   { what: 'boxes of picket screws', count: 'screwBoxes', price: 'screwBoxPrice', sum: 'screwsSum' },
   { what: 'hinges', count: 'hinges', price: 'hingePrice', sum: 'hingesSum' },
   { what: 'latches', count: 'latches', price: 'latchPrice', sum: 'latchesSum' },
-  { what: 'drop rods', count: 'dropRods' },
+  { what: 'drop rods', count: 'dropRods', price: 'dropRodPrice', sum: 'dropRodsSum' },
   { what: 'post caps', count: 'capCount', price: 'capPrice', sum: 'capsSum' },
   { what: 'cans of finish', count: 'finishCans', price: 'canPrice', sum: 'cansSum' },
 ]
@@ -200,6 +202,7 @@ export const takeOff = calculation({
     bracketsSum: [times('brackets', 'bracketPrice'), 'so many brackets'],
     screwsSum: [times('screwBoxes', 'screwBoxPrice'), 'whole boxes'],
     hingesSum: [times('hinges', 'hingePrice'), 'so many hinges'],
+    dropRodsSum: [times('dropRods', 'dropRodPrice'), 'so many drop rods'],
     latchesSum: [times('latches', 'latchPrice'), 'so many latches'],
     capsSum: [times('capCount', 'capPrice'), 'so many caps'],
     cansSum: [times('finishCans', 'canPrice'), 'whole cans'],
@@ -305,10 +308,16 @@ function sumsOf(tools: Own, unpriced: string[]): Map<string, Quantity> {
   const { has, line, rows, put } = tools
   const priced = new Map<string, Quantity>()
   for (const item of items) {
-    const { what, price, sum, cost } = item
+    const { what, price, sum, cost, sticks } = item
     const count = countOf(tools, item)
-    if (!count || !sum || !price) continue
-    if (cost && has(cost)) priced.set(what, put(sum, rows(cost)[0] as Quantity))
+    if (!count) continue
+    if (!price || !sum) {
+      // Screws are paid by the box, which has its own line once it is known what a box holds.
+      if (count !== 'screwsToBuy') unpriced.push(what)
+      else if (!has('screwBoxes')) unpriced.push(`${what} (how many are in a box?)`)
+    } else if (cost && has(cost)) priced.set(what, put(sum, rows(cost)[0] as Quantity))
+    // The yard is paid for the sticks, whatever one cut piece would cost.
+    else if (sticks && has(sticks)) unpriced.push(`${what} (by the lengths they are cut from)`)
     else if (!has(price)) unpriced.push(what)
     else if (count === 'posts') priced.set(what, line('postsAlike'))
     else priced.set(what, line(sum))
@@ -336,10 +345,11 @@ function linesOf(
     const size = sizes.length === counts.length ? sizes[i] : undefined
     // What is of all lengths together stands on the last of them.
     const isLast = i === counts.length - 1
-    const only = counts.length === 1
+    const sticks = isCut ? show(rows(item.sticks as Need)[0] as Quantity) : ''
+    const from = counts.length === 1 ? `, cut from ${sticks}` : `; all ${item.what} cut from ${sticks}`
     return [
       item.what,
-      isCut && only ? `${show(count)}, cut from ${show(rows(item.sticks as Need)[0] as Quantity)}` : show(count),
+      isCut && isLast ? `${show(count)}${from}` : show(count),
       size ? show(atNearestMark(size) ?? size) : '',
       price,
       sum && isLast ? show(sum) : '',

@@ -120,7 +120,8 @@ export const runSetOut = calculation({
       given: { runLength: '700 in', widestBay: '8 ft', nearEnd: 'wall', farEnd: 'wall', gateOpenings: ['42 in'] },
       expect: { bays: '7 bays', posts: '9 posts' },
     },
-    // 12 m − 0.09/2 = 11 955; gates 1000 + 90 and 3000 + 90; stretches 3000 | 3910 (= 7000 − 3000 − … see test)
+    // 12 000 − 45 = 11 955; gates take 1 090 and 3 090; 3 000 → 2 bays, 7 000 − 4 090 = 2 910 → 2,
+    // 11 955 − 10 090 = 1 865 → 1; 5 bays + 2 gates + 1 posts
     {
       ask: 'Set out the run of 12 m that ends at a wall, posts at most 2.4 m apart, two gates at 3 m and 7 m.',
       given: {

@@ -50,6 +50,17 @@ const cutTables: Readonly<Record<string, readonly string[]>> = {
   'Smaller pieces from the offcuts': [],
 }
 
+/** What the saw has to know of treated wood and of ground that is never quite even. */
+const cutEnds = '• Treated wood: brush every cut end with end-cut preservative before you assemble.'
+const beside: Readonly<Record<string, readonly string[]>> = {
+  Posts: [
+    '• These are least lengths. A post that is alone on its stick is set whole, and cut to the string line once it stands.',
+    '• The end as bought goes in the ground, the cut end up.',
+    cutEnds,
+  ],
+  Rails: [cutEnds],
+}
+
 /** The cut plans that the parts of the fence give, each as it came out: its tables, its drawing, what is to be said. */
 export function cutPlanSheet(site: Site): Sheet | undefined {
   const plans = cutFrom.flatMap(([what, word]) => {
@@ -70,7 +81,7 @@ export function cutPlanSheet(site: Site): Sheet | undefined {
           }),
         ),
       ...(node.outcome.drawing ? [{ kind: 'drawing', svg: node.outcome.drawing, caption: what } satisfies Block] : []),
-      { kind: 'lines', lines: remarksOf([node]) },
+      { kind: 'lines', lines: [...(beside[what] ?? []), ...remarksOf([node])] },
     ]),
   }
 }

@@ -161,7 +161,7 @@ function turnsOf({ plan, job }: Site, runs: readonly RunFromAbove[]): string[] {
         ]
       : []),
     '• Every corner is drawn as a turn to the right as you walk along the fence, the first run from left to right. If yours turns left, the drawing does not show it; lengths and stations hold all the same.',
-    ...(plan.fence.isClosed && !closes(runs)
+    ...(plan.fence.isClosed && runs.every((it) => it.meetsNext) && !closes(runs)
       ? [
           '• Drawn with these lengths and angles the last run does not come back to the first post. Measure the corners, or both diagonals.',
         ]

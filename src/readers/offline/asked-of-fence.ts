@@ -7,7 +7,6 @@ import {
   looksAt,
   ofRuns,
   partOf,
-  runNames,
   runOf,
   sameValue,
   vocabulary,
@@ -18,7 +17,7 @@ import {
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
-import { partIn, type RunSaid, type Stretch } from './runs.ts'
+import { partIn, type RunSaid, runNamed, type Stretch } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
 /** As it was typed: “scrap” is no slip for “scrape”. */
@@ -39,13 +38,11 @@ export const isBareQuestion = (message: readonly Token[], { readings }: Heard): 
 export function onwardAt(message: readonly Token[], stretches: readonly Stretch[], job: Job): Wanted[] {
   const places = stretches.flatMap((it) => (it.places[0] === yard ? [] : it.places))
   const names = /^(how|many|much|and|so|what|about|on|for|in|the|run|side|long|along|at|of|is|are|there)$/
-  const isBare = message.every((it) => names.test(it.stem) || !/\p{L}/u.test(it.text) || isRunWord(it.stem))
+  const isBare = message.every((it) => names.test(it.stem) || !/\p{L}/u.test(it.text) || runNamed(it) !== undefined)
   return isBare && places.length > 0 && message.some((it) => it.stem === 'many' || it.stem === 'about')
     ? places.flatMap((at) => job.wanted.map(({ word }) => ({ word, at })))
     : []
 }
-const runWords = new Set(Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map(stem)))
-const isRunWord = (word: string): boolean => runWords.has(word)
 
 /** “Pickets for the left run”, “posts all told”, “bags?”: what is counted, of the run that is named or of all. */
 export function bareWants(message: readonly Token[], stretches: readonly Stretch[]): Wanted[] {

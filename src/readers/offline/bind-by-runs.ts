@@ -59,12 +59,12 @@ export function bindByRuns(
   return { bound, loose }
 }
 
-/** “Bay 3 on the front came out 93 1/4”: the one size told of a bay by its number is its opening, between the posts. */
+/** “Bay 3 on the front came out 93 1/4”: the one size told of a bay by its number is its opening, between the posts, unless their centres are spoken of. */
 function asBuilt(
   message: readonly Token[],
   stretch: Stretch,
   names: ReadonlySet<number>,
-): { at: number; places: readonly string[] } | undefined {
+): { at: number; word: 'opening' | 'bayCentres'; places: readonly string[] } | undefined {
   const which = partIn(message, stretch)
   const sizes = Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i).filter((at) => {
     const reading = message[at]?.reading
@@ -72,11 +72,16 @@ function asBuilt(
   })
   const [only] = sizes
   if (which?.part !== 'bay' || only === undefined || sizes.length > 1) return undefined
-  if (
-    message.slice(stretch.from, stretch.to).some((it) => /^(picket|rail|gate|gap|height|tall|high|deep)$/.test(it.stem))
-  )
-    return undefined
-  return { at: only, places: stretch.places.map((run) => partOf(run, 'bay', which.number)) }
+  // “…, pickets?” asks after it; what the size is of stands in its own clause.
+  const stop = message.findIndex((token, at) => at > only && at < stretch.to && /^[,.;:?!\n]$/.test(token.text))
+  const own = message.slice(stretch.from, stop < 0 ? stretch.to : stop)
+  const speaks = (pattern: RegExp): boolean => own.some((it) => pattern.test(it.stem))
+  if (speaks(/^(picket|rail|gate|gap|height|tall|high|deep)$/)) return undefined
+  return {
+    at: only,
+    word: speaks(/^(center|o\.c\.?|c\/c)$/) ? 'bayCentres' : 'opening',
+    places: stretch.places.map((run) => partOf(run, 'bay', which.number)),
+  }
 }
 
 /** The lengths of the runs, and the openings of bays as they were built, each where it stands. */
@@ -96,9 +101,8 @@ export function sizesOfRuns(
     // Of the only run there is, a bay need not say where it is.
     const only = stretch.places[0] === yard && known.length === 1 ? { ...stretch, places: known } : stretch
     const found = only.places[0] === yard ? undefined : asBuilt(message, only, new Set(namesIn(message, runs, only)))
-    return (found?.places ?? []).map(
-      (at): Bound => ({ reading: readingAt(message, found?.at as number), word: 'opening', at, score: 1 }),
-    )
+    if (!found) return []
+    return found.places.map((at): Bound => ({ reading: readingAt(message, found.at), word: found.word, at, score: 1 }))
   })
   const seen = new Set<string>()
   return [...lengths, ...built].filter((it) => !seen.has(`${it.word}@${it.at}`) && seen.add(`${it.word}@${it.at}`))
@@ -119,8 +123,15 @@ function namesIn(message: readonly Token[], runs: readonly RunSaid[], stretch: S
   const named = runs
     .filter((run) => run.from >= from && run.from < to)
     .flatMap((run) => Array.from({ length: run.to - run.from }, (_, i) => run.from + i))
-  const part = partIn(message, stretch)
-  return part ? [...named, part.at, ...(message[part.at + 1]?.reading?.bare ? [part.at + 1] : [])] : named
+  // Every “bay 3” of it, since one may be told of and asked after in one breath.
+  const numbers: number[] = []
+  for (let at = from; at < to; at++) {
+    const part = partIn(message, { ...stretch, from: at })
+    if (!part) break
+    numbers.push(part.at, ...(message[part.at + 1]?.reading?.bare ? [part.at + 1] : []))
+    at = part.at
+  }
+  return [...named, ...numbers]
 }
 
 const withoutQuantity = ({ tag: _, reading: __, measured: ___, ...token }: Token): Token => token

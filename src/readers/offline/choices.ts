@@ -33,11 +33,23 @@ export function choicesIn(
     hit.word === 'country'
       ? !isOfTimber(hit, message) && (concerned(hit.word) || isPlaced(hit, message))
       : concerned(hit.word)
+  // “Bay 3 is 93 in, centre to centre” says how the bay was measured, and nothing of its run's ends.
+  const isOfBay = (hit: Hit): boolean =>
+    bound.some(
+      (it) =>
+        it.word === 'bayCentres' &&
+        it.at.includes('/bay-') &&
+        stretches.some(
+          ({ from, to }) =>
+            from <= hit.from && hit.from < to && message.slice(from, to).some(({ tag }) => tag === it.reading.tag),
+        ),
+    )
   // In a fence the gates are read by themselves: “two gates” is no double one.
   const options = hits.filter(
     (hit) =>
       hit.sort === 'option' &&
       !(isFence && hit.word === 'gateLeaves') &&
+      !(hit.word === 'runEnds' && isOfBay(hit)) &&
       isTold(hit) &&
       isSaidOfItsSize(hit, message, bound),
   )

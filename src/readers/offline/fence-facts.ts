@@ -1,17 +1,15 @@
 // This file is about the facts of a fence that is told run by run: gates, bays, slopes, heights, pickets and gaps.
 // A size belongs to the thing it is said of, in its own clause: “a 4 ft gate” is never the answer to how tall the posts are.
-import { partOf, runNames, yard } from '../../../engine/index.ts'
+import { partOf, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bound.ts'
-import type { RunSaid } from './runs.ts'
+import { type RunSaid, runNamed } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
 export interface Facts {
   readonly bound: readonly Bound[]
   readonly told: readonly Told[]
-  /** Gates whose run nobody named. */
-  readonly lost: readonly Token[]
 }
 
 const words = (text: string): ReadonlySet<string> => new Set(text.split(' ').map(stem))
@@ -52,7 +50,7 @@ export function factsIn(
       (place): Bound => ({ reading: token.reading as Tagged, word: fact.word, at: place, score: 1 }),
     )
   })
-  return { bound: [...gates.bound, ...sizes], told: gates.told, lost: gates.lost }
+  return { bound: [...gates.bound, ...sizes], told: gates.told }
 }
 
 // ── gates ──
@@ -72,7 +70,7 @@ function gatesIn(ground: Ground): Facts {
     start: number | undefined
     double: boolean
     places: readonly string[]
-    count: number | undefined
+    count: Token | undefined
   }[] = []
   message.forEach((token, at) => {
     if (!/^(gate|gateway)$/.test(token.stem) || notGate.has(message[at + 1]?.stem ?? '')) return
@@ -116,7 +114,7 @@ function gatesIn(ground: Ground): Facts {
       places: runsOfGate(ground, at),
     })
     // “Two gates, 3 ft and 10 ft”.
-    if (count !== undefined && count > 1 && width !== undefined && width > at) {
+    if (count && width !== undefined && width > at) {
       let next = width + 1
       while (next < message.length && !isStop(message[next]) && found.length < 12) {
         if (
@@ -140,14 +138,12 @@ function gatesIn(ground: Ground): Facts {
   })
   const bound: Bound[] = []
   const told: Told[] = []
-  const lost: Token[] = []
   const numbers = new Map<string, number>()
   const perRun = new Map<string, number>()
   for (const it of found)
     if (it.width !== undefined) for (const run of it.places) perRun.set(run, (perRun.get(run) ?? 0) + 1)
   for (const { at, width, start, double, places, count } of found) {
     const sized = width !== undefined ? (message[width] as Token) : undefined
-    if (places.length === 0 && sized) lost.push(sized)
     for (const run of places.length > 0 ? places : sized ? [yard] : []) {
       const first = ground.heard.job.decisions.filter(
         (it) => it.word === 'gateOpening' && (it.at === run || it.at.startsWith(`${run}/gate-`)),
@@ -161,9 +157,8 @@ function gatesIn(ground: Ground): Facts {
       if (sized?.reading) bound.push({ reading: sized.reading, word: 'gateOpening', at: place, score: 1 })
       if (start !== undefined)
         bound.push({ reading: (message[start] as Token).reading as Tagged, word: 'gateStart', at: place, score: 1 })
-      const counted =
-        count !== undefined && count > 1 && (perRun.get(run) ?? 0) < 2 ? countToken(message, width ?? at) : undefined
-      if (counted?.reading && run !== yard) bound.push({ reading: counted.reading, word: 'gates', at: run, score: 1 })
+      if (count?.reading && run !== yard && (perRun.get(run) ?? 0) < 2)
+        bound.push({ reading: count.reading, word: 'gates', at: run, score: 1 })
       const middle = message
         .slice(Math.max(0, at - 6), at + 9)
         .find((it) => /^(middle|midway|halfway|center)$/.test(it.stem))
@@ -181,7 +176,7 @@ function gatesIn(ground: Ground): Facts {
         })
     }
   }
-  return { bound, told, lost }
+  return { bound, told }
 }
 
 function doubleQuote(message: readonly Token[], at: number, said: string): string {
@@ -212,18 +207,17 @@ function widthAfter(message: readonly Token[], at: number, taken: ReadonlySet<st
     // A size that stands behind another thing's name is that thing's.
     const between = message.slice(at + 1, next)
     if (between.some((it) => /^(post|bay|picket|rail|hole|fence|panel|pale)$/.test(it.stem))) return undefined
-    if (between.some((it) => isRunName(it) && /^(run|side|is|:)?$/.test('')) && isRunLength(message, next))
-      return undefined
+    if (isRunLength(message, next)) return undefined
     return token.reading?.quantity || sizesGate.has(before) || before === 'gate' ? next : undefined
   }
   return undefined
 }
 
-const runWords = new Set(Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map(stem)))
-const isRunName = (token: Token | undefined): boolean => token !== undefined && !token.tag && runWords.has(token.stem)
 /** “… left 30 ft”: a length right behind a run's name. */
 const isRunLength = (message: readonly Token[], at: number): boolean =>
-  isRunName(message[at - 1]) || (/^(is|run|side|:)$/.test(message[at - 1]?.stem ?? '') && isRunName(message[at - 2]))
+  [message[at - 1], /^(is|run|side|:)$/.test(message[at - 1]?.stem ?? '') ? message[at - 2] : undefined].some(
+    (token) => runNamed(token) !== undefined,
+  )
 
 /** “20 ft along”, “3 m from the left end”, “at 20 ft”, “starts at 3 m”. */
 function startOf(message: readonly Token[], at: number, taken: ReadonlySet<string>): number | undefined {
@@ -244,31 +238,21 @@ function startOf(message: readonly Token[], at: number, taken: ReadonlySet<strin
   return undefined
 }
 
-const countToken = (message: readonly Token[], at: number): Token | undefined =>
-  message.slice(Math.max(0, at - 3), at).findLast((it) => it.reading?.bare?.d === 1n && !it.measured)
-function countBefore(message: readonly Token[], at: number): number | undefined {
-  const token = countToken(message, at)
-  return token?.reading?.bare ? Number(token.reading.bare.n) : undefined
-}
-
-const runNamed = (token: Token | undefined): string | undefined =>
-  Object.entries(runNames).find(([run, called]) => [run, ...called].some((it) => stem(it) === token?.stem))?.[0]
+/** “Two gates”, “two 4 ft gates”: the number that says how many there are, where it is more than one. */
+const countBefore = (message: readonly Token[], at: number): Token | undefined =>
+  message
+    .slice(Math.max(0, at - 3), at)
+    .findLast((it) => it.reading?.bare?.d === 1n && !it.measured && it.reading.bare.compare(1) > 0)
 
 /** The run of a gate: “front gate”, “in the front”, the run whose sentence it is, or the only one there is. */
 function runsOfGate({ message, runs, known }: Ground, at: number): readonly string[] {
-  const next = message[at + 1]
-  const after = isRunName(next) ? runNamed(next) : undefined
-  if (after && (known.includes(after) || runs.some((it) => it.places.includes(after)))) return [after]
-  const before = message[at - 1]
-  if (isRunName(before) && !/^(drive|garden|side)$/.test(before?.stem ?? '')) {
-    const name = Object.entries(runNames).find(([run, called]) =>
-      [run, ...called].some((it) => stem(it) === before?.stem),
-    )
-    if (name && (known.includes(name[0]) || runs.some((it) => it.places.includes(name[0])))) return [name[0]]
-  }
-  const from = message.slice(0, at).findLastIndex((token) => isStop(token)) + 1
-  const stop = message.findIndex((token, i) => i > at && isStop(token))
-  const to = stop < 0 ? message.length : stop
+  const isThere = (run: string | undefined): run is string =>
+    run !== undefined && (known.includes(run) || runs.some((it) => it.places.includes(run)))
+  const after = runNamed(message[at + 1])
+  if (isThere(after)) return [after]
+  const before = runNamed(message[at - 1])
+  if (isThere(before) && !/^(drive|garden|side)$/.test(message[at - 1]?.stem ?? '')) return [before]
+  const { from, to } = sentenceOf(message, at)
   const named = runs.filter((it) => it.from >= from && it.from < to)
   const behind = named.find(
     (it) =>
@@ -283,8 +267,11 @@ function runsOfGate({ message, runs, known }: Ground, at: number): readonly stri
   const ahead = named.findLast((it) => it.from < at)
   if (ahead) return ahead.places
   if (behind) return behind.places
-  const name = message.slice(from, to).find((token) => isRunName(token) && known.includes(token.stem))
-  if (name) return [name.stem]
+  const name = message
+    .slice(from, to)
+    .map(runNamed)
+    .find((run) => run !== undefined && known.includes(run))
+  if (name) return [name]
   const all = [...new Set([...known, ...runs.flatMap((it) => it.places)])]
   // “… 84 ft. It has a 4 ft gate”: the run that was spoken of last.
   if (/^(it|there|that|this)$/.test(message[from]?.stem ?? '')) {

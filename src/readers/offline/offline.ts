@@ -147,7 +147,7 @@ export function readOffline(heard: Heard): Request {
         ...apart.map((it) => it.reading.tag),
         ...tagsOfNames(message, runs, stretches),
       ])
-    : { bound: [], told: [], lost: [] }
+    : { bound: [], told: [] }
   const fenceHits = isFence ? cues.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : cues
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(

@@ -24,6 +24,9 @@ export interface Stretch {
 const byName = new Map(
   Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map((it) => [stem(it), name] as const)),
 )
+/** The run that a word may name: “rear” is the back. */
+export const runNamed = (token: Token | undefined): string | undefined =>
+  token && !token.tag ? byName.get(token.stem) : undefined
 // “The left” stays a side where it is said; a road or a house is one only with a word that makes it so.
 const plainSides = new Set(['front', 'back', 'left', 'right', 'north', 'south', 'east', 'west', 'side'])
 const nouns = new Set(
@@ -75,28 +78,28 @@ function nameAt(
   message: readonly Token[],
   at: number,
   known: ReadonlySet<string>,
-): { place: string; to: number; isSure: boolean } | undefined {
+): { place: string; to: number } | undefined {
   const token = message[at] as Token
   const next = message[at + 1]
   // “Run 3”, “side 2”.
   const number = numbered.has(token.stem) ? wholeOf(next) : undefined
-  if (number !== undefined) return { place: `run-${number}`, to: at + 2, isSure: true }
+  if (number !== undefined) return { place: `run-${number}`, to: at + 2 }
   // “Side A”, “run B”.
   const letter =
     numbered.has(token.stem) && /^[A-H]$/.test(next?.text ?? '') ? (next?.text.charCodeAt(0) ?? 65) - 64 : 0
-  if (letter > 0) return { place: `run-${letter}`, to: at + 2, isSure: true }
+  if (letter > 0) return { place: `run-${letter}`, to: at + 2 }
   // “The third run”.
   const ordinal = ordinals.indexOf(token.stem)
   if (ordinal >= 0 && next && next.stem !== 'side' && numbered.has(next.stem))
-    return { place: `run-${ordinal + 1}`, to: at + 2, isSure: true }
+    return { place: `run-${ordinal + 1}`, to: at + 2 }
   // “Both sides are 30 ft”, “30 on each side”: the two beside the front or the back.
   const isBoth =
     (/^(both|each|two|either)$/.test(token.stem) && next?.stem === 'side') ||
     (/^sides$/i.test(token.text) && isLength(next))
   if (isBoth && message.some((it) => /^(front|back|street|road|rear)$/.test(it.stem)))
-    return { place: 'left+right', to: token.stem === 'side' ? at + 1 : at + 2, isSure: true }
-  const name = byName.get(token.stem)
-  if (!name || token.tag) return undefined
+    return { place: 'left+right', to: token.stem === 'side' ? at + 1 : at + 2 }
+  const name = runNamed(token)
+  if (!name) return undefined
   const hasNoun = next !== undefined && nouns.has(next.stem)
   const to = at + (hasNoun ? (next.stem === 'yard' && nouns.has(message[at + 2]?.stem ?? '') ? 3 : 2) : 1)
   const isThe = /^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '')
@@ -110,24 +113,20 @@ function nameAt(
     follows.tag !== undefined ||
     after.has(follows.stem)
   if ((name === 'long' || name === 'short') && !(isThe && hasNoun)) return undefined
-  if (hasNoun && (isThe || isLength(follows) || stands)) return { place: name, to, isSure: true }
+  if (hasNoun && (isThe || isLength(follows) || stands)) return { place: name, to }
   const isBeside = before !== undefined && beside.has(before.stem)
-  if (isBeside && known.has(name) && !/^(gate|post)$/.test(follows?.stem ?? ''))
-    return { place: name, to, isSure: true }
+  if (isBeside && known.has(name) && !/^(gate|post)$/.test(follows?.stem ?? '')) return { place: name, to }
   if (isBeside && isThe && plainSides.has(name) && !/^(gate|post|of)$/.test(follows?.stem ?? ''))
-    return { place: name, to, isSure: true }
+    return { place: name, to }
   if (plainSides.has(name)) {
     if (follows && notSides.has(follows.stem) && follows.stem !== 'and') return undefined
     const starts = before === undefined || isBreak(before) || before.tag !== undefined
-    if (isThe ? stands : (starts || isLength(follows)) && stands)
-      return { place: name, to, isSure: isThe || isLength(follows) }
+    if (isThe ? stands : (starts || isLength(follows)) && stands) return { place: name, to }
     return undefined
   }
   const isBareName = isLength(follows) && (before === undefined || isBreak(before) || before.tag !== undefined)
-  if (isBareName) return { place: name, to, isSure: true }
-  return isThe && before !== undefined && beside.has(before.stem) && stands
-    ? { place: name, to, isSure: true }
-    : undefined
+  if (isBareName) return { place: name, to }
+  return isThe && before !== undefined && beside.has(before.stem) && stands ? { place: name, to } : undefined
 }
 
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */

@@ -57,3 +57,42 @@ export function kindsOf({ posts }: Plan): Readonly<Record<string, number>> {
   for (const { kind } of posts) kinds[kind] = (kinds[kind] ?? 0) + 1
   return kinds
 }
+
+/** What is told of a whole fence, its runs left out. */
+export const oneFence: Told = {
+  widestBay: '8 ft',
+  picketWidth: '3 1/2 in',
+  widestGap: '2 1/2 in',
+  picketLength: '42 in',
+  picketThickness: '3/4 in',
+  postAbove: '4 ft',
+  postWidth: '3 1/2 in',
+  holeDiameter: '10 in',
+  bagWeight: '60 lb',
+  species: 'southern-pine',
+  moistureNow: '19 %',
+  railDepth: '3 1/2 in',
+  railThickness: '1 1/2 in',
+  coverageFirst: '300 ft2/gal',
+  postPrice: '$18.49',
+  railPrice: '$7.25',
+  picketPrice: '$3.19',
+  bagPrice: '$6.75',
+}
+
+// front 3 + 5 bays and a gate, right 11 (it steps down), back 8, left 4 and a double gate, lane 6, drive 7: 44 bays
+export const yardOfSix: Told = {
+  ...oneFence,
+  'runLength@front': '60 ft',
+  'runLength@right': '84 ft',
+  'runLength@back': '60 ft',
+  'runLength@left': '40 ft',
+  'runLength@lane': '44 ft',
+  'runLength@drive': '50 ft',
+  'gateOpening@front': '42 in',
+  'gateStart@front': '20 ft',
+  'gateOpening@left': '10 ft',
+  'gateLeaves@left/gate-1': 'double',
+  'fall@right': '40 in',
+  'slopeWay@right': 'stepped',
+}

@@ -5,46 +5,16 @@ import { decide, type Job } from '../../../engine/job/job.ts'
 import { type Memo, newMemo, type Node, type Plan } from '../../../engine/job/node.ts'
 import { type Part, parts } from '../../../engine/job/parts.ts'
 import { runOf, yard } from '../../../engine/places.ts'
-import { decisionsOf, jobOf, planFrom, type Told } from './fences.ts'
+import { decisionsOf, jobOf, planFrom, type Told, yardOfSix } from './fences.ts'
 
-// front 3 + 5 bays and a gate, right 11 (it steps down), back 8, left 4 and a double gate, lane 6, drive 7: 44 bays
 const job = jobOf({
-  'runLength@front': '60 ft',
-  'runLength@right': '84 ft',
-  'runLength@back': '60 ft',
-  'runLength@left': '40 ft',
-  'runLength@lane': '44 ft',
-  'runLength@drive': '50 ft',
-  widestBay: '8 ft',
-  'gateOpening@front': '42 in',
-  'gateStart@front': '20 ft',
-  'gateOpening@left': '10 ft',
-  'gateLeaves@left/gate-1': 'double',
-  'fall@right': '40 in',
-  'slopeWay@right': 'stepped',
-  picketWidth: '3 1/2 in',
-  widestGap: '2 1/2 in',
-  picketLength: '42 in',
-  picketThickness: '3/4 in',
-  postAbove: '4 ft',
-  postWidth: '3 1/2 in',
-  holeDiameter: '10 in',
-  bagWeight: '60 lb',
-  species: 'southern-pine',
-  moistureNow: '19 %',
-  railDepth: '3 1/2 in',
-  railThickness: '1 1/2 in',
+  ...yardOfSix,
   insideHeight: '36 in',
   memberWidth: '3 1/2 in',
   braceWidth: '3 1/2 in',
-  coverageFirst: '300 ft2/gal',
   holeTime: '30 min',
   payload: '1500 lb',
   boxCount: '100',
-  postPrice: '$18.49',
-  railPrice: '$7.25',
-  picketPrice: '$3.19',
-  bagPrice: '$6.75',
   stonePrice: '$41.30',
   canPrice: '$40',
   screwBoxPrice: '$12',

@@ -291,6 +291,18 @@ export const fenceChecks: readonly Check[] = [
     }),
   ),
   {
+    calculation: 'opening-of-bay',
+    what: 'between 3 1/2 in posts whose centres are 7 ft 9 in apart',
+    kind: 'library',
+    source:
+      'mathjs 15: the faces of the two posts as points on one line, in its own units, and the distance between them',
+    given: { bayCentres: '7 ft 9 in', postWidth: '3 1/2 in' },
+    gives: 'opening',
+    unit: 'in',
+    expected: () => byMathjs('distance([0 + 3.5 / 2, 0], [(7 ft + 9 in) / (1 in) - 3.5 / 2, 0]) * 1 in', 'in'),
+    tolerance: 1e-9,
+  },
+  {
     calculation: 'runs-from-points',
     what: 'round a yard of four corners out of square',
     kind: 'library',

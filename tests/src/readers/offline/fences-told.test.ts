@@ -2,8 +2,10 @@
 // The sums were made apart, by hand and by a carpenter: on each run the fewest bays within the limit, one post more than
 // bays and gates on an open fence, as many on a closed one, each corner post once.
 import { describe, expect, it } from 'vitest'
+import type { Job } from '../../../../engine/job/job.ts'
 import { planOf } from '../../../../engine/job/plan.ts'
 import { type Quantity, numberIn } from '../../../../engine/quantities/quantity.ts'
+import { readOne } from '../../../../engine/quantities/read.ts'
 import { createAssistant, jobAfter } from '../../../../src/assistant.ts'
 import type { Turn } from '../../../../src/answer.ts'
 import { offlineReader } from '../../../../src/readers/offline/offline.ts'
@@ -149,20 +151,50 @@ const fences: readonly (readonly [posts: number, gates: number, talk: string])[]
   [8, 1, 'front 42 ft with a 4 ft gate in the middle, posts 8 ft max'],
 ]
 
+/** The job as it stands after all that was said. */
+async function jobOf(talk: string): Promise<Job> {
+  const assistant = createAssistant(offlineReader)
+  const turns: Turn[] = []
+  for (const said of talk.split(' || ')) {
+    const { answer, job } = await assistant.turn({ said, before: turns })
+    turns.push({ n: turns.length, said, answer, job })
+  }
+  return jobAfter(turns)
+}
+
 describe('a fence, however it is told', () => {
   it.each(fences)('has %i posts and %i gates: %s', async (posts, gates, talk) => {
-    const assistant = createAssistant(offlineReader)
-    const turns: Turn[] = []
-    for (const said of talk.split(' || ')) {
-      const { answer, job } = await assistant.turn({ said, before: turns })
-      turns.push({ n: turns.length, said, answer, job })
-    }
-    const plan = planOf(jobAfter(turns))
+    const plan = planOf(await jobOf(talk))
     const outcome = plan?.node('posts', 'yard')?.outcome
     const counted = outcome?.ok ? numberIn(outcome.values.get('posts') as Quantity, 'post') : undefined
     expect({ posts: counted, gates: plan?.fence.runs.reduce((sum, run) => sum + run.gates.length, 0) }).toEqual({
       posts,
       gates,
     })
+  })
+})
+
+// 93 − 3 1/2 = 89 1/2 between the posts; 2400 − 90 = 2310; 7 ft 10 in is said of what is between them.
+const built: readonly (readonly [talk: string, at: string, opening: string])[] = [
+  ['front 60 ft, max 8 ft || bay 3 on the front came out 93 in on center', 'front/bay-3', '89 1/2 in'],
+  ['front 60 ft, max 8 ft || bay 3 on the front came out 93 in o.c.', 'front/bay-3', '89 1/2 in'],
+  ['front 60 ft, max 8 ft || bay 1 measured 7 ft 9 in between post centres', 'front/bay-1', '89 1/2 in'],
+  ['front 18 m, max 2.4 m || bay 2 came out 2400 mm centre to centre, pickets?', 'front/bay-2', '2310 mm'],
+  ['front 60 ft, max 8 ft || bay 3 came out at 7 ft 10', 'front/bay-3', '94 in'],
+]
+
+describe('a bay as it was built', () => {
+  it.each(built)('%s: at %s the opening is %s', async (talk, at, opening) => {
+    const job = await jobOf(talk)
+    const told = job.decisions.find((it) => it.word === 'opening' && it.at === at)?.value
+    const node = planOf(job)?.node('opening', at)
+    const value = told ?? (node?.outcome.ok ? node.outcome.values.get('opening') : undefined)
+    const unit = opening.endsWith('mm') ? 'mm' : 'in'
+    expect(numberIn(value as Quantity, unit)).toBe(numberIn(readOne(opening)?.quantity as Quantity, unit))
+  })
+
+  it('two gates of one width are two, wherever the width stands', async () => {
+    const job = await jobOf('front 60 ft, max 8 ft bays || two gates in the front, each 3 ft')
+    expect(planOf(job)?.fence.runs.map((run) => run.gates.length)).toEqual([2])
   })
 })
