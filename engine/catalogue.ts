@@ -13,6 +13,7 @@ import { cutPlan } from './calculations/buying/cut-plan.ts'
 import { costOfLength } from './calculations/buying/cost-of-length.ts'
 import { priceByMeasure } from './calculations/buying/price-by-measure.ts'
 import { priceRange } from './calculations/buying/price-range.ts'
+import { deliverOrHaul } from './calculations/buying/deliver-or-haul.ts'
 import { rentBuyDig } from './calculations/buying/rent-buy-dig.ts'
 import { builtUpCap } from './calculations/caps/built-up-cap.ts'
 import { capBlanks } from './calculations/caps/cap-blanks.ts'
@@ -48,6 +49,7 @@ import { crownedTop } from './calculations/ground/crowned-top.ts'
 import { concreteWait } from './calculations/ground/concrete-wait.ts'
 import { diggingHours } from './calculations/ground/digging-hours.ts'
 import { haulTrips } from './calculations/ground/haul-trips.ts'
+import { loadOverhang } from './calculations/ground/load-overhang.ts'
 import { holeWidthByRule } from './calculations/ground/hole-width-by-rule.ts'
 import { liftingCheck } from './calculations/ground/lifting-check.ts'
 import { mixWater } from './calculations/ground/mix-water.ts'
@@ -132,6 +134,7 @@ import { railStrength } from './calculations/strength/rail-strength.ts'
 import { windFromPressure } from './calculations/strength/wind-from-pressure.ts'
 import { windOpenFence } from './calculations/strength/wind-open-fence.ts'
 import { windSolidFence } from './calculations/strength/wind-solid-fence.ts'
+import { daysOfTasks } from './calculations/time/days-of-tasks.ts'
 import { jobCalendar } from './calculations/time/job-calendar.ts'
 import { jobHours } from './calculations/time/job-hours.ts'
 import { seasonCheck } from './calculations/time/season-check.ts'
@@ -220,6 +223,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       spoilOfHoles,
       diggingHours,
       haulTrips,
+      loadOverhang,
       liftingCheck,
     ],
   },
@@ -313,6 +317,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       compareQuotes,
       priceRange,
       rentBuyDig,
+      deliverOrHaul,
     ],
   },
   {
@@ -323,6 +328,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       workingDaysBefore,
       daysLater,
       jobHours,
+      daysOfTasks,
       jobCalendar,
       seasonCheck,
     ],

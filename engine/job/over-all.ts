@@ -2,7 +2,7 @@
 import type { Given, Problem } from '../outcome.ts'
 import { yard } from '../places.ts'
 import { toNumber } from '../quantities/amount.ts'
-import { isQuantity, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
+import { isList, isQuantity, less, type Quantity, quantity, type Value } from '../quantities/quantity.ts'
 import type { Fence, RunTold } from './fence.ts'
 import { decided, type Job, quantityKey } from './job.ts'
 import type { Post, RunLaid, Stretch } from './laid-out.ts'
@@ -106,6 +106,8 @@ export function overAll(name: string, whole: Ground, run?: string): Laid | Lacki
     const has = decided(ground.job, 'capSize', yard) ?? decided(ground.job, 'capPrice', yard)
     return has ? { given: { value: count('post', ground.posts().length), role: 'result' }, nodes: runs } : undefined
   }
+  if (name === 'capPieces' || name === 'capPieceCounts') return capsFromRails(name, ground)
+  if (name === 'longestPiece') return longestToHaul(ground)
   return name.startsWith('rail') ? railsByLength(name, ground) : byLength(name, ground)
 }
 /** What may be counted in one run alone: a post at its corner is the next run's too. */
@@ -118,7 +120,16 @@ const within = (ground: Ground, run: string): Ground => ({
   stretches: () => ground.stretches().filter((it) => it.run === run),
 })
 
-const special = new Set(['postsByLength', 'postLengths', 'railsByLength', 'railPieces', 'capCount'])
+const special = new Set([
+  'postsByLength',
+  'postLengths',
+  'railsByLength',
+  'railPieces',
+  'capCount',
+  'capPieces',
+  'capPieceCounts',
+  'longestPiece',
+])
 
 export const leavesOf = ({ job }: Pick<Ground, 'job'>, gate: string): number =>
   decided(job, 'gateLeaves', gate)?.value === 'double' ? 2 : 1
@@ -170,6 +181,37 @@ function railsByLength(name: string, ground: Ground): Laid | Lacking | undefined
   const all = [...groups.values()]
   const value = name === 'railPieces' ? all.map((it) => it.length) : all.map((it) => count('rail', it.count))
   return { given: { value, role: 'result' }, nodes: cuts.nodes }
+}
+
+/** Square caps that rails are wide enough for: they may come out of what is left of the rails. */
+function capsFromRails(name: string, ground: Ground): Laid | undefined {
+  const [cap, rail] = ['capSize', 'railDepth'].map((it) => decided(ground.job, it, yard)?.value)
+  if (!isQuantity(cap) || !isQuantity(rail) || less(rail, cap)) return undefined
+  const value = name === 'capPieces' ? [cap] : [count('smaller piece', ground.posts().length)]
+  return { given: { value, role: 'result' }, nodes: ground.runNodes().map((it) => it.node) }
+}
+
+/** The longest that must be brought home: a board as it is bought where that is planned, else a piece as it is used. */
+function longestToHaul(ground: Ground): Laid | Lacking | undefined {
+  const found = [
+    ['railsLongest', 'railPieces'],
+    ['postsLongest', 'postLengths'],
+    ['picketsLongest', 'picketLength'],
+  ].flatMap(([board, piece]) => {
+    const bought = ground.worked(board as string, yard)
+    if (bought) return [{ value: bought.value, nodes: [bought.node] }]
+    const told = decided(ground.job, piece as string, yard)
+    if (told) return [{ value: told.value, nodes: [] }]
+    const cut = overAll(piece as string, ground)
+    return cut && !('problems' in cut) ? [{ value: cut.given.value, nodes: cut.nodes }] : []
+  })
+  const all = found.flatMap(({ value }) => (isList(value) ? value : isQuantity(value) ? [value] : []))
+  const [first] = all
+  if (!first) return undefined
+  return {
+    given: { value: all.reduce((a, b) => (less(a, b) ? b : a), first), role: 'result' },
+    nodes: found.flatMap((it) => it.nodes),
+  }
 }
 
 function gathered(each: readonly (Node | undefined)[], word: string): Laid | Lacking | undefined {

@@ -27,10 +27,14 @@ import { stepOfRun } from '../calculations/layout/step-of-run.ts'
 import { picketSpacing } from '../calculations/pickets/picket-spacing.ts'
 import { picketsOfFence } from '../calculations/pickets/pickets-of-fence.ts'
 import { picketsTouchingPosts } from '../calculations/pickets/pickets-touching-posts.ts'
+import { deliverOrHaul } from '../calculations/buying/deliver-or-haul.ts'
+import { loadOverhang } from '../calculations/ground/load-overhang.ts'
 import { haulTrips } from '../calculations/ground/haul-trips.ts'
+import { daysOfTasks } from '../calculations/time/days-of-tasks.ts'
 import { jobHours } from '../calculations/time/job-hours.ts'
 import { jobCalendar } from '../calculations/time/job-calendar.ts'
 import { archedTop } from '../calculations/tops/arched-top.ts'
+import { embedmentCheck } from '../calculations/strength/embedment-check.ts'
 import { stickWeightOf } from '../calculations/wood/stick-weight.ts'
 import { runsFromPoints } from '../calculations/site/runs-from-points.ts'
 import { slopeOfGround } from '../calculations/site/slope-of-ground.ts'
@@ -71,13 +75,14 @@ const level = { word: 'slopeWay', is: (value: Value | undefined) => value !== 'r
 const centred = { word: 'bayCentres', is: (value: Value | undefined) => value !== undefined }
 const arched = { word: 'archRise', is: (value: Value | undefined) => value !== undefined }
 const framed = { word: 'insideHeight', is: (value: Value | undefined) => value !== undefined }
+const timed = { word: 'dayHours', is: (value: Value | undefined) => value !== undefined }
 const called = { word: 'callDate', is: (value: Value | undefined) => value !== undefined }
 
 const ofOnePicket = ['picketWidth', 'picketLength', 'picketThickness', 'railDepth', 'railThickness', 'rails']
 
 /** The cut plan of one section of timber, once it is told which lengths are sold. */
-function cutFrom(stock: string, takes: Part['takes'], as: Part['as']): Part {
-  return { calculation: cutPlan, level: 'yard', takes: takes ?? {}, as: as ?? {}, needsTold: stock }
+function cutFrom(stock: string, takes: Part['takes'], as: Part['as'], orElse: Part['orElse'] = {}): Part {
+  return { calculation: cutPlan, level: 'yard', takes: takes ?? {}, as: as ?? {}, orElse, needsTold: stock }
 }
 
 /** In the order in which a job meets them. */
@@ -123,9 +128,11 @@ export const parts: readonly Part[] = [
   {
     calculation: postDepth,
     level: 'kind',
+    asksFor: ['codeDepth'],
     shares: ['stoneDepth'],
     as: { holeDepth: 'holeDepth', postLength: 'postLength', embedment: 'embedment' },
   },
+  { calculation: embedmentCheck, level: 'kind', as: { codeDepth: 'codeDepth' }, needsTold: 'sideForce' },
   {
     calculation: stickWeightOf,
     level: 'kind',
@@ -171,8 +178,16 @@ export const parts: readonly Part[] = [
       pieceCounts: 'railsByLength',
       stockLengths: 'railStock',
       stockPrices: 'railStockPrices',
+      smallLengths: 'capPieces',
+      smallCounts: 'capPieceCounts',
     },
-    { boardsToCut: 'railSticks', cutCost: 'railsCost' },
+    {
+      boardsToCut: 'railSticks',
+      cutCost: 'railsCost',
+      longestBoard: 'railsLongest',
+      smallsFromOffcuts: 'capsFromRails',
+    },
+    { capPieces: 'smallLengths', capPieceCounts: 'smallCounts' },
   ),
   cutFrom(
     'postStock',
@@ -182,7 +197,7 @@ export const parts: readonly Part[] = [
       stockLengths: 'postStock',
       stockPrices: 'postStockPrices',
     },
-    { boardsToCut: 'postBoards', cutCost: 'postsCost' },
+    { boardsToCut: 'postBoards', cutCost: 'postsCost', longestBoard: 'postsLongest' },
   ),
   cutFrom(
     'picketStock',
@@ -192,7 +207,7 @@ export const parts: readonly Part[] = [
       stockLengths: 'picketStock',
       stockPrices: 'picketStockPrices',
     },
-    { boardsToCut: 'picketSticks', cutCost: 'picketsCost' },
+    { boardsToCut: 'picketSticks', cutCost: 'picketsCost', longestBoard: 'picketsLongest' },
   ),
   { calculation: gateHardware, level: 'yard' },
   { calculation: finishAreaOf, level: 'yard', asksFor: ['picketsHung', 'railLengthAll', 'posts'], alike: ofOnePicket },
@@ -213,7 +228,10 @@ export const parts: readonly Part[] = [
     ],
   },
   { calculation: haulTrips, level: 'yard', takes: { loadWeight: 'takeOffWeight' } },
+  { calculation: loadOverhang, level: 'yard' },
+  { calculation: deliverOrHaul, level: 'yard', takes: { loadWeight: 'takeOffWeight' } },
   { calculation: jobHours, level: 'yard', asksFor: ['picketsHung', 'railsInAll', 'posts'] },
+  { calculation: daysOfTasks, level: 'yard', when: timed },
   {
     calculation: digNotice,
     level: 'yard',

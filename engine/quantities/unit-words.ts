@@ -52,6 +52,8 @@ const lengths = tableOf<string>({
   mtrs: 'm',
 })
 const others = tableOf<string>({
+  stone: 'stone',
+  st: 'stone',
   lb: 'lb',
   lbs: 'lb',
   pound: 'lb',
@@ -278,7 +280,7 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   const speed = speedAt(tokens, at)
   if (speed) return speed
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
-  if (word === 'imperial' && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
+  if (/^(imperial|imp|uk)$/.test(word) && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
   if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }
   // A newton is a capital: a small n is a number of something.
   if (token.text === 'N') return moment(tokens, at, 'N', 'm', 'N-m')
@@ -386,8 +388,8 @@ export function unitAfter(
       return null
   }
   if (unit.doubtful && /^(m|l|h)$/i.test(tokens[at]?.text ?? '') && tokens[unit.next]?.text === "'") return null
-  // A minimum far more often than minutes, but for "40 min a hole".
-  if (lower(tokens[at]) === 'min' && !/^(a|an|per|each|apiece)$/.test(lower(tokens[unit.next]))) return null
+  if (lower(tokens[at]) === 'min' && !isMinutes(tokens, at, unit.next)) return null
+  if (unit.unit === 'stone' && !isOfBody(tokens, at, unit.next)) return null
   // "four by two foot": the foot is its unit; "2 foot of stone" too. "'": only glued, and not an apostrophe of a word.
   if (
     tokens[at]?.text === "'" &&
@@ -399,6 +401,16 @@ export function unitAfter(
     return null
   return unit
 }
+/** A minimum far more often than minutes, but for "40 min a hole", "a gate takes 90 min", and "90 min" alone. */
+const isMinutes = (tokens: readonly Scanned[], at: number, next: number): boolean =>
+  /^(a|an|per|each|apiece)$/.test(lower(tokens[next])) ||
+  tokens.slice(Math.max(0, at - 6), at).some((it) => /^(take|takes|took|taking|spend|lasts?)$/.test(lower(it))) ||
+  (next >= tokens.length && tokens.slice(0, at).every((it) => it.sort === 'digits'))
+/** Fourteen pounds, where somebody weighs so much, or nothing else is said; else it is what lies under a post. */
+const isOfBody = (tokens: readonly Scanned[], at: number, next: number): boolean =>
+  tokens[next]?.sort !== 'digits' &&
+  (tokens.some((it) => /^(weigh|weighs|weight|weighing|i'm|heavy)$/.test(lower(it))) ||
+    (next >= tokens.length && tokens.slice(0, at).every((it) => it.sort === 'digits')))
 const numberedPlace = new Set(['side', 'bay', 'run', 'section', 'stretch'])
 const prepositionAfter = new Set(
   'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(

@@ -114,6 +114,7 @@ const list: Unit[] = [
   { name: 'L', kind: 'volume', size: litre, sign: 'L', system: 'metric' },
   { name: 'm3', kind: 'volume', size: litre.mul(1000), sign: 'm³', system: 'metric' },
   { name: 'lb', kind: 'mass', size: f(1), sign: 'lb', system: 'imperial' },
+  { name: 'stone', kind: 'mass', size: f(14), sign: 'stone', system: 'imperial' },
   { name: 'ton', kind: 'mass', size: f(2000), sign: 'ton', system: 'imperial' }, // US short ton
   { name: 'g', kind: 'mass', size: kilogram.div(1000), sign: 'g', system: 'metric' },
   { name: 'kg', kind: 'mass', size: kilogram, sign: 'kg', system: 'metric' },

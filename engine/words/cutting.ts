@@ -168,3 +168,12 @@ export const smallsFromOffcuts = word<'count'>('smallsFromOffcuts', {
   ask: 'How many smaller pieces come out of the offcuts?',
   called: { names: ['smaller pieces out of the offcuts'], asks: ['how many from the offcuts'] },
 })
+
+export const longestBoard = word<'length'>('longestBoard', {
+  kind: 'length',
+  label: 'longest board to buy',
+  units: { imperial: 'ft', metric: 'mm' },
+  measure: 'Of those that the plan buys.',
+  ask: 'How long is the longest board to buy?',
+  called: { names: ['longest board to buy'] },
+})

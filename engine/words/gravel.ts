@@ -170,7 +170,7 @@ export const trips = word<'count'>('trips', {
   ask: 'How many trips?',
   called: {
     names: ['number of trips'],
-    things: ['trip', 'load', 'run'],
+    things: ['trip', 'load'],
     asks: [
       'how many trips',
       'how many loads',

@@ -135,3 +135,228 @@ const by = (name: string, label: string, what: string) =>
 export const tripsByWeight = by('tripsByWeight', 'weight', 'All of it over the payload')
 export const tripsByVolume = by('tripsByVolume', 'room', 'All of it over what the bed holds')
 export const tripsByCount = by('tripsByCount', 'count', 'All the pieces over those taken at once')
+
+export const longestPiece = word<'length'>('longestPiece', {
+  kind: 'length',
+  label: 'longest piece that is hauled',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'The longest board, post or rail as it is loaded.',
+  ask: 'How long is the longest piece that must be hauled?',
+  called: {
+    names: [
+      'longest piece',
+      'longest board',
+      'longest stick',
+      'longest post',
+      'longest rail',
+      'longest timber',
+      'long boards',
+      'to haul',
+      'haul',
+      'carry',
+      'bring home',
+      'get home',
+    ],
+    things: ['board', 'post', 'rail', 'stick', 'timber', 'lumber', 'length', 'plank'],
+    sides: ['long', 'longest'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '3 ft', to: '24 ft' },
+})
+
+export const bedLength = word<'length'>('bedLength', {
+  kind: 'length',
+  label: 'length that carries the load',
+  units: { imperial: 'ft', metric: 'm' },
+  measure:
+    'From the headboard to the last edge that the load lies on. A tailgate that is down counts only if it is rated to carry.',
+  ask: 'How long is the bed, trailer or rack, from its front to the last edge that carries the load?',
+  called: {
+    names: [
+      'bed is',
+      'bed of',
+      'truck bed',
+      'pickup bed',
+      'bed length',
+      'trailer is',
+      'trailer of',
+      'tray is',
+      'tray of',
+      'ute tray',
+      'box is',
+      'roof rack',
+      'load space',
+      'load bed',
+      'van is',
+    ],
+    things: ['bed', 'truck', 'pickup', 'trailer', 'ute', 'tray', 'rack', 'van'],
+    sides: ['long'],
+    plainly: true,
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '3 ft', to: '24 ft' },
+})
+
+export const overhang = word<'length'>('overhang', {
+  kind: 'length',
+  label: 'sticks out behind',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'The longest piece, pushed up to the front, less what it lies on.',
+  ask: 'How far does it stick out behind?',
+  called: {
+    names: ['overhang'],
+    asks: [
+      'how far will it stick out',
+      'how far do they stick out',
+      'how far does it stick out',
+      'how much sticks out',
+      'how much hangs out',
+      'how much hangs over',
+      'how far will they hang out',
+      'how far over the tailgate',
+      'how much overhang',
+      'what is the overhang',
+      'hang out the back',
+      'stick out the back',
+      'hanging out the back',
+    ],
+  },
+})
+
+export const overhangShare = word<'percent'>('overhangShare', {
+  kind: 'percent',
+  label: 'of its length lies behind the bed',
+  measure: 'What sticks out, over the whole length.',
+  ask: 'What share of it sticks out?',
+  called: { names: ['share that sticks out'] },
+})
+
+export const overhangChecked = word<'verdict'>('overhangChecked', {
+  kind: 'verdict',
+  label: 'the longest piece on this bed',
+  measure: 'No more than a third of it behind the bed. How it is tied, and what the road law says, is not checked.',
+  ask: 'Does it lie safely on the bed?',
+  called: {
+    names: ['fits the bed'],
+    asks: [
+      'will it fit in the truck',
+      'will they fit in the truck',
+      'do they fit in the bed',
+      'will they fit on the trailer',
+      'will it fit on the trailer',
+      'too long for my truck',
+      'too long for the truck',
+      'too long for the bed',
+      'too long for my trailer',
+      'too long for the trailer',
+      'too long for the ute',
+      'too long for the van',
+      'can i haul',
+      'can i carry',
+    ],
+  },
+  says: {
+    yes: 'nothing checked here fails',
+    no: 'fails: more than a third of it is behind the bed',
+    unknown: 'cannot say: just a third of it is behind the bed',
+  },
+})
+
+export const tripCost = word<'money'>('tripCost', {
+  kind: 'money',
+  label: 'what one trip costs you',
+  measure: 'Fuel and tolls, there and back; wear too, if you count it.',
+  ask: 'What does one trip with your own vehicle cost you, there and back?',
+  called: {
+    names: [
+      'fuel',
+      'gas',
+      'petrol',
+      'diesel',
+      'each trip costs',
+      'a trip costs',
+      'per trip',
+      'a trip',
+      'each trip',
+      'costs me',
+      'one trip',
+    ],
+    things: ['trip', 'fuel', 'petrol'],
+    plainly: true,
+  },
+  possible: { least: '$0' },
+})
+
+export const tripTime = word<'duration'>('tripTime', {
+  kind: 'duration',
+  label: 'time for one trip',
+  units: { imperial: 'h', metric: 'h' },
+  measure: 'There, loading, back and unloading.',
+  ask: 'How long does one trip take, loading and unloading counted in?',
+  called: {
+    names: ['trip takes', 'each trip takes', 'a trip takes', 'round trip', 'there and back', 'each run takes'],
+    things: ['trip', 'run', 'drive'],
+    plainly: true,
+  },
+  possible: { above: '0 h' },
+  plausible: { from: '5 minutes', to: '12 h' },
+})
+
+export const ownHaulCost = word<'money'>('ownHaulCost', {
+  kind: 'money',
+  label: 'hauling it yourself',
+  measure: 'Every trip, and your hours if you say what they are worth.',
+  ask: 'What does hauling it yourself cost?',
+  called: {
+    names: ['cost of hauling it myself'],
+    asks: ['what does hauling cost', 'what does it cost to haul it myself'],
+  },
+})
+
+export const ownHaulTime = word<'duration'>('ownHaulTime', {
+  kind: 'duration',
+  label: 'your hours on the road',
+  units: { imperial: 'h', metric: 'h' },
+  measure: 'Every trip.',
+  ask: 'How long does hauling it yourself take?',
+  called: { names: ['hours on the road'], asks: ['how long will the hauling take', 'how long does hauling take'] },
+})
+
+export const haulSaves = word<'money'>('haulSaves', {
+  kind: 'money',
+  label: 'between the two',
+  measure: 'The dearer less the cheaper.',
+  ask: 'How much is between the two?',
+  called: { names: ['saved by hauling'], asks: ['how much do i save by hauling', 'what do i save by hauling'] },
+})
+
+export const cheaperHaul = word<'choice'>('cheaperHaul', {
+  kind: 'choice',
+  label: 'cheaper',
+  measure: 'The delivery against all the trips.',
+  ask: 'Which is cheaper, the delivery or your own vehicle?',
+  called: {
+    names: ['delivery or own vehicle'],
+    asks: [
+      'delivery or my own truck',
+      'delivery or haul it myself',
+      'have it delivered or haul',
+      'worth having it delivered',
+      'worth the delivery',
+      'is delivery worth it',
+      'is the delivery worth it',
+      'delivered or pick it up',
+      'cheaper to haul it myself',
+      'cheaper to fetch it myself',
+      'cheaper to have it delivered',
+      'pay for delivery or',
+      'delivery cheaper',
+      'delivered cheaper',
+    ],
+  },
+  options: {
+    'your own vehicle': { label: 'your own vehicle', called: [] },
+    'the delivery': { label: 'the delivery', called: [] },
+    'both alike': { label: 'both alike', called: [] },
+  },
+})

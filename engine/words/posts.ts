@@ -334,6 +334,42 @@ export const frostDepth = word<'length'>('frostDepth', {
   plausible: { from: '0 in', to: '10 ft' },
 })
 
+export const officeDepth = word<'length'>('officeDepth', {
+  kind: 'length',
+  label: 'least post depth that the building office asks for',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Ask the building office or council. It is depth of the post in the ground, without the stone under it.',
+  ask: 'What least depth of post does your building office ask for?',
+  called: {
+    names: [
+      'code depth',
+      'code says',
+      'code wants',
+      'code requires',
+      'code calls for',
+      'building office wants',
+      'building office asks for',
+      'building office says',
+      'building department wants',
+      'inspector wants',
+      'inspector says',
+      'council wants',
+      'council says',
+      'council asks for',
+      'city wants',
+      'city requires',
+      'town requires',
+      'county requires',
+      'required by code',
+      'minimum depth by code',
+    ],
+    things: ['code', 'building office', 'council', 'inspector'],
+    sides: ['deep', 'in the ground', 'depth'],
+  },
+  possible: { least: '0 in' },
+  plausible: { from: '6 in', to: '8 ft' },
+})
+
 export const depthByRule = word<'length'>('depthByRule', {
   kind: 'length',
   label: 'depth by the one-third rule',

@@ -24,7 +24,18 @@ export const capPrice = price('capPrice', 'one post cap', ['cap'])
 export const hingePrice = price('hingePrice', 'one hinge', ['hinge'])
 export const latchPrice = price('latchPrice', 'one latch', ['latch'])
 export const dropRodPrice = price('dropRodPrice', 'one drop rod', ['rod'])
-export const deliveryPrice = price('deliveryPrice', 'the delivery', ['delivery', 'deliver'])
+export const deliveryPrice = word<'money'>('deliveryPrice', {
+  kind: 'money',
+  label: 'price of the delivery',
+  measure: 'For all of it, set down at your yard.',
+  ask: 'What does the delivery cost?',
+  called: {
+    names: ['delivery', 'deliver', 'delivered for', 'have it delivered', 'delivery fee', 'delivery charge'],
+    things: ['delivery', 'deliver'],
+    plainly: true,
+  },
+  possible: { least: '$0' },
+})
 
 const sum = (name: string, label: string) =>
   word<'money'>(name, {
@@ -213,3 +224,10 @@ export const stoneUnit = word<'volume'>('stoneUnit', {
     from: 'common practice, no source',
   },
 })
+
+export const unweighedThings = counted(
+  'unweighedThings',
+  'kinds of thing that are not weighed',
+  'sort',
+  'Those of the take-off whose weight is not known: timber without its kind of wood, bags without their weight.',
+)

@@ -22,8 +22,8 @@ export interface Called {
   readonly things?: readonly string[]
   readonly sides?: readonly string[]
   readonly asks?: readonly string[]
-  /** True when a size beside the thing alone means this word: "3 1/2 in pickets" is a width. */
-  readonly plainly?: boolean
+  /** True when a size beside the thing alone means this word: "3 1/2 in pickets" is a width. `sticks` when only a stick called by its size does: "2x6 rails", and not "8 ft rails". */
+  readonly plainly?: boolean | 'sticks'
   /** True when a quantity of its kind means this word where the question needs it and nothing else is said of it. */
   readonly byDefault?: boolean
 }

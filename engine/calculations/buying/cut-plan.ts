@@ -9,7 +9,7 @@ import { offered } from '../../cutting/smaller-pieces.ts'
 import { cutPlanDrawing } from '../../drawings/cut-plan.ts'
 import { exact, isExact, toNumber } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
-import { exactly, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { exactly, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { atNearestMark } from '../../quantities/tape.ts'
 import { unitNamed } from '../../quantities/units.ts'
@@ -18,6 +18,7 @@ import {
   cutCost,
   endTrim,
   leastOffcut,
+  longestBoard,
   longestOffcut,
   pieceCounts,
   pieceLengths,
@@ -57,7 +58,7 @@ export const cutPlan = calculation({
     'Which boards of one section to buy for a list of pieces and how to cut each, for the least price, then the fewest boards, then the longest offcut, and whether that is proved.',
   needs,
   may: ['stockPrices', 'smallLengths', 'smallCounts'],
-  gives: { boardsToCut, cutCost, longestOffcut, timberUsed, timberBought, smallsFromOffcuts },
+  gives: { boardsToCut, cutCost, longestOffcut, longestBoard, timberUsed, timberBought, smallsFromOffcuts },
   headlines: ['boardsToCut', 'cutCost', 'longestOffcut'],
   together: {
     boardsToCut: ['boardsToCut', 'cutCost', 'longestOffcut', 'timberUsed', 'smallsFromOffcuts'],
@@ -117,6 +118,11 @@ export const cutPlan = calculation({
     line('timberBought', stocks[0]?.unit === 'm' || tools.system === 'metric' ? 'm' : 'ft')
     if (has('stockPrices')) line('cutCost')
     line('timberUsed')
+    const used = stocks.filter((_, stock) => sticks.some((it) => it.stock === stock))
+    tell(
+      'longestBoard',
+      used.reduce((a, b) => (less(a, b) ? b : a)),
+    )
     const inTheirs = (amount: Fraction): Quantity => ({ ...given.pieceLengths, amount })
     tell('longestOffcut', inTheirs(plan.unit.mul(plan.longest.value)))
 

@@ -50,6 +50,7 @@ import {
   takeOffCost,
   takeOffLines,
   takeOffWeight,
+  unweighedThings,
 } from '../../words/take-off.ts'
 
 const needs = {
@@ -178,7 +179,7 @@ export const takeOff = calculation({
       'capCount',
     ],
   ],
-  gives: { takeOffLines, takeOffCost, takeOffWeight },
+  gives: { takeOffLines, takeOffCost, takeOffWeight, unweighedThings },
   headlines: ['takeOffLines', 'takeOffCost'],
   together: {
     takeOffLines: ['takeOffCost', 'takeOffWeight', 'takeOffLines'],
@@ -235,6 +236,7 @@ export const takeOff = calculation({
       line('takeOffCost')
     }
     if (unweighed.length < items.filter((it) => it.weight && countOf(tools, it)).length) tell('takeOffWeight', mass)
+    tell('unweighedThings', quantity(unweighed.length, 'sort'))
     table({
       title: 'Take-off',
       columns: [

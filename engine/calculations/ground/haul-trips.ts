@@ -1,6 +1,6 @@
 // Trips by payload, by the room in the bed, and by count: the most of them govern.
 import { calculation } from '../../calculation.ts'
-import { compare, exact } from '../../quantities/amount.ts'
+import { compare, exact, toNumber } from '../../quantities/amount.ts'
 import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
@@ -16,6 +16,7 @@ import {
   tripsByWeight,
 } from '../../words/hauling.ts'
 import { trips } from '../../words/gravel.ts'
+import { unweighedThings } from '../../words/take-off.ts'
 
 /** What is hauled, what one trip takes of it, the line, and how it is said. */
 const ways = [
@@ -31,8 +32,8 @@ export const haulTrips = calculation({
   title: 'Trips with your own vehicle',
   answers:
     'How many trips a load takes by the payload of your vehicle, by the room in its bed, or by how many pieces go at once, which of them governs, and how much goes on each.',
-  needs: { loadWeight, payload, loadVolume, bedVolume, piecesToHaul, piecesEachTrip },
-  may: ['loadWeight', 'payload', 'loadVolume', 'bedVolume', 'piecesToHaul', 'piecesEachTrip'],
+  needs: { loadWeight, unweighedThings, payload, loadVolume, bedVolume, piecesToHaul, piecesEachTrip },
+  may: ['loadWeight', 'unweighedThings', 'payload', 'loadVolume', 'bedVolume', 'piecesToHaul', 'piecesEachTrip'],
   oneOf: [['loadWeight', 'loadVolume', 'piecesToHaul']],
   gives: { trips, tripsByWeight, tripsByVolume, tripsByCount, eachTrip },
   headlines: ['trips'],
@@ -67,6 +68,12 @@ export const haulTrips = calculation({
     for (const [load, room] of ways)
       if (has(load) && !has(room))
         doubt('missing', room, `Without the ${capacities[room].label} that is not counted.`, capacities[room].ask)
+    if (has('loadWeight') && has('unweighedThings') && toNumber(given.unweighedThings.amount) > 0)
+      doubt(
+        'missing',
+        'loadWeight',
+        `That is the least: ${show(given.unweighedThings)} in the take-off without a weight yet may take more trips. The take-off names them.`,
+      )
     if (has('payload'))
       remark(
         `The ${show(given.payload)} must be what is left after people and tools; a trailer’s tongue counts too. The bed may be full before it is heavy, or too heavy long before it is full: stone is.`,

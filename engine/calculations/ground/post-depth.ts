@@ -1,4 +1,4 @@
-// How deep a post goes, and how long it must be, by the one-third rule, the frost depth and the stone.
+// How deep a post goes, and how long it must be: by the one-third rule, the frost, the building office and a push of wind, whichever is deepest.
 //
 //        ┃ ┃   postAbove
 //   ─────┃ ┃─────  ground
@@ -15,19 +15,29 @@ import {
   embedment,
   frostDepth,
   holeDepth,
+  officeDepth,
   postAbove,
   postLength,
   stoneDepth,
   thirdOfAbove,
 } from '../../words/posts.ts'
+import { codeDepth } from '../../words/soil-bearing.ts'
+
+const windWay = 'code’s formula for the wind'
+/** What else may ask for a depth, and how it is called where it governs. */
+const others = [
+  { word: 'frostDepth', way: 'frost depth', step: 'belowFrost' },
+  { word: 'officeDepth', way: 'building office’s depth', step: 'asTheOfficeAsks' },
+  { word: 'codeDepth', way: windWay, step: 'againstWind' },
+] as const
 
 export const postDepth = calculation({
   name: 'post-depth',
   title: 'Post depth and post length, by the one-third rule',
   answers:
     'How deep a post goes for its height above ground, how deep to dig with stone under it, and how long the post must be.',
-  needs: { postAbove, stoneDepth, concreteUnder, frostDepth },
-  may: ['concreteUnder', 'frostDepth'],
+  needs: { postAbove, stoneDepth, concreteUnder, frostDepth, officeDepth, codeDepth },
+  may: ['concreteUnder', 'frostDepth', 'officeDepth', 'codeDepth'],
   usually: {
     stoneDepth: {
       value: '6 in',
@@ -43,11 +53,17 @@ export const postDepth = calculation({
     holeDepth: ['holeDepth', 'embedment'],
     postLength: ['postLength', 'embedment'],
   },
+  locals: { soFar: 'length' },
   lines: {
     depthByRule: ['postAbove / 2', 'a third of the whole post in the ground is half of what shows'],
     thirdOfAbove: ['postAbove / 3', 'the other way people read the rule: a third of what shows, which is shallower'],
     embedment: ['depthByRule', 'the deeper reading of the rule'],
-    embedmentForFrost: ['max(depthByRule, frostDepth)', 'the foot of the post goes below frost, if that is deeper'],
+    belowFrost: ['max(soFar, frostDepth)', 'the foot of the post goes below frost, if that is deeper'],
+    asTheOfficeAsks: ['max(soFar, officeDepth)', 'and as deep as the building office asks, if that is deeper'],
+    againstWind: [
+      'max(soFar, codeDepth)',
+      'and as deep as the code’s formula asks against the wind, if that is deeper',
+    ],
     holeDepth: ['embedment + stoneDepth', 'dig for the stone as well; it does not count as depth'],
     hungDepth: [
       'embedment + stoneDepth + concreteUnder',
@@ -55,21 +71,39 @@ export const postDepth = calculation({
     ],
     postLength: ['postAbove + embedment', 'above and below together'],
   },
-  work({ frostDepth, stoneDepth }, { line, has, rows, tell, remark }) {
+  work(given, { line, has, put, tell, remark, table }) {
+    const { stoneDepth } = given
     const rule = line('depthByRule')
     const other = line('thirdOfAbove')
-    if (has('frostDepth') && less(rule, frostDepth)) {
-      line('embedmentForFrost')
-      tell('embedment', { ...(rows('embedmentForFrost')[0] as typeof rule), unit: rule.unit })
-      remark(`The frost depth governs: ${show(frostDepth)} is deeper than the ${show(rule)} of the one-third rule.`)
+    const ways = [
+      { way: 'one-third rule', depth: rule },
+      ...others.flatMap(({ word, way }) => (has(word) ? [{ way, depth: given[word] }] : [])),
+    ]
+    const governs = ways.reduce((a, b) => (less(a.depth, b.depth) ? b : a))
+    if (ways.length > 1) {
+      // In the unit of the rule, whichever of the ways is the deepest.
+      let soFar = put('soFar', rule)
+      for (const { word, step } of others) if (has(word)) soFar = put('soFar', line(step, rule.unit))
+      tell('embedment', soFar)
+      remark(
+        `The ${governs.way} governs: ${show(governs.depth)}. ${ways
+          .filter((it) => it !== governs)
+          .map((it) => `The ${it.way} gives ${show(it.depth)}.`)
+          .join(' ')}`,
+      )
+      table({
+        title: 'Each way to the depth',
+        columns: ['way', 'post in the ground', 'governs'].map((label) => ({ label, unit: '' })),
+        rows: ways.map((it) => [it.way, show(it.depth), it === governs ? 'yes' : '']),
+      })
     } else {
       line('embedment')
       remark(
-        has('frostDepth')
-          ? `The one-third rule governs: ${show(rule)} is as deep as the frost depth of ${show(frostDepth)}, or deeper.`
-          : 'This is the trade’s rule, not a code. Your building office may set a frost depth or a post depth; give it to me and I will use the deeper.',
+        'This is the trade’s rule, not a code. Your building office may set a frost depth or a post depth; give it to me and I will use the deeper.',
       )
     }
+    if (governs.way === windWay)
+      remark('Wind that wants more than the rule is a matter for an engineer: the formula is a check, not a design.')
     if (has('concreteUnder')) tell('holeDepth', line('hungDepth'))
     else line('holeDepth')
     line('postLength')

@@ -280,7 +280,7 @@ function pairsOf(
     // "between two posts" counts nothing.
     if (word.kind === 'count' && message[spot - 1]?.stem === 'between') continue
     const isNeeded = needed.has(word.name)
-    let score = cueScore(word, reading, spot, near, message, plainlyMeant(word, needed))
+    let score = cueScore(word, reading, spot, near, message, plainlyMeant(word, needed, reading.section !== undefined))
     if (score > 0)
       score +=
         likelihood(word, reading, heard) +

@@ -189,8 +189,9 @@ export function cueScore(
 export const limits = new Set(['widestGap', 'widestBay', 'moistureLimit'])
 
 /** Whether a size beside the thing alone means this word: always, or because the question needs it and no plainer word of that thing. */
-export function plainlyMeant(word: Word, needed: ReadonlySet<string>): boolean {
-  if (word.called.plainly) return true
+export function plainlyMeant(word: Word, needed: ReadonlySet<string>, isStick: boolean): boolean {
+  const { plainly } = word.called
+  if (plainly === true || (plainly === 'sticks' && isStick)) return true
   if (!needed.has(word.name) || limits.has(word.name)) return false
   const things = word.called.things ?? []
   return ![...needed].some((name) => {
@@ -198,7 +199,7 @@ export function plainlyMeant(word: Word, needed: ReadonlySet<string>): boolean {
     return (
       other !== word &&
       other?.kind === word.kind &&
-      other.called.plainly &&
+      other.called.plainly === true &&
       other.called.things?.some((thing) => things.includes(thing))
     )
   })

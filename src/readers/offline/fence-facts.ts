@@ -1,9 +1,10 @@
 // This file is about the facts of a fence that is told run by run: gates, bays, slopes, heights, pickets and gaps.
 // A size belongs to the thing it is said of, in its own clause: “a 4 ft gate” is never the answer to how tall the posts are.
-import { partOf, yard } from '../../../engine/index.ts'
+import { partOf, vocabulary, type Word, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bound.ts'
+import { likelihood } from './cue-score.ts'
 import { type RunSaid, runNamed } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
@@ -44,7 +45,8 @@ export function factsIn(
   const sizes = message.flatMap((token, at) => {
     if (!isSize(token) || ground.taken.has(token.tag as string)) return []
     const fact = factOf(ground, at)
-    if (!fact) return []
+    // “Bays at most 8 ft. Pickets 3 1/2 in”: a size that the thing can hardly have was said of another.
+    if (!fact || likelihood(vocabulary.get(fact.word) as Word, token.reading as Tagged, heard) < 0) return []
     ground.taken.add(token.tag as string)
     return fact.places.map(
       (place): Bound => ({ reading: token.reading as Tagged, word: fact.word, at: place, score: 1 }),

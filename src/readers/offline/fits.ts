@@ -10,6 +10,7 @@ const isSectionOf =
   (section: NonNullable<Tagged['section']>): boolean => {
     const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
     if (word.name === 'postWidth') return square
+    if (word.name === 'railDepth') return !square && (section.thickness.amount.valueOf() as number) > 1.05
     if (word.name === 'picketWidth') return !square && (section.thickness.amount.valueOf() as number) <= 1.05
     return false
   }

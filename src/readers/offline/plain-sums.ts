@@ -40,7 +40,8 @@ export function plainSumIn(
   if (totalled) return totalled
   const noted = onlyNoted(heard, message, hits)
   if (noted) return noted
-  const [asked, inUnits] = [[...foundIn(message, asks), ...bySigns(heard)], foundIn(message, units)]
+  const told = foundIn(message, asks).filter((it) => it.stems.join() !== 'take' || isOrder(message, it.from))
+  const [asked, inUnits] = [[...told, ...bySigns(heard)], foundIn(message, units)]
   const share = shareOf(heard, message)
   if (share) return share
   if (asked.length === 0 && inUnits.length === 0) return undefined
@@ -84,6 +85,12 @@ export function plainSumIn(
   if (!conversion || !unit || !(measured.length === 1 || isMany) || bare.length > 0 || !explicit) return undefined
   return requestOf(conversion, resultOf(conversion), measured, [unit], heard, message)
 }
+
+/** "Take 3 from 10", and not "a hole takes me 45 minutes": something that is to be done. */
+const isOrder = (message: readonly Token[], at: number): boolean =>
+  message[at]?.text.toLowerCase() === 'take' &&
+  (at === 0 ||
+    /^([,;.:?!\n]|and|then|now|please|i|we|just|ok|so)$/.test(message[at - 1]?.stem ?? message[at - 1]?.text ?? ''))
 
 /** "$3,200 plus 10 %": so much of it more or less. */
 function byPercent(measured: readonly Tagged[], bare: readonly Tagged[], asked: readonly Found[]): Request | undefined {

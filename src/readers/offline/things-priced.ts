@@ -69,9 +69,19 @@ function timberSold(message: readonly Token[]): Bound[] {
   while (from < message.length) {
     const stop = message.findIndex((token, at) => at >= from && isStop(token))
     const to = stop < 0 ? message.length : stop
-    const sentence = message.slice(from, to)
-    const thing = sentence.findIndex((token) => ofSection.has(token.stem))
-    const section = ofSection.get(sentence[thing]?.stem ?? '')
+    const whole = message.slice(from, to)
+    // “Fence 4 ft tall, rails come in 8 ft and 12 ft”: what stands before the thing that is sold is another matter.
+    const thing = whole
+      .slice(
+        0,
+        Math.max(
+          0,
+          whole.findIndex((token) => sells.test(token.stem)),
+        ),
+      )
+      .findLastIndex((token) => ofSection.has(token.stem))
+    const sentence = whole.slice(whole.slice(0, Math.max(0, thing)).findLastIndex((it) => it.text === ',') + 1)
+    const section = ofSection.get(sentence.find((token) => ofSection.has(token.stem))?.stem ?? '')
     const isSold = sentence.some((token) => sells.test(token.stem)) || sentence.filter(isMoney).length > 1
     const lengths = sentence.filter((token) => token.reading?.quantity?.kind === 'length' && !token.reading.section)
     if (

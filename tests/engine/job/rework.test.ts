@@ -14,6 +14,9 @@ const job = jobOf({
   braceWidth: '3 1/2 in',
   holeTime: '30 min',
   payload: '1500 lb',
+  bedLength: '8 ft',
+  deliveryPrice: '$80',
+  tripCost: '$12',
   boxCount: '100',
   stonePrice: '$41.30',
   canPrice: '$40',
@@ -50,6 +53,7 @@ const gathered: Readonly<Record<string, readonly string[]>> = {
   postsWeights: ['postsWeight'],
   postsByLength: ['postLength', 'longerPost'],
   postLengths: ['postLength', 'longerPost'],
+  longestPiece: ['railCut', 'postLength', 'longerPost', 'picketLength'],
 }
 
 const isWithin = (at: string, wider: string): boolean => wider === yard || at === wider || runOf(at) === wider
@@ -162,6 +166,7 @@ describe('a fence of six runs, 44 bays, two gates and a slope', () => {
       'finish-quantity': 1,
       'take-off': 1,
       'haul-trips': 1,
+      'deliver-or-haul': 1,
       'job-hours': 1,
     })
     expect(before.length).toBeGreaterThan(2 * ran.length)
@@ -179,14 +184,21 @@ describe('a fence of six runs, 44 bays, two gates and a slope', () => {
   // The take-off costs more and weighs the same, so no load is driven anew. Gaps of 2 in leave the gate’s eight pickets eight.
   it('ends where a part comes to what it came to before', () => {
     expect(rework({ picketPrice: '$4' }).ran).toEqual(['take-off'])
-    expect(downstreamOf('picketPrice', yard, job, rework({}).before)).toEqual(['haul-trips@yard', 'take-off@yard'])
+    expect(downstreamOf('picketPrice', yard, job, rework({}).before)).toEqual([
+      'deliver-or-haul@yard',
+      'haul-trips@yard',
+      'take-off@yard',
+    ])
     const { ran } = rework({ 'widestGap@front': '2 in' })
     expect(ran).toContain('pickets-touching-posts')
     expect(ran).not.toContain('pickets-on-gates')
-    // A third rail on the lane is crossed by as many pickets: only what weighs the pickets is spared.
+    // A third rail on the lane is crossed by as many pickets, and no longer: what weighs pickets and what sticks out behind is spared.
     const lane = rework({ 'rails@lane': '3' })
     const downstream = downstreamOf('rails', 'lane', job, lane.before)
-    expect(downstream.filter((it) => !workedAgain(lane).includes(it))).toEqual(['stick-weight@yard'])
+    expect(downstream.filter((it) => !workedAgain(lane).includes(it))).toEqual([
+      'load-overhang@yard',
+      'stick-weight@yard',
+    ])
     expect(workedAgain(lane).filter((it) => !downstream.includes(it))).toEqual([])
   })
 

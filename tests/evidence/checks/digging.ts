@@ -222,6 +222,64 @@ export const diggingChecks: readonly Check[] = [
     },
     tolerance: 0,
   },
+  // 49 CFR 393.87 (read at ecfr’s text of 2005): a load that extends more than 4 ft beyond the rear must be flagged.
+  ...(
+    [
+      ['15 ft', 0],
+      ['15 ft 1 in', 1],
+    ] as const
+  ).map(
+    ([longestPiece, expected]): Check => ({
+      calculation: 'load-overhang',
+      what: `${longestPiece} on a bed of 11 ft, flagged from more than 4 ft behind`,
+      kind: 'handbook',
+      source: '49 CFR 393.87(a), 70 FR 48054 (2005), as quoted at tractorbynet.com, post 4711623',
+      given: { longestPiece, bedLength: '11 ft' },
+      gives: 'overhang',
+      unit: 'verdict',
+      got: ({ outcome }) =>
+        outcome.ok && outcome.tables[0]?.rows.find(([where]) => where === 'US')?.[3] === 'must be marked' ? 1 : 0,
+      expected,
+      tolerance: 0,
+    }),
+  ),
+  {
+    calculation: 'load-overhang',
+    what: 'a 3.6 m rail on a bed of 2.1 m',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { longestPiece: '3.6 m', bedLength: '2.1 m' },
+    gives: 'overhangShare',
+    unit: 'percent',
+    expected: () => byMathjs('100 * (3.6 m - 2.1 m) / (3.6 m) * 1 m', 'm'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'deliver-or-haul',
+    what: 'the delivery against trips driven until nothing is left, an hour paid by the minute',
+    kind: 'second derivation',
+    source:
+      'second derivation: a payload taken off the heap each trip, each trip and each of its minutes paid in cents',
+    given: {
+      deliveryPrice: '$85',
+      loadWeight: '3900 lb',
+      payload: '1200 lb',
+      tripCost: '$11.40',
+      tripTime: '50 minutes',
+      hourWorth: '$18',
+    },
+    gives: 'haulSaves',
+    unit: 'USD',
+    expected: () => {
+      let [left, cents] = [3900, 0]
+      while (left > 0) {
+        left -= 1200
+        cents += 1140 + (50 * 1800) / 60
+      }
+      return Math.abs(cents - 8500) / 100
+    },
+    tolerance: 1e-9,
+  },
   {
     calculation: 'haul-trips',
     what: 'trips driven until nothing is left',

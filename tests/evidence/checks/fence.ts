@@ -303,6 +303,21 @@ export const fenceChecks: readonly Check[] = [
     tolerance: 1e-9,
   },
   {
+    calculation: 'days-of-tasks',
+    what: 'pickets of 21 hours by two, five hours a day',
+    kind: 'second derivation',
+    source: 'second derivation: ten hours of work taken off each day until none is left',
+    given: { picketHanging: '21 h', helpers: '1', dayHours: '5 h' },
+    gives: 'picketWork',
+    unit: 'day',
+    expected: () => {
+      let [left, days] = [21, 0]
+      for (; left > 0; days++) left -= 2 * 5
+      return days
+    },
+    tolerance: 0,
+  },
+  {
     calculation: 'runs-from-points',
     what: 'round a yard of four corners out of square',
     kind: 'library',
