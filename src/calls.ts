@@ -23,8 +23,10 @@ export function callOf(worked: Worked, id: string, asked: readonly string[]): Ca
     }
   }
   const order = (name: string): number => (asked.includes(name) ? asked.indexOf(name) : asked.length)
-  // A list in order, the post centres of a run, stands in a table: it is no figure.
-  const values = [...outcome.values].filter(([name]) => !calc.gives[name]?.list).sort(([a], [b]) => order(a) - order(b))
+  // A list in order, the post centres of a run, stands in a table: it is no figure. Nor is what only passes between parts of a fence.
+  const isFigure = (name: string): boolean =>
+    !calc.gives[name]?.list && (!calc.gives[name]?.unsaid || asked.includes(name))
+  const values = [...outcome.values].filter(([name]) => isFigure(name)).sort(([a], [b]) => order(a) - order(b))
   const results = values.flatMap(([name, value]) =>
     figuresOf(
       {

@@ -41,7 +41,7 @@ const nodeLimits = { sketch: 60, price: 600, boards: 200, offcut: 200 } as const
 const mostPatterns = 6_000
 const mostForOffcut = 2_400
 // A node over more patterns takes longer: so many patterns are looked at in all.
-const mostWork = 300_000
+const mostWork = 60_000
 
 const nodesFor = (after: keyof typeof nodeLimits, patterns: number): number =>
   Math.max(1, Math.min(nodeLimits[after], Math.floor(mostWork / Math.max(1, patterns))))
