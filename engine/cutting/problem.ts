@@ -41,7 +41,7 @@ export interface Bench {
   readonly limits: readonly number[]
 }
 
-export const greatestCommon = (a: number, b: number): number => (b === 0 ? a : greatestCommon(b, a % b))
+const greatestCommon = (a: number, b: number): number => (b === 0 ? a : greatestCommon(b, a % b))
 
 // Whole numbers stay exact in a double far beyond this; a length that needs more is no measurement.
 const finest = 1e9

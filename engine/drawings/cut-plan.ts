@@ -3,7 +3,7 @@ import type { Seen } from '../calculation.ts'
 import { add } from '../quantities/amount.ts'
 import { less, numberIn, type Quantity, zero } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { atNearestMark } from '../quantities/tape.ts'
+import { byTape } from '../quantities/tape.ts'
 import { aside, box, heading, ledDown, line, sheet, spread, width, words } from './svg.ts'
 
 const most = 12
@@ -112,7 +112,6 @@ function label(x: number, wide: number, top: number, piece: Quantity): string {
 }
 
 /** As it is marked: the table beside the drawing says the same. */
-const byTape = (it: Quantity): string => show(atNearestMark(it) ?? it)
 const bare = (it: Quantity): string => byTape(it).replace(/ (in|mm)$/, '')
 
 /** The figure under each mark, from the end as bought. */

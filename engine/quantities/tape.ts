@@ -33,3 +33,6 @@ export function atNearestMark(q: Quantity): Quantity | undefined {
   const marked: Quantity = { ...q, amount: roundTo(q.amount, tape.mark) }
   return show(marked) === show(q) ? undefined : marked
 }
+
+/** As it is read off a tape: the nearest mark, or the length itself where it is on one. */
+export const byTape = (q: Quantity): string => show(atNearestMark(q) ?? q)

@@ -11,7 +11,7 @@ import { exact, isExact, toNumber } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
 import { exactly, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { atNearestMark } from '../../quantities/tape.ts'
+import { byTape } from '../../quantities/tape.ts'
 import { unitNamed } from '../../quantities/units.ts'
 import {
   boardsToCut,
@@ -375,9 +375,6 @@ function onTheTape(q: Quantity): Fraction {
   return new Fraction(Math.round(toNumber(q.amount) / mark.valueOf())).mul(mark)
 }
 
-/** What is cut is read off a tape: the nearest mark of one. */
-const byTape = (q: Quantity): string => show(atNearestMark(q) ?? q)
-
 function showTables(problem: CutProblem, plan: CutPlan, coin: Fraction, inTheirs: InTheirs, tools: Bench): void {
   const { rows, has, table } = tools
   const stocks = rows('stockLengths')
@@ -409,7 +406,8 @@ function showTables(problem: CutProblem, plan: CutPlan, coin: Fraction, inTheirs
     ]),
   })
   const { proof } = plan
-  const worth = (it: Fraction): string => (plan.byPrice ? it.div(coin) : it.mul(plan.unit)).toFraction()
+  const worth = (it: Fraction): string =>
+    plan.byPrice ? it.div(coin).toFraction() : show({ ...(stocks[0] as Quantity), amount: it.mul(plan.unit) })
   const how = {
     duals: 'these prices: no board holds pieces worth more than it costs, and all pieces at them come to the bound',
     sticks: 'the count of pieces that can share no board',
@@ -423,7 +421,7 @@ function showTables(problem: CutProblem, plan: CutPlan, coin: Fraction, inTheirs
       ['the price rests on', how],
       ['solver', proof.solver ?? 'none'],
       ...plan.lengths.map((length, i) => [
-        `worth of a ${show(inTheirs(length))} piece, in ${plan.byPrice ? (prices[0] as Quantity).unit : 'inches of board'}`,
+        `worth of a ${show(inTheirs(length))} piece, ${plan.byPrice ? `in ${(prices[0] as Quantity).unit}` : 'as length of board'}`,
         worth(proof.worth[i] as Fraction),
       ]),
       ...proof.searches.map((it) => [

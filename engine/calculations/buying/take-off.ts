@@ -7,7 +7,7 @@
 import { calculation, type Tools } from '../../calculation.ts'
 import { type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { atNearestMark } from '../../quantities/tape.ts'
+import { byTape } from '../../quantities/tape.ts'
 import { add, toNumber } from '../../quantities/amount.ts'
 import { bags, bagsLoad } from '../../words/concrete.ts'
 import { capCount } from '../../words/caps.ts'
@@ -352,7 +352,7 @@ function linesOf(
     return [
       item.what,
       isCut && isLast ? `${show(count)}${from}` : show(count),
-      size ? show(atNearestMark(size) ?? size) : '',
+      size ? byTape(size) : '',
       price,
       sum && isLast ? show(sum) : '',
       weight && isLast ? show(weight) : '',

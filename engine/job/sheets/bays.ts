@@ -1,4 +1,5 @@
 // This file is about the sheets for rails and pickets: what fills each bay, the marks of its story stick, and its arch.
+import { byTape } from '../../quantities/tape.ts'
 import type { Curve } from '../../curves.ts'
 import { halfArchFullSize, stripFullSize } from '../../drawings/full-size.ts'
 import { stacked } from '../../drawings/stacked.ts'
@@ -10,7 +11,6 @@ import type { Stretch } from '../laid-out.ts'
 import type { Node } from '../node.ts'
 import type { Block, Sheet } from '../sheets.ts'
 import {
-  byTape,
   columns,
   figure,
   givenIn,

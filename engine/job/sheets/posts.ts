@@ -1,4 +1,5 @@
 // This file is about the sheets for digging and for cutting posts: where each stands, its hole, how long it is.
+import { byTape } from '../../quantities/tape.ts'
 import { gatesIn } from '../../post-centres.ts'
 import { placeLabel, yard } from '../../places.ts'
 import type { Quantity } from '../../quantities/quantity.ts'
@@ -7,7 +8,6 @@ import type { Post, RunLaid } from '../laid-out.ts'
 import { postSizeOf } from '../post-sizes.ts'
 import type { Block, Sheet } from '../sheets.ts'
 import {
-  byTape,
   columns,
   givenIn,
   optionIn,
@@ -34,7 +34,10 @@ export function stationsSheet(site: Site): Sheet | undefined {
         ],
       },
       ...plan.runs.map((it) => stationsOf(site, it)),
-      { kind: 'lines', lines: remarksOf([plan.node('holeDepth', (plan.posts[0] as Post).kind)]) },
+      {
+        kind: 'lines',
+        lines: remarksOf([...new Set(plan.posts.map((it) => it.kind))].map((kind) => plan.node('holeDepth', kind))),
+      },
     ],
   }
 }

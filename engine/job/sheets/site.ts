@@ -4,7 +4,7 @@ import type { Outcome, Problem, Table } from '../../outcome.ts'
 import { placeLabel, yard } from '../../places.ts'
 import { isList, isQuantity, type Quantity, type Value } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { atNearestMark } from '../../quantities/tape.ts'
+import { atNearestMark, byTape } from '../../quantities/tape.ts'
 import { decided, type Job } from '../job.ts'
 import type { Post, RunLaid, Stretch } from '../laid-out.ts'
 import type { Memo, Node, Plan } from '../node.ts'
@@ -59,8 +59,6 @@ export function sizeAt({ job, plan }: Site, word: string, at: string): Quantity 
   return isQuantity(value) ? value : undefined
 }
 
-/** As it is measured out: at the nearest mark of a tape. */
-export const byTape = (q: Quantity): string => show(atNearestMark(q) ?? q)
 /** Exactly, and beside it at the nearest mark where that is another. */
 export function figure(q: Quantity): string {
   const marked = atNearestMark(q)

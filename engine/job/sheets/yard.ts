@@ -1,4 +1,5 @@
 // This file is about the sheets on which the whole yard is seen from above: the plan to build by, and the sketch for an office.
+import { byTape } from '../../quantities/tape.ts'
 import { vocabulary } from '../../catalogue.ts'
 import { baySideDrawing } from '../../drawings/bay-side.ts'
 import { closes, type PostSeen, type RunFromAbove, yardPlanDrawing } from '../../drawings/yard-plan.ts'
@@ -12,7 +13,6 @@ import { openQuestions } from '../next.ts'
 import type { Block, Sheet } from '../sheets.ts'
 import {
   allNodes,
-  byTape,
   columns,
   givenIn,
   lackingIn,

@@ -17,7 +17,6 @@ export const lineHeight = (size: number): number => Math.round(size * 1.28 * 10)
 export interface Style {
   readonly size: number
   readonly weight?: Weight
-  readonly colour?: string
 }
 
 export function widthOf(doc: Doc, text: string, { size, weight = 'plain' }: Style): number {
@@ -30,13 +29,13 @@ export function write(
   text: string,
   x: number,
   y: number,
-  { size, weight = 'plain', colour = '#000' }: Style,
+  { size, weight = 'plain' }: Style,
   align: 'left' | 'middle' | 'right' = 'left',
 ): void {
   if (text === '') return
   const wide = align === 'left' ? 0 : widthOf(doc, text, { size, weight })
   const start = align === 'left' ? x : align === 'right' ? x - wide : x - wide / 2
-  doc.font(weight, size).fillColor(colour).text(text, start, y, { lineBreak: false })
+  doc.font(weight, size).fillColor('#000').text(text, start, y, { lineBreak: false })
 }
 
 /** The text in lines that fit the width. A word that is longer than a line is cut where it must be. */
