@@ -11,6 +11,7 @@ import {
   runOf,
   sameValue,
   show,
+  unitNamed,
   vocabulary,
   type Worked,
   yard,
@@ -32,9 +33,16 @@ export function decideTurn(job: Job, request: Request, { held, wants }: Bindings
   const asked = wants.length > 0 ? wants : explained
   return {
     ...decided,
+    system: decided.system ?? systemOfAll(held),
     named: request.calculation ?? (goesOn ? job.named : null),
     wanted: asked.length > 0 ? asked : goesOn ? job.wanted : [],
   }
+}
+
+/** The units of what was told, where all of it is in one system. */
+function systemOfAll(held: Bindings['held']): Job['system'] {
+  const systems = new Set(held.flatMap(({ value }) => (isQuantity(value) ? (unitNamed(value.unit).system ?? []) : [])))
+  return systems.size === 1 && systems.has('metric') ? 'metric' : null
 }
 
 /** A holiday that was asked for by its name joins those that were dates already: the answer takes none of them back. */

@@ -63,7 +63,7 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
 export const endsMeasure = (follower: Scanned | undefined): boolean =>
   follower === undefined || follower.sort === 'sign' || closing.has(lower(follower))
 const closing = new Set(
-  'plus minus times less wide long tall high deep thick across apart square clear off inside between by x and with from to is but oc centres centers centre center on opening gate bay fence hole run span gap'.split(
+  'plus minus times less wide long tall high deep thick across apart square clear off inside between over down by x and with from to is but oc centres centers centre center on opening gate bay fence hole run span gap'.split(
     ' ',
   ),
 )

@@ -17,6 +17,7 @@ export interface NumberRead {
 
 const small = tableOf<number>({
   zero: 0,
+  nought: 0,
   one: 1,
   two: 2,
   three: 3,
@@ -138,6 +139,8 @@ function written(tokens: readonly Scanned[], at: number, decimalComma: boolean):
 /** "1.4 million", "1.4e6": how large figures are written. */
 function powerOfTenAfter(tokens: readonly Scanned[], at: number): { by: Fraction; next: number } | null {
   if (lower(tokens[at]) === 'million') return { by: new Fraction(1_000_000), next: at + 1 }
+  if (lower(tokens[at]) === 'thousand') return { by: new Fraction(1000), next: at + 1 }
+  if (lower(tokens[at]) === 'hundred') return { by: new Fraction(100), next: at + 1 }
   const [e, power] = [tokens[at], tokens[at + 1]]
   return lower(e) === 'e' && e?.glued && power?.glued && /^[1-9]$/.test(power.text)
     ? { by: new Fraction(10 ** Number(power.text)), next: at + 2 }
@@ -173,6 +176,11 @@ export function fractionAfter(tokens: readonly Scanned[], at: number): { value: 
 function spoken(tokens: readonly Scanned[], at: number): NumberRead | null {
   const word = lower(tokens[at])
   const next = lower(tokens[at + 1])
+  if (
+    word === 'point' &&
+    !/^(that|this|some|which|a|one|each|every|high|low|end|corner|starting)$/.test(lower(tokens[at - 1]))
+  )
+    return afterPoint(tokens, at, new Fraction(0))
   if (word === 'half' && (next === 'a' || next === 'an') && lower(tokens[at + 2]) === 'dozen')
     return { value: new Fraction(6), next: at + 3, spoken: true, hasFraction: false, note: 'half a dozen is 6' }
   if (word === 'half' && (next === 'a' || next === 'an'))
@@ -204,6 +212,30 @@ function spoken(tokens: readonly Scanned[], at: number): NumberRead | null {
   if (word === 'half' || word === 'quarter')
     return { value: new Fraction(1, parts[word] as number), next: at + 1, spoken: true, hasFraction: true }
   return cardinal(tokens, at)
+}
+
+/** "point six", "nought point four five": digit by digit, as it is said. */
+function afterPoint(tokens: readonly Scanned[], at: number, whole: Fraction): NumberRead | null {
+  let next = at + 1
+  let said = ''
+  while (true) {
+    const word = lower(tokens[next])
+    const value = small[word] ?? (word === 'oh' || word === 'o' || word === 'nought' ? 0 : undefined)
+    if (tokens[next]?.sort === 'digits' && said === '' && /^\d+$/.test(word)) said = word
+    // "point forty five" is .45, "point four five" too; "point four twenty" is neither.
+    else if (value !== undefined && (value < 10 || said === ''))
+      said += String(
+        value >= 20 &&
+          value % 10 === 0 &&
+          small[lower(tokens[next + 1])] !== undefined &&
+          (small[lower(tokens[next + 1])] as number) < 10
+          ? value / 10
+          : value,
+      )
+    else break
+    next++
+  }
+  return said === '' ? null : { value: whole.add(new Fraction(`0.${said}`)), next, spoken: true, hasFraction: false }
 }
 
 /** "of an", "of a" between a spoken fraction and its unit: three quarters of an inch. */
@@ -259,6 +291,10 @@ function cardinal(tokens: readonly Scanned[], at: number): NumberRead | null {
   if (!read) return null
   const whole = new Fraction(total + group)
   const word = lower(tokens[next])
+  if (word === 'point') {
+    const decimal = afterPoint(tokens, next, whole)
+    if (decimal) return decimal
+  }
   if (word === 'dozen')
     return { value: whole.mul(12), next: next + 1, spoken: true, hasFraction: false, note: `a dozen is 12` }
   // "three eighths of an inch"; "one third rule" and "two thirds" stay what they are when no measure follows, which the caller sees to.
@@ -282,6 +318,6 @@ export function spokenFractionAfter(tokens: readonly Scanned[], at: number): { v
   const bottom = parts[lower(tokens[joint])]
   if (top !== undefined && bottom !== undefined && top < bottom && top > 0)
     return { value: new Fraction(top, bottom), next: joint + 1 }
-  if (first === 'half') return { value: new Fraction(1, 2), next: at + 2 }
+  if (first === 'half' || first === 'quarter') return { value: new Fraction(1, parts[first] as number), next: at + 2 }
   return null
 }

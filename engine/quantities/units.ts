@@ -108,6 +108,7 @@ const list: Unit[] = [
   { name: 'ft3', kind: 'volume', size: f(1728), sign: 'ft³', system: 'imperial' },
   { name: 'yd3', kind: 'volume', size: f(46656), sign: 'yd³', system: 'imperial' },
   { name: 'gal', kind: 'volume', size: gallon, sign: 'gal', system: 'imperial' },
+  { name: 'qt', kind: 'volume', size: gallon.div(4), sign: 'qt', system: 'imperial' },
   { name: 'floz', kind: 'volume', size: gallon.div(128), sign: 'fl oz', system: 'imperial' },
   { name: 'galUK', kind: 'volume', size: litre.mul(f('4.54609')), sign: 'gal (imperial)', system: 'imperial' },
   { name: 'cm3', kind: 'volume', size: inch.mm.mul(10).pow(3)!, sign: 'cm³', system: 'metric' },

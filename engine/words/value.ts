@@ -36,6 +36,9 @@ export function parseValue(word: Word, text: string, system: System): Value | un
   const reading = readOne(text, { system })
   if (!reading) return undefined
   if (reading.firmness === 'range') return undefined
+  // “3 bananas” are no gallons: only what is counted brings a noun along.
+  if (reading.bare && reading.end < text.trim().length && word.kind !== 'count' && word.kind !== 'number')
+    return undefined
   return reading.section ? ofStick(word, reading.section) : fittedReading(word, reading, system)
 }
 

@@ -135,7 +135,12 @@ function hold(
   }
   if (tag !== null) {
     const reading = readings.find((it) => it.tag === tag)
-    if (reading) return surely(inches(reading, word, readings, job), word, job)
+    if (reading)
+      return surely(
+        likelierUnit(inTheirMoney(inches(reading, word, readings, job), word, readings, job), word, job),
+        word,
+        job,
+      )
     // `job.gateOpening` is what was decided of the yard: a gate that was told before anybody said where it is.
     const earlier =
       job.results.find((it) => it.ref === tag) ??
@@ -211,6 +216,32 @@ function sidesOf(told: Told, word: Word, readings: readonly Tagged[]): Omit<Held
 function noughtOf(word: Word, least: string, system: 'imperial' | 'metric'): Value | undefined {
   const value = parseValue(word, least, system)
   return isQuantity(value) && amountIn(value, value.unit).valueOf() === 0 ? value : undefined
+}
+
+const lengthUnits = { imperial: ['in', 'ft'], metric: ['mm', 'cm', 'm'] } as const
+
+/** A bare number that is no likely size in the unit of its word, and a likely one in just one other: “pales 70 wide”, “bays of 1.93”. */
+function likelierUnit(reading: Tagged, word: Word, job: Job): Tagged {
+  const { bare } = reading
+  if (bare === null || word.kind !== 'length') return reading
+  const isLikely = (it: Quantity | undefined): boolean =>
+    it !== undefined && problemWith(word, it, false, systemOf(job)) === undefined
+  if (isLikely(fittedReading(word, reading, systemOf(job)))) return reading
+  const systems = job.system === null ? (['imperial', 'metric'] as const) : [job.system]
+  const likely = systems
+    .map((system) => lengthUnits[system].map((unit) => quantity(bare, unit)).filter(isLikely))
+    .find((it) => it.length > 0)
+  const [only] = likely ?? []
+  return only ? { ...reading, bare: null, quantity: only, rivals: likely?.slice(1) ?? [] } : reading
+}
+
+/** A bare price is in the money of the others. */
+function inTheirMoney(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
+  const { bare } = reading
+  if (bare === null || word.kind !== 'money') return reading
+  const told = job.decisions.flatMap(({ value }) => (isQuantity(value) ? [value] : []))
+  const other = [...readings.flatMap((it) => it.quantity ?? []), ...told].find((it) => it.kind === 'money')
+  return other ? { ...reading, bare: null, quantity: quantity(bare, other.unit) } : reading
 }
 
 /** A bare number for what is told in feet, but may be as small as one, may be inches where others of the message are: “diagonals 55 and 56, gate 36 in wide”. */

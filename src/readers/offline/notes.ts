@@ -159,3 +159,49 @@ function sentencesOf(message: readonly Token[]): Token[][] {
   }
   return sentences.filter((it) => it.length > 0)
 }
+
+/** What a note says in all, as words with how often they stand there; its title and its questions count threefold. */
+const saidIn = new Map(
+  notes
+    .filter((it) => !it.emergency)
+    .map((note) => {
+      const counts = new Map<string, number>()
+      const count = (text: string, times: number): void => {
+        for (const token of tokens(text)) {
+          if (filler.has(token.stem) || !/^\p{L}/u.test(token.text)) continue
+          counts.set(token.stem, (counts.get(token.stem) ?? 0) + times)
+        }
+      }
+      for (const text of [note.title, ...note.asks]) count(text, 3)
+      for (const line of note.called) count(line.replaceAll('|', ' '), 1)
+      count(note.text, 1)
+      return [note.name, counts] as const
+    }),
+)
+const rarity = new Map<string, number>()
+for (const counts of saidIn.values()) for (const word of counts.keys()) rarity.set(word, (rarity.get(word) ?? 0) + 1)
+const rare = (word: string): number => Math.log((saidIn.size + 1) / (rarity.get(word) ?? saidIn.size + 1))
+const lengths = new Map(
+  [...saidIn].map(([name, counts]) => [
+    name,
+    Math.hypot(...[...counts].map(([word, count]) => (1 + Math.log(count)) * rare(word))),
+  ]),
+)
+// Below this the note has little more than one rare word in common with the message.
+const alikeEnough = 0.16
+
+/** The note that is most like the message, by the words they share, rare ones counting most (the cosine of their word vectors). */
+export function likestNote(message: readonly Token[]): string | undefined {
+  const words = new Set(message.filter((it) => !it.tag && /^\p{L}/u.test(it.text)).map((it) => it.stem))
+  const mine = [...words].filter((it) => !filler.has(it)).map((it) => [it, rare(it)] as const)
+  const length = Math.hypot(...mine.map(([, weight]) => weight))
+  const rated = [...saidIn].map(([name, counts]) => {
+    const shared = mine.reduce((sum, [word, weight]) => {
+      const count = counts.get(word)
+      return count ? sum + weight * (1 + Math.log(count)) * weight : sum
+    }, 0)
+    return { name, likeness: shared / Math.max(1e-9, length * (lengths.get(name) as number)) }
+  })
+  const best = rated.reduce((a, b) => (b.likeness > a.likeness ? b : a))
+  return best.likeness >= alikeEnough ? best.name : undefined
+}

@@ -41,7 +41,7 @@ import { dangerIn, declined } from './declines.ts'
 import { saysNoHolidays, unreadHolidays } from './holidays.ts'
 import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
-import { nearestNote, notesIn, settles } from './notes.ts'
+import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
 import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
@@ -49,8 +49,12 @@ import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
-import { stem, type Token, tokens } from './stems.ts'
+import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
+import { messageOf, type Token } from './stems.ts'
 import { wantsIn } from './wants.ts'
+import { isPlain, isPreferred } from './taught/choose.ts'
+import { kindOf, taughtReading } from './taught/read.ts'
+import type { MessageKind } from './taught/weights.ts'
 
 export const offlineReader: Reader = {
   front: 'offline',
@@ -59,18 +63,31 @@ export const offlineReader: Reader = {
 
 /** Reads a message by the vocabulary alone. */
 export function readOffline(heard: Heard): Request {
-  const message = tokensWithQuantities(heard).map(forgiven)
+  const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)
   if (urgent.length > 0) return onlyThese(urgent)
   const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message))
   const places = placesIn(message)
-  const { refused: danger, reasons } = dangerIn(message, heard.said)
+  const { refused, reasons } = dangerIn(message, heard.said)
+  const sort = kindOf(heard, message)
+  const isSort = (kind: MessageKind, least: number): boolean =>
+    sort.kind === kind && sort.share > least && (heard.job.asked.length === 0 || heard.readings.length === 0)
+  const danger =
+    refused.length === 0 && reasons.length === 0 && isSort('danger', 0.6)
+      ? declined('dangerous', heard.said.slice(0, 200))
+      : refused
   if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
   const runs = runsIn(message, heard.job)
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
   const points = heard.readings.filter((it) => it.point)
-  const isFence = runs.length > 0 || points.length > 0 || runPlaces(heard.job).length > 0
+  const known = runPlaces(heard.job)
+  // “The back run is 48 ft at 8 ft on centre, how many posts?” asks of one stretch: no fence of several is told.
+  const isFence =
+    points.length > 0 ||
+    known.length > 0 ||
+    runs.length > 1 ||
+    (runs.length === 1 && !(isAsked(message) && new Set(runs.flatMap((it) => it.places)).size === 1))
   // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
   const onlyTells = isFence && !isAsked(message) && !isBareQuestion(message, heard)
   const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
@@ -86,6 +103,8 @@ export function readOffline(heard: Heard): Request {
       ? (plainSumIn(heard, message, hits, wants.length > 0) ?? costOfEarlier(heard, message))
       : undefined
   if (plain) return plain
+  if (isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) && danger.length === 0 && reasons.length === 0)
+    return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
   const byParts = heard.readings.some((it) => it.proportion)
     ? askable.filter((it) => Object.values(it.needs).some(isOfParts))
@@ -176,9 +195,24 @@ export function readOffline(heard: Heard): Request {
     (it) => bindFor(it.asks.length > 0 ? it.asks : heard.job.wanted, it.asks.length > 0, it.meant),
     heard,
   )
-  const { asks, meant } = sense
+  let { asks, meant } = sense
   let context = asks.length > 0 ? asks : onlyTells ? [] : heard.job.wanted
   let { bound, loose } = bindFor(context, asks.length > 0, meant ?? (onlyTells ? wholeFence : undefined))
+  const ownTold = bound.length
+  let learned: readonly Told[] = []
+  const taught =
+    isFence ||
+    !isPlain(heard, places) ||
+    (heard.readings.length === 0 &&
+      !(isSort('sum', 0.6) && asks.length === 0 && meant === undefined && places.length === 0))
+      ? undefined
+      : taughtReading(heard, message, { places, ofKind: () => undefined })
+  if (taught && isPreferred(taught, { meant, bound, loose, context }, heard)) {
+    learned = taught.chosen
+    ;({ asks, bound, loose } = { asks: [...taught.asks], bound: [...taught.bound], loose: [...taught.loose] })
+    meant = taught.calculation
+    context = asks.length > 0 ? asks : heard.job.wanted
+  }
   // Nothing is asked by name, and nothing was before: what the message is about is what is wanted, and helps to read it.
   const subject = context.length === 0 && !isFence ? whatItIsAbout(bound.map(fromTag), hits) : []
   if (subject.length > 0) {
@@ -187,7 +221,12 @@ export function readOffline(heard: Heard): Request {
   }
   // The answer to what was asked of one run is told of that run.
   if (runs.length === 0) bound = bound.map((it) => ({ ...it, at: it.at === yard ? askedPlace(it.word, heard) : it.at }))
-  const chosen = choicesIn(heard, message, hits, bound, context, stretches, isFence)
+  const chosen = [
+    ...learned,
+    ...choicesIn(heard, message, hits, bound, context, stretches, isFence).filter(
+      (it) => !learned.some((other) => other.word === it.word),
+    ),
+  ]
   const sold = soldByIn(bound)
   const walls = stretches.flatMap((it) => wallsIn(message, it))
   const sloping = heard.job.decisions
@@ -248,17 +287,30 @@ export function readOffline(heard: Heard): Request {
     .filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
   const confirms = saysNoHolidays(heard, message) ? ['holidays'] : confirmsIn(message, heard)
 
-  const wantsAdvice = heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message)
-  const nearest = wantsAdvice ? nearestNote(message) : undefined
+  const isTalk =
+    asked.length === 0 &&
+    byName.length === 0 &&
+    asksSomething(message) &&
+    !(places.length > 0 && message.at(-1)?.text !== '?') &&
+    isSort('advice', 0.5)
+  if (isTalk && !isOfTheTrade(message) && danger.length === 0 && notesIn(message).length === 0)
+    return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
+  const wantsAdvice = isTalk || (heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message))
+  const likest = isTalk && isOfTheTrade(message) ? likestNote(message) : undefined
+  const nearest = likest ? { note: likest, isSure: true } : wantsAdvice ? nearestNote(message) : undefined
   const met = notesIn(message)
   const called =
-    met.length === 0 && nearest?.isSure ? [{ note: nearest.note, words: wordsBesideSum, isApart: true }] : met
+    met.length === 0 && nearest && (nearest.isSure || isTalk)
+      ? [{ note: nearest.note, words: wordsBesideSum, isApart: true }]
+      : met
   // "Should I set the posts in gravel or concrete?": nothing is measured and nothing known, so no sum is meant.
-  const asksAdvice = wantsAdvice && called.length > 0 && !isKnownOf(wanted, heard)
+  const asksAdvice = wantsAdvice && called.length > 0 && (isTalk || !isKnownOf(wanted, heard))
   // “Is a 94 lb bag too heavy to lift?” sounds like a sum, and a note settles it.
-  const settled = told.length <= 1 ? called.filter((it) => settles(it.note)).map((it) => it.note) : []
+  const settled =
+    Math.min(told.length, ownTold) <= 1 ? called.filter((it) => settles(it.note)).map((it) => it.note) : []
   if (danger.length === 0 && settled.length > 0) return { ...onlyThese([]), notes: settled }
-  const left = asksAdvice ? [] : wanted
+  // Advice is asked for: where no note knows it, no sum is put in its place.
+  const left = asksAdvice || isTalk ? [] : wanted
 
   const isSum = told.some((it) => it.word !== 'country') || left.length > 0
   const notes = called.filter((it) => !isSum || (it.isApart && it.words >= wordsBesideSum)).map((it) => it.note)
@@ -284,8 +336,7 @@ export function readOffline(heard: Heard): Request {
   }
 }
 
-// Beside a sum only a note that much of the message calls for is worth reading.
-const wordsBesideSum = 3
+const wordsBesideSum = 3 // of a message call for a note that is worth reading beside a sum
 
 /** Whether anything is known of what the wanted words need. */
 const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
@@ -293,19 +344,6 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
     (calc) =>
       wanted.some((it) => calc.gives[it.word]) && heard.job.decisions.some((it) => calc.needs[it.word] !== undefined),
   )
-
-const howWords = new Set(
-  'should which why better best vs versus kind sort type ok okay worth necessary advice tip how can when need where what is are do does will or any safe good bad right wrong'
-    .split(' ')
-    .map(stem),
-)
-const isAboutHow = (message: readonly Token[]): boolean => message.some((token) => howWords.has(token.stem))
-
-/** "How far has the gate dropped?" asks for a figure, though it gives none. */
-const asksHowMuch = (message: readonly Token[]): boolean =>
-  message.some(({ stem: word }, i) => word === 'how' && measures.has(message[i + 1]?.stem ?? ''))
-
-const measures = new Set('much many far deep wide high tall long big large heavy thick'.split(' '))
 
 const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
 
@@ -349,26 +387,6 @@ const isSameMeasure = (word: string, other: string): boolean => {
   return kind === vocabulary.get(other)?.kind && (kind === 'mass' || kind === 'volume' || kind === 'duration')
 }
 
-/** The message as tokens: its words, and one token for each quantity, in order. */
-function tokensWithQuantities({ said, readings }: Heard): Token[] {
-  // Both stand in order, so one look at each is enough.
-  let at = 0
-  const words = tokens(said).filter((token) => {
-    while ((readings[at]?.end ?? Infinity) <= token.start) at++
-    return token.end <= (readings[at]?.start ?? Infinity)
-  })
-  const quantities = readings.map((it) => ({
-    text: it.said,
-    stem: it.said.toLowerCase(),
-    start: it.start,
-    end: it.end,
-    tag: it.tag,
-    reading: it,
-    measured: it.quantity !== null || it.section !== undefined,
-  }))
-  return [...words, ...quantities].sort((a, b) => a.start - b.start)
-}
-
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
@@ -409,15 +427,6 @@ const fromTag = (it: Bound): Told => ({
   from: { tag: it.reading.tag, quote: null, option: null, usual: null },
 })
 
-/** "Yes" to "is it really …?" */
-function confirmsIn(message: readonly Token[], heard: Heard): string[] {
-  if (heard.readings.length > 0) return []
-  const first = message[0]?.stem ?? ''
-  return /^(yes|yep|yeah|yup|right|correct|really|sure|confirmed|indeed|aye|true)$/.test(first)
-    ? heard.job.asked.map((it) => it.word)
-    : []
-}
-
 /** Nothing was asked in so many words: the subject is the calculation that most of what was said belongs to, if one stands out. */
 function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
   const chosen = hits.filter((hit) => hit.sort === 'option').map((hit) => hit.word)
@@ -438,13 +447,4 @@ function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
   if (!first || first.score < 2 || second) return []
   const places = told.filter((it) => it.word === 'posts').flatMap((it) => kindsIn(it.at))
   return first.calc.headlines.slice(0, 1).map((word) => ({ word, at: together(places) }))
-}
-
-/** "Hello", "thanks", "what can you do?": said to be polite, or to find out. */
-function isSmallTalk(message: readonly Token[]): boolean {
-  const words = message.filter((token) => /\p{L}/u.test(token.text)).map((token) => token.stem)
-  if (words.length === 0 || words.length > 6) return false
-  return /^(hello|hi|hey|hiya|g'day|gday|howdy|morning|good morning|good afternoon|good evening|thank|thanks|cheer|cheers|ta|ok|okay|yes|yep|no|nope|great|nice|bye|goodbye|help|what can you do|what do you do|who are you|how do you work|how does this work)\b/.test(
-    words.join(' '),
-  )
 }

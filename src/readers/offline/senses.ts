@@ -214,7 +214,8 @@ const wordsBehind = new Map(
 /** Whether a word belongs to a calculation that may stand in for what this one needs. */
 const isBehind = (calc: Calculation, word: string): boolean => wordsBehind.get(calc.name)?.has(word) ?? false
 
-const isFed = (word: string, told: ReadonlySet<string>): boolean =>
+/** Whether a calculation that stands in for others gives the word from what was told. */
+export const isFed = (word: string, told: ReadonlySet<string>): boolean =>
   feeders.some(
     (other) =>
       other.gives[word] &&

@@ -1,7 +1,7 @@
 // This file is about words as they are typed: cut into tokens, brought to one form, and forgiven a slip of the finger.
 
 import { tableOf } from '../../../engine/index.ts'
-import type { Tagged } from '../reader.ts'
+import type { Heard, Tagged } from '../reader.ts'
 
 export interface Token {
   readonly text: string
@@ -69,6 +69,26 @@ export function tokens(text: string): Token[] {
     start: match.index,
     end: match.index + match[0].length,
   }))
+}
+
+/** The message as tokens: its words, and one token for each quantity, in order. */
+export function messageOf({ said, readings }: Heard): Token[] {
+  // Both stand in order, so one look at each is enough.
+  let at = 0
+  const words = tokens(said).filter((token) => {
+    while ((readings[at]?.end ?? Infinity) <= token.start) at++
+    return token.end <= (readings[at]?.start ?? Infinity)
+  })
+  const quantities = readings.map((it) => ({
+    text: it.said,
+    stem: it.said.toLowerCase(),
+    start: it.start,
+    end: it.end,
+    tag: it.tag,
+    reading: it,
+    measured: it.quantity !== null || it.section !== undefined,
+  }))
+  return [...words, ...quantities].sort((a, b) => a.start - b.start)
 }
 
 /** Small words that carry no meaning of their own in a question. */

@@ -1,0 +1,145 @@
+// This file is about what a message looks like to the weights: its words for what is asked, and what stands around a quantity for what it is.
+import type Fraction from 'fraction.js'
+import { amountIn, quantity, type System, toNumber, type Word } from '../../../../engine/index.ts'
+import type { Heard, Tagged } from '../../reader.ts'
+import { around, cueScore, likelihood, type Owned, owners, withoutInner } from '../cue-score.ts'
+import { cuesIn, forgiven, type Hit } from '../lexicon.ts'
+import { placesIn } from '../places.ts'
+import { filler, stem, type Token } from '../stems.ts'
+
+/** A message, looked at once. */
+export interface Looked {
+  readonly heard: Heard
+  readonly message: readonly Token[]
+  readonly hits: readonly Hit[]
+  readonly usable: readonly Owned[]
+}
+
+export function look(heard: Heard, tokens: readonly Token[]): Looked {
+  const message = tokens.map(forgiven)
+  const hits = cuesIn(message)
+  return { heard, message, hits, usable: owners(withoutInner(hits, message), message, placesIn(message)) }
+}
+
+/** A token as the weights know it: a quantity is only what kind of thing it is. */
+const shape = ({ reading, stem }: Token): string =>
+  !reading
+    ? stem
+    : reading.section
+      ? '<stick>'
+      : reading.quantity
+        ? `<${reading.quantity.kind}>`
+        : reading.proportion
+          ? '<parts>'
+          : '<number>'
+
+/** The words of a message, and each two that follow one another. */
+export function wordsOf({ message }: Looked): string[] {
+  const shapes = message.map(shape).filter((it) => !/^[.,;:!\n]$/.test(it))
+  const telling = shapes.filter((it) => !filler.has(it))
+  return [
+    ...new Set([
+      ...telling,
+      ...telling.slice(1).map((it, i) => `${telling[i]} ${it}`),
+      ...telling.flatMap((it) => thingOf.get(it) ?? []),
+    ]),
+  ]
+}
+
+/** Every word, the small ones too: “without”, “before”, “if i” tell a danger from a sum. */
+export function everyWordOf({ message }: Looked): string[] {
+  const shapes = message.map(shape).filter((it) => !/^[.,;:!\n]$/.test(it))
+  return [...new Set([...shapes, ...shapes.slice(1).map((it, i) => `${shapes[i]} ${it}`)])]
+}
+
+/** Things that people call by many names, each by one of its own. */
+const thingOf: ReadonlyMap<string, string> = new Map(
+  [
+    'picket board slat paling pale stave upright stick',
+    'hole pit footing posthole bore',
+    'bag sack',
+    'gap space spacing daylight',
+    'bay section panel span',
+    'rail stringer runner arris crossbar',
+    'concrete cement mud postmix postcrete',
+    'gravel stone hardcore ballast crusher scalping aggregate',
+    'post upright',
+    'soil dirt earth spoil muck clay',
+    'paint stain finish coat varnish oil preservative',
+    'truck pickup ute van trailer tray bed car wagon',
+    'deep depth down buried underground',
+    'wide width across diameter broad round',
+    'tall high height',
+    'cost price total bill pay',
+    'helper mate buddy son wife brother neighbour neighbor kid',
+  ].flatMap((line) => {
+    const names = line.split(' ')
+    return names.map((it) => [stem(it), `~${names[0]}`] as const)
+  }),
+)
+
+// Further away a word says little of a quantity.
+const reach = 6
+
+/** What stands around a quantity, as `L1 wide` or `R2 post`: side, how near, and what; past another quantity it is marked. */
+export function contextOf({ message }: Looked, spot: number): string[] {
+  const found: string[] = []
+  for (const step of [-1, 1]) {
+    let isPast = false
+    let words = 0
+    for (let at = spot + step; words < reach && message[at]; at += step) {
+      const token = message[at] as Token
+      if (token.text === '\n' || /^[.?!;]$/.test(token.text)) isPast = true
+      if (/^[.,;:?!\n]$/.test(token.text)) continue
+      words++
+      const side = step < 0 ? 'L' : 'R'
+      const near = words === 1 ? '1' : words <= 3 ? '2' : '3'
+      const it = shape(token)
+      found.push(`${side}${isPast ? 'x' : ''}${near} ${it}`, `${isPast ? 'x' : ''}~ ${it}`)
+      if (words === 1 && message[at + step] && !isPast)
+        found.push(`${side}${side} ${it} ${shape(message[at + step] as Token)}`)
+      if (token.tag) isPast = true
+    }
+  }
+  return found
+}
+
+export const unitOf = (reading: Tagged): string =>
+  reading.section ? 'stick' : reading.quantity ? reading.quantity.unit : 'bare'
+
+/** What the vocabulary itself says of a quantity and a word: how strongly it is named, and how likely its size is. */
+export function cues(
+  { heard, message, usable }: Looked,
+  reading: Tagged,
+  spot: number,
+  word: Word,
+): { cue: number; likely: number } {
+  const near = around(spot, usable)
+  // A bare number may be in any unit that its size is likely in: feet, metres, millimetres.
+  const units = word.kind === 'length' && reading.bare !== null ? unitsOf(heard.job.system) : []
+  const ways = [
+    reading,
+    ...units.map((unit): Tagged => ({ ...reading, bare: null, quantity: quantity(reading.bare as Fraction, unit) })),
+  ]
+  return {
+    cue: Math.min(8, cueScore(word, reading, spot, near, message, word.called.plainly === true)) / 4,
+    likely: Math.max(-4, ...ways.map((it) => likelihood(word, it, heard))),
+  }
+}
+
+/** How a number looks: whole or not, and how large, by steps of three. */
+export function shapeOf({ bare, quantity, section }: Tagged): string {
+  if (section) return section.name
+  const size = bare?.valueOf() ?? (quantity ? toNumber(amountIn(quantity, quantity.unit)) : 0)
+  const part = bare
+    ? bare.d === 1n
+      ? 'whole'
+      : bare.d === 100n || bare.d === 50n || bare.d === 20n
+        ? 'cents'
+        : 'part'
+    : quantity?.kind
+  return `${part} ${Math.floor(Math.log(Math.max(size, 0.01)) / Math.log(3))}`
+}
+
+const unitsOf = (system: System | null): readonly string[] =>
+  system === 'metric' ? ['mm', 'cm', 'm'] : system === 'imperial' ? ['in', 'ft'] : ['in', 'ft', 'mm', 'm']

@@ -1,0 +1,166 @@
+// This file is about teaching: weights from sentences. `npm run teach` writes weights.json; the same sentences give the same weights.
+// Both halves are log-linear: a share for each calculation, and for each quantity a share for each word that it could be, or none.
+// Weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
+import type { Calculation } from '../../../../engine/index.ts'
+import { canBe } from './decode.ts'
+import {
+  bindFeatures,
+  askFeatures,
+  choiceFeatures,
+  kindFeatures,
+  kinds,
+  type MessageKind,
+  resultFeatures,
+  type Weights,
+} from './weights.ts'
+import type { Looked } from './features.ts'
+import type { Tagged } from '../../reader.ts'
+
+export interface Lesson {
+  readonly looked: Looked
+  readonly calculation: Calculation
+  /** What it asks for; empty where it only tells. */
+  readonly results: readonly string[]
+  /** Options that it says, by their words. */
+  readonly options: ReadonlyMap<string, string>
+  /** Each quantity of the sentence and the word it means; nothing where it means none. */
+  readonly meant: readonly { readonly reading: Tagged; readonly spot: number; readonly word: string | null }[]
+}
+
+interface Choice {
+  /** Features of each thing that could be chosen, and which is right. */
+  readonly options: readonly (readonly [string, number][])[]
+  readonly right: number
+}
+
+/** For each quantity of a lesson the words that it could be, of the calculation’s own. */
+function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
+  const words = Object.values(calculation.needs).filter((it) => it.kind !== 'choice' && it.kind !== 'verdict')
+  const needed = new Set(words.map((it) => it.name))
+  return meant.flatMap(({ reading, spot, word }) => {
+    const able = words.filter((it) => it.name === word || canBe(it, reading, looked, needed))
+    const options = [undefined, ...able].map((it) => bindFeatures(looked, reading, spot, it, calculation))
+    const right = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
+    return right === 0 && word !== null ? [] : [{ options, right }]
+  })
+}
+
+/** For each thing that a lesson asks for, what its calculation could be asked for. */
+function resultChoicesOf({ looked, calculation, results }: Lesson): Choice[] {
+  const names = [undefined, ...Object.keys(calculation.gives)]
+  const options = names.map((it) => resultFeatures(looked, it, calculation))
+  return (results.length > 0 ? results : [undefined]).flatMap((it) => {
+    const right = names.indexOf(it)
+    return right < 0 ? [] : [{ options, right }]
+  })
+}
+
+/** For each choice of a lesson's calculation, what could be said of it. */
+const optionChoicesOf = ({ looked, calculation, options: said }: Lesson): Choice[] =>
+  Object.values(calculation.needs)
+    .filter((it) => it.kind === 'choice')
+    .map((word) => {
+      const options = [undefined, ...Object.keys(word.options ?? {})]
+      return {
+        options: options.map((it) => choiceFeatures(looked, word, it)),
+        right: Math.max(0, options.indexOf(said.get(word.name))),
+      }
+    })
+
+class Slope {
+  readonly weight = new Map<string, number>()
+  private readonly squares = new Map<string, number>()
+  constructor(
+    private readonly rate: number,
+    private readonly draw: number,
+  ) {}
+  of(name: string): number {
+    return this.weight.get(name) ?? 0
+  }
+  step(name: string, gradient: number): void {
+    const now = this.of(name)
+    const full = gradient - this.draw * now
+    const square = (this.squares.get(name) ?? 0) + full * full
+    this.squares.set(name, square)
+    this.weight.set(name, now + (this.rate * full) / Math.sqrt(square + 1e-6))
+  }
+}
+
+function shares(scores: readonly number[]): number[] {
+  const most = Math.max(...scores)
+  const each = scores.map((it) => Math.exp(it - most))
+  const sum = each.reduce((a, b) => a + b, 0)
+  return each.map((it) => it / sum)
+}
+
+const rounds = 12
+
+/** A message and what kind of message it is. */
+export interface KindLesson {
+  readonly looked: Looked
+  readonly kind: MessageKind
+}
+
+export function taught(lessons: readonly Lesson[], ofKinds: readonly KindLesson[]): Weights {
+  const calculations = [...new Set(lessons.map((it) => it.calculation.name))].sort()
+  return {
+    calculations,
+    sentences: calculations.map((name) => lessons.filter((it) => it.calculation.name === name).length),
+    asks: asksTaught(lessons, calculations),
+    binds: weighed(lessons.flatMap(choicesOf)),
+    results: weighed(lessons.flatMap(resultChoicesOf)),
+    choices: weighed(lessons.flatMap(optionChoicesOf)),
+    kinds: weighed(
+      ofKinds.map(({ looked, kind }) => ({
+        options: kinds.map((it) => kindFeatures(looked, it)),
+        right: kinds.indexOf(kind),
+      })),
+    ),
+  }
+}
+
+/** How often each feature stands in the sentences of each calculation. */
+function asksTaught(lessons: readonly Lesson[], calculations: readonly string[]): Weights['asks'] {
+  const counts = new Map<string, Map<number, number>>()
+  for (const { looked, calculation } of lessons) {
+    const at = calculations.indexOf(calculation.name)
+    for (const feature of askFeatures(looked)) {
+      const own = counts.get(feature) ?? new Map<number, number>()
+      counts.set(feature, own.set(at, (own.get(at) ?? 0) + 1))
+    }
+  }
+  return Object.fromEntries(
+    [...counts]
+      .filter(([, own]) => [...own.values()].reduce((sum, it) => sum + it, 0) > 1)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([name, own]) => [name, [...own].sort(([a], [b]) => a - b)]),
+  )
+}
+
+function weighed(choices: readonly Choice[]): Readonly<Record<string, number>> {
+  // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
+  const seen = new Map<string, number>()
+  for (const { options, right } of choices)
+    for (const [name] of options[right] ?? []) seen.set(name, (seen.get(name) ?? 0) + 1)
+  const rows = choices.map(({ options, right }) => ({
+    right,
+    options: options.map((features) => features.filter(([name]) => (seen.get(name) ?? 0) > 1)),
+  }))
+  const slope = new Slope(0.25, 0.001)
+  for (let round = 0; round < rounds; round++)
+    for (const { options, right } of rows) {
+      const share = shares(
+        options.map((features) => features.reduce((sum, [name, value]) => sum + slope.of(name) * value, 0)),
+      )
+      options.forEach((features, i) => {
+        const error = (i === right ? 1 : 0) - (share[i] as number)
+        if (Math.abs(error) > 1e-4) for (const [name, value] of features) slope.step(name, error * value)
+      })
+    }
+  return Object.fromEntries(
+    [...slope.weight]
+      .filter(([, it]) => Math.abs(it) >= 0.15)
+      .map(([name, it]) => [name, Math.round(it * 100)] as const)
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
+  )
+}

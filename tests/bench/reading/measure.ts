@@ -1,0 +1,82 @@
+// This file is about measuring the offline reader on whole conversations: what share of its answers is right, wrong, or a question.
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { createAssistant } from '../../../src/assistant.ts'
+import type { Turn } from '../../../src/answer.ts'
+import { offlineReader } from '../../../src/readers/offline/offline.ts'
+import { judge, type Judged, type Kind, type Verdict } from './judge.ts'
+import { type Talk, talkSchema } from './question.ts'
+
+/** The first half is looked at when the reader is mended; the second was written apart from it and is only counted. */
+export const halves = ['first', 'second'] as const
+export type Half = (typeof halves)[number]
+
+export const talksOf = (folder: string, half: Half): Talk[] =>
+  readdirSync(join(folder, half))
+    .filter((it) => it.endsWith('.json'))
+    .sort()
+    .flatMap((it) => talkSchema.array().parse(JSON.parse(readFileSync(join(folder, half, it), 'utf8'))))
+
+export interface Heard extends Judged {
+  readonly talk: string
+  readonly turn: number
+  readonly said: string
+  readonly ms: number
+}
+
+/** Plays every talk turn by turn, and judges each answer. */
+export async function played(talks: readonly Talk[]): Promise<Heard[]> {
+  const assistant = createAssistant(offlineReader)
+  const all: Heard[] = []
+  for (const { talk, turns } of talks) {
+    const before: Turn[] = []
+    for (const [turn, { said, expect }] of turns.entries()) {
+      const start = performance.now()
+      const { answer, job } = await assistant.turn({ said, before })
+      const ms = performance.now() - start
+      before.push({ n: before.length, said, answer, job })
+      const ways = [expect, ...(expect.or ? [expect.or] : [])].map((it) => judge(answer, it))
+      const best = ways.find((it) => it.verdict === 'right') ?? (ways[0] as Judged)
+      all.push({ ...best, talk, turn: turn + 1, said, ms })
+    }
+  }
+  return all
+}
+
+/** The upper end of the 95 % interval of a share, by Wilson's score: what the true share may be as high as. */
+export function highest(count: number, of: number): number {
+  const z = 1.96
+  const p = count / of
+  return (p + (z * z) / (2 * of) + z * Math.sqrt((p * (1 - p)) / of + (z * z) / (4 * of * of))) / (1 + (z * z) / of)
+}
+
+/** How many of each kind came to each verdict. */
+export const counted = (all: readonly Heard[]): Record<Kind, Record<Verdict, number>> => {
+  const counts = {} as Record<Kind, Record<Verdict, number>>
+  for (const { kind, verdict } of all) {
+    counts[kind] ??= { right: 0, partly: 0, asked: 0, silent: 0, wrong: 0, void: 0 }
+    counts[kind][verdict]++
+  }
+  return counts
+}
+
+const percent = (part: number, of: number): string => `${((100 * part) / Math.max(1, of)).toFixed(1)} %`
+
+/** The same in words, a line each. */
+export function inWords(all: readonly Heard[]): string {
+  const counts = counted(all)
+  const lines = Object.entries(counts).map(([kind, each]) => {
+    const of = Object.values(each).reduce((sum, it) => sum + it, 0)
+    return `  ${kind}, ${of}: ${Object.entries(each)
+      .filter(([, count]) => count > 0)
+      .map(([verdict, count]) => `${verdict} ${percent(count, of)}`)
+      .join(', ')}`
+  })
+  const sums = all.filter((it) => it.chosen !== undefined)
+  const wrong = all.filter((it) => it.verdict === 'wrong').length
+  return [
+    ...lines,
+    `  calculation chosen ${percent(sums.filter((it) => it.chosen).length, sums.length)}, arguments right ${percent(sums.filter((it) => it.argued).length, sums.length)}`,
+    `  wrong in all ${percent(wrong, all.length)}, at most ${percent(highest(wrong, all.length), 1)} (95 %)`,
+  ].join('\n')
+}
