@@ -28,6 +28,9 @@ export const isPlain = (heard: Heard, places: readonly PlaceSaid[]): boolean =>
 
 // So much better a taught reading must explain a message that ours explains whole, by another calculation.
 const clearly = 1.2
+// And so much, with every binding so sure, where the talk goes on.
+const far = 4
+const sure = 2
 
 /** What the reading by the vocabulary alone came to. */
 interface Own {
@@ -45,7 +48,8 @@ export function isPreferred(taught: Taught, own: Own, heard: Heard): boolean {
     : askable.filter((it) => wanted.length > 0 && wanted.every((word) => it.gives[word]))
   if (calcs.length === 0) return true
   // What goes on with the talk, or answers our own question, and leaves nothing over, is no new question.
-  if (own.context === heard.job.wanted && own.bound.length > 0 && own.loose.length === 0) return false
+  const goesOn = own.context === heard.job.wanted && own.bound.length > 0 && own.loose.length === 0
+  if (goesOn && !(taught.ahead > far && taught.least > sure && taught.loose.length === 0)) return false
   const has = new Set([
     ...own.bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]),
     ...heard.job.decisions.map((it) => it.word),

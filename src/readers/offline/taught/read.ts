@@ -4,7 +4,7 @@ import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { type Kinds, placeFor } from '../places.ts'
 import type { Token } from '../stems.ts'
-import { readingsOf, weights } from './decode.ts'
+import { type Binding, readingsOf, weights } from './decode.ts'
 import { look, type Looked } from './features.ts'
 import { kindsOf, type MessageKind, optionSaid, resultsAsked } from './weights.ts'
 import type { Told } from '../../../request.ts'
@@ -53,7 +53,7 @@ export function taughtReading(heard: Heard, message: readonly Token[], kinds: Ki
         ? []
         : [{ word: result, at: yard }],
     calculation,
-    bound: best.bound.map(({ reading, word, sure }) => ({
+    bound: best.bound.filter(isSure).map(({ reading, word, sure }) => ({
       reading,
       word,
       at: placeFor(vocabulary.get(word) as Word, spots.get(reading.tag) ?? 0, kinds, message),
@@ -62,12 +62,15 @@ export function taughtReading(heard: Heard, message: readonly Token[], kinds: Ki
     chosen: Object.values(calculation.needs).flatMap((word) =>
       word.kind === 'choice' ? optionTold(looked, word) : [],
     ),
-    loose: best.left,
+    // What is hardly surer to be that word than another, or none, is left for a question.
+    loose: [...best.left, ...best.bound.filter((it) => !isSure(it)).map((it) => it.reading)],
     ahead: next ? best.score - next.score : Number.POSITIVE_INFINITY,
     least: Math.min(...best.bound.map((it) => it.sure), Number.POSITIVE_INFINITY),
     missing: best.missing.length,
   }
 }
+
+const isSure = ({ sure }: Binding): boolean => sure === 0 || sure >= 0.5
 
 /** An option that a message says, with the words that say so. */
 function optionTold(looked: Looked, word: Word): Told[] {
