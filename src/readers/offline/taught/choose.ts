@@ -18,7 +18,7 @@ import type { Taught } from './read.ts'
 const mostTaught = 24
 /** Whether the taught reading may try a message: no table, no readings by their dates, no post of a kind: those have readers of their own. */
 export const isPlain = (heard: Heard, places: readonly PlaceSaid[]): boolean =>
-  places.length <= 1 &&
+  places.length === 0 &&
   heard.readings.length <= mostTaught &&
   // A price by the measure, and a day of the calendar, too.
   heard.readings.every((it) => !it.per && it.quantity?.kind !== 'date') &&

@@ -18,12 +18,14 @@ import { bestAssignment } from './assign.ts'
 import { likelihood } from '../cue-score.ts'
 import { calculationsIn } from '../lexicon.ts'
 import { isFed } from '../senses.ts'
-import type { Looked } from './features.ts'
+import { cues, type Looked } from './features.ts'
 import { askedFor, bindFeatures, load, scoreOf, type Weights } from './weights.ts'
 
 export interface Binding {
   readonly reading: Tagged
   readonly word: string
+  /** Whether the vocabulary names it. */
+  readonly named: boolean
   /** How much surer it is than that it means nothing, and than the next word: in logarithms. */
   readonly sure: number
 }
@@ -112,6 +114,10 @@ function tried(looked: Looked, calculation: Calculation, asked: number, told: Re
         : Number.NEGATIVE_INFINITY,
     )
   })
+  const cueOf = (i: number, word: Word): number => {
+    const { reading, spot } = quantities[i] as { reading: Tagged; spot: number }
+    return cues(looked, reading, spot, word).cue
+  }
   const chosen = assigned(scores, words, (i, j) => {
     const [a, b] = [quantities[i]?.reading, quantities[j]?.reading]
     if (a?.quantity && b?.quantity) return sameValue(a.quantity, b.quantity)
@@ -129,7 +135,12 @@ function tried(looked: Looked, calculation: Calculation, asked: number, told: Re
     const score = own[at] as number
     const next = Math.max(0, ...own.filter((_, other) => other !== at && !chosen.includes(other)))
     return [
-      { reading: (quantities[i] as { reading: Tagged }).reading, word: (words[at] as Word).name, sure: score - next },
+      {
+        reading: (quantities[i] as { reading: Tagged }).reading,
+        word: (words[at] as Word).name,
+        named: cueOf(i, words[at] as Word) > 0,
+        sure: score - next,
+      },
     ]
   })
   const left = quantities
@@ -151,7 +162,7 @@ function tried(looked: Looked, calculation: Calculation, asked: number, told: Re
     : []
   if (lacking && !more && able.length === 1) {
     const [only] = able as [Tagged]
-    bound.push({ reading: only, word: lacking.name, sure: 0 })
+    bound.push({ reading: only, word: lacking.name, named: false, sure: 0 })
     left.splice(left.indexOf(only), 1)
     missing.pop()
   }

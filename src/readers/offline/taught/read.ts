@@ -46,6 +46,7 @@ export function taughtReading(heard: Heard, message: readonly Token[], kinds: Ki
   const result =
     asked[0]?.result ??
     (isSum.kind === 'sum' && isSum.share > 0.7 ? (asked[1]?.result ?? calculation.headlines[0]) : undefined)
+  const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
   const spots = new Map(message.flatMap((token, i) => (token.tag ? [[token.tag, i] as const] : [])))
   return {
     asks:
@@ -53,24 +54,29 @@ export function taughtReading(heard: Heard, message: readonly Token[], kinds: Ki
         ? []
         : [{ word: result, at: yard }],
     calculation,
-    bound: best.bound.filter(isSure).map(({ reading, word, sure }) => ({
-      reading,
-      word,
-      at: placeFor(vocabulary.get(word) as Word, spots.get(reading.tag) ?? 0, kinds, message),
-      score: sure,
-    })),
+    bound: best.bound
+      .filter((it) => isSure(it, isVerdict))
+      .map(({ reading, word, sure }) => ({
+        reading,
+        word,
+        at: placeFor(vocabulary.get(word) as Word, spots.get(reading.tag) ?? 0, kinds, message),
+        score: sure,
+      })),
     chosen: Object.values(calculation.needs).flatMap((word) =>
       word.kind === 'choice' ? optionTold(looked, word) : [],
     ),
     // What is hardly surer to be that word than another, or none, is left for a question.
-    loose: [...best.left, ...best.bound.filter((it) => !isSure(it)).map((it) => it.reading)],
+    loose: [...best.left, ...best.bound.filter((it) => !isSure(it, isVerdict)).map((it) => it.reading)],
     ahead: next ? best.score - next.score : Number.POSITIVE_INFINITY,
     least: Math.min(...best.bound.map((it) => it.sure), Number.POSITIVE_INFINITY),
     missing: best.missing.length,
   }
 }
 
-const isSure = ({ sure }: Binding): boolean => sure === 0 || sure >= 0.5
+// “The thingummy is 3 in”: no verdict is given on a size that nothing names and that is not very sure.
+const enough = { named: 0.5, unnamed: 0.5, unnamedInVerdict: 4 } as const
+const isSure = ({ sure, named }: Binding, isVerdict: boolean): boolean =>
+  named ? sure >= enough.named : isVerdict ? sure >= enough.unnamedInVerdict : sure === 0 || sure >= enough.unnamed
 
 /** An option that a message says, with the words that say so. */
 function optionTold(looked: Looked, word: Word): Told[] {

@@ -10,6 +10,7 @@ const notYet = new Set([
   'Take-off: 14 posts at £21.50 and 80 brackets at £1.35, delivery £45',
   'Sight triangle legs of 7 m and 7 m, fence corner 4 m and 2 m from the corner: is my fence in the sight triangle?',
   'Run 8.4 m, posts at most 1.2 m apart: how many bays?',
+  'The hinge post leans 1 in over 48 in. How far does the latch end of a 42 in wide gate drop?',
 ])
 
 const examples = askable.flatMap((calc) => calc.examples.map((example) => ({ calc, example })))

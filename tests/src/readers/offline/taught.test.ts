@@ -81,7 +81,7 @@ describe('assigning', () => {
 
 describe('the weights', () => {
   it('hold what was taught and nothing else', () => {
-    expect(load().binds['constructor']).toBeUndefined()
+    expect(load().binds.constructor).toBeUndefined()
     expect(load().calculations.length).toBe(load().sentences.length)
   })
 })
