@@ -19,6 +19,8 @@ export function whyDeclined(decline: Decline): string {
         whoDecides(decline.quote) ??
         `I cannot work that out yet, and I would rather say so than guess. ${whatCanBeAsked()}`
       )
+    case 'unclear':
+      return 'I can take that in more than one way, and would rather ask than guess. Say once more what you want to know, and of what each number is.'
     case 'not-understood':
       return `I did not understand what to do with that. ${whatCanBeAsked()}`
     default:

@@ -39,7 +39,7 @@ export const requestSchema = z.strictObject({
   acts: z.array(actSchema).nullish().describe('what is done with the job as a whole'),
   declines: z.array(
     z.strictObject({
-      why: z.enum(['off-trade', 'dangerous', 'not-understood', 'not-yet', 'small-talk']),
+      why: z.enum(['off-trade', 'dangerous', 'not-understood', 'unclear', 'not-yet', 'small-talk']),
       quote: z.string().describe('exact words of the message that this is about'),
     }),
   ),

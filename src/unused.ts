@@ -3,6 +3,7 @@ import {
   type Calculation,
   inSentence,
   isQuantity,
+  problemWith,
   type Job,
   type Outcome,
   type Quantity,
@@ -14,6 +15,7 @@ import {
   type Worked,
 } from '../engine/index.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
+import { isRate } from './readers/offline/fits.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
@@ -31,6 +33,7 @@ export function unusedOf({ readings, said }: Heard, request: Request, held: read
   const isTurnOfPhrase = (it: Tagged): boolean =>
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
+    isRate(it) ||
     (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
   const countsValues = (it: Tagged): boolean =>
@@ -81,7 +84,8 @@ export function withoutIdle(worked: readonly Worked[], held: readonly Held[], un
     const isOfMoney = kinds.has('money')
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
     const isTime = kinds.has('duration')
-    const [what] = [...(isAll ? counts : []), ...(isOfMoney ? rates : []), ...(isTime ? paces : [])]
+    const deciding = unused.filter((one) => mayDecide(one, calculation, outcome)).map((one) => `“${one.said}”`)
+    const [what] = [...deciding, ...(isAll ? counts : []), ...(isOfMoney ? rates : []), ...(isTime ? paces : [])]
     if (what === undefined) return it
     const problem = {
       code: 'unreadable',
@@ -92,6 +96,16 @@ export function withoutIdle(worked: readonly Worked[], held: readonly Held[], un
     return { ...it, outcome: { ok: false, given: outcome.given, problems: [problem], cited: [] } }
   })
 }
+
+/** Whether a size that nothing took may be one that the sum took as usual, or did without. */
+const mayDecide = ({ quantity }: Tagged, { needs }: Calculation, { given }: Outcome): boolean =>
+  quantity !== null &&
+  Object.values(needs).some(
+    (word) =>
+      word.kind === quantity.kind &&
+      (given.get(word.name)?.role ?? 'assumed') === 'assumed' &&
+      problemWith(word, quantity, false, 'imperial') === undefined,
+  )
 
 /** Whether it worked on one of something, since nobody said how many. */
 const takesUsualCount = (calculation: Calculation, { given }: Outcome): boolean =>

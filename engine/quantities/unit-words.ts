@@ -412,7 +412,7 @@ const isMinutes = (tokens: readonly Scanned[], at: number, next: number): boolea
 /** Fourteen pounds, where somebody weighs so much, or nothing else is said; else it is what lies under a post. */
 const isOfBody = (tokens: readonly Scanned[], at: number, next: number): boolean =>
   tokens[next]?.sort !== 'digits' &&
-  (tokens.some((it) => /^(weigh|weighs|weight|weighing|i'm|heavy)$/.test(lower(it))) ||
+  (tokens.slice(Math.max(0, at - 4), at).some((it) => /^(weigh|weighs|weighed|weighing|i'm|im)$/.test(lower(it))) ||
     (next >= tokens.length && tokens.slice(0, at).every((it) => it.sort === 'digits')))
 const numberedPlace = new Set(['side', 'bay', 'run', 'section', 'stretch'])
 const prepositionAfter = new Set(

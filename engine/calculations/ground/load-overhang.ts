@@ -66,7 +66,7 @@ export const loadOverhang = calculation({
     })
     const flag = cite(quantity(12, 'in'), 'flag where no law says', 'published')
     remark(
-      `Put a bright cloth of at least ${flag} across on the end whatever the law says, and a red light after dark. Your own road law governs: ask before you load.`,
+      `Your own road law governs: ask before you load. Where it asks for no mark, tie a bright cloth of at least ${flag} across to the end all the same, and a red light after dark.`,
     )
   },
   sources: [

@@ -28,6 +28,7 @@ import { cutsIn } from './cuts-said.ts'
 import { daysIn } from './days.ts'
 import { hoursInTable } from './hour-table.ts'
 import type { Bound } from './bound.ts'
+import { neededBehind } from './feeds.ts'
 import { fits } from './fits.ts'
 import type { Hit } from './lexicon.ts'
 import { pairsTold } from './pairs.ts'
@@ -142,17 +143,6 @@ export function bind(
   if (!asksNow && sure.length === 0)
     sure.push(...(heard.job.asked.length > 0 ? onlyWordLeft(heard, sure, loose().filter(unnamed), needed, wanted) : []))
   return { bound: sure, loose: loose() }
-}
-
-/** What those need that may stand in for what is needed, by how far behind it stands: the pickets in all, a bay's, its opening, the run. */
-function neededBehind(needed: ReadonlySet<string>): Map<string, number> {
-  const behind = new Map([...needed].map((word) => [word, 0]))
-  // A map goes on to what is added to it on the way.
-  for (const [word, steps] of behind)
-    for (const calc of askable)
-      if (calc.joins && calc.gives[word])
-        for (const need of Object.keys(calc.needs)) if (!behind.has(need)) behind.set(need, steps + 1)
-  return behind
 }
 
 /** "humidities 90, 85, 80 %; chance of rain 0, 10 %": what stands between commas belongs to the list that most of its row is bound to, however near another list's name stands. */

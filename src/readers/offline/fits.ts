@@ -5,15 +5,15 @@ import type { Heard, Tagged } from '../reader.ts'
 /** “1:2:3” tells how many parts there are of each thing, in order. */
 export const isOfParts = (word: Word): boolean => word.list === true && word.noun === 'part'
 
-const isSectionOf =
-  (word: Word) =>
-  (section: NonNullable<Tagged['section']>): boolean => {
-    const square = section.thickness.amount.valueOf() === section.width.amount.valueOf()
-    if (word.name === 'postWidth') return square
-    if (word.name === 'railDepth') return !square && (section.thickness.amount.valueOf() as number) > 1.05
-    if (word.name === 'picketWidth') return !square && (section.thickness.amount.valueOf() as number) <= 1.05
-    return false
-  }
+/** Whether a stick of that section is the thing: a post is as wide as it is thick, a picket is thin. Nothing for words of no one thing. */
+export function isOfSection(word: Word, { thickness, width }: NonNullable<Tagged['section']>): boolean | undefined {
+  const isSquare = thickness.amount.valueOf() === width.amount.valueOf()
+  const isThin = (thickness.amount.valueOf() as number) <= 1.05
+  if (word.name === 'postWidth') return isSquare
+  if (word.name === 'railDepth') return !isSquare && !isThin
+  if (word.name === 'picketWidth') return !isSquare && isThin
+  return undefined
+}
 
 /** "At £42", "@ 28", "each": a price of one of what is measured. */
 const isPriceAt = ({ start, end }: Tagged, { said }: Heard): boolean =>
@@ -27,7 +27,7 @@ export const pricedPer = ({ per }: Tagged): Word['per'] =>
 /** Whether a quantity can be a value of that word: by its kind, its unit, and what stands around it. */
 export function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
   if (reading.section)
-    return (word.otherSide !== undefined && needed.has(word.name)) || isSectionOf(word)(reading.section)
+    return (word.otherSide !== undefined && needed.has(word.name)) || isOfSection(word, reading.section) === true
   if (reading.proportion) return isOfParts(word)
   if (reading.clock && word.noun !== 'o’clock') return false
   // "28 dollars a foot" is the price of a foot, and of nothing whole.
@@ -54,3 +54,7 @@ export function fits(word: Word, reading: Tagged, heard: Heard, needed: Readonly
     return false
   return fittedReading(word, reading, systemOf(heard.job)) !== undefined
 }
+
+/** “85 a day”, “once a year”: what stands for each of something measures nothing by itself. */
+export const isRate = (reading: Tagged): boolean =>
+  /^an? (second|minute|hour|day|week|month|year|foot|meter|metre|yard|bag|gallon|litre|liter|can)$/i.test(reading.said)

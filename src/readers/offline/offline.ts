@@ -1,4 +1,4 @@
-// This file is about the offline reader: a message in, the typed request out, with nothing but the vocabulary and the talk so far.
+// This file is about the offline reader: a message in, the typed request out, by the vocabulary, by what was taught, and by the talk so far.
 import {
   isRun,
   runOf,
@@ -52,16 +52,17 @@ import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
 import { wantsIn } from './wants.ts'
-import { isPlain, isPreferred } from './taught/choose.ts'
-import { kindOf, taughtReading } from './taught/read.ts'
-import type { MessageKind } from './taught/weights.ts'
+import { chosenReading, isPlain } from './taught/choose.ts'
+import { look } from './taught/features.ts'
+import { sortOf, taughtReading } from './taught/read.ts'
+import type { MessageKind } from './taught/kinds.ts'
 
 export const offlineReader: Reader = {
   front: 'offline',
   read: (heard) => Promise.resolve({ request: readOffline(heard), by: 'offline' }),
 }
 
-/** Reads a message by the vocabulary alone. */
+/** Reads a message by the vocabulary, by what was taught, and by the talk so far. */
 export function readOffline(heard: Heard): Request {
   const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)
@@ -69,11 +70,12 @@ export function readOffline(heard: Heard): Request {
   const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message))
   const places = placesIn(message)
   const { refused, reasons } = dangerIn(message, heard.said)
-  const sort = kindOf(heard, message)
+  const looked = look(heard, message)
+  const sort = sortOf(looked)
   const isSort = (kind: MessageKind, least: number): boolean =>
     sort.kind === kind && sort.share > least && (heard.job.asked.length === 0 || heard.readings.length === 0)
   const danger =
-    refused.length === 0 && reasons.length === 0 && isSort('danger', 0.6)
+    refused.length === 0 && reasons.length === 0 && isSort('danger', 0.9)
       ? declined('dangerous', heard.said.slice(0, 200))
       : refused
   if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
@@ -81,11 +83,10 @@ export function readOffline(heard: Heard): Request {
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
   const points = heard.readings.filter((it) => it.point)
-  const known = runPlaces(heard.job)
   // “The back run is 48 ft at 8 ft on centre, how many posts?” asks of one stretch: no fence of several is told.
   const isFence =
     points.length > 0 ||
-    known.length > 0 ||
+    runPlaces(heard.job).length > 0 ||
     runs.length > 1 ||
     (runs.length === 1 && !(isAsked(message) && new Set(runs.flatMap((it) => it.places)).size === 1))
   // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
@@ -200,14 +201,15 @@ export function readOffline(heard: Heard): Request {
   let { bound, loose } = bindFor(context, asks.length > 0, meant ?? (onlyTells ? wholeFence : undefined))
   const ownTold = bound.length
   let learned: readonly Told[] = []
-  const taught =
-    isFence ||
-    !isPlain(heard, places) ||
-    (heard.readings.length === 0 &&
-      !(isSort('sum', 0.6) && asks.length === 0 && meant === undefined && places.length === 0))
-      ? undefined
-      : taughtReading(heard, message, { places, ofKind: () => undefined })
-  if (taught && isPreferred(taught, { meant, bound, loose, context }, heard)) {
+  const isLater = heard.job.decisions.length > 0 || heard.job.wanted.length > 0
+  const wantsNoSum =
+    heard.readings.length === 0 &&
+    !(isLater ? isSort('sum', 0) || isSort('told', 0) : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
+  const taught = isFence || !isPlain(heard, places) || wantsNoSum ? undefined : taughtReading(looked, sort)
+  const which = taught ? chosenReading(taught, { meant, bound, loose, context }, heard) : 'own'
+  if (which === 'torn' && notesIn(message).length === 0)
+    return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
+  if (taught && which === 'taught') {
     learned = taught.chosen
     ;({ asks, bound, loose } = { asks: [...taught.asks], bound: [...taught.bound], loose: [...taught.loose] })
     meant = taught.calculation
@@ -245,20 +247,10 @@ export function readOffline(heard: Heard): Request {
     ...(removed ?? leftOutIn(message, runs, heard.said)),
     ...gateAnswered(heard, runs, bound),
     ...(onlyTells ? doneIn(message, stretches, heard.said) : []),
-    ...walls.flatMap((it) =>
-      it.places.map(
-        (at): Told => ({
-          word: it.word,
-          at,
-          from: {
-            tag: null,
-            quote: heard.said.slice((message[it.from] as Token).start, (message[it.to - 1] as Token).end),
-            option: 'wall',
-            usual: null,
-          },
-        }),
-      ),
-    ),
+    ...walls.flatMap(({ places: ends, ...it }) => {
+      const quote = heard.said.slice((message[it.from] as Token).start, (message[it.to - 1] as Token).end)
+      return ends.map((at): Told => ({ word: it.word, at, from: { tag: null, quote, option: 'wall', usual: null } }))
+    }),
     ...unreadHolidays(
       heard,
       message,

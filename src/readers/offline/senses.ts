@@ -4,6 +4,7 @@ import { tableOf } from '../../../engine/index.ts'
 import { type Calculation, askable, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
+import { isFed } from './feeds.ts'
 import { calculationsIn, type Hit } from './lexicon.ts'
 import { filler, type Token, tokens } from './stems.ts'
 
@@ -199,13 +200,12 @@ function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], he
   return prior + (scores.length > 0 ? Math.max(...scores) : heard.readings.length * weigh.left)
 }
 
-const feeders = askable.filter((calc) => calc.joins)
 const wordsBehind = new Map(
   askable.map((calc) => [
     calc.name,
     new Set(
-      feeders
-        .filter((other) => Object.keys(other.gives).some((it) => calc.needs[it]))
+      askable
+        .filter((other) => other.joins && Object.keys(other.gives).some((it) => calc.needs[it]))
         .flatMap((other) => Object.keys(other.needs)),
     ),
   ]),
@@ -213,12 +213,3 @@ const wordsBehind = new Map(
 
 /** Whether a word belongs to a calculation that may stand in for what this one needs. */
 const isBehind = (calc: Calculation, word: string): boolean => wordsBehind.get(calc.name)?.has(word) ?? false
-
-/** Whether a calculation that stands in for others gives the word from what was told. */
-export const isFed = (word: string, told: ReadonlySet<string>): boolean =>
-  feeders.some(
-    (other) =>
-      other.gives[word] &&
-      needsFor(other, [word]).some((need) => told.has(need.name)) &&
-      needsFor(other, [word]).every((need) => told.has(need.name) || usualFor(other, need) !== undefined),
-  )

@@ -7,8 +7,8 @@ import { offlineReader } from '../../../src/readers/offline/offline.ts'
 import { judge, type Judged, type Kind, type Verdict } from './judge.ts'
 import { type Talk, talkSchema } from './question.ts'
 
-/** The first half is looked at when the reader is mended; the second was written apart from it and is only counted. */
-export const halves = ['first', 'second'] as const
+/** The first and the third part are looked at when the reader is mended; the second was written apart from them and is only counted. */
+export const halves = ['first', 'second', 'third'] as const
 export type Half = (typeof halves)[number]
 
 export const talksOf = (folder: string, half: Half): Talk[] =>

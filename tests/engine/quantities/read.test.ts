@@ -583,3 +583,42 @@ describe('feet with a number behind them and no inch mark', () => {
     expect(all('10 ft 12 wide')).toEqual(['10 ft', '12'])
   })
 })
+
+describe('numbers as they are said aloud', () => {
+  it.each([
+    ['bags make point six cubic feet', ['0.6 ft³']],
+    ['zero point six', ['3/5']],
+    ['nought point four five', ['9/20']],
+    ['one point two five', ['5/4']],
+    ['point forty five', ['9/20']],
+    ['at that point six posts stood', ['6']],
+    ['15 and half, 30 and quarter', ['31/2', '121/4']],
+    ['12 hundred and 3 thousand', ['1200', '3000']],
+    ['2 hundred feet', ['200 ft']],
+    ['it drops 4 ft 2 over 56 ft', ['4 ft 2 in', '56 ft']],
+  ])('%s', (text, expected) => {
+    expect(all(text)).toEqual(expected)
+  })
+})
+
+describe('units that are also something else', () => {
+  it.each([
+    // A US gallon is 4 quarts, an imperial one 277.42 cubic inches (from memory).
+    ['3 quarts of water', ['3 qt']],
+    // Fourteen pounds to a stone (from memory).
+    ['he weighs 13 stone', ['13 stone']],
+    ['gravel weighs more, so 6 stone blocks', ['6']],
+    ['12 stone under the posts', ['12']],
+    ['a gate takes 90 min', ['90 minutes']],
+    ['90 min', ['90 minutes']],
+    ['depth 600 min', ['600']],
+  ])('%s', (text, expected) => {
+    expect(all(text)).toEqual(expected)
+  })
+
+  it('stand for as much as they should', () => {
+    expect(equal(readOne('4 qt')?.quantity as never, quantity(1, 'gal'))).toBe(true)
+    expect(equal(readOne('13 stone')?.quantity as never, quantity(182, 'lb'))).toBe(true)
+    expect(equal(readOne('2 UK gal')?.quantity as never, quantity(2, 'galUK'))).toBe(true)
+  })
+})

@@ -24,6 +24,12 @@ const valued = (name: string, text: string): string | undefined => {
   return isQuantity(value) ? show(value) : undefined
 }
 
+it('a noun that is no unit makes no measure of a number', () => {
+  expect(valued('bagYield', '0.6 ft3')).toBe('0.6 ft³')
+  expect(valued('bagYield', '3 bananas')).toBeUndefined()
+  expect(valued('posts', '3 posts')).toBe('3 posts')
+})
+
 describe('a stick called by its size', () => {
   // Dressed sizes: PS 20, American Softwood Lumber Standard
   it.each([

@@ -222,7 +222,7 @@ export const diggingChecks: readonly Check[] = [
     },
     tolerance: 0,
   },
-  // 49 CFR 393.87 (read at ecfr’s text of 2005): a load that extends more than 4 ft beyond the rear must be flagged.
+  // A load that extends more than 4 ft beyond the rear must be flagged. The rule was read as somebody quotes it, not at the law’s own page.
   ...(
     [
       ['15 ft', 0],

@@ -1,25 +1,36 @@
 // This file is about the reading that the taught weights find: which calculation a message asks for, and which word each of its quantities is.
 // Every likely calculation is tried on the whole message; what it binds speaks for it, what it leaves over and lacks speaks against it.
 import {
+  askable,
   type Calculation,
   calculationNamed,
   fittedReading,
+  type Job,
   needsFor,
   sameValue,
   systemOf,
-  toNumber,
   usualFor,
   vocabulary,
   type Word,
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
-import { fits } from '../fits.ts'
+import { fits, isOfSection, isRate } from '../fits.ts'
 import { bestAssignment } from './assign.ts'
 import { likelihood } from '../cue-score.ts'
 import { calculationsIn } from '../lexicon.ts'
-import { isFed } from '../senses.ts'
+import type { Token } from '../stems.ts'
+import { isFed, neededBehind } from '../feeds.ts'
 import { cues, type Looked } from './features.ts'
-import { askedFor, bindFeatures, load, scoreOf, type Weights } from './weights.ts'
+import {
+  askedFor,
+  bindFeatures,
+  kindsOf,
+  load,
+  scoreOf,
+  standingFeatures,
+  talkFeatures,
+  type Weights,
+} from './weights.ts'
 
 export interface Binding {
   readonly reading: Tagged
@@ -41,27 +52,20 @@ export interface Reading {
   readonly clashes: boolean
   /** How much the words of the message alone speak for it. */
   readonly asked: number
+  /** What speaks for it and against it. */
+  readonly features: readonly (readonly [string, number])[]
 }
 
 const weigh = {
-  asked: 1,
-  /** What the talk was about goes on, where nothing else is asked. */
-  talk: 2.5,
-  talkOpen: 2.5,
-  strength: 0.5,
-  cap: 3,
-  left: -1.6,
-  missing: -1.2,
-  /** The program has just asked for it. */
-  answers: 3,
-  allAnswers: 2,
-  someAnswers: 0,
-  /** It was told before, and something else is lacking. */
-  again: -0.8,
+  /** A word that belongs to what stands behind, for each step: in logarithms, as all scores. */
+  behind: -3,
   /** It answers a question of its own, and none of its own phrases is in the message: the plain one is meant. */
   uncalled: -0.8,
+  /** A quantity that it binds counts by how surely, up to so sure. */
+  mostSure: 3,
   /** A quantity that is so much surer to be a word than what is left for it says the same thing twice. */
   twice: 3,
+  mostRegret: 4,
   /** So many calculations are tried. */
   tried: 10,
 } as const
@@ -72,53 +76,121 @@ export const weights = (): Weights => {
   return known
 }
 
-/** The readings of a message, the best first. `talk` are the calculations that the talk was about, `told` what was told before. */
-export function readingsOf(looked: Looked, talk: readonly string[], told: ReadonlySet<string>): Reading[] {
-  const asked = askedFor(weights(), looked)
-  const called = new Set(calculationsIn(looked.message))
-  const isUncalled = (name: string): boolean =>
-    calculationNamed(name)?.called !== undefined && !called.has(name) && !talk.includes(name)
-  const isTalk = (name: string): boolean => talk.includes(name)
-  return [...asked]
-    .map(([name, share]) => ({
-      name,
-      share:
-        (isUncalled(name) ? weigh.uncalled : 0) +
-        share * weigh.asked +
-        (isTalk(name) ? weigh.talk + (looked.heard.job.asked.length > 0 ? weigh.talkOpen : 0) : 0),
-    }))
-    .sort((a, b) => b.share - a.share)
-    .filter(({ name }, i) => i < weigh.tried || isTalk(name))
-    .flatMap(({ name, share }) => {
+/** The calculations that the talk is about, and those that it was about before. */
+export function talkedOf({ named, wanted, results }: Job): { now: readonly string[]; before: ReadonlySet<string> } {
+  const giving = askable.filter((calc) => wanted.some((it) => calc.gives[it.word])).map((it) => it.name)
+  return { now: named ? [named] : giving, before: new Set(results.map((it) => it.calculation)) }
+}
+
+/** The readings of a message, the best first. */
+export function readingsOf(looked: Looked, by: Weights): Reading[] {
+  const { now, before } = talkedOf(looked.heard.job)
+  const scores = new Scores(looked, by)
+  const likeliest = [...askedFor(by, looked)].sort(([, a], [, b]) => b - a)
+  const tries = likeliest
+    .filter(([name], i) => i < weigh.tried || now.includes(name) || before.has(name))
+    .flatMap(([name, share]) => {
       const calculation = calculationNamed(name)
-      return calculation ? [tried(looked, calculation, share, told)] : []
+      return calculation ? [tried(looked, calculation, share, scores)] : []
+    })
+  return withRegret(tries, by)
+}
+
+/** Each quantity may be surer to be a word of another calculation than what this one makes of it: that speaks against this one. */
+function withRegret(tries: readonly Tried[], by: Weights): Reading[] {
+  const most = (tries[0]?.each ?? []).map((_, i) => Math.max(0, ...tries.map((it) => it.each[i] as number)))
+  return tries
+    .map(({ each, isUncalled, ...it }) => {
+      const regret = each.reduce((sum, own, i) => sum + Math.min(weigh.mostRegret, (most[i] as number) - own), 0)
+      const features: Reading['features'] = [...it.features, ['regret', regret]]
+      return { ...it, features, score: scoreOf(by.readings, features) + (isUncalled ? weigh.uncalled : 0) }
     })
     .sort((a, b) => b.score - a.score)
 }
 
-function tried(looked: Looked, calculation: Calculation, asked: number, told: ReadonlySet<string>): Reading {
-  const words = Object.values(calculation.needs).filter(
-    (it) => it.kind !== 'choice' && it.kind !== 'verdict' && !it.unsaid,
-  )
-  const needed = new Set(words.map((it) => it.name))
-  const quantities = looked.message.flatMap((token, spot) => (token.reading ? [{ reading: token.reading, spot }] : []))
-  const { binds } = weights()
-  const open = new Set(looked.heard.job.asked.map((it) => it.word))
-  const scores = quantities.map(({ reading, spot }) => {
-    const nothing = scoreOf(binds, bindFeatures(looked, reading, spot, undefined, calculation))
-    return words.map((word) =>
-      canBe(word, reading, looked, needed)
-        ? scoreOf(binds, bindFeatures(looked, reading, spot, word, calculation)) -
-          nothing +
-          (open.has(word.name) ? weigh.answers : told.has(word.name) ? weigh.again : 0)
-        : Number.NEGATIVE_INFINITY,
-    )
+/** A reading before it is held against the others. */
+interface Tried extends Omit<Reading, 'score'> {
+  readonly isUncalled: boolean
+  /** How sure each quantity is of what it was taken for. */
+  readonly each: readonly number[]
+}
+
+/** A word that a reading may take, and how far it stands behind the calculation’s own. */
+interface Takes {
+  readonly word: Word
+  readonly behind: number
+}
+
+const farthest = 2
+const takenBy = new Map<string, readonly Takes[]>()
+/** What a calculation could be told: its own words, and those of what may stand in for them. */
+function takes(calculation: Calculation): readonly Takes[] {
+  const known = takenBy.get(calculation.name)
+  if (known) return known
+  const found = [...neededBehind(new Set(Object.keys(calculation.needs)))].flatMap(([name, behind]): Takes[] => {
+    const word = vocabulary.get(name) as Word
+    const isTold = word.kind !== 'choice' && word.kind !== 'verdict' && !word.unsaid
+    return isTold && behind <= farthest ? [{ word: calculation.needs[name] ?? word, behind }] : []
   })
+  takenBy.set(calculation.name, found)
+  return found
+}
+
+/** How well each quantity of a message goes with a word, worked once for all calculations. */
+class Scores {
+  readonly quantities: readonly { readonly reading: Tagged; readonly spot: number }[]
+  private readonly known = new Map<string, readonly number[]>()
+  readonly called: ReadonlySet<string>
+  /** How likely the message only tells. */
+  readonly tells: number
+  constructor(
+    private readonly looked: Looked,
+    readonly by: Weights,
+  ) {
+    this.called = new Set(calculationsIn(looked.message))
+    this.tells = kindsOf(by, looked).get('told') ?? 0
+    this.quantities = looked.message.flatMap((token, spot) => (token.reading ? [{ reading: token.reading, spot }] : []))
+  }
+  of(word: Word | undefined): readonly number[] {
+    const name = word?.name ?? ''
+    const before = this.known.get(name)
+    if (before) return before
+    const each = this.quantities.map(({ reading, spot }) =>
+      scoreOf(this.by.binds, [
+        ...bindFeatures(this.looked, reading, spot, word),
+        ...(word ? talkFeatures(this.looked, reading, word) : []),
+      ]),
+    )
+    this.known.set(name, each)
+    return each
+  }
+}
+
+function tried(looked: Looked, calculation: Calculation, asked: number, known: Scores): Tried {
+  const { job } = looked.heard
+  const told = new Set(job.decisions.map((it) => it.word))
+  const taken = takes(calculation)
+  const words = taken.map((it) => it.word)
+  const needed = new Set(words.map((it) => it.name))
+  const { quantities } = known
+  const open = new Set(job.asked.map((it) => it.word))
+  const nothing = known.of(undefined)
+  const standing = taken.map(({ word, behind }) =>
+    behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds, standingFeatures(word, calculation)),
+  )
+  const scores = quantities.map(({ reading }, i) =>
+    words.map((word, j) =>
+      canBe(word, reading, looked, needed)
+        ? (known.of(word)[i] as number) - (nothing[i] as number) + (standing[j] as number)
+        : Number.NEGATIVE_INFINITY,
+    ),
+  )
   const cueOf = (i: number, word: Word): number => {
     const { reading, spot } = quantities[i] as { reading: Tagged; spot: number }
     return cues(looked, reading, spot, word).cue
   }
   const chosen = assigned(scores, words, (i, j) => {
+    if (!isBy(looked.message, quantities[i]?.spot, quantities[j]?.spot)) return false
     const [a, b] = [quantities[i]?.reading, quantities[j]?.reading]
     if (a?.quantity && b?.quantity) return sameValue(a.quantity, b.quantity)
     return a?.bare != null && b?.bare != null && a.bare.equals(b.bare)
@@ -133,7 +205,10 @@ function tried(looked: Looked, calculation: Calculation, asked: number, told: Re
     if (at === undefined) return []
     const own = scores[i] as number[]
     const score = own[at] as number
-    const next = Math.max(0, ...own.filter((_, other) => other !== at && !chosen.includes(other)))
+    const next = Math.max(
+      0,
+      ...own.filter((_, other) => other !== at && !chosen.includes(other) && taken[other]?.behind === 0),
+    )
     return [
       {
         reading: (quantities[i] as { reading: Tagged }).reading,
@@ -166,27 +241,66 @@ function tried(looked: Looked, calculation: Calculation, asked: number, told: Re
     left.splice(left.indexOf(only), 1)
     missing.pop()
   }
-  // It tells just what was asked for, and nothing else: the talk goes on.
-  const isAnswer = bound.length > 0 && left.length === 0 && bound.some((it) => open.has(it.word))
-  const answering = isAnswer ? (bound.every((it) => open.has(it.word)) ? weigh.allAnswers : weigh.someAnswers) : 0
   const strength = chosen.reduce<number>(
-    (sum, at, i) => sum + (at === undefined ? 0 : Math.min(weigh.cap, (scores[i] as number[])[at] as number)),
+    (sum, at, i) => sum + (at === undefined ? 0 : Math.min(weigh.mostSure, (scores[i] as number[])[at] as number)),
     0,
   )
-  return {
-    calculation,
-    bound,
-    left,
-    missing,
-    clashes,
-    asked,
-    score: asked + answering + weigh.strength * strength + weigh.left * left.length + weigh.missing * missing.length,
-  }
+  const { now, before } = talkedOf(job)
+  const isTalk = now.includes(calculation.name)
+  const isLater = told.size > 0 || job.wanted.length > 0
+  const must = needsFor(calculation, calculation.headlines).filter(
+    (it) => !usualFor(calculation, it) && it.kind !== 'choice',
+  )
+  const answers = bound.filter((it) => open.has(it.word)).length
+  const again = bound.filter((it) => told.has(it.word)).length
+  const isUncalled = calculation.called !== undefined && !known.called.has(calculation.name) && !isTalk
+  const features: [string, number][] = [
+    ['asked', asked],
+    ['strength', strength],
+    ['left', left.length],
+    ['missing', missing.length],
+    ['missing any', missing.length > 0 ? 1 : 0],
+    // A list of sizes with one size in it.
+    ['lone', bound.filter((it) => isAlone(it, bound) && !told.has(it.word)).length],
+    ['behind', bound.filter((it) => !calculation.needs[it.word]).length],
+  ]
+  if (isLater)
+    features.push(
+      ['later asked', asked],
+      ['later strength', strength],
+      ['later left', left.length],
+      ['later missing', missing.length],
+      ['talk', isTalk ? 1 : 0],
+      ['talk, tells', isTalk ? known.tells : 0],
+      ['talk before', !isTalk && before.has(calculation.name) ? 1 : 0],
+      ['talk before, tells', !isTalk && before.has(calculation.name) ? known.tells : 0],
+      ['again in talk', isTalk ? again : 0],
+      ['again elsewhere', isTalk ? 0 : again],
+      ['known', must.filter((it) => told.has(it.name)).length / Math.max(1, must.length)],
+      ['known all', missing.length === 0 && bound.length === 0 ? 1 : 0],
+      ['nothing known', !isTalk && must.length > 0 && !must.some((it) => told.has(it.name)) ? 1 : 0],
+    )
+  if (open.size > 0)
+    features.push(
+      ['answers', answers],
+      // It tells just what was asked for, and nothing else: the talk goes on.
+      ['answers all', answers > 0 && answers === quantities.length ? 1 : 0],
+      ['talk open', isTalk ? 1 : 0],
+    )
+  const each = chosen.map((at, i) => (at === undefined ? 0 : ((scores[i] as number[])[at] as number)))
+  return { calculation, bound, left, missing, clashes, asked, features, isUncalled, each }
 }
 
-/** “85 a day”, “once a year”: what stands for each of something measures nothing by itself. */
-const isRate = (reading: Tagged): boolean =>
-  /^an? (second|minute|hour|day|week|month|year|foot|meter|metre|yard|bag|gallon|litre|liter|can)$/i.test(reading.said)
+const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
+  const word = vocabulary.get(name)
+  return word?.list === true && word.kind === 'length' && bound.filter((it) => it.word === name).length === 1
+}
+
+/** “9 cm by 9 cm”, “90 x 90”: what stands so beside one another is one thing. */
+function isBy(message: readonly Token[], one = 0, other = 0): boolean {
+  const between = message.slice(Math.min(one, other) + 1, Math.max(one, other))
+  return between.length <= 1 && between.every(({ text }) => /^(by|x|×)$/i.test(text))
+}
 
 /** Whether a quantity can be that word: by its kind, or as a bare number that only the words around it give a unit. */
 export const canBe = (word: Word, reading: Tagged, looked: Looked, needed: ReadonlySet<string>): boolean =>
@@ -212,20 +326,9 @@ const isIdleNumber = (word: Word, reading: Tagged, { message }: Looked): boolean
     message[message.findIndex((it) => it.tag === reading.tag) + 1]?.stem ?? '',
   )
 
-/** A post is as wide as it is thick, and a picket is thin. */
-const hasSide = (
-  word: Word,
-  { thickness, width }: NonNullable<Tagged['section']>,
-  needed: ReadonlySet<string>,
-): boolean =>
-  // Where one name tells both sides, the word that brings the other along takes it.
-  [...needed].some((it) => vocabulary.get(it)?.otherSide === word.name)
-    ? false
-    : word.name === 'postWidth'
-      ? sameValue(thickness, width)
-      : word.name === 'picketWidth'
-        ? toNumber(thickness.amount) < 1.3 && !sameValue(thickness, width)
-        : true
+/** Whether a stick called by its size may tell that side. Where one name tells both sides, the word that brings the other along takes it. */
+const hasSide = (word: Word, section: NonNullable<Tagged['section']>, needed: ReadonlySet<string>): boolean =>
+  ![...needed].some((it) => vocabulary.get(it)?.otherSide === word.name) && (isOfSection(word, section) ?? true)
 
 /** Each quantity and the number of its word: all together as sure as can be, and every word that is no list once. */
 function assigned(

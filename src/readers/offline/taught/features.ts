@@ -33,22 +33,31 @@ const shape = ({ reading, stem }: Token): string =>
           ? '<parts>'
           : '<number>'
 
-/** The words of a message, and each two that follow one another. */
-export function wordsOf({ message }: Looked): string[] {
-  const shapes = message.map(shape).filter((it) => !/^[.,;:!\n]$/.test(it))
-  const telling = shapes.filter((it) => !filler.has(it))
+const isSign = (token: Token): boolean => /^[.,;:!\n]$/.test(token.text)
+
+/** The telling words of a message, and each two that follow one another, with the tokens that they begin and end at. */
+export function phrasesOf({ message }: Looked): { words: string; from: number; to: number }[] {
+  const telling = message.flatMap((token, at) =>
+    isSign(token) || filler.has(token.stem) ? [] : [{ words: shape(token), from: at, to: at }],
+  )
   return [
-    ...new Set([
-      ...telling,
-      ...telling.slice(1).map((it, i) => `${telling[i]} ${it}`),
-      ...telling.flatMap((it) => thingOf.get(it) ?? []),
-    ]),
+    ...telling,
+    ...telling.slice(1).map((it, i) => {
+      const before = telling[i] as (typeof telling)[number]
+      return { words: `${before.words} ${it.words}`, from: before.from, to: it.to }
+    }),
   ]
+}
+
+/** The same as features, and the things they speak of by one name each. */
+export function wordsOf(looked: Looked): string[] {
+  const words = phrasesOf(looked).map((it) => it.words)
+  return [...new Set([...words, ...words.flatMap((it) => thingOf.get(it) ?? [])])]
 }
 
 /** Every word, the small ones too: “without”, “before”, “if i” tell a danger from a sum. */
 export function everyWordOf({ message }: Looked): string[] {
-  const shapes = message.map(shape).filter((it) => !/^[.,;:!\n]$/.test(it))
+  const shapes = message.filter((it) => !isSign(it)).map(shape)
   return [...new Set([...shapes, ...shapes.slice(1).map((it, i) => `${shapes[i]} ${it}`)])]
 }
 
@@ -78,6 +87,13 @@ const thingOf: ReadonlyMap<string, string> = new Map(
   }),
 )
 
+/** Where the message stands in the talk: at its beginning, after others, or after a question of ours; and whether it is short. */
+export function standOf({ heard: { job }, message }: Looked): string[] {
+  const stand = job.asked.length > 0 ? 'open' : job.decisions.length > 0 || job.wanted.length > 0 ? 'later' : 'first'
+  const length = message.length <= 4 ? 'short' : message.length <= 9 ? 'middling' : 'long'
+  return [`@${stand}`, `@${length}`, `@${stand} ${length}`]
+}
+
 // Further away a word says little of a quantity.
 const reach = 6
 
@@ -105,7 +121,7 @@ export function contextOf({ message }: Looked, spot: number): string[] {
 }
 
 export const unitOf = (reading: Tagged): string =>
-  reading.section ? 'stick' : reading.quantity ? reading.quantity.unit : 'bare'
+  reading.section ? 'stick' : reading.quantity ? reading.quantity.unit : reading.proportion ? 'parts' : 'bare'
 
 /** What the vocabulary itself says of a quantity and a word: how strongly it is named, and how likely its size is. */
 export function cues(

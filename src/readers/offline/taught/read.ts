@@ -1,12 +1,13 @@
 // This file is about what the taught reading hands to the offline reader: what is asked, by which calculation, and what each quantity is.
-import { askable, type Calculation, type Wanted, vocabulary, type Word, yard } from '../../../../engine/index.ts'
-import type { Heard, Tagged } from '../../reader.ts'
+import { type Calculation, type Wanted, type Word, yard } from '../../../../engine/index.ts'
+import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
-import { type Kinds, placeFor } from '../places.ts'
+import { cutsIn } from '../cuts-said.ts'
 import type { Token } from '../stems.ts'
-import { type Binding, readingsOf, weights } from './decode.ts'
-import { look, type Looked } from './features.ts'
-import { kindsOf, type MessageKind, optionSaid, resultsAsked } from './weights.ts'
+import { type Binding, type Reading, readingsOf, talkedOf, weights } from './decode.ts'
+import type { Looked } from './features.ts'
+import type { MessageKind } from './kinds.ts'
+import { kindsOf, optionSaid, resultsAsked } from './weights.ts'
 import type { Told } from '../../../request.ts'
 
 export interface Taught {
@@ -23,54 +24,67 @@ export interface Taught {
   readonly missing: number
 }
 
-/** What kind of message it is, where the weights are sure of it. */
-export function kindOf(heard: Heard, message: readonly Token[]): { kind: MessageKind; share: number } {
-  const shares = kindsOf(weights(), look(heard, message))
-  const [kind, share] = [...shares].reduce((a, b) => (b[1] > a[1] ? b : a))
+/** What a message wants, and how sure the weights are of it. */
+export interface Sort {
+  readonly kind: MessageKind
+  readonly share: number
+}
+
+export function sortOf(looked: Looked): Sort {
+  const [kind, share] = [...kindsOf(weights(), looked)].reduce((a, b) => (b[1] > a[1] ? b : a))
   return { kind, share }
 }
 
-export function taughtReading(heard: Heard, message: readonly Token[], kinds: Kinds): Taught | undefined {
-  const looked = look(heard, message)
-  const { job } = heard
-  const giving = askable.filter((calc) => job.wanted.some((it) => calc.gives[it.word])).map((it) => it.name)
-  const talked = job.named ? [job.named] : giving
-  const told = new Set(job.decisions.map((it) => it.word))
-  const [best, next] = readingsOf(looked, talked, told)
+/** The best reading of a message that names no kind of post; nothing where two sizes are said of one word. */
+export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
+  const { job } = looked.heard
+  const talk = talkedOf(job).now
+  const [best, next] = readingsOf(looked, weights())
   if (!best || best.clashes) return undefined
   const { calculation } = best
-  const asked = resultsAsked(weights(), looked, calculation)
-  const goesOn = talked.includes(calculation.name)
-  const isSum = kindOf(heard, message)
-  // It asks, though not for what: then for what the calculation is there for.
-  const result =
-    asked[0]?.result ??
-    (isSum.kind === 'sum' && isSum.share > 0.7 ? (asked[1]?.result ?? calculation.headlines[0]) : undefined)
+  const asks = resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
-  const spots = new Map(message.flatMap((token, i) => (token.tag ? [[token.tag, i] as const] : [])))
+  // A cut list has its own order: so many of a length, those from the offcuts, what the yard sells.
+  const cuts = cutsIn(looked.message, new Set(Object.keys(calculation.needs)))
+  const isCut = ({ reading }: Pick<Binding, 'reading'>): boolean => cuts.some((it) => it.reading === reading)
+  const sure = best.bound.filter((it) => isSure(it, isVerdict) && !isCut(it))
   return {
-    asks:
-      result === undefined || (goesOn && job.wanted.some((it) => it.word === result))
-        ? []
-        : [{ word: result, at: yard }],
+    asks: asks.map((word) => ({ word, at: yard })),
     calculation,
-    bound: best.bound
-      .filter((it) => isSure(it, isVerdict))
-      .map(({ reading, word, sure }) => ({
-        reading,
-        word,
-        at: placeFor(vocabulary.get(word) as Word, spots.get(reading.tag) ?? 0, kinds, message),
-        score: sure,
-      })),
+    bound: [
+      ...cuts,
+      ...sure.map((it) => ({ reading: it.reading, word: strict(it, calculation), at: yard, score: it.sure })),
+    ],
     chosen: Object.values(calculation.needs).flatMap((word) =>
-      word.kind === 'choice' ? optionTold(looked, word) : [],
+      word.kind === 'choice' ? optionTold(looked, word, best.bound) : [],
     ),
     // What is hardly surer to be that word than another, or none, is left for a question.
-    loose: [...best.left, ...best.bound.filter((it) => !isSure(it, isVerdict)).map((it) => it.reading)],
+    loose: [...best.left, ...best.bound.filter((it) => !sure.includes(it)).map((it) => it.reading)].filter(
+      (reading) => !isCut({ reading }),
+    ),
     ahead: next ? best.score - next.score : Number.POSITIVE_INFINITY,
     least: Math.min(...best.bound.map((it) => it.sure), Number.POSITIVE_INFINITY),
     missing: best.missing.length,
   }
+}
+
+/** “Under 4 in” is less than a gap of 4 in, as a ball of 4 in has it that must not pass. */
+const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
+  word === 'widestGap' && reading.firmness === 'less-than' && needs.sphere ? 'sphere' : word
+
+// A second thing is asked for too where it is so likely, and where the message has so much room for two.
+const secondToo = 0.25
+
+/** What a message asks of the calculation; nothing where it only tells, or goes on with what was asked before. */
+function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): string[] {
+  const { job } = looked.heard
+  const likely = resultsAsked(weights(), looked, calculation)
+  const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
+  const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
+  if (sort.kind === 'told' && goesOn) return []
+  // A message at the beginning of a talk that only tells asks nothing yet.
+  if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return []
+  return asked.length > 0 ? asked : calculation.headlines.slice(0, 1)
 }
 
 // “The thingummy is 3 in”: no verdict is given on a size that nothing names and that is not very sure.
@@ -78,23 +92,18 @@ const enough = { named: 0.5, unnamed: 0.5, unnamedInVerdict: 4 } as const
 const isSure = ({ sure, named }: Binding, isVerdict: boolean): boolean =>
   named ? sure >= enough.named : isVerdict ? sure >= enough.unnamedInVerdict : sure === 0 || sure >= enough.unnamed
 
+/** What a word is of: `post` of `postWidth`. */
+const thingOf = (word: string): string | undefined => /^[a-z]+/.exec(word)?.[0]
+
 /** An option that a message says, with the words that say so. */
-function optionTold(looked: Looked, word: Word): Told[] {
+function optionTold(looked: Looked, word: Word, bound: readonly Binding[]): Told[] {
+  const { heard, message } = looked
   const said = optionSaid(weights(), looked, word)
   if (!said || said.share < 0.6) return []
-  const parts = said.by.split(' ')
-  const { message, heard } = looked
-  const from = message.findIndex(
-    (token, at) =>
-      parts.every((it, i) => it.startsWith('<') || message[at + i]?.stem === it) && token.stem !== undefined,
-  )
-  const [first, last] = [message[from], message[from + parts.length - 1]]
-  if (!first || !last) return []
-  return [
-    {
-      word: word.name,
-      at: yard,
-      from: { tag: null, quote: heard.said.slice(first.start, last.end), option: said.option, usual: null },
-    },
-  ]
+  const { from, to } = said
+  // “Posts 100 mm square. Holes 300 wide”: what stands right behind a size is said of the same thing.
+  const size = bound.find(({ reading }) => reading.tag === message[from - 1]?.tag)
+  if (size && from === to && thingOf(size.word) !== thingOf(word.name)) return []
+  const quote = heard.said.slice((message[from] as Token).start, (message[to] as Token).end)
+  return [{ word: word.name, at: yard, from: { tag: null, quote, option: said.option, usual: null } }]
 }

@@ -2,18 +2,19 @@
 // Both halves are log-linear: a share for each calculation, and for each quantity a share for each word that it could be, or none.
 // Weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
 import type { Calculation } from '../../../../engine/index.ts'
-import { canBe } from './decode.ts'
+import { canBe, readingsOf } from './decode.ts'
 import {
   bindFeatures,
   askFeatures,
   choiceFeatures,
   kindFeatures,
-  kinds,
-  type MessageKind,
-  resultFeatures,
+  standingFeatures,
+  talkFeatures,
+  type Counts,
   type Weights,
 } from './weights.ts'
 import type { Looked } from './features.ts'
+import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
 
 export interface Lesson {
@@ -23,6 +24,8 @@ export interface Lesson {
   readonly results: readonly string[]
   /** Options that it says, by their words. */
   readonly options: ReadonlyMap<string, string>
+  /** The words and pairs of words that say so, as `holeShape square`. */
+  readonly saying: readonly string[]
   /** Each quantity of the sentence and the word it means; nothing where it means none. */
   readonly meant: readonly { readonly reading: Tagged; readonly spot: number; readonly word: string | null }[]
 }
@@ -37,32 +40,27 @@ interface Choice {
 function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
   const words = Object.values(calculation.needs).filter((it) => it.kind !== 'choice' && it.kind !== 'verdict')
   const needed = new Set(words.map((it) => it.name))
-  return meant.flatMap(({ reading, spot, word }) => {
+  return meant.flatMap(({ reading, spot, word: marked }) => {
+    // A stick called by its size tells both its sides; the one that brings the other along stands for both.
+    const word = (reading.section && words.find((it) => it.otherSide === marked)?.name) || marked
     const able = words.filter((it) => it.name === word || canBe(it, reading, looked, needed))
-    const options = [undefined, ...able].map((it) => bindFeatures(looked, reading, spot, it, calculation))
+    const options = [undefined, ...able].map((it) => [
+      ...bindFeatures(looked, reading, spot, it),
+      ...(it ? [...talkFeatures(looked, reading, it), ...standingFeatures(it, calculation)] : []),
+    ])
     const right = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
     return right === 0 && word !== null ? [] : [{ options, right }]
   })
 }
 
-/** For each thing that a lesson asks for, what its calculation could be asked for. */
-function resultChoicesOf({ looked, calculation, results }: Lesson): Choice[] {
-  const names = [undefined, ...Object.keys(calculation.gives)]
-  const options = names.map((it) => resultFeatures(looked, it, calculation))
-  return (results.length > 0 ? results : [undefined]).flatMap((it) => {
-    const right = names.indexOf(it)
-    return right < 0 ? [] : [{ options, right }]
-  })
-}
-
-/** For each choice of a lesson's calculation, what could be said of it. */
-const optionChoicesOf = ({ looked, calculation, options: said }: Lesson): Choice[] =>
+/** For each choice of a lesson's calculation, what could be said of it. Only words that say an option somewhere may speak for one. */
+const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying: ReadonlySet<string>): Choice[] =>
   Object.values(calculation.needs)
     .filter((it) => it.kind === 'choice')
     .map((word) => {
       const options = [undefined, ...Object.keys(word.options ?? {})]
       return {
-        options: options.map((it) => choiceFeatures(looked, word, it)),
+        options: options.map((it) => choiceFeatures(looked, word, it, saying)),
         right: Math.max(0, options.indexOf(said.get(word.name))),
       }
     })
@@ -102,14 +100,40 @@ export interface KindLesson {
 }
 
 export function taught(lessons: readonly Lesson[], ofKinds: readonly KindLesson[]): Weights {
-  const calculations = [...new Set(lessons.map((it) => it.calculation.name))].sort()
+  const parts = taughtInParts(lessons, ofKinds)
+  // What speaks for a reading is learned on sentences that the rest was not learned from: each half by the other.
+  const readings = [0, 1].flatMap((half) => {
+    const [own, other] = [lessons, lessons].map((all, which) =>
+      all.filter((_, i) => (Math.floor(i / block) % 2 === half) === (which === 0)),
+    )
+    const kindsOfOther = ofKinds.filter((_, i) => Math.floor(i / block) % 2 !== half)
+    const by: Weights = { ...taughtInParts(other as Lesson[], kindsOfOther), readings: untaught }
+    return (own as Lesson[]).filter((_, i) => i % every === 0).flatMap((it) => readingChoiceOf(it, by))
+  })
+  return { ...parts, readings: weighed(readings, true) }
+}
+
+// Turns of one talk, and sentences written in one go, stay together.
+const block = 20
+// Fewer are enough for a dozen weights.
+const every = 2
+// The order in which readings are tried does not matter while they are learned.
+const untaught = { asked: 100 }
+
+/** The readings that a lesson could have, and which calculation is the right one. */
+function readingChoiceOf({ looked, calculation }: Lesson, by: Weights): Choice[] {
+  const readings = readingsOf(looked, by)
+  const right = readings.findIndex((it) => it.calculation === calculation)
+  return right < 0 ? [] : [{ right, options: readings.map((it) => it.features.map(([name, value]) => [name, value])) }]
+}
+
+function taughtInParts(lessons: readonly Lesson[], ofKinds: readonly KindLesson[]): Omit<Weights, 'readings'> {
+  const saying = new Set(lessons.flatMap((it) => it.saying))
   return {
-    calculations,
-    sentences: calculations.map((name) => lessons.filter((it) => it.calculation.name === name).length),
-    asks: asksTaught(lessons, calculations),
+    asks: counted(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
+    results: counted(lessons.flatMap(({ looked, results }) => results.map((label) => ({ looked, label })))),
     binds: weighed(lessons.flatMap(choicesOf)),
-    results: weighed(lessons.flatMap(resultChoicesOf)),
-    choices: weighed(lessons.flatMap(optionChoicesOf)),
+    choices: weighed(lessons.flatMap((it) => optionChoicesOf(it, saying))),
     kinds: weighed(
       ofKinds.map(({ looked, kind }) => ({
         options: kinds.map((it) => kindFeatures(looked, it)),
@@ -119,25 +143,28 @@ export function taught(lessons: readonly Lesson[], ofKinds: readonly KindLesson[
   }
 }
 
-/** How often each feature stands in the sentences of each calculation. */
-function asksTaught(lessons: readonly Lesson[], calculations: readonly string[]): Weights['asks'] {
+/** How often each feature stands in the sentences of each label. */
+function counted(sentences: readonly { readonly looked: Looked; readonly label: string }[]): Counts {
+  const labels = [...new Set(sentences.map((it) => it.label))].sort()
+  const numbers = new Map(labels.map((it, at) => [it, at]))
   const counts = new Map<string, Map<number, number>>()
-  for (const { looked, calculation } of lessons) {
-    const at = calculations.indexOf(calculation.name)
+  const many = labels.map(() => 0)
+  for (const { looked, label } of sentences) {
+    const at = numbers.get(label) as number
+    many[at] = (many[at] as number) + 1
     for (const feature of askFeatures(looked)) {
       const own = counts.get(feature) ?? new Map<number, number>()
       counts.set(feature, own.set(at, (own.get(at) ?? 0) + 1))
     }
   }
-  return Object.fromEntries(
-    [...counts]
-      .filter(([, own]) => [...own.values()].reduce((sum, it) => sum + it, 0) > 1)
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([name, own]) => [name, [...own].sort(([a], [b]) => a - b)]),
-  )
+  const seen = [...counts]
+    .filter(([, own]) => [...own.values()].reduce((sum, it) => sum + it, 0) > 1)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, own]) => [name, [...own].sort(([a], [b]) => a - b)] as const)
+  return { labels, sentences: many, seen: Object.fromEntries(seen) }
 }
 
-function weighed(choices: readonly Choice[]): Readonly<Record<string, number>> {
+function weighed(choices: readonly Choice[], isFew = false): Readonly<Record<string, number>> {
   // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
   const seen = new Map<string, number>()
   for (const { options, right } of choices)
@@ -159,7 +186,7 @@ function weighed(choices: readonly Choice[]): Readonly<Record<string, number>> {
     }
   return Object.fromEntries(
     [...slope.weight]
-      .filter(([, it]) => Math.abs(it) >= 0.15)
+      .filter(([, it]) => isFew || Math.abs(it) >= 0.15)
       .map(([name, it]) => [name, Math.round(it * 100)] as const)
       .sort(([a], [b]) => (a < b ? -1 : 1)),
   )

@@ -8,7 +8,6 @@ const notYet = new Set([
   // Outside a fence that is being planned a list of things with prices is a bill, and comes to the same.
   'Take-off of the whole fence: 20 posts at $18, 40 rails at $7.25, 237 pickets at $3.20, 23 bags at $6.75',
   'Take-off: 14 posts at £21.50 and 80 brackets at £1.35, delivery £45',
-  'Sight triangle legs of 7 m and 7 m, fence corner 4 m and 2 m from the corner: is my fence in the sight triangle?',
   'Run 8.4 m, posts at most 1.2 m apart: how many bays?',
   'The hinge post leans 1 in over 48 in. How far does the latch end of a 42 in wide gate drop?',
 ])
