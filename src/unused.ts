@@ -30,10 +30,12 @@ export function unusedOf({ readings, said }: Heard, request: Request, held: read
   // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
   // A date or an hour tells when, and few questions hang on it, but for those about dates; 811 is who to call.
   const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
+  // “A gallon does 300 square feet” tells one thing. Elsewhere “a foot” may be a size that somebody missed.
+  const isCoverage = held.some((it) => isQuantity(it.value) && it.value.kind === 'coverage')
   const isTurnOfPhrase = (it: Tagged): boolean =>
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
-    isRate(it) ||
+    (isCoverage && isRate(it)) ||
     (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
   const countsValues = (it: Tagged): boolean =>

@@ -53,7 +53,7 @@ import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.t
 import { messageOf, type Token } from './stems.ts'
 import { wantsIn } from './wants.ts'
 import { chosenReading, isPlain } from './taught/choose.ts'
-import { look } from './taught/features.ts'
+import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import type { MessageKind } from './taught/kinds.ts'
 
@@ -201,10 +201,11 @@ export function readOffline(heard: Heard): Request {
   let { bound, loose } = bindFor(context, asks.length > 0, meant ?? (onlyTells ? wholeFence : undefined))
   const ownTold = bound.length
   let learned: readonly Told[] = []
-  const isLater = heard.job.decisions.length > 0 || heard.job.wanted.length > 0
   const wantsNoSum =
     heard.readings.length === 0 &&
-    !(isLater ? isSort('sum', 0) || isSort('told', 0) : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
+    !(isLater(heard.job)
+      ? isSort('sum', 0) || isSort('told', 0)
+      : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
   const taught = isFence || !isPlain(heard, places) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const which = taught ? chosenReading(taught, { meant, bound, loose, context }, heard) : 'own'
   if (which === 'torn' && notesIn(message).length === 0)

@@ -8,14 +8,14 @@ import { judge, type Judged, type Kind, type Verdict } from './judge.ts'
 import { type Talk, talkSchema } from './question.ts'
 
 /** The first and the third part are looked at when the reader is mended; the second was written apart from them and is only counted. */
-export const halves = ['first', 'second', 'third'] as const
-export type Half = (typeof halves)[number]
+export const parts = ['first', 'second', 'third'] as const
+export type Part = (typeof parts)[number]
 
-export const talksOf = (folder: string, half: Half): Talk[] =>
-  readdirSync(join(folder, half))
+export const talksOf = (folder: string, part: Part): Talk[] =>
+  readdirSync(join(folder, part))
     .filter((it) => it.endsWith('.json'))
     .sort()
-    .flatMap((it) => talkSchema.array().parse(JSON.parse(readFileSync(join(folder, half, it), 'utf8'))))
+    .flatMap((it) => talkSchema.array().parse(JSON.parse(readFileSync(join(folder, part, it), 'utf8'))))
 
 export interface Heard extends Judged {
   readonly talk: string

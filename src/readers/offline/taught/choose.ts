@@ -13,6 +13,7 @@ import type { Bound } from '../bound.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import type { PlaceSaid } from '../places.ts'
 import { isFed } from '../feeds.ts'
+import { isLater } from './features.ts'
 import type { Taught } from './read.ts'
 
 /** “At $6.48 each”: things are priced, and have a reader of their own. */
@@ -32,7 +33,9 @@ export const isPlain = (heard: Heard, places: readonly PlaceSaid[]): boolean =>
 
 // So much better than the next a taught reading must be to be taken before ours, by another calculation.
 const clearly = 1.2
+// So much where no size is said and the vocabulary names no sum.
 const surely = 2
+// The least sure binding is hardly surer than its rivals.
 const unsure = 4
 // So little better than the next, in a talk, that neither is taken: one in three of such answers was wrong.
 const close = 0.8
@@ -51,9 +54,8 @@ interface Own {
  */
 export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' | 'own' | 'torn' {
   const openTaught = taught.missing + taught.loose.length
-  const isLater = heard.job.decisions.length > 0 || heard.job.wanted.length > 0
   if (own.meant?.plain) return 'own'
-  if (isLater) {
+  if (isLater(heard.job)) {
     if (taught.bound.length === 0 && taught.loose.length > 0 && own.bound.length > 0) return 'own'
     if (taught.ahead >= close || openTaught > 0) return 'taught'
     return own.loose.length === 0 && (own.bound.length > 0 || own.context.length > 0) ? 'own' : 'torn'
@@ -63,7 +65,8 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
     ? [own.meant]
     : askable.filter((it) => wanted.length > 0 && wanted.every((word) => it.gives[word]))
   // “How strong must it be against snow drifts?”: no size is said, and no sum of ours is surely meant.
-  if (calcs.length === 0) return heard.readings.length === 0 && taught.ahead < surely ? 'own' : 'taught'
+  // “Posts 4 in, pickets”: what is only told is no sum that happens to take it.
+  if (calcs.length === 0) return taught.ahead < (heard.readings.length === 0 ? surely : close) ? 'own' : 'taught'
   const isElse = !calcs.some((it) => it.name === taught.calculation.name)
   const has = new Set([
     ...own.bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]),

@@ -20,7 +20,7 @@ import { likelihood } from '../cue-score.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
 import { isFed, neededBehind } from '../feeds.ts'
-import { cues, type Looked } from './features.ts'
+import { cues, isLater, type Looked } from './features.ts'
 import {
   askedFor,
   bindFeatures,
@@ -50,8 +50,6 @@ export interface Reading {
   readonly score: number
   /** Two different sizes are said of one word. */
   readonly clashes: boolean
-  /** How much the words of the message alone speak for it. */
-  readonly asked: number
   /** What speaks for it and against it. */
   readonly features: readonly (readonly [string, number])[]
 }
@@ -65,6 +63,7 @@ const weigh = {
   mostSure: 3,
   /** A quantity that is so much surer to be a word than what is left for it says the same thing twice. */
   twice: 3,
+  /** What a quantity is surer to be elsewhere counts against a reading up to so much. */
   mostRegret: 4,
   /** So many calculations are tried. */
   tried: 10,
@@ -173,7 +172,6 @@ function tried(looked: Looked, calculation: Calculation, asked: number, known: S
   const words = taken.map((it) => it.word)
   const needed = new Set(words.map((it) => it.name))
   const { quantities } = known
-  const open = new Set(job.asked.map((it) => it.word))
   const nothing = known.of(undefined)
   const standing = taken.map(({ word, behind }) =>
     behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds, standingFeatures(word, calculation)),
@@ -241,19 +239,36 @@ function tried(looked: Looked, calculation: Calculation, asked: number, known: S
     left.splice(left.indexOf(only), 1)
     missing.pop()
   }
-  const strength = chosen.reduce<number>(
-    (sum, at, i) => sum + (at === undefined ? 0 : Math.min(weigh.mostSure, (scores[i] as number[])[at] as number)),
-    0,
-  )
-  const { now, before } = talkedOf(job)
-  const isTalk = now.includes(calculation.name)
-  const isLater = told.size > 0 || job.wanted.length > 0
-  const must = needsFor(calculation, calculation.headlines).filter(
-    (it) => !usualFor(calculation, it) && it.kind !== 'choice',
-  )
-  const answers = bound.filter((it) => open.has(it.word)).length
-  const again = bound.filter((it) => told.has(it.word)).length
-  const isUncalled = calculation.called !== undefined && !known.called.has(calculation.name) && !isTalk
+  const each = chosen.map((at, i) => (at === undefined ? 0 : ((scores[i] as number[])[at] as number)))
+  return {
+    calculation,
+    bound,
+    left,
+    missing,
+    clashes,
+    features: speaking({ calculation, asked, bound, left, missing, each }, job, known),
+    isUncalled: isUncalled(calculation, job, known),
+    each,
+  }
+}
+
+const isUncalled = ({ called, name }: Calculation, job: Job, known: Scores): boolean =>
+  called !== undefined && !known.called.has(name) && !talkedOf(job).now.includes(name)
+
+interface Found extends Pick<Tried, 'calculation' | 'bound' | 'left' | 'missing' | 'each'> {
+  /** How much the words of the message alone speak for the calculation. */
+  readonly asked: number
+}
+
+/** What speaks for a reading and against it: its words, what it binds, leaves over and lacks, and what the talk has to do with it. */
+function speaking(
+  { calculation, asked, bound, left, missing, each }: Found,
+  job: Job,
+  { tells }: Scores,
+): [string, number][] {
+  const told = new Set(job.decisions.map((it) => it.word))
+  const open = new Set(job.asked.map((it) => it.word))
+  const strength = each.reduce((sum, it) => sum + Math.min(weigh.mostSure, it), 0)
   const features: [string, number][] = [
     ['asked', asked],
     ['strength', strength],
@@ -264,31 +279,41 @@ function tried(looked: Looked, calculation: Calculation, asked: number, known: S
     ['lone', bound.filter((it) => isAlone(it, bound) && !told.has(it.word)).length],
     ['behind', bound.filter((it) => !calculation.needs[it.word]).length],
   ]
-  if (isLater)
+  const { now, before } = talkedOf(job)
+  const isTalk = now.includes(calculation.name)
+  if (isLater(job)) {
+    const isBefore = !isTalk && before.has(calculation.name)
+    const must = needsFor(calculation, calculation.headlines).filter(
+      (it) => !usualFor(calculation, it) && it.kind !== 'choice',
+    )
+    const known = must.filter((it) => told.has(it.name)).length
+    const again = bound.filter((it) => told.has(it.word)).length
     features.push(
       ['later asked', asked],
       ['later strength', strength],
       ['later left', left.length],
       ['later missing', missing.length],
       ['talk', isTalk ? 1 : 0],
-      ['talk, tells', isTalk ? known.tells : 0],
-      ['talk before', !isTalk && before.has(calculation.name) ? 1 : 0],
-      ['talk before, tells', !isTalk && before.has(calculation.name) ? known.tells : 0],
+      ['talk, tells', isTalk ? tells : 0],
+      ['talk before', isBefore ? 1 : 0],
+      ['talk before, tells', isBefore ? tells : 0],
       ['again in talk', isTalk ? again : 0],
       ['again elsewhere', isTalk ? 0 : again],
-      ['known', must.filter((it) => told.has(it.name)).length / Math.max(1, must.length)],
+      ['known', known / Math.max(1, must.length)],
       ['known all', missing.length === 0 && bound.length === 0 ? 1 : 0],
-      ['nothing known', !isTalk && must.length > 0 && !must.some((it) => told.has(it.name)) ? 1 : 0],
+      ['nothing known', !isTalk && must.length > 0 && known === 0 ? 1 : 0],
     )
-  if (open.size > 0)
+  }
+  if (open.size > 0) {
+    const answers = bound.filter((it) => open.has(it.word)).length
     features.push(
       ['answers', answers],
       // It tells just what was asked for, and nothing else: the talk goes on.
-      ['answers all', answers > 0 && answers === quantities.length ? 1 : 0],
+      ['answers all', answers > 0 && answers === each.length ? 1 : 0],
       ['talk open', isTalk ? 1 : 0],
     )
-  const each = chosen.map((at, i) => (at === undefined ? 0 : ((scores[i] as number[])[at] as number)))
-  return { calculation, bound, left, missing, clashes, asked, features, isUncalled, each }
+  }
+  return features
 }
 
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {

@@ -1,6 +1,6 @@
 // This file is about what a message looks like to the weights: its words for what is asked, and what stands around a quantity for what it is.
 import type Fraction from 'fraction.js'
-import { amountIn, quantity, type System, toNumber, type Word } from '../../../../engine/index.ts'
+import { amountIn, type Job, quantity, type System, toNumber, type Word } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import { around, cueScore, likelihood, type Owned, owners, withoutInner } from '../cue-score.ts'
 import { cuesIn, forgiven, type Hit } from '../lexicon.ts'
@@ -87,9 +87,12 @@ const thingOf: ReadonlyMap<string, string> = new Map(
   }),
 )
 
+/** Whether something was told or asked before. */
+export const isLater = ({ decisions, wanted }: Job): boolean => decisions.length > 0 || wanted.length > 0
+
 /** Where the message stands in the talk: at its beginning, after others, or after a question of ours; and whether it is short. */
 export function standOf({ heard: { job }, message }: Looked): string[] {
-  const stand = job.asked.length > 0 ? 'open' : job.decisions.length > 0 || job.wanted.length > 0 ? 'later' : 'first'
+  const stand = job.asked.length > 0 ? 'open' : isLater(job) ? 'later' : 'first'
   const length = message.length <= 4 ? 'short' : message.length <= 9 ? 'middling' : 'long'
   return [`@${stand}`, `@${length}`, `@${stand} ${length}`]
 }

@@ -1,6 +1,6 @@
 // This file is about teaching: weights from sentences. `npm run teach` writes weights.json; the same sentences give the same weights.
-// Both halves are log-linear: a share for each calculation, and for each quantity a share for each word that it could be, or none.
-// Weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
+// What is asked is counted. What each quantity is, which option is said, what kind of message it is and what speaks for a whole reading are log-linear:
+// their weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
 import type { Calculation } from '../../../../engine/index.ts'
 import { canBe, readingsOf } from './decode.ts'
 import {
@@ -8,6 +8,7 @@ import {
   askFeatures,
   choiceFeatures,
   kindFeatures,
+  normal,
   standingFeatures,
   talkFeatures,
   type Counts,
@@ -82,13 +83,6 @@ class Slope {
     this.squares.set(name, square)
     this.weight.set(name, now + (this.rate * full) / Math.sqrt(square + 1e-6))
   }
-}
-
-function shares(scores: readonly number[]): number[] {
-  const most = Math.max(...scores)
-  const each = scores.map((it) => Math.exp(it - most))
-  const sum = each.reduce((a, b) => a + b, 0)
-  return each.map((it) => it / sum)
 }
 
 const rounds = 12
@@ -176,11 +170,11 @@ function weighed(choices: readonly Choice[], isFew = false): Readonly<Record<str
   const slope = new Slope(0.25, 0.001)
   for (let round = 0; round < rounds; round++)
     for (const { options, right } of rows) {
-      const share = shares(
+      const share = normal(
         options.map((features) => features.reduce((sum, [name, value]) => sum + slope.of(name) * value, 0)),
       )
       options.forEach((features, i) => {
-        const error = (i === right ? 1 : 0) - (share[i] as number)
+        const error = (i === right ? 1 : 0) - Math.exp(share[i] as number)
         if (Math.abs(error) > 1e-4) for (const [name, value] of features) slope.step(name, error * value)
       })
     }

@@ -84,7 +84,7 @@ function speaksFor(counts: Counts, features: readonly string[]): number[] {
 }
 
 /** Logarithms of shares that add up to one. */
-function normal(scores: readonly number[]): number[] {
+export function normal(scores: readonly number[]): number[] {
   const most = Math.max(...scores)
   const sum = Math.log(scores.reduce((total, it) => total + Math.exp(it - most), 0)) + most
   return scores.map((it) => it - sum)
@@ -135,10 +135,8 @@ export const kindFeatures = (looked: Looked, kind: MessageKind): [string, number
 /** The share of each kind that a message may be. */
 export function kindsOf(weights: Weights, looked: Looked): ReadonlyMap<MessageKind, number> {
   const scores = kinds.map((it) => scoreOf(weights.kinds, kindFeatures(looked, it)))
-  const most = Math.max(...scores)
-  const each = scores.map((it) => Math.exp(it - most))
-  const sum = each.reduce((a, b) => a + b, 0)
-  return new Map(kinds.map((it, i) => [it, (each[i] as number) / sum]))
+  const shares = normal(scores)
+  return new Map(kinds.map((it, i) => [it, Math.exp(shares[i] as number)]))
 }
 
 /** `saying` are the words that may speak for an option, while it is learned; afterwards the weights know them. */
@@ -167,15 +165,14 @@ export function optionSaid(
 ): { option: string; share: number; from: number; to: number } | undefined {
   const options = [undefined, ...Object.keys(word.options ?? {})]
   const scores = options.map((it) => scoreOf(weights.choices, choiceFeatures(looked, word, it)))
-  const most = Math.max(...scores)
-  const option = options[scores.indexOf(most)]
+  const likeliest = Math.max(...normal(scores))
+  const option = options[normal(scores).indexOf(likeliest)]
   if (option === undefined) return undefined
-  const share = 1 / scores.reduce((all, it) => all + Math.exp(it - most), 0)
   const [best] = phrasesOf(looked)
     .map((it) => ({ ...it, weight: weights.choices[`${word.name}:${option} ${it.words}`] ?? 0 }))
     .filter((it) => it.weight > 0)
     .sort((a, b) => b.weight - a.weight)
-  return best && { option, share, from: best.from, to: best.to }
+  return best && { option, share: Math.exp(likeliest), from: best.from, to: best.to }
 }
 
 /** Its words, and what is asked for by the vocabulary’s own phrases. */

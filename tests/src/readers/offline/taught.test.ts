@@ -154,7 +154,7 @@ describe('choosing between the two readings', () => {
 })
 
 describe('questions that were written for the measure', () => {
-  // The half that is looked at when the reader is mended; `npm run bench` counts the other one too. What is asserted is less than what was measured.
+  // The part that is looked at when the reader is mended; `npm run bench` counts the other one too. What is asserted is less than what was measured.
   it('are answered right more often than not, and seldom wrong', { timeout: 240_000 }, async () => {
     const heard = await played(talksOf('tests/bench/reading', 'first'))
     const sums = heard.filter((it) => it.kind === 'figures' && it.verdict !== 'void')
