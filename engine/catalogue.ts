@@ -70,6 +70,7 @@ import { stepOfRun } from './calculations/layout/step-of-run.ts'
 import { runsFromPoints } from './calculations/site/runs-from-points.ts'
 import { openingOfBay } from './calculations/layout/opening-of-bay.ts'
 import { postsOfFence } from './calculations/layout/posts-of-fence.ts'
+import { runInPieces } from './calculations/layout/run-in-pieces.ts'
 import { runSetOut } from './calculations/layout/run-set-out.ts'
 import { baysRoundCorners } from './calculations/layout/bays-round-corners.ts'
 import { cornerPost } from './calculations/layout/corner-post.ts'
@@ -190,6 +191,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       baysInRun,
       baysRoundCorners,
       runsFromPoints,
+      runInPieces,
       runSetOut,
       openingOfBay,
       stepOfRun,

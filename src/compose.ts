@@ -28,8 +28,13 @@ export function compose(parts: Parts): string {
     ),
     section('How I read it', readingLines(parts.readAs)),
     section('Taken as usual', unique(parts.worked.flatMap((worked) => usualLines(worked)))),
-    section('Working', parts.calls.flatMap(workingLines)),
-    ...parts.calls.flatMap((call) => call.tables.map((table) => section(table.title, tableLines(table)))),
+    section(
+      'Working',
+      parts.calls.flatMap((call) => workingLines(call, whereOf(call, parts.calls))),
+    ),
+    ...parts.calls.flatMap((call) =>
+      call.tables.map((table) => section(table.title + whereOf(call, parts.calls), tableLines(table))),
+    ),
     section(
       'Where it comes from',
       unique(
@@ -44,6 +49,13 @@ export function compose(parts: Parts): string {
     ),
   ]
   return sections.filter((it) => it !== '').join('\n\n')
+}
+
+/** “, for bay 1 of run 2”, where the same is worked for more places than one. */
+function whereOf(call: Call, calls: readonly Call[]): string {
+  const at = call.results[0]?.at
+  const isOneOfMany = calls.some((it) => it !== call && it.title === call.title)
+  return isOneOfMany && at !== undefined && placeLabel(at) ? `, for ${inPlace(at)}` : ''
 }
 
 /** A list in one line: “48”, “52”, “57 F” → temperatures hour by hour: 48 °F, 52 °F, 57 °F. */
@@ -155,10 +167,10 @@ function usualLines({ calculation, outcome, places }: Worked): string[] {
     })
 }
 
-function workingLines(call: Call): string[] {
+function workingLines(call: Call, where: string): string[] {
   if (call.steps.length === 0) return []
   return [
-    `**${call.title}**`,
+    `**${call.title}${where}**`,
     '',
     ...call.steps.map(
       (step) =>

@@ -26,7 +26,9 @@ import { messageOf } from './readers/offline/stems.ts'
 import { look, type Looked, phrasesOf } from './readers/offline/taught/features.ts'
 import { type Mark, talksIn, type Turn } from './readers/offline/taught/sentences.ts'
 import type { Weights } from './readers/offline/taught/weights.ts'
-import { type KindLesson, type Lesson, taught } from './readers/offline/taught/teach.ts'
+import { type KindLesson, type Lesson, taught, type WalkLesson } from './readers/offline/taught/teach.ts'
+import { untagged } from './readers/offline/walk/tags.ts'
+import { type Walk, walksIn } from './readers/offline/walk/walks.ts'
 
 /** The turns of a talk, each as it is heard with what was said before it; quantities that no mark covers mean nothing. */
 export function lessonsOfTalk(turns: readonly Turn[]): { lessons: Lesson[]; kinds: KindLesson[] } {
@@ -159,6 +161,16 @@ const isSame = (reading: Tagged, value: Value): boolean =>
     ? sameValue(reading.quantity, value)
     : reading.bare !== null && Math.abs(reading.bare.valueOf() - Number(String(value.amount))) < 1e-9)
 
+/** A turn of a fence told side by side, each token with the tag that its mark names. */
+export function lessonOfWalk({ said, marks, asks }: Walk): WalkLesson {
+  const looked = heardAs(said)
+  const tags = looked.message.map((token) => {
+    const mark = marks.find((it) => it.start < token.end && it.end > token.start)
+    return mark?.word ? (mark.option ? `${mark.word}:${mark.option}` : mark.word) : untagged
+  })
+  return { looked, tags, asks }
+}
+
 /** What all of it teaches. The same sentences give the same weights. */
 export function weightsTaught(folder: string): Weights {
   const talks = readdirSync(folder)
@@ -177,7 +189,13 @@ export function weightsTaught(folder: string): Weights {
     ...examples.map(({ looked }) => ({ looked, kind: 'sum' as const })),
     ...notes.flatMap(({ asks }) => asks.map((it) => ({ looked: heardAs(it), kind: 'advice' as const }))),
   ]
-  return taught([...talks.flatMap((it) => it.lessons), ...examples], ofKinds)
+  const sides = join(folder, '../walk')
+  const walks = readdirSync(sides)
+    .filter((it) => it.endsWith('.txt'))
+    .sort()
+    .flatMap((it) => walksIn(readFileSync(join(sides, it), 'utf8')))
+    .map(lessonOfWalk)
+  return taught([...talks.flatMap((it) => it.lessons), ...examples], ofKinds, walks)
 }
 
 /** A line a feature, so that a change can be read. */

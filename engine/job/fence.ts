@@ -117,7 +117,7 @@ function atFreeEnds<T extends Ends>(runs: readonly T[]): T[] {
 /** Places of runs that anything was told of, in the order in which they first came up. */
 function namedRuns(job: Job): string[] {
   const all = job.moves.flatMap((it) => it.decisions).filter((it) => isRun(runOf(it.at)))
-  const lengths = all.filter((it) => it.word === 'runLength').map((it) => it.at)
+  const lengths = all.filter((it) => it.word === 'runLength' || it.word === 'runPieces').map((it) => it.at)
   const out = new Set(job.decisions.filter((it) => it.word === 'leftOut' && it.value === 'out').map((it) => it.at))
   const current = new Set(job.decisions.map((it) => runOf(it.at)).filter((it) => !out.has(it)))
   return [...new Set([...lengths, ...all.map((it) => runOf(it.at))])].filter((it) => current.has(it))

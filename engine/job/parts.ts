@@ -22,6 +22,7 @@ import { spoilOfHoles } from '../calculations/ground/spoil-of-holes.ts'
 import { openingOfBay } from '../calculations/layout/opening-of-bay.ts'
 import { postsOfFence } from '../calculations/layout/posts-of-fence.ts'
 import { rakedRun } from '../calculations/layout/raked-run.ts'
+import { runInPieces } from '../calculations/layout/run-in-pieces.ts'
 import { runSetOut } from '../calculations/layout/run-set-out.ts'
 import { stepOfRun } from '../calculations/layout/step-of-run.ts'
 import { picketSpacing } from '../calculations/pickets/picket-spacing.ts'
@@ -88,6 +89,7 @@ function cutFrom(stock: string, takes: Part['takes'], as: Part['as'], orElse: Pa
 /** In the order in which a job meets them. */
 export const parts: readonly Part[] = [
   { calculation: runsFromPoints, level: 'yard', needsTold: 'pointsAcross' },
+  { calculation: runInPieces, level: 'run', needsTold: 'runPieces' },
   { calculation: runSetOut, level: 'run' },
   { calculation: slopeOfGround, level: 'run', takes: { levelDistance: 'runLength' }, as: { slope: 'slope' } },
   { calculation: stepOfRun, level: 'run', when: stepped },

@@ -156,7 +156,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
       origins.set(word.name, found.origin)
     }
     // A gate that somebody spoke of and that is in no run would be left out of all that is counted.
-    if (calculation === postsOfFence) doubts.push(...gateWithoutRun(job, fence))
+    if (calculation === postsOfFence) problems.push(...gateWithoutRun(job, fence))
     const outcome: Outcome =
       problems.length > 0
         ? { ok: false, given, problems: askedOnce(problems), cited: [] }

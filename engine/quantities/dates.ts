@@ -153,7 +153,8 @@ const found = (next: number, ...dates: (Quantity | undefined)[]): Found | null =
 
 function isoAt(tokens: readonly Scanned[], at: number): Found | null {
   const [year, , month, , day] = [0, 1, 2, 3, 4].map((i) => whole(tokens[at + i], i === 0 ? /^\d{4}$/ : /^\d\d?$/))
-  if (!year || !month || !day || tokens[at + 1]?.text !== '-' || tokens[at + 3]?.text !== '-') return null
+  const joint = tokens[at + 1]?.text ?? ''
+  if (!year || !month || !day || !/^[-/]$/.test(joint) || tokens[at + 3]?.text !== joint) return null
   return found(at + 5, dateOf(year, month, day))
 }
 
@@ -168,9 +169,11 @@ const yearAt = (tokens: readonly Scanned[], at: number): { year: number; next: n
 function dayFirst(tokens: readonly Scanned[], at: number): Found | null {
   const day = whole(tokens[at], /^\d\d?$/)
   let next = afterOrdinal(tokens, at + 1)
-  if (lower(tokens[next]) === 'of') next++
+  // "05-Oct-2026".
+  const isDashed = tokens[next]?.text === '-' && tokens[next + 2]?.text === '-'
+  if (lower(tokens[next]) === 'of' || isDashed) next++
   const month = monthOf(tokens[next])
-  const year = yearAt(tokens, next + 1)
+  const year = yearAt(tokens, isDashed ? next + 2 : next + 1)
   return day && month && year ? found(year.next, dateOf(year.year, month, day)) : null
 }
 
@@ -183,12 +186,28 @@ function monthFirst(tokens: readonly Scanned[], at: number): Found | null {
 }
 
 function slashed(tokens: readonly Scanned[], at: number): Found | null {
+  const dotted = /^(\d\d?)\.(\d\d?)\.((?:19|20|21)\d\d)$/.exec(tokens[at]?.text ?? '')
+  // With points the day comes first, wherever they are written so.
+  if (dotted) return found(at + 1, dateOf(Number(dotted[3]), Number(dotted[2]), Number(dotted[1])))
+  const yearFirst = /^((?:19|20|21)\d\d)\.(\d\d?)\.(\d\d?)$/.exec(tokens[at]?.text ?? '')
+  if (yearFirst) return found(at + 1, dateOf(Number(yearFirst[1]), Number(yearFirst[2]), Number(yearFirst[3])))
   const sign = tokens[at + 1]?.text
-  if ((sign !== '/' && sign !== '.') || tokens[at + 3]?.text !== sign) return null
-  const [a, b, year] = [at, at + 2, at + 4].map((i, n) => whole(tokens[i], n === 2 ? /^(19|20|21)\d\d$/ : /^\d\d?$/))
-  if (!a || !b || !year) return null
+  if (!/^[-/.]$/.test(sign ?? '') || tokens[at + 3]?.text !== sign) return null
+  const [a, b] = [whole(tokens[at], /^\d\d?$/), whole(tokens[at + 2], /^\d\d?$/)]
+  const year = whole(tokens[at + 4], /^(19|20|21)\d\d$/) ?? shortYear(tokens, at)
+  return a && b && year ? eitherWay(at + 5, a, b, year) : null
+}
+
+/** “25/12/26”, written tight: a date of this century. “6/8/10” are sides, and “3/4/5” is a corner laid out. */
+function shortYear(tokens: readonly Scanned[], at: number): number | undefined {
+  const isTight = [1, 2, 3, 4].every((i) => tokens[at + i]?.glued) && tokens[at + 1]?.text === '/'
+  const year = isTight ? whole(tokens[at + 4], /^[2-4]\d$/) : undefined
+  return year && 2000 + year
+}
+
+function eitherWay(next: number, a: number, b: number, year: number): Found | null {
   const [monthThenDay, dayThenMonth] = [dateOf(year, a, b), dateOf(year, b, a)]
-  return found(at + 5, monthThenDay, a === b ? undefined : dayThenMonth)
+  return found(next, monthThenDay, a === b ? undefined : dayThenMonth)
 }
 
 const months =

@@ -2,7 +2,7 @@
 import type Fraction from 'fraction.js'
 import type { Found } from './found.ts'
 import { isLoose } from './loose-material.ts'
-import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
+import { fractionAfter, type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { quantity } from './quantity.ts'
 import type { Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
@@ -15,7 +15,7 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
   if (feet.d !== 1n) return null
   let at = unit.next
   const joint = tokens[at]
-  if (joint?.text === '-' || joint?.text === ',' || lower(joint) === 'and') {
+  if (joint?.text === '-' || joint?.text === ',' || /^(and|&)$/.test(lower(joint))) {
     if (joint?.text === ',' && !closesAfterInches(tokens, at + 1, metric)) return null
     at++
   }
@@ -35,7 +35,7 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
   // "fence 4 ft 6 in of gravel": nobody lays feet of it, so these are two measures.
   if (inch && lower(tokens[inch.next]) === 'of' && isLoose(tokens[inch.next + 1])) return null
   if (inch?.unit === 'in' && unitAfter(tokens, whole.next, metric)) {
-    const extra = whole.hasFraction ? null : spokenFractionAfter(tokens, inch.next)
+    const extra = whole.hasFraction ? null : fractionBehind(tokens, inch.next, metric)
     return {
       next: extra ? extra.next : inch.next,
       quantity: quantity(extra ? total.add(extra.value.div(12)) : total, 'ft'),
@@ -57,6 +57,18 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
           note: 'the number after the feet is read as inches',
         }
   return null
+}
+
+/** "3 inches and a half", "an inch and 3/8": a fraction that stands behind its unit. In figures it must end the measure: "3 in and 1/2 in" are two. */
+export function fractionBehind(
+  tokens: readonly Scanned[],
+  at: number,
+  metric: boolean,
+): { value: Fraction; next: number } | null {
+  const spoken = spokenFractionAfter(tokens, at)
+  if (spoken) return spoken
+  const written = /^(and|&)$/.test(lower(tokens[at])) ? fractionAfter(tokens, at) : null
+  return written && !unitAt(tokens, written.next, metric) && endsMeasure(tokens[written.next]) ? written : null
 }
 
 /** Whether what follows a number shows that nothing is counted by it: "5 foot 8 high", "3 ft 6 gate", but not "40 ft 6 posts". */
@@ -81,11 +93,19 @@ function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boole
   )
 }
 
-/** "seven ten and 3/8": two spoken numbers, the last with a fraction, are feet and inches. */
+/** "seven ten and 3/8": two spoken numbers, the last with a fraction, are feet and inches; a door of "six-six" too, but "six-eight" may be six to eight. */
 export function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found | null {
   if (feet.hasFraction || feet.value.d !== 1n) return null
-  const inches = numberAt(tokens, feet.next, false)
-  if (!inches || inches.value.compare(12) >= 0 || inches.value.d === 1n || !inches.spoken) return null
+  const isJoined = tokens[feet.next]?.text === '-' && tokens[feet.next]?.glued === true
+  const inches = numberAt(tokens, isJoined ? feet.next + 1 : feet.next, false)
+  if (!inches || inches.value.compare(12) >= 0 || inches.value.compare(1) < 0 || !inches.spoken) return null
+  const isDoor =
+    isJoined &&
+    feet.value.compare(3) >= 0 &&
+    inches.value.compare(feet.value) <= 0 &&
+    !isFiveQuarter(feet, inches) &&
+    endsMeasure(tokens[inches.next])
+  if (inches.value.d === 1n && !isDoor) return null
   const total = feet.value.add(inches.value.div(12))
   return {
     next: inches.next,
@@ -95,3 +115,7 @@ export function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found 
     rivals: [],
   }
 }
+
+/** "Five-four" is a board of five quarters. */
+const isFiveQuarter = (first: NumberRead, second: NumberRead): boolean =>
+  first.value.equals(5) && second.value.equals(4)

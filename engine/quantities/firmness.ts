@@ -8,6 +8,10 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 /** How firmly it was said: the words just before, or just after. */
 export function firmnessOf(tokens: readonly Scanned[], at: number, found: Found): Firmness {
   if (found.high ?? found.bareHigh) return 'range'
+  // "8+ ft", "8 ft+"; "8 ft + 3 ft" is a sum.
+  const [inside, behind] = [tokens.slice(at, found.next), tokens[found.next]]
+  const isSum = tokens[found.next + 1]?.sort === 'digits'
+  if (inside.some((it) => it.text === '+') || (behind?.text === '+' && behind.glued && !isSum)) return 'at-least'
   const before = ` ${tokens
     .slice(Math.max(0, at - 5), at)
     .map(lower)
@@ -16,10 +20,17 @@ export function firmnessOf(tokens: readonly Scanned[], at: number, found: Found)
     .slice(found.next, found.next + 4)
     .map(lower)
     .join(' ')} `
+  // “< 5 ft”, but no end of “->” or “</td>”; “max. 5 ft”, but not “8 ft max. 5 posts”.
+  const [mark, lead] = [tokens[at - 1], tokens[at - 3]]
+  if (/^[<>]$/.test(mark?.text ?? '') && !mark?.glued) return mark?.text === '<' ? 'less-than' : 'more-than'
+  if (mark?.text === '.' && (lead === undefined || lead.sort === 'sign')) {
+    if (/^max$/.test(lower(tokens[at - 2]))) return 'at-most'
+    if (/^min$/.test(lower(tokens[at - 2]))) return 'at-least'
+  }
   if (noneOver.test(before)) return 'at-most'
   if (noneUnder.test(before)) return 'at-least'
-  for (const [firmness, words] of leading) if (words.some((it) => before.endsWith(` ${it} `))) return firmness
-  for (const [firmness, words] of trailing) if (words.some((it) => after.startsWith(` ${it} `))) return firmness
+  for (const [firmness, words] of leading) if (words.some((it) => before.endsWith(it))) return firmness
+  for (const [firmness, words] of trailing) if (words.some((it) => after.startsWith(it))) return firmness
   return 'exactly'
 }
 const bigger = [
@@ -40,7 +51,11 @@ const smaller = ['less', 'narrower', 'smaller', 'fewer', 'shorter', 'shallower',
 const none = "(?:no|not|nothing|none|never|without|don't)(?: [\\p{L}'-]+){0,2}"
 const noneOver = new RegExp(`\\b${none} (?:over|above|past|beyond|exceeding|(?:${bigger.join('|')}) than) $`, 'u')
 const noneUnder = new RegExp(`\\b${none} (?:under|below|(?:${smaller.join('|')}) than) $`, 'u')
-const leading: readonly (readonly [Firmness, readonly string[]])[] = [
+/** Whole words, since they are looked for in a row of them: a space on either side. */
+const apart = (table: readonly (readonly [Firmness, readonly string[]])[]): typeof table =>
+  table.map(([firmness, words]) => [firmness, words.map((it) => ` ${it} `)])
+
+const leading = apart([
   [
     'at-most',
     [
@@ -55,6 +70,9 @@ const leading: readonly (readonly [Firmness, readonly string[]])[] = [
       'max is',
       'maximum is',
       'max :',
+      '≤',
+      '< =',
+      'not to exceed',
       'limit of',
       'up to',
       'not exceeding',
@@ -86,6 +104,10 @@ const leading: readonly (readonly [Firmness, readonly string[]])[] = [
       'minimum',
       'min of',
       'minimum of',
+      'min :',
+      '≥',
+      '> =',
+      'upwards of',
       'not under',
       'not below',
       ...smaller.flatMap((it) => [`no ${it} than`, `not ${it} than`]),
@@ -109,31 +131,56 @@ const leading: readonly (readonly [Firmness, readonly string[]])[] = [
       'say',
       'near',
       'ish',
+      '≈',
+      'ca',
+      'ca .',
+      'abt',
+      'aprox',
+      'approximatly',
+      'more or less',
+      'something like',
+      'in the region of',
+      'in the neighborhood of',
+      'in the neighbourhood of',
     ],
   ],
-  ['less-than', ['under', 'below', 'less', ...smaller.map((it) => `${it} than`)]],
-  ['more-than', ['over', 'above', ...bigger.map((it) => `${it} than`)]],
-]
-const trailing: readonly (readonly [Firmness, readonly string[]])[] = [
+  ['less-than', ['under', 'below', 'less', 'shy of', ...smaller.map((it) => `${it} than`)]],
+  ['more-than', ['over', 'above', 'exceeding', ...bigger.map((it) => `${it} than`)]],
+])
+const trailing = apart([
   [
     'at-most',
     [
       'max',
       'maximum',
+      '( max )',
       'at most',
       'at the most',
-      'or less',
       'or under',
       'or below',
       'tops',
-      'or fewer',
-      'or narrower',
+      ...smaller.map((it) => `or ${it}`),
       'and under',
     ],
   ],
-  ['at-least', ['min', 'minimum', 'at least', 'or more', 'or over', 'or better', 'and up']],
+  [
+    'at-least',
+    ['min', 'minimum', 'at least', '( min )', 'or over', 'or better', 'and up', ...bigger.map((it) => `or ${it}`)],
+  ],
   [
     'about',
-    ['or so', 'ish', '- ish', 'give or take', 'or thereabouts', 'more or less', 'roughly', 'approx', 'approximately'],
+    [
+      'or so',
+      'ish',
+      '- ish',
+      'give or take',
+      ', give or take',
+      'or thereabouts',
+      'more or less',
+      ', more or less',
+      'roughly',
+      'approx',
+      'approximately',
+    ],
   ],
-]
+])

@@ -23,6 +23,7 @@ const before = tableOf<string>({
   aud: 'AUD',
   c: 'CAD',
   ca: 'CAD',
+  can: 'CAD',
   cad: 'CAD',
   nz: 'NZD',
   nzd: 'NZD',
@@ -64,6 +65,9 @@ const spoken = tableOf<string>({
   kroner: 'kr',
   zloty: 'PLN',
   zlotys: 'PLN',
+  złoty: 'PLN',
+  złote: 'PLN',
+  złotych: 'PLN',
 })
 /** “20 Canadian dollars”. */
 const whose = tableOf<string>({
@@ -93,15 +97,38 @@ export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits):
     const isPlain = currency === 'USD' && sign === at
     const own = isPlain && after && !after.coin && codes[lower(tokens[number.next])] ? after : undefined
     const unit = own?.unit ?? (sign > at && country ? country : currency)
-    return priced(tokens, start, own?.next ?? number.next, number.value, unit)
+    // "£3 50p".
+    const coin = number.value.d === 1n && !own ? numberAt(tokens, number.next, false) : null
+    const pence = coin && coins[lower(tokens[coin.next])] === unit && coin.value.compare(100) < 0 ? coin : null
+    const value = pence ? number.value.add(pence.value.div(100)) : number.value
+    return priced(tokens, start, pence ? pence.next + 1 : (own?.next ?? number.next), value, unit)
   }
   const grouped = bySpaces(tokens, at)
   const after = currencyAfter(tokens, grouped ?? plain.next)
   if (!after) return null
   const number = asPaid(tokens, at, plain, after.unit)
   const value = after.coin ? number.value.div(exact(100)) : number.value
-  return priced(tokens, at, after.next, value, after.unit)
+  const change = after.coin || value.d !== 1n ? null : changeAfter(tokens, after.next, plain.spoken)
+  return priced(tokens, at, change?.next ?? after.next, value.add(change?.value ?? 0), after.unit)
 }
+
+/** “4 dollars and 79 cents”, “three euros twenty”: the small coin behind the large. Without its name it is said in words, or in two figures, and ends the price. */
+function changeAfter(
+  tokens: readonly Scanned[],
+  at: number,
+  spoken: boolean,
+): { value: Fraction; next: number } | null {
+  const hasAnd = lower(tokens[at]) === 'and'
+  const from = hasAnd ? at + 1 : at
+  const number = numberAt(tokens, from, false)
+  if (!number || number.feet || number.note || number.value.d !== 1n || number.value.compare(100) >= 0) return null
+  const value = number.value.div(100)
+  if (/^(cents?|¢|pence|p)$/.test(lower(tokens[number.next]))) return { value, next: number.next + 1 }
+  const isTold = spoken ? number.spoken && number.value.compare(10) >= 0 : /^\d\d$/.test(tokens[from]?.text ?? '')
+  return isTold && !hasAnd && endsPrice(tokens[number.next]) ? { value, next: number.next } : null
+}
+const endsPrice = (token: Scanned | undefined): boolean =>
+  token === undefined || /^([,.;:!?)]|a|an|each|per|apiece|ea|the)$/.test(lower(token))
 
 /** The number as those write it who pay in that money. */
 function asPaid(
@@ -213,7 +240,10 @@ function currencyAfter(
   const newZealand = word === 'new' && lower(tokens[at + 1]) === 'zealand'
   const dollars = newZealand ? 'NZD' : whose[word]
   const next = newZealand ? at + 2 : at + 1
-  if (dollars && /^dollars?$/.test(lower(tokens[next]))) return { unit: dollars, next: next + 1, coin: false }
+  if (dollars && /^(dollar|buck)s?$/.test(lower(tokens[next]))) return { unit: dollars, next: next + 1, coin: false }
+  // "79c each"; "79c" alone is a temperature.
+  if (word === 'c' && tokens[at]?.glued && /^(each|apiece|ea|a|an|per|\/)$/.test(lower(tokens[at + 1])))
+    return { unit: 'USD', next: at + 1, coin: true }
   const coin = coins[word]
   return coin && (word !== 'p' || tokens[at]?.glued) ? { unit: coin, next: at + 1, coin: true } : null
 }

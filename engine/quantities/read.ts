@@ -1,14 +1,17 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
+import { isPartOfName, skipName } from './called-by-number.ts'
 import { spreadOf } from './coverage.ts'
 import { type DayAndMonth, dateAt, dayAndMonthAt, inYearOf, isDateOrTime } from './dates.ts'
 import { firmnessOf } from './firmness.ts'
-import { endsMeasure, feetSpoken, inchesAfter } from './feet-and-inches.ts'
+import { endsMeasure, feetSpoken, fractionBehind, inchesAfter } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
 import { barePriceAt, endsMoney, inQuotes, moneyAt } from './money.ts'
 import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
-import { quantity } from './quantity.ts'
+import { forEach, oneInSoMany } from './inclines.ts'
+import { centimetresAfter, minutesAfter } from './in-two-units.ts'
+import { less, quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
 import type { Reading } from './reading.ts'
 import { pointsIn } from './points.ts'
@@ -18,7 +21,7 @@ import { sectionAt } from './sections.ts'
 import { unitNamed } from './units.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
 import { hourAt } from './times-of-day.ts'
-import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
+import { unitAfter, unitAt } from './unit-words.ts'
 
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
@@ -120,10 +123,13 @@ function datesFrom(
   { near }: Habits,
 ): Reading[] {
   const dated = readings.filter((it) => it.quantity?.kind === 'date' && it.rivals.length === 0)
+  // Both stand in the order of the message.
+  let behind = 0
   return yearless.flatMap((it) => {
     const [start, end] = [(tokens[it.at] as Scanned).start, (tokens[it.next - 1] as Scanned).end]
-    const before = dated.findLast((other) => other.start < start)
-    const other = (before ?? dated.find((each) => each.start > start))?.quantity ?? near
+    while ((dated[behind]?.start ?? Infinity) < start) behind++
+    const before = dated[behind - 1]
+    const other = (before ?? dated[behind])?.quantity ?? near
     const found = other && inYearOf(it, other, before !== undefined || dated.length === 0)
     if (!found) return []
     return [
@@ -169,42 +175,6 @@ export function readOne(text: string, habits: Habits = {}): Reading | null {
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
-/** "No. 2 southern pine", "no 2 4x4", "grade 2": a grade by its number; "no 2 in gaps" is a size. */
-const isGrade = (tokens: readonly Scanned[], at: number): boolean => {
-  const before = lower(tokens[at - 1]) === '.' ? lower(tokens[at - 2]) : lower(tokens[at - 1])
-  if (!/^[1-3]$/.test(tokens[at]?.text ?? '')) return false
-  const next = tokens[at + 1]
-  const isSize =
-    next?.sort === 'digits'
-      ? !sectionAt(tokens, at + 1)
-      : unitAt(tokens, at + 1, false) !== null || (next?.glued === true && next.sort !== 'sign')
-  return before === 'grade' || (before === 'no' && !isSize && !/^(or|more|gaps?|posts?|bays?|of)$/.test(lower(next)))
-}
-
-/** "R403", "A153", "#8": digits that belong to a name. */
-const isPartOfName = (tokens: readonly Scanned[], at: number): boolean => {
-  const [token, before] = [tokens[at] as Scanned, tokens[at - 1]]
-  if (isGrade(tokens, at)) return true
-  return (
-    token.sort === 'digits' &&
-    token.glued &&
-    before !== undefined &&
-    ((before.sort === 'word' && !/^x$/i.test(before.text) && unitAt(tokens, at - 1, false) === null) ||
-      before.text === '#' ||
-      before.text === ':' ||
-      (before.text === '@' && before.glued) ||
-      // "12 yd² in m2": the unit that is wanted, and no number.
-      (/^[23]$/.test(token.text) &&
-        /^(mm|cm|m|ft|yd|in)$/i.test(before.text) &&
-        /^(in|to|into|as|per|many)$/.test(lower(tokens[at - 2]))))
-  )
-}
-const skipName = (tokens: readonly Scanned[], at: number): number => {
-  while (at + 1 < tokens.length && (tokens[at + 1] as Scanned).glued && (tokens[at + 1] as Scanned).sort !== 'sign')
-    at++
-  return at + 1
-}
-
 function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metric: boolean): Found | null {
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
@@ -215,7 +185,9 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const section = sectionAt(tokens, at)
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }
   const money = moneyAt(tokens, at, habits) ?? barePriceAt(tokens, at)
-  if (money) return money
+  if (money) return moneyRange(tokens, at, money, habits) ?? money
+  const incline = oneInSoMany(tokens, at)
+  if (incline) return incline
   const article = articleAt(tokens, at, metric)
   if (article) return article
   const cold = coldAt(tokens, at, habits)
@@ -250,13 +222,18 @@ function measured(
   if (temperature) return temperature
   const grouped = groupedBySpaces(tokens, at, number)
   const { value, next } = grouped ?? number
-  // "3/4 of an inch".
-  const isPart = number.hasFraction && /^an?$/.test(lower(tokens[next + 1])) && lower(tokens[next]) === 'of'
-  const unit = unitAfter(tokens, isPart ? next + 2 : next, metric, value.d !== 1n)
+  // "3/4 of an inch", "½ an inch".
+  const article = lower(tokens[next]) === 'of' ? next + 1 : next
+  const isPart = value.compare(1) < 0 && value.d !== 1n && /^an?$/.test(lower(tokens[article]))
+  // "8+ ft": so many at least, which its firmness says.
+  const hasPlus = tokens[next]?.text === '+' && tokens[next]?.glued && tokens[next + 1]?.sort === 'word'
+  const unit = unitAfter(tokens, isPart ? article + 1 : hasPlus ? next + 1 : next, metric, value.d !== 1n)
   if (!unit) return bareNumber(tokens, at, number)
+  const incline = forEach(tokens, value, unit)
+  if (incline) return incline
   if (unit.unit === 'yd') {
     // "2 yards 1 foot".
-    const feet = numberAt(tokens, unit.next, false)
+    const feet = numberAt(tokens, lower(tokens[unit.next]) === 'and' ? unit.next + 1 : unit.next, false)
     const named = feet && unitAfter(tokens, feet.next, metric)
     if (feet && named?.unit === 'ft' && feet.value.compare(3) < 0)
       return { next: named.next, quantity: quantity(value.mul(3).add(feet.value), 'ft'), bare: null }
@@ -272,36 +249,24 @@ function measured(
     if (minutes) return minutes
   }
   if (unit.unit === 'm') {
-    const centimetres = tokens[unit.next]
-    if (centimetres?.sort === 'digits' && /^\d\d$/.test(centimetres.text) && value.d === 1n) {
-      const after = unitAt(tokens, unit.next + 1, true)
-      const total = value.add(new Fraction(centimetres.text).div(100))
-      if (after?.unit === 'cm') return { next: after.next, quantity: quantity(total, 'm'), bare: null }
-      if (!after) return { next: unit.next + 1, quantity: quantity(total, 'm'), bare: null }
-    }
-    // "one metre eighty"
-    const said = number.spoken ? numberAt(tokens, unit.next, false) : null
-    if (said?.spoken && said.value.compare(10) >= 0 && said.value.compare(100) < 0 && endsMeasure(tokens[said.next]))
-      return { next: said.next, quantity: quantity(value.add(said.value.div(100)), 'm'), bare: null }
+    const centimetres = centimetresAfter(tokens, value, unit, number.spoken)
+    if (centimetres) return centimetres
   }
   // "a foot and a half" said with a number: "two feet and a half".
-  const extra = number.hasFraction ? null : spokenFractionAfter(tokens, unit.next)
+  const extra = number.hasFraction ? null : fractionBehind(tokens, unit.next, metric)
   if (extra) return { next: extra.next, quantity: quantity(value.add(extra.value), unit.unit), bare: null, ...note }
   const spread = spreadOf(tokens, at, value, unit.unit)
-  return { next: unit.next, quantity: spread ?? quantity(value, unit.unit), bare: null, ...note }
+  const rivals = otherPoint(tokens[at] as Scanned, unit.unit, habits)
+  return { next: unit.next, quantity: spread ?? quantity(value, unit.unit), bare: null, ...note, ...rivals }
 }
 
-/** "2 h 45 min", "2 hours and 45 minutes", "2h45": hours with their minutes. */
-function minutesAfter(tokens: readonly Scanned[], hours: Fraction, at: number): Found | null {
-  const from = lower(tokens[at]) === 'and' ? at + 1 : at
-  const minutes = tokens[from]
-  if (minutes?.sort !== 'digits' || !/^[0-5]?\d$/.test(minutes.text)) return null
-  const isSaid = /^(min|mins|minutes?|m)$/.test(lower(tokens[from + 1])) && lower(tokens[from + 2]) !== '/'
-  // "2h45" alone is written together; "8 h 20 pickets" are two things.
-  const isTogether = from === at && minutes.glued && /^\d\d$/.test(minutes.text) && tokens[from + 1]?.glued !== true
-  if (!isSaid && !isTogether) return null
-  const total = hours.add(new Fraction(minutes.text).div(60))
-  return { next: isSaid ? from + 2 : from + 1, quantity: quantity(total, 'h'), bare: null }
+/** “2.400 mm” may be 2400 where a point parts the thousands, and “2,400 m” 2.4 where a comma is the point. Nobody writes a nought for the thousandths of a millimetre, or fences by the kilometre. */
+function otherPoint(number: Scanned, unit: string, { decimalComma }: Habits): Pick<Found, 'rivals'> {
+  if (unit === 'mm' && /^[1-9]\d{0,2}\.\d\d0$/.test(number.text))
+    return { rivals: [quantity(new Fraction(number.text).mul(1000), unit)] }
+  if (unit === 'm' && !decimalComma && /^[1-9]\d{0,2},\d{3}$/.test(number.text))
+    return { rivals: [quantity(new Fraction(number.text.replace(',', '.')), unit)] }
+  return {}
 }
 
 /** "a foot and a half", "an inch", "half a yard of stone" begins with a number and comes elsewhere; here the article is the number. */
@@ -309,14 +274,15 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
   const word = lower(tokens[at])
   const isArticle = word === 'a' || word === 'an'
   const start = isArticle ? at + 1 : at
-  if (tokens[start]?.sort !== 'word') return null
+  // "2.95 a running metre": what it is reckoned by.
+  if (tokens[start]?.sort !== 'word' || /^(running|lineal|linear|lin)$/.test(lower(tokens[start]))) return null
   const unit = unitAt(tokens, start, metric)
   if (!unit || lower(tokens[start]).length < 3) return null
   const kind = unitNamed(unit.unit).kind
-  const extra = spokenFractionAfter(tokens, unit.next)
+  const extra = kind === 'length' ? fractionBehind(tokens, unit.next, metric) : spokenFractionAfter(tokens, unit.next)
   if (!isArticle) {
     // "foot and a half" without its article.
-    return extra && kind === 'length' && /^(foot|inch|yard|metre|meter)$/.test(lower(tokens[start]))
+    return extra && /^(foot|inch|yard|metre|meter|hour)$/.test(lower(tokens[start]))
       ? { next: extra.next, quantity: quantity(extra.value.add(1), unit.unit), bare: null }
       : null
   }
@@ -325,7 +291,8 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
     return null
   // "What's that a metre?": what it is reckoned by.
   if (isArticle && /^(that|it|much|cost|costs|price)$/.test(lower(tokens[at - 1]))) return null
-  if (unit.unit === 'yd') return looseYard(tokens, new Fraction(1), unit)
+  if (unit.unit === 'yd')
+    return looseYard(tokens, new Fraction(1).add(extra?.value ?? 0), extra ? { ...unit, next: extra.next } : unit)
   // "8 ft a bay", "300 ft² a gallon", "twice a day", "6 hours a day": what is reckoned by, not a quantity.
   if (
     kind === 'duration' &&
@@ -334,14 +301,51 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
     )
   )
     return null
-  return {
-    next: extra ? extra.next : unit.next,
-    quantity: quantity(extra ? extra.value.add(1) : new Fraction(1), unit.unit),
-    bare: null,
+  const one = new Fraction(1)
+  if (extra) return { next: extra.next, quantity: quantity(extra.value.add(1), unit.unit), bare: null }
+  // "a foot or two", "a week or two".
+  if (lower(tokens[unit.next]) === 'or' && lower(tokens[unit.next + 1]) === 'two') {
+    const after = tokens[unit.next + 2]
+    if (endsMeasure(after) || /^(of|at|later|after|before|more|less)$/.test(lower(after)))
+      return { next: unit.next + 2, quantity: quantity(one, unit.unit), bare: null, high: quantity(2, unit.unit) }
   }
+  const more =
+    unit.unit === 'ft'
+      ? inchesAfter(tokens, one, unit, metric)
+      : unit.unit === 'm'
+        ? centimetresAfter(tokens, one, unit, true)
+        : unit.unit === 'h'
+          ? minutesAfter(tokens, one, unit.next)
+          : null
+  return more ?? { next: unit.next, quantity: quantity(one, unit.unit), bare: null }
 }
 
+/** “$5 to $8”, “$5-8”, “between £5 and £8”; “from $5 to $8” is both in turn, and “$5 a foot to $8 a foot” two prices. */
+function moneyRange(tokens: readonly Scanned[], at: number, first: Found, habits: Habits): Found | null {
+  const joint = tokens[first.next]
+  const word = lower(joint)
+  const joins =
+    word === '-' || (word === 'to' && lower(tokens[at - 1]) !== 'from') || (word === 'and' && isBetween(tokens, at - 1))
+  const low = first.quantity
+  if (!joins || !low || first.per || (first.rivals?.length ?? 0) > 0) return null
+  const priced = moneyAt(tokens, first.next + 1, habits)
+  const number = priced ? null : numberAt(tokens, first.next + 1, habits.decimalComma ?? false)
+  const isSum = number && !number.feet && !number.note && !number.spoken && !unitAfter(tokens, number.next, false)
+  const endsSum =
+    endsMeasure(tokens[number?.next ?? 0]) || /^(a|an|each|per|apiece)$/.test(lower(tokens[number?.next ?? 0]))
+  const high = priced?.quantity ?? (isSum && endsSum ? quantity(number.value, low.unit) : undefined)
+  if (!high || high.unit !== low.unit || !less(low, high)) return null
+  const next = priced?.next ?? (number as NumberRead).next
+  return { next, quantity: low, bare: null, high, ...(priced?.per ? { per: priced.per } : {}) }
+}
+
+/** "Between 6 and 8 ft"; the difference between the two is asked of both. */
+const isBetween = (tokens: readonly Scanned[], at: number): boolean =>
+  lower(tokens[at]) === 'between' && lower(tokens[at - 1]) !== 'difference'
+
 const between = /^(to|or|-)$/
+/** These join what has a unit only: “posts 3 through 7” are called by their numbers. */
+const through = /^(through|thru|till|~)$/
 function range(
   tokens: readonly Scanned[],
   at: number,
@@ -350,31 +354,40 @@ function range(
   metric: boolean,
 ): Found | null {
   if (first.feet) return null
-  const firstUnit = unitAfter(tokens, first.next, metric)
-  const joint = firstUnit ? firstUnit.next : first.next
+  const own = measured(tokens, at, first, habits, metric)
+  const from = own?.quantity ?? null
+  // "six-to-eight feet", "60- to 80-lb": the hyphens join nothing.
+  const hung = hyphenBefore(tokens, from && own ? own.next : first.next)
+  const joint = hung && lower(tokens[hung]) === 'to' ? hung : from && own ? own.next : first.next
   const word = lower(tokens[joint])
-  const andBetween = word === 'and' && lower(tokens[at - 1]) === 'between'
-  if (!between.test(word) && !andBetween) return null
-  const second = numberAt(tokens, joint + 1, habits.decimalComma ?? false)
+  const andBetween = word === 'and' && isBetween(tokens, at - 1)
+  if (!between.test(word) && !andBetween && !through.test(word)) return null
+  const start = (hung === joint && hyphenBefore(tokens, joint + 1)) || joint + 1
+  const second = numberAt(tokens, start, habits.decimalComma ?? false)
   if (!second || second.feet || second.note) return null
-  const unit = unitAfter(tokens, second.next, metric) ?? percentOf(tokens, second.next)
-  if (firstUnit && (!unit || unitNamed(unit.unit).kind !== unitNamed(firstUnit.unit).kind)) return null
-  if (word === '-' && !unit && (tokens[joint]?.glued !== true || first.hasFraction)) return null
-  const low = first.value
-  const high = second.value
+  const last = measured(tokens, start, second, habits, metric)
+  const to = last?.quantity ?? null
+  if (from && from.kind !== to?.kind) return null
+  // "From 40 °F to 50 °F", "40 °F to 50 °F": two temperatures, each said in full.
+  if (from?.kind === 'temperature') return null
+  if (word === '-' && !to && (tokens[joint]?.glued !== true || first.hasFraction)) return null
   const note = word === 'or' ? 'read as a range' : undefined
-  if (!unit)
-    return low.compare(high) < 0 && word !== 'or'
-      ? { next: second.next, quantity: null, bare: low, bareHigh: high }
+  if (!to || !last) {
+    // "seven-ten and three eighths" is one length.
+    const isLength = word === '-' && first.spoken && second.spoken && second.hasFraction
+    if (word === 'or' || through.test(word) || isLength) return null
+    return first.value.compare(second.value) < 0
+      ? { next: second.next, quantity: null, bare: first.value, bareHigh: second.value }
       : null
-  // "Swells from 12 to 20 %": it goes from the one to the other, and is both in turn.
-  if (unit.unit === 'percent' && word === 'to' && lower(tokens[at - 1]) === 'from') return null
-  const [a, b] = [quantity(low, (firstUnit ?? unit).unit), quantity(high, unit.unit)]
-  if ((a.amount as Fraction).compare(b.amount as Fraction) >= 0) return null
-  return { next: unit.next, quantity: a, bare: null, high: b, ...(note ? { note } : {}) }
+  }
+  // "Swells from 12 to 20 %", "from 40 to 50 °F": it goes from the one to the other, and is both in turn.
+  if (/^(percent|temperature)$/.test(to.kind) && word === 'to' && lower(tokens[at - 1]) === 'from') return null
+  const low = from ?? quantity(first.value, to.unit)
+  return less(low, to) ? { next: last.next, quantity: low, bare: null, high: to, ...(note ? { note } : {}) } : null
 }
-const percentOf = (tokens: readonly Scanned[], at: number): UnitRead | null =>
-  tokens[at]?.text === '%' ? { unit: 'percent', next: at + 1 } : null
+/** The token behind a hyphen that joins it to the word before; nothing where none does. */
+const hyphenBefore = (tokens: readonly Scanned[], at: number): number | undefined =>
+  tokens[at]?.text === '-' && tokens[at]?.glued ? at + 1 : undefined
 
 /** 2 400 mm: groups of exactly three, with a unit behind them. */
 function groupedBySpaces(
@@ -393,8 +406,10 @@ function groupedBySpaces(
     return null
   let next = at + 1
   let digits = first.text
-  while (next < at + 4 && tokens[next]?.sort === 'digits' && /^\d{3}$/.test(tokens[next]?.text ?? ''))
-    digits += tokens[next++]?.text
+  while (next < at + 4 && tokens[next]?.sort === 'digits' && /^\d{3}([.,]\d{1,2})?$/.test(tokens[next]?.text ?? '')) {
+    digits += tokens[next++]?.text.replace(',', '.')
+    if (digits.includes('.')) break
+  }
   return next > at + 1 && unitAt(tokens, next, true) ? { value: new Fraction(digits), next } : null
 }
 

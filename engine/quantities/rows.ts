@@ -16,7 +16,7 @@ const isBare = (it: Reading | undefined): boolean => it !== undefined && it.bare
 /** "60, 40, 59.7 and 39.8 ft": bare numbers in a row have the unit that the last one has. Of two alone only where they are much alike, "57 and 58 in". */
 export function inTheirRow(readings: readonly Reading[], text: string): Reading[] {
   const joins = (a: Reading, b: Reading): boolean =>
-    /^\s*(,|;|to\b|plus\b|minus\b|less\b|\+|,?\s*(and\b|&))\s*$/.test(text.slice(a.end, b.start))
+    /^\s*(,|;|to\b|plus\b|minus\b|less\b|\+|(,\s*)?(and\b|&))\s*$/.test(text.slice(a.end, b.start))
   const read = [...readings]
   for (let last = read.length - 1; last >= 1; last--) {
     const { quantity: named, rivals } = read[last] as Reading
@@ -39,7 +39,9 @@ function isPairOfSizes(read: readonly Reading[], first: number, text: string): b
   if (/^\s*(to|plus|minus|less|\+)\s*$/.test(text.slice(read[first]?.end, read[first + 1]?.start))) return true
   if (unitNamed(b.unit).kind === 'percent') return false
   const [small, large] = [a.valueOf(), Number(numberIn(b, b.unit))].sort((x, y) => x - y) as [number, number]
-  const before = text.slice(0, read[first]?.start)
+  // A few words are enough: looking over the whole message for every pair would take ever longer.
+  const start = read[first]?.start ?? 0
+  const before = text.slice(Math.max(0, start - 40), start)
   return (
     large <= small * 2 &&
     !/\b(posts?|sides?|bays?|gates?|corners?|holes?|stakes?|marks?|points?|numbers?|no\.?|#)\s*$/i.test(before)
@@ -118,7 +120,7 @@ function cellsOf(line: string): string[] {
 
 /** "Temp (°F)", "RH %", "°C": what may be the unit of a head. */
 function unitSaid(head: string): string[] {
-  const inBrackets = /[([]([^)\]]+)[)\]]/.exec(head)?.[1]
+  const inBrackets = /[([]([^()[\]]+)[)\]]/.exec(head)?.[1]
   const parts = head.split(/\s+/)
   const sign = /^[°%]/.test(parts.at(-1) ?? '') || parts.length > 1 ? parts.at(-1) : undefined
   return [inBrackets, sign].filter((it) => it !== undefined)

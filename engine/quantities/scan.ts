@@ -27,6 +27,9 @@ const vulgar = tableOf<string>({
   '⅜': '3/8',
   '⅝': '5/8',
   '⅞': '7/8',
+  '⅐': '1/7',
+  '⅑': '1/9',
+  '⅒': '1/10',
 })
 
 /** The value of a one-character fraction. */
@@ -38,7 +41,6 @@ const plain = tableOf<string>({
   '‘': "'",
   '′': "'",
   ʹ: "'",
-  '`': "'",
   '´': "'",
   '”': '"',
   '“': '"',
@@ -50,18 +52,35 @@ const plain = tableOf<string>({
   '‐': '-',
   '‑': '-',
   '×': 'x',
+  '⨯': 'x',
+  '✕': 'x',
+  '✖': 'x',
+  ｘ: 'x',
+  Ｘ: 'X',
+  х: 'x',
+  Х: 'X',
   '⁄': '/',
   '∕': '/',
+  '／': '/',
   '٪': '%',
   '％': '%',
   '．': '.',
   '，': ',',
+  '٫': '.',
+  '٬': ',',
+  º: '°',
+  '˚': '°',
 })
 
 /** The same characters in their plainest form, one for one, so that offsets hold. */
 export function plainForm(message: string): string {
   let text = ''
   for (const char of message) {
+    // “1·8 m”: a point in the middle of the line, as it used to be printed.
+    if (char === '·' && isDigit(text.at(-1)) && isDigit(message[text.length + 1])) {
+      text += '.'
+      continue
+    }
     if (char.length > 1) {
       text += '\u0000'.repeat(char.length)
       continue

@@ -21,22 +21,32 @@ const spoken = tableOf<string>({
   eight: '8',
   ten: '10',
   twelve: '12',
+  fours: '4',
+  sixes: '6',
+  eights: '8',
+  tens: '10',
+  twelves: '12',
 })
+
+const afterHyphen = (tokens: readonly Scanned[], at: number): number =>
+  tokens[at]?.text === '-' && tokens[at]?.glued && tokens[at + 1]?.glued ? at + 1 : at
 
 /** The section that begins at a token. A nominal size is a name: its actual size comes from the dressed-lumber table. */
 export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead | null {
   const first = sideAt(tokens, at)
   if (!first) return null
-  const joint = tokens[first.next]?.text.toLowerCase()
+  // "two-by-four".
+  const from = afterHyphen(tokens, first.next)
+  const joint = tokens[from]?.text.toLowerCase()
   if (joint !== 'x' && joint !== 'by') return null
-  const second = sideAt(tokens, first.next + 1)
+  const second = sideAt(tokens, joint === 'by' ? afterHyphen(tokens, from + 1) : from + 1)
   if (!second) return null
   const [a, b] = [first.name, second.name]
   const [small, large] = [dressedLumber[a], dressedLumber[b]]
   // "10 x 12 ft", "12 by 36 inches": a size with a unit is two lengths, not a name; "2x4x8" carries its length on.
   const unit = unitAt(tokens, second.next, false)
   // "a 4x4 in it": written together it is the stick, and "in" is only a small word.
-  const together = tokens[first.next]?.glued === true && tokens[first.next + 1]?.glued === true
+  const together = tokens[from]?.glued === true && tokens[from + 1]?.glued === true
   const hasUnit = unit !== null && !(unit.doubtful === true && (unit.unit !== 'in' || together))
   if (small && large && Number(b) <= 12 && !hasUnit && isStick(a, b)) {
     const fullAfter = fullSize.test(tokens[second.next]?.text ?? '')
@@ -83,6 +93,9 @@ function sideAt(tokens: readonly Scanned[], at: number): { name: string; next: n
   if (!token) return null
   if (token.text === '5' && tokens[at + 1]?.text === '/' && tokens[at + 2]?.text === '4')
     return { name: '5/4', next: at + 3 }
+  const quarter = afterHyphen(tokens, at + 1)
+  if (/^five$/i.test(token.text) && /^quarter$/i.test(tokens[quarter]?.text ?? ''))
+    return { name: '5/4', next: quarter + 1 }
   if (token.sort === 'digits' && /^\d+$/.test(token.text)) return { name: token.text, next: at + 1 }
   const word = spoken[token.text.toLowerCase()]
   return word ? { name: word, next: at + 1 } : null

@@ -140,7 +140,7 @@ function showMoney(amount: Amount, { name, sign }: Unit): string {
       ? `${inFull}0`
       : inFull
     : `${grouped(whole)}.${rest.padEnd(2, '0')}`
-  const minus = toNumber(amount) < 0 ? '−' : ''
+  const minus = toNumber(amount) < 0 && /[1-9]/.test(written) ? '−' : ''
   return signBehind.has(name) ? `${minus}${written} ${sign}` : `${minus}${sign}${written}`
 }
 const signBehind = new Set(['CZK', 'PLN', 'kr'])

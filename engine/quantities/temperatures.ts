@@ -10,16 +10,16 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 
 /** °F, °C, degrees; a difference when it is above, below, warmer or cooler. */
 export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, habits: Habits): Found | null {
-  let at = number.next
+  // "a 45-degree cut".
+  let at =
+    tokens[number.next]?.text === '-' && /^deg/i.test(tokens[number.next + 1]?.text ?? '')
+      ? number.next + 1
+      : number.next
   const word = lower(tokens[at])
   const degree = tokens[at]?.text === '°' || /^(degree|degrees|deg|degs)$/.test(word)
   if (degree) at++
   const scale = tokens[at]?.text
-  const named = /^(fahrenheit|celsius|centigrade)$/i.test(scale ?? '')
-    ? /^f/i.test(scale ?? '')
-      ? 'F'
-      : 'C'
-    : undefined
+  const named = fahrenheit.test(scale ?? '') ? 'F' : celsius.test(scale ?? '') ? 'C' : undefined
   const letter =
     named ??
     (scale === 'F' || scale === 'C'
@@ -60,6 +60,10 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
     return { next: at, quantity: angle, bare: null, rivals: [warmth, ...otherScale] }
   return { next: at, quantity: warmth, bare: null, rivals: [...otherScale, angle], note: `read as °${unit}` }
 }
+
+// As they are spelt, well and badly.
+const fahrenheit = /^(℉|f[ae]h?r[ae]n?h[ei]{2}t)$/i
+const celsius = /^(℃|[cs]el[sc]i[uo]s|centigrade)$/i
 
 /** "5 degrees below zero", "3 °C below freezing": counted down from there. */
 function underIn(

@@ -7,12 +7,17 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 
 /** The hours since midnight of the time that begins at a token; null when none does. A colon alone may be a slope or a scale: then only whole and quarter hours are times. */
 export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
+  const past = pastTheHour(tokens, at)
+  if (past) return past
   const hour = tokens[at]
-  if (hour?.sort !== 'digits' || !/^\d\d?$/.test(hour.text)) return null
-  const minute = minuteAt(tokens, at + 1)
+  // "7.30 pm", where no colon is written; without its half of the day it is a number.
+  const dotted = /^(\d\d?)\.([0-5]\d)$/.exec(hour?.text ?? '')
+  const spoken = hours.indexOf(lower(hour))
+  if (!dotted && spoken < 0 && (hour?.sort !== 'digits' || !/^\d\d?$/.test(hour.text))) return null
+  const minute = dotted || spoken > 0 ? null : minuteAt(tokens, at + 1)
   const half = halfOfDay(tokens, minute?.next ?? at + 1)
-  const named = Number(hour.text)
-  const minutes = minute?.minutes ?? 0
+  const named = spoken > 0 ? spoken : Number(dotted ? dotted[1] : hour?.text)
+  const minutes = dotted ? Number(dotted[2]) : (minute?.minutes ?? 0)
   const clock = (value: number, next: number): Found => ({
     next,
     quantity: null,
@@ -28,6 +33,18 @@ export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
   if (!minute || named > 23 || minutes % 15 !== 0) return null
   return clock(named, minute.next)
 }
+
+/** "half past seven in the evening", "quarter to 8 am": the hour alone would be wrong by so much. */
+function pastTheHour(tokens: readonly Scanned[], at: number): Found | null {
+  const [part, joint] = [lower(tokens[at]), lower(tokens[at + 1])]
+  if (!/^(half|quarter)$/.test(part) || !(joint === 'past' || (joint === 'to' && part === 'quarter'))) return null
+  const whole = hourAt(tokens, at + 2)
+  if (whole?.bare?.d !== 1n) return null
+  const minutes = new Fraction(part === 'half' ? 30 : 15, 60)
+  return { ...whole, bare: joint === 'past' ? whole.bare.add(minutes) : whole.bare.sub(minutes).add(24).mod(24) }
+}
+
+const hours = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
 
 function minuteAt(tokens: readonly Scanned[], at: number): { minutes: number; next: number } | null {
   const [colon, minute] = [tokens[at], tokens[at + 1]]

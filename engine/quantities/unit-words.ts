@@ -1,6 +1,8 @@
 // This file is about what people call each unit.
+import { numberAt } from './numbers.ts'
 import { tableOf } from './table-of.ts'
 import type { Scanned } from './scan.ts'
+import { meantBySlip, shortestForgiven } from './slips.ts'
 
 export interface UnitRead {
   readonly unit: string
@@ -22,6 +24,8 @@ const lengths = tableOf<string>({
   foots: 'ft',
   feets: 'ft',
   fts: 'ft',
+  lf: 'ft',
+  lft: 'ft',
   footer: 'ft',
   footers: 'ft',
   "'": 'ft',
@@ -48,6 +52,7 @@ const lengths = tableOf<string>({
   metre: 'm',
   meters: 'm',
   metres: 'm',
+  lm: 'm',
   mtr: 'm',
   mtrs: 'm',
 })
@@ -82,6 +87,14 @@ const others = tableOf<string>({
   litre: 'L',
   liters: 'L',
   litres: 'L',
+  // A millilitre is a cubic centimetre.
+  ml: 'cm3',
+  mls: 'cm3',
+  milliliter: 'cm3',
+  millilitre: 'cm3',
+  milliliters: 'cm3',
+  millilitres: 'cm3',
+  cc: 'cm3',
   ltr: 'L',
   ltrs: 'L',
   qt: 'qt',
@@ -99,6 +112,7 @@ const others = tableOf<string>({
   kilonewton: 'kN',
   kilonewtons: 'kN',
   pcf: 'lb/ft3',
+  plf: 'lb/ft',
   psi: 'psi',
   psf: 'lb/ft2',
   kpa: 'kPa',
@@ -181,76 +195,8 @@ const signOfPower = tableOf<'square' | 'cubic'>({
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
 // Long words forgive one slip; short ones would catch too much.
-const forgiving = Object.entries({ ...lengths, ...others }).filter(([word]) => word.length >= 5)
-function slipped(word: string): string | undefined {
-  if (word.length < 5 || meansItself.has(word)) return undefined
-  return forgiving.find(([known]) => Math.abs(known.length - word.length) <= 1 && nearly(word, known))?.[1]
-}
-const meansItself = new Set([
-  'found',
-  'round',
-  'sound',
-  'bound',
-  'mound',
-  'founds',
-  'rounds',
-  'sounds',
-  'bounds',
-  'mounds',
-  'hound',
-  'wound',
-  'matter',
-  'enter',
-  'after',
-  'pitches',
-  'finches',
-  'winches',
-  'cinches',
-  'pinches',
-  'later',
-  'letter',
-  'footed',
-  'weeds',
-  'weeks',
-  'yarn',
-  'hours',
-  'ours',
-  'tours',
-  'fours',
-  'tonnes',
-  'minutes',
-  'wards',
-  'cards',
-  'hards',
-  'guards',
-  'boards',
-  'lards',
-  'meets',
-  'filters',
-  'mouth',
-  'mouths',
-  'north',
-  'fence',
-  'bench',
-  'clinch',
-  'bucket',
-  'ducks',
-  'bunches',
-  'trenches',
-  'liner',
-  'liners',
-  'litter',
-  'jitters',
-])
-
-function nearly(a: string, b: string): boolean {
-  let i = 0
-  while (i < a.length && i < b.length && a[i] === b[i]) i++
-  const [x, y] = [a.slice(i), b.slice(i)]
-  if (a.length === b.length)
-    return x.slice(1) === y.slice(1) || (x[0] === y[1] && x[1] === y[0] && x.slice(2) === y.slice(2))
-  return a.length > b.length ? x.slice(1) === y : x === y.slice(1)
-}
+const forgiving = Object.entries({ ...lengths, ...others }).filter(([word]) => word.length >= shortestForgiven)
+const slipped = (word: string): string | undefined => meantBySlip(word, forgiving)
 
 /** The unit that stands at a token, "8-foot" and "60 lb" alike. Longer ones first: "square feet a gallon" before "square feet". */
 export function unitAt(tokens: readonly Scanned[], at: number, metric: boolean): UnitRead | null {
@@ -270,7 +216,7 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   if (!token) return null
   if (/^(square|sq|cubic|cu)$/.test(word)) {
     const power = word.startsWith('s') ? 'square' : 'cubic'
-    const from = tokens[at + 1]?.text === '.' ? at + 2 : at + 1
+    const from = /^[.-]$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : at + 1
     const base = lengths[lower(tokens[from])] ?? slipped(lower(tokens[from]))
     const unit = base && powers[power]?.[base]
     return unit ? { unit, next: dotAfter(tokens, from + 1, lower(tokens[from])) } : null
@@ -284,9 +230,14 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   if (speed) return speed
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
   if (/^(imperial|imp|uk)$/.test(word) && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
+  const named = namedApart(tokens, at)
+  if (named) return named
   if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }
   // A newton is a capital: a small n is a number of something.
   if (token.text === 'N') return moment(tokens, at, 'N', 'm', 'N-m')
+  if (token.text === 'Nm') return { unit: 'N-m', next: at + 1 }
+  if (/^(ft|foot)$/.test(word) && isHyphen(tokens[at + 1]) && /^(lbs?|lbf|pounds?)$/.test(lower(tokens[at + 2])))
+    return { unit: 'lbf-ft', next: at + 3 }
   if (word === 'lbf') return moment(tokens, at, 'lbf', 'ft', 'lbf-ft')
   if (metric && word === 't') return { unit: 'tonne', next: at + 1 }
   if (token.text === "'" && tokens[at + 1]?.text === "'" && tokens[at + 1]?.glued) return { unit: 'in', next: at + 2 }
@@ -299,11 +250,35 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   const power = raised?.glued && token.sort === 'word' ? signOfPower[raised.text] : undefined
   const unit = power && powers[power]?.[found]
   if (unit) return { unit, next: at + (tokens[at + 1]?.text === '^' ? 3 : 2) }
+  // "300 feet squared".
+  const behind = powers[powerBehind[lower(tokens[at + 1])] ?? '']?.[found]
+  if (behind) return { unit: behind, next: at + 2 }
+  // As it is shown: "2 gal (imperial)".
+  if (found === 'gal' && ['(', 'imperial', ')'].every((part, i) => lower(tokens[at + 1 + i]) === part))
+    return { unit: 'galUK', next: at + 4 }
   return {
     unit: found,
     next: dotAfter(tokens, at + 1, word),
     ...(/^(in|m|l|h|min|mo|t|')$/.test(word) ? { doubtful: true } : {}),
   }
+}
+
+const powerBehind = tableOf<'square' | 'cubic'>({ squared: 'square', cubed: 'cubic' })
+const isHyphen = (token: Scanned | undefined): boolean => token?.text === '-' && token.glued
+
+/** Units with a word before them that says which: "linear feet", "US gallons", "metric tons", "short tons". */
+function namedApart(tokens: readonly Scanned[], at: number): UnitRead | null {
+  const word = lower(tokens[at])
+  const from = tokens[at + 1]?.text === '.' ? at + 2 : at + 1
+  const next = lower(tokens[from])
+  if (/^(linear|lineal|lin|running)$/.test(word)) {
+    const length = lengths[next]
+    return length ? { unit: length, next: from + 1 } : null
+  }
+  const weight = others[next]
+  if (word === 'us' && /^(gal|qt|ton)$/.test(weight ?? '')) return { unit: weight as string, next: from + 1 }
+  if (word === 'metric' && (weight === 'ton' || weight === 'tonne')) return { unit: 'tonne', next: from + 1 }
+  return word === 'short' && weight === 'ton' ? { unit: 'ton', next: from + 1 } : null
 }
 
 const farAnHour = tableOf<string>({
@@ -319,6 +294,8 @@ const farAnHour = tableOf<string>({
 
 /** "115 miles an hour", "185 km/h", "50 metres per second". */
 function speedAt(tokens: readonly Scanned[], at: number): UnitRead | null {
+  if (['m', '.', 'p', '.', 'h'].every((part, i) => lower(tokens[at + i]) === part))
+    return { unit: 'mph', next: tokens[at + 5]?.text === '.' ? at + 6 : at + 5 }
   if (!/^(\/|per|an|a)$/.test(lower(tokens[at + 1]))) return null
   const time = lower(tokens[at + 2])
   const [far, near] = [farAnHour[lower(tokens[at])], lengths[lower(tokens[at])] === 'm']
@@ -328,7 +305,9 @@ function speedAt(tokens: readonly Scanned[], at: number): UnitRead | null {
 
 /** "105 lbf-ft", "522 N-m": a force with the length of its arm behind it. */
 const moment = (tokens: readonly Scanned[], at: number, force: string, arm: string, unit: string): UnitRead =>
-  tokens[at + 1]?.text === '-' && lower(tokens[at + 2]) === arm ? { unit, next: at + 3 } : { unit: force, next: at + 1 }
+  /^[-·⋅*]$/.test(tokens[at + 1]?.text ?? '') && lower(tokens[at + 2]) === arm
+    ? { unit, next: at + 3 }
+    : { unit: force, next: at + 1 }
 
 /** "6 in. of gravel": the point is the unit's own where the phrase goes on; before anything else it ends a sentence. */
 const dotAfter = (tokens: readonly Scanned[], at: number, word: string): number =>
@@ -339,7 +318,7 @@ const dotAfter = (tokens: readonly Scanned[], at: number, word: string): number 
     ? at + 1
     : at
 const goesOn = new Set(
-  'of x by wide deep long tall high thick across apart square hole holes post posts picket pickets gap gaps board boards gravel stone rock concrete bag bags on between and or to from in at max maximum the diameter dia bay bays gate'.split(
+  'of x by wide deep long tall high thick across apart square hole holes post posts picket pickets gap gaps board boards gravel stone rock concrete bag bags on between and or per to from in at max maximum the diameter dia bay bays gate'.split(
     ' ',
   ),
 )
@@ -408,12 +387,15 @@ export function unitAfter(
 const isMinutes = (tokens: readonly Scanned[], at: number, next: number): boolean =>
   /^(a|an|per|each|apiece)$/.test(lower(tokens[next])) ||
   tokens.slice(Math.max(0, at - 6), at).some((it) => /^(take|takes|took|taking|spend|lasts?)$/.test(lower(it))) ||
-  (next >= tokens.length && tokens.slice(0, at).every((it) => it.sort === 'digits'))
+  isAllThatIsSaid(tokens, at, next)
 /** Fourteen pounds, where somebody weighs so much, or nothing else is said; else it is what lies under a post. */
 const isOfBody = (tokens: readonly Scanned[], at: number, next: number): boolean =>
   tokens[next]?.sort !== 'digits' &&
   (tokens.slice(Math.max(0, at - 4), at).some((it) => /^(weigh|weighs|weighed|weighing|i'm|im)$/.test(lower(it))) ||
-    (next >= tokens.length && tokens.slice(0, at).every((it) => it.sort === 'digits')))
+    isAllThatIsSaid(tokens, at, next))
+/** One number with the unit behind it: "90 min", "13 1/2 stone". */
+const isAllThatIsSaid = (tokens: readonly Scanned[], at: number, next: number): boolean =>
+  next >= tokens.length && numberAt(tokens, 0, false)?.next === at
 const numberedPlace = new Set(['side', 'bay', 'run', 'section', 'stretch'])
 const prepositionAfter = new Set(
   'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(

@@ -175,5 +175,8 @@ const list: Unit[] = [
 
 const byName = new Map(list.map((unit) => [unit.name, unit]))
 
+/** Every unit that is printed. */
+export const unitNames: readonly string[] = list.map((unit) => unit.name)
+
 /** The unit of that name; a name that is no unit is a thing that is counted (`bag`, `post`). */
 export const unitNamed = (name: string): Unit => byName.get(name) ?? { name, kind: 'count', size: f(1), sign: name }

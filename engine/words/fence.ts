@@ -47,6 +47,19 @@ export const gateOpenings = word<'length'>('gateOpenings', {
   plausible: { from: '24 in', to: '20 ft' },
 })
 
+export const runPieces = word<'length'>('runPieces', {
+  kind: 'length',
+  list: true,
+  label: 'pieces of the run, in order',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'From post centre to post centre, up to each gate and from it on, in the order you walk.',
+  ask: 'How long is each piece of fence before, between and after the gates of the run, in the order you walk?',
+  called: {},
+  unsaid: true,
+  possible: { above: '0 ft' },
+  plausible: { from: '1 ft', to: '3000 ft' },
+})
+
 export const gateStarts = word<'length'>('gateStarts', {
   kind: 'length',
   list: true,

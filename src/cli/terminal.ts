@@ -1,91 +1,90 @@
-// This file is about an answer in the terminal: the same words as everywhere, wrapped and aligned; colour only as an extra.
+// This file is about an answer in the terminal: the same words as everywhere, wrapped and aligned, with its drawing in characters.
+// Colour is only an extra: without it every sign is the same.
 import { marked, type Token, type Tokens } from 'marked'
 import type { Answer } from '../answer.ts'
+import { block, heading, inline, type Pen, plainOf } from './blocks.ts'
+import { drawings, type Drawn } from './drawings.ts'
+import { harmless, wrap } from './lines.ts'
 
 export interface Look {
   readonly colour: boolean
   readonly width: number
 }
 
-/** What was asked, then the reply, without markup. */
-export function inTerminal(said: string, answer: Pick<Answer, 'reply'>, look: Look): string {
-  const bold = (text: string): string => (look.colour ? `\u001b[1m${text}\u001b[22m` : text)
-  const blocks = marked
-    .lexer(answer.reply)
-    .map((token) => block(token, look, bold))
-    .filter((it) => it !== '')
-  return [wrap(`> ${said.replace(/\s+/g, ' ').trim()}`, look.width, '  '), '', ...blocks].join('\n')
-}
+/** Lines of words longer than this are hard to read, however wide the terminal is. */
+const widest = 100
+/** What is not a terminal, or does not say how wide it is, gets lines as long as this. */
+const usual = 80
+const narrowest = 24
 
-function block(token: Token, look: Look, bold: (text: string) => string): string {
-  switch (token.type) {
-    case 'heading':
-      return `${bold(inline(token as Tokens.Heading, bold).toUpperCase())}`
-    case 'paragraph':
-      return `${wrap(inline(token as Tokens.Paragraph, bold), look.width, '')}\n`
-    case 'list':
-      return `${(token as Tokens.List).items.map((item) => item.tokens.map((it) => wrapLines(inline(it as Tokens.Text, bold), look.width)).join('\n')).join('\n')}\n`
-    case 'table':
-      return `${table(token as Tokens.Table, bold)}\n`
-    case 'space':
-      return ''
-    default:
-      return 'raw' in token ? token.raw.trim() : ''
+/** How to write to an output: colour only on a terminal that can show it and whose owner has not asked for none. */
+export function lookFor(
+  output: { readonly isTTY?: boolean; readonly columns?: number },
+  env: Readonly<Record<string, string | undefined>>,
+): Look {
+  const isTerminal = output.isTTY === true
+  return {
+    colour: isTerminal && !env.NO_COLOR && env.TERM !== 'dumb',
+    width: isTerminal && output.columns ? Math.max(narrowest, output.columns) : usual,
   }
 }
 
-function inline(token: { readonly tokens?: Token[]; readonly text?: string }, bold: (text: string) => string): string {
-  if (!token.tokens) return decode(token.text ?? '')
-  return token.tokens
-    .map((it) => {
-      if (it.type === 'strong') return bold(inline(it as Tokens.Strong, (text) => text))
-      if (it.type === 'br') return '\n'
-      return 'tokens' in it && it.tokens
-        ? inline(it as Tokens.Generic, bold)
-        : decode('text' in it ? String(it.text) : it.raw)
-    })
-    .join('')
+/** What was asked, then the answer with its drawing, then how it was worked; of a long reply, the answer once more at its end. */
+export function inTerminal(
+  said: string,
+  answer: Pick<Answer, 'reply'> & { readonly calls?: readonly Drawn[]; readonly asks?: Answer['asks'] },
+  look: Look,
+): string {
+  const styled = (on: number) => (text: string) =>
+    look.colour && text !== '' ? `\u001b[${on}m${text}\u001b[22m` : text
+  const pen: Pen = { columns: Math.min(look.width, widest), bold: styled(1), faint: styled(2) }
+  const tokens = marked.lexer(harmless(answer.reply))
+  const end = tokens.findIndex((it) => it.type === 'heading')
+  const [first, others] = end < 0 ? [tokens, []] : [tokens.slice(0, end), tokens.slice(end)]
+  const lines = [
+    ...wrap(`> ${harmless(said).replace(/\s+/g, ' ').trim()}`, pen.columns, '  ').map(pen.bold),
+    '',
+    ...first.flatMap((it) => block(it, pen, 'answer')),
+    ...drawings(answer.calls ?? [], look.width, pen),
+    ...sections(others, pen),
+  ]
+  if (lines.length > longReply) lines.push(...onceMore(first, answer.asks ?? [], pen))
+  return mended(lines).join('\n')
 }
 
-const decode = (text: string): string =>
-  text
-    .replace(/&lt;/g, '<')
-    .replace(/&gt;/g, '>')
-    .replace(/&quot;/g, '"')
-    .replace(/&#39;/g, '’')
-    .replace(/&amp;/g, '&')
+/** Above so many lines the answer has left the top of a common terminal when the last line is written. */
+const longReply = 24
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: the escape that makes text bold takes no room on the screen
-const width = (text: string): number => [...text.replace(/\u001b\[\d+m/g, '')].length
-
-function wrapLines(text: string, columns: number): string {
-  return text
-    .split('\n')
-    .map((line, i) => wrap(`${i === 0 ? '  - ' : '      '}${line.trim()}`, columns, i === 0 ? '    ' : '        '))
-    .join('\n')
+function sections(tokens: readonly Token[], pen: Pen): string[] {
+  let title = ''
+  return tokens.flatMap((it) => {
+    if (it.type === 'heading') title = plainOf(it as Tokens.Heading)
+    return block(it, pen, title === 'Working' ? 'working' : title === 'How I read it' ? 'read' : 'words')
+  })
 }
 
-function wrap(text: string, columns: number, hang: string): string {
-  const lead = text.match(/^\s*/)?.[0] ?? ''
-  let line = lead
-  const lines: string[] = []
-  for (const word of text.trim().split(/\s+/)) {
-    const longer = line.trim() === '' ? `${line}${word}` : `${line} ${word}`
-    if (width(longer) > columns && line.trim() !== '') {
-      lines.push(line)
-      line = `${hang}${word}`
-    } else line = longer
-  }
-  return [...lines, line].join('\n')
+/** What answers, in the words that it was first said in, and what is still asked: by now both have gone off the top of the screen. */
+function onceMore(first: readonly Token[], asks: Answer['asks'], pen: Pen): string[] {
+  const answers = first.filter((it) => it.type === 'paragraph' && (it as Tokens.Paragraph).tokens[0]?.type === 'strong')
+  if (answers.length === 0 || answers.length + asks.length > mostOnceMore) return []
+  return [
+    ...heading('In short', pen),
+    ...answers.flatMap((it) => wrap(inline(it as Tokens.Paragraph, pen), pen.columns)),
+    ...asks.flatMap((it) => wrap(`Still to be told: ${it.question}`, pen.columns, '  ')),
+    '',
+  ]
 }
 
-function table(token: Tokens.Table, bold: (text: string) => string): string {
-  const rows = [token.header, ...token.rows].map((row) => row.map((cell) => inline(cell, bold)))
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => width(row[column] ?? ''))))
-  return rows
-    .map(
-      (row) =>
-        `  ${row.map((cell, column) => ' '.repeat(Math.max(0, (widths[column] ?? 0) - width(cell))) + cell).join('   ')}`,
-    )
-    .join('\n')
+/** More is no longer short. */
+const mostOnceMore = 6
+
+/** Bold that goes on over the end of a line is ended there and begun anew: a pager shows each line by itself. */
+function mended(lines: readonly string[]): string[] {
+  let on = ''
+  return lines.map((line) => {
+    const start = on
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: our own escapes
+    for (const [style, number] of line.matchAll(/\u001b\[(\d+)m/g)) on = number === '22' ? '' : style
+    return `${start}${line}${on === '' ? '' : '\u001b[22m'}`
+  })
 }

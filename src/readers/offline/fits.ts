@@ -1,6 +1,7 @@
 // This file is about which words a quantity can be at all, before anything says which it is.
-import { fittedReading, systemOf, type Word } from '../../../engine/index.ts'
+import { fittedReading, systemOf, vocabulary, type Word } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
+import { stem } from './stems.ts'
 
 /** “1:2:3” tells how many parts there are of each thing, in order. */
 export const isOfParts = (word: Word): boolean => word.list === true && word.noun === 'part'
@@ -24,11 +25,19 @@ const isPriceAt = ({ start, end }: Tagged, { said }: Heard): boolean =>
 export const pricedPer = ({ per }: Tagged): Word['per'] =>
   per === undefined ? undefined : per === 'board foot' ? 'board foot' : 'measure'
 
+const nouns = new Set([...vocabulary.values()].flatMap((it) => (it.kind === 'count' && it.noun ? [stem(it.noun)] : [])))
+/** “14 posts, how much moulding”: a whole number right before things counts them, and is no size of anything. */
+export function countsThings({ bare, end }: Tagged, { said }: Heard): boolean {
+  const [, next = ''] = /^\s+(\p{L}+s)\b/u.exec(said.slice(end, end + 20)) ?? []
+  return bare?.d === 1n && nouns.has(stem(next))
+}
+
 /** Whether a quantity can be a value of that word: by its kind, its unit, and what stands around it. */
 export function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
   if (reading.section)
     return (word.otherSide !== undefined && needed.has(word.name)) || isOfSection(word, reading.section) === true
   if (reading.proportion) return isOfParts(word)
+  if (word.kind !== 'count' && countsThings(reading, heard)) return false
   if (reading.clock && word.noun !== 'o’clock') return false
   // "28 dollars a foot" is the price of a foot, and of nothing whole.
   const per = pricedPer(reading)

@@ -47,7 +47,7 @@ import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
-import { isOfTax, pricesIn } from './prices-said.ts'
+import { isOfTax, pricesIn, soldByIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
@@ -56,6 +56,7 @@ import { chosenReading, isPlain } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import type { MessageKind } from './taught/kinds.ts'
+import { walkReading, wantsOfWalk } from './walk/read.ts'
 
 export const offlineReader: Reader = {
   front: 'offline',
@@ -79,13 +80,18 @@ export function readOffline(heard: Heard): Request {
       ? declined('dangerous', heard.said.slice(0, 200))
       : refused
   if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
-  const runs = runsIn(message, heard.job)
+  const points = heard.readings.filter((it) => it.point)
+  const byRules = runsIn(message, heard.job)
+  const walking =
+    points.length === 0 && !isSort('advice', 0.5) ? walkReading(looked, isAsked(message), byRules) : undefined
+  const walk = walking === 'torn' ? undefined : walking
+  const runs = walk ? [] : byRules
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
-  const points = heard.readings.filter((it) => it.point)
   // “The back run is 48 ft at 8 ft on centre, how many posts?” asks of one stretch: no fence of several is told.
   const isFence =
     points.length > 0 ||
+    walk !== undefined ||
     runPlaces(heard.job).length > 0 ||
     runs.length > 1 ||
     (runs.length === 1 && !(isAsked(message) && new Set(runs.flatMap((it) => it.places)).size === 1))
@@ -95,7 +101,9 @@ export function readOffline(heard: Heard): Request {
   const bare = isFence && asked.length === 0 && isBareQuestion(message, heard) ? bareWants(message, stretches) : []
   const onward = isFence ? onwardAt(message, stretches, heard.job) : []
   const asking = asked.flatMap((it) => atRuns(isFence ? inAll(it, message) : it, spent, stretches, message))
-  const wants = [cuts, bare, onward, onlyTells ? [] : asking].find((it) => it.length > 0) ?? []
+  const wants = walk
+    ? wantsOfWalk(walk, [...cuts, ...asking], message)
+    : ([cuts, bare, onward, onlyTells ? [] : asking].find((it) => it.length > 0) ?? [])
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
@@ -106,6 +114,8 @@ export function readOffline(heard: Heard): Request {
   if (plain) return plain
   if (isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) && danger.length === 0 && reasons.length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
+  if (walking === 'torn' && danger.length === 0)
+    return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
   const byParts = heard.readings.some((it) => it.proportion)
     ? askable.filter((it) => Object.values(it.needs).some(isOfParts))
@@ -154,20 +164,21 @@ export function readOffline(heard: Heard): Request {
     })),
     ...(pricesThings(heard, asksTakeOff) ? thingsPriced(message) : []),
     ...have,
-    ...sizesOfRuns({ message, runs, stretches }, runPlaces(heard.job)),
+    ...(walk ? walk.bound : sizesOfRuns({ message, runs, stretches }, runPlaces(heard.job))),
   ]
   const removed = isFence ? gatesOut(message, runs, heard) : undefined
   const denied = isFence ? tagsDenied(message) : []
   const bay = isFence && !onlyTells ? bayAsked(message, runs, runPlaces(heard.job)) : undefined
-  const facts = isFence
-    ? factsIn(message, runs, heard, runPlaces(heard.job), [
-        ...(bay?.tag ? [bay.tag] : []),
-        ...denied,
-        ...(removed ? heard.readings.map((it) => it.tag) : []),
-        ...apart.map((it) => it.reading.tag),
-        ...tagsOfNames(message, runs, stretches),
-      ])
-    : { bound: [], told: [] }
+  const facts =
+    isFence && !walk
+      ? factsIn(message, runs, heard, runPlaces(heard.job), [
+          ...(bay?.tag ? [bay.tag] : []),
+          ...denied,
+          ...(removed ? heard.readings.map((it) => it.tag) : []),
+          ...apart.map((it) => it.reading.tag),
+          ...tagsOfNames(message, runs, stretches),
+        ])
+      : { bound: [], told: [] }
   const fenceHits = isFence ? cues.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : cues
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
     bindByRuns(
@@ -179,7 +190,12 @@ export function readOffline(heard: Heard): Request {
         runs,
         stretches,
         apart: [...apart, ...facts.bound],
-        names: [...denied, ...(bay?.tag ? [bay.tag] : []), ...(removed ? heard.readings.map((it) => it.tag) : [])],
+        names: [
+          ...denied,
+          ...(bay?.tag ? [bay.tag] : []),
+          // What a walk did not take for a side, a gate or what stands there is nothing of the fence.
+          ...(removed || (walk && walk.sides > 0) ? heard.readings.map((it) => it.tag) : []),
+        ],
       },
       wanted.map((it) => it.word),
       asksNow,
@@ -196,11 +212,11 @@ export function readOffline(heard: Heard): Request {
     (it) => bindFor(it.asks.length > 0 ? it.asks : heard.job.wanted, it.asks.length > 0, it.meant),
     heard,
   )
-  let { asks, meant } = sense
+  let { asks, meant } = walk ? { asks: wants, meant: undefined } : sense
   let context = asks.length > 0 ? asks : onlyTells ? [] : heard.job.wanted
   let { bound, loose } = bindFor(context, asks.length > 0, meant ?? (onlyTells ? wholeFence : undefined))
   const ownTold = bound.length
-  let learned: readonly Told[] = []
+  let learned: readonly Told[] = walk?.chosen ?? []
   const wantsNoSum =
     heard.readings.length === 0 &&
     !(isLater(heard.job)
@@ -339,17 +355,6 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
   )
 
 const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
-
-/** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
-function soldByIn(bound: readonly Bound[]): Told[] {
-  const price = bound.find((it) => vocabulary.get(it.word)?.per === 'measure')?.reading
-  const choice = askable
-    .filter((it) => Object.values(it.needs).some((word) => word.per === 'measure'))
-    .flatMap((it) => Object.values(it.needs))
-    .find((word) => word.kind === 'choice')
-  if (!price?.per || !choice?.options?.[price.per]) return []
-  return [{ word: choice.name, at: yard, from: { tag: null, quote: price.said, option: price.per, usual: null } }]
-}
 
 /** “Costs 28 dollars a foot”: a phrase that would ask for a price, with the price in it, tells it; “£42 per cubic metre” asks for no volume. */
 function tellsIt(hit: Hit, message: readonly Token[]): boolean {

@@ -1,6 +1,7 @@
 // This file is about prices that stand right behind what they buy: “12 bags at $5.98”, “20 pickets for £3.25 each”.
 // So many of a thing and the price of one belong together, however near another cue stands.
-import { unitNamed, vocabulary, yard } from '../../../engine/index.ts'
+import { askable, unitNamed, vocabulary, yard } from '../../../engine/index.ts'
+import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
@@ -86,4 +87,15 @@ export function pricesIn(heard: Heard, message: readonly Token[], needed: Readon
     )
   }
   return bound
+}
+
+/** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
+export function soldByIn(bound: readonly Bound[]): Told[] {
+  const price = bound.find((it) => vocabulary.get(it.word)?.per === 'measure')?.reading
+  const choice = askable
+    .filter((it) => Object.values(it.needs).some((word) => word.per === 'measure'))
+    .flatMap((it) => Object.values(it.needs))
+    .find((word) => word.kind === 'choice')
+  if (!price?.per || !choice?.options?.[price.per]) return []
+  return [{ word: choice.name, at: yard, from: { tag: null, quote: price.said, option: price.per, usual: null } }]
 }

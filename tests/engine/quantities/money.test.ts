@@ -62,7 +62,7 @@ describe('reading money', () => {
     ['pickets at 2.5 in', ['2 1/2 in']],
     // A 50 lb bag, and five US gallons: no pound sterling, no dollar.
     ['a 50 pound bag', ['50 lb']],
-    ['5 US gallons', ['5']],
+    ['5 US gallons', ['5 gal']],
   ])('in “%s” stand %j', (text, expected) => {
     const found = readQuantities(text).map((it) => (it.quantity ? show(it.quantity) : it.bare?.toFraction()))
     expect(found.slice(0, expected.length)).toEqual(expected)

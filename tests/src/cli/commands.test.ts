@@ -1,5 +1,5 @@
 // The commands as other programs run them: what goes to standard output, and the exit code.
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -15,6 +15,19 @@ const run = (program: string, ...args: string[]) => {
   const { PLUMBPOST_MODEL: _, ...env } = process.env
   return spawnSync(process.execPath, ['--import', 'tsx', file, ...args], { encoding: 'utf8', env })
 }
+/** Asks, and shuts the pipe as soon as anything comes out of it, as `| head -1` does. */
+const readOneByte = (...args: string[]) =>
+  new Promise<{ status: number | null; stderr: string }>((resolve) => {
+    const file = fileURLToPath(new URL('../../../src/cli/ask.ts', import.meta.url))
+    const { PLUMBPOST_MODEL: _, ...env } = process.env
+    const child = spawn(process.execPath, ['--import', 'tsx', file, ...args], { env })
+    let stderr = ''
+    child.stdout.once('data', () => child.stdout.destroy())
+    child.stderr.on('data', (text) => {
+      stderr += text
+    })
+    child.once('close', (status) => resolve({ status, stderr }))
+  })
 const question = 'How deep do I set posts for a 4 ft fence with 6 in of gravel?'
 
 describe('ask', () => {
@@ -51,6 +64,36 @@ describe('ask', () => {
     const { stderr, status } = run('ask', question, '--pack')
     expect(stderr).toContain('Ask a question')
     expect(status).toBe(2)
+    expect(run('ask', '--jsn', question).status).toBe(2)
+    const help = run('ask', '--help')
+    expect([help.status, help.stderr, help.stdout]).toEqual([0, '', expect.stringContaining('--pack FILE.pdf')])
+  })
+
+  it('draws the hole under its answer, and says the answer once more at the end', () => {
+    const { stdout } = run('ask', question)
+    expect(stdout).toMatch(/ 6 in │ {2}│[o ]+│/)
+    const end = stdout.slice(stdout.indexOf('── In short'))
+    expect(end).toContain('\n30 in – hole depth.\n')
+    expect(end.split('\n').length).toBeLessThan(8)
+  })
+
+  it('obeys no escape that stands in a question', () => {
+    const { stdout } = run('ask', 'posts for a \u001b[31m4 ft\u0007 fence')
+    expect(stdout).toMatch(/^> posts for a \[31m4 ft fence$/m)
+    expect(stdout).not.toMatch(/(?!\n)\p{Cc}/u)
+  })
+
+  it('ends quietly where its reader has read enough, and still writes the file', async () => {
+    const kept = join(folder, 'kept.json')
+    const { status, stderr } = await readOneByte('--export', kept, question, '5 ft')
+    expect([status, stderr]).toEqual([0, ''])
+    expect(exportSchema.parse(JSON.parse(readFileSync(kept, 'utf8'))).turns).toHaveLength(2)
+  })
+
+  it('says in a line which file it cannot write', () => {
+    const { status, stderr } = run('ask', '--export', join(folder, 'none', 'talk.json'), question)
+    expect(status).toBe(1)
+    expect(stderr).toMatch(/^I cannot write “.*talk\.json”: ENOENT\.\n$/)
   })
 })
 

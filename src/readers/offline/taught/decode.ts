@@ -14,7 +14,7 @@ import {
   type Word,
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
-import { fits, isOfSection, isRate } from '../fits.ts'
+import { countsThings, fits, isOfSection, isRate } from '../fits.ts'
 import { bestAssignment } from './assign.ts'
 import { likelihood } from '../cue-score.ts'
 import { calculationsIn } from '../lexicon.ts'
@@ -165,7 +165,25 @@ class Scores {
   }
 }
 
-function tried(looked: Looked, calculation: Calculation, asked: number, known: Scores): Tried {
+/** What the quantities of a message are among the words of one calculation, but for those that are spent. */
+export const boundTo = (
+  looked: Looked,
+  calculation: Calculation,
+  spent: ReadonlySet<string>,
+  by: Weights,
+): readonly Binding[] =>
+  tried(looked, calculation, 0, new Scores(looked, by), spent).bound.filter(({ sure }) => sure >= hardly)
+
+// Less sure than that, a quantity is left for a question.
+const hardly = 0.5
+
+function tried(
+  looked: Looked,
+  calculation: Calculation,
+  asked: number,
+  known: Scores,
+  spent: ReadonlySet<string> = new Set(),
+): Tried {
   const { job } = looked.heard
   const told = new Set(job.decisions.map((it) => it.word))
   const taken = takes(calculation)
@@ -178,7 +196,7 @@ function tried(looked: Looked, calculation: Calculation, asked: number, known: S
   )
   const scores = quantities.map(({ reading }, i) =>
     words.map((word, j) =>
-      canBe(word, reading, looked, needed)
+      !spent.has(reading.tag) && canBe(word, reading, looked, needed)
         ? (known.of(word)[i] as number) - (nothing[i] as number) + (standing[j] as number)
         : Number.NEGATIVE_INFINITY,
     ),
@@ -334,6 +352,7 @@ export const canBe = (word: Word, reading: Tagged, looked: Looked, needed: Reado
     // A stick called by its size is any of its sides, where it has such a side.
     (reading.section !== undefined && word.ofStick !== undefined && hasSide(word, reading.section, needed)) ||
     (reading.bare !== null &&
+      !countsThings(reading, looked.heard) &&
       !reading.section &&
       !reading.clock &&
       !reading.proportion &&

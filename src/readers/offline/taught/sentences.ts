@@ -89,7 +89,7 @@ function askedFor(asked: string): Pick<Turn, 'asks' | 'kind'> {
   return { asks, kind: asks.some((it) => it.results.length > 0) ? 'sum' : 'told' }
 }
 
-function unmarked(marked: string): { said: string; marks: Mark[] } {
+export function unmarked(marked: string): { said: string; marks: Mark[] } {
   const marks: Mark[] = []
   let said = ''
   let from = 0

@@ -17,6 +17,8 @@ import {
 import type { Looked } from './features.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
+import { askedFeatures, behindOf, features, shapeOfToken, standingOf, tagsFor, untagged } from '../walk/tags.ts'
+import type { WalkWeights } from '../walk/walk-weights.ts'
 
 export interface Lesson {
   readonly looked: Looked
@@ -93,15 +95,29 @@ export interface KindLesson {
   readonly kind: MessageKind
 }
 
-export function taught(lessons: readonly Lesson[], ofKinds: readonly KindLesson[]): Weights {
-  const parts = taughtInParts(lessons, ofKinds)
+/** A message that tells of a fence side by side, the tag of each of its tokens, and what it asks for. */
+export interface WalkLesson {
+  readonly looked: Looked
+  readonly tags: readonly string[]
+  readonly asks: readonly string[]
+}
+
+export function taught(
+  lessons: readonly Lesson[],
+  ofKinds: readonly KindLesson[],
+  walks: readonly WalkLesson[],
+): Weights {
+  const parts = {
+    ...taughtInParts(lessons, ofKinds),
+    walks: taughtWalks(walks, [...lessons.filter(tellsNoSides), ...ofKinds.filter(isOfNoSum)]),
+  }
   // What speaks for a reading is learned on sentences that the rest was not learned from: each half by the other.
   const readings = [0, 1].flatMap((half) => {
     const [own, other] = [lessons, lessons].map((all, which) =>
       all.filter((_, i) => (Math.floor(i / block) % 2 === half) === (which === 0)),
     )
     const kindsOfOther = ofKinds.filter((_, i) => Math.floor(i / block) % 2 !== half)
-    const by: Weights = { ...taughtInParts(other as Lesson[], kindsOfOther), readings: untaught }
+    const by: Weights = { ...parts, ...taughtInParts(other as Lesson[], kindsOfOther), readings: untaught }
     return (own as Lesson[]).filter((_, i) => i % every === 0).flatMap((it) => readingChoiceOf(it, by))
   })
   return { ...parts, readings: weighed(readings, true) }
@@ -121,7 +137,10 @@ function readingChoiceOf({ looked, calculation }: Lesson, by: Weights): Choice[]
   return right < 0 ? [] : [{ right, options: readings.map((it) => it.features.map(([name, value]) => [name, value])) }]
 }
 
-function taughtInParts(lessons: readonly Lesson[], ofKinds: readonly KindLesson[]): Omit<Weights, 'readings'> {
+function taughtInParts(
+  lessons: readonly Lesson[],
+  ofKinds: readonly KindLesson[],
+): Omit<Weights, 'readings' | 'walks'> {
   const saying = new Set(lessons.flatMap((it) => it.saying))
   return {
     asks: counted(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
@@ -136,6 +155,52 @@ function taughtInParts(lessons: readonly Lesson[], ofKinds: readonly KindLesson[
     ),
   }
 }
+
+function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson, 'looked'>[]): WalkWeights {
+  const seen = new Map<string, Set<string>>()
+  for (const { looked, tags } of walks)
+    for (const [at, token] of looked.message.entries()) {
+      const shape = shapeOfToken(token)
+      seen.set(shape, (seen.get(shape) ?? new Set([untagged])).add(tags[at] as string))
+    }
+  const able: WalkWeights['seen'] = Object.fromEntries(
+    [...seen].sort(([a], [b]) => (a < b ? -1 : 1)).map(([shape, tags]) => [shape, [...tags].sort()]),
+  )
+  const results = [...new Set(walks.flatMap((it) => it.asks))].sort()
+  return {
+    seen: able,
+    tags: weighed(
+      walks.flatMap(({ looked, tags }) =>
+        looked.message.flatMap((_, at): Choice[] => {
+          const of = tagsFor(able, looked.message, at)
+          if (of.length < 2) return []
+          const found = [...standingOf(looked, at), ...behindOf(looked, at, tags.slice(0, at))]
+          const right = of.indexOf(tags[at] as string)
+          return right < 0 ? [] : [{ right, options: of.map((it) => features(it, found)) }]
+        }),
+      ),
+    ),
+    asks: weighed(
+      [
+        ...walks.flatMap(({ looked, asks, tags }) => [
+          ...results.map((it) => yesOrNo(looked, it, asks.includes(it))),
+          ...(tags.includes('runLength') || tags.includes('stretch') ? [yesOrNo(looked, 'fence', true)] : []),
+        ]),
+        ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
+      ],
+      true,
+    ),
+  }
+}
+
+// “60, 40 and 60 ft round two corners” may be a fence side by side, or the sum of one line.
+const tellsNoSides = ({ calculation }: Lesson): boolean => calculation.needs.fenceSides === undefined
+const isOfNoSum = ({ kind }: KindLesson): boolean => kind !== 'sum' && kind !== 'told'
+
+const yesOrNo = (looked: Looked, label: string, isSo: boolean): Choice => ({
+  right: isSo ? 1 : 0,
+  options: [[], features(label, askedFeatures(looked))],
+})
 
 /** How often each feature stands in the sentences of each label. */
 function counted(sentences: readonly { readonly looked: Looked; readonly label: string }[]): Counts {

@@ -13,6 +13,7 @@ import {
 import { contextOf, cues, everyWordOf, type Looked, phrasesOf, shapeOf, standOf, unitOf, wordsOf } from './features.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
+import type { WalkWeights } from '../walk/walk-weights.ts'
 
 /** How often each feature of a message was seen with each label. */
 export interface Counts {
@@ -37,6 +38,8 @@ export interface Weights {
   readonly kinds: Readonly<Record<string, number>>
   /** What speaks for one reading of a message beside others. */
   readonly readings: Readonly<Record<string, number>>
+  /** What each token is where a fence is told side by side. */
+  readonly walks: WalkWeights
 }
 
 const none = '-'
@@ -47,8 +50,9 @@ const places = ['weights.json', ...['..', '../..'].map((it) => `${it}/src/reader
 /** Reads the weights. Their tables hold what was taught and nothing else: “constructor” is a word like any other. */
 export function load(): Weights {
   const weights = JSON.parse(readFileSync(found(), 'utf8')) as Weights
-  const { asks, results, ...others } = weights
-  for (const table of [asks.seen, results.seen, ...Object.values(others)]) Object.setPrototypeOf(table, null)
+  const { asks, results, walks, ...others } = weights
+  for (const table of [asks.seen, results.seen, ...Object.values(walks), ...Object.values(others)])
+    Object.setPrototypeOf(table, null)
   return weights
 }
 

@@ -1,0 +1,48 @@
+// This file is about how steep something is said to be: “a fall of 1 in 48”, “1/4 in per foot”, “10 mm per metre”. It is kept in percent.
+import Fraction from 'fraction.js'
+import type { Found } from './found.ts'
+import { numberAt } from './numbers.ts'
+import { quantity } from './quantity.ts'
+import type { Scanned } from './scan.ts'
+import { unitAt, type UnitRead } from './unit-words.ts'
+import { unitNamed } from './units.ts'
+
+const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
+const steep =
+  /^(slopes?|sloped|sloping|falls?|falling|grades?|gradient|inclines?|pitch|pitched|drops?|rises?|ramp|crossfall)$/
+
+/** “1 in 48” where a slope or a fall is spoken of, or nothing else is said; null where it may be an inch, or one post in five. */
+export function oneInSoMany(tokens: readonly Scanned[], at: number): Found | null {
+  if (!/^(1|one)$/.test(lower(tokens[at])) || lower(tokens[at + 1]) !== 'in') return null
+  const along = numberAt(tokens, at + 2, false)
+  if (!along || along.feet || along.value.compare(1) <= 0 || unitAt(tokens, along.next, false)) return null
+  const isAlone = at === 0 && along.next === tokens.length
+  const isSteep = [...tokens.slice(Math.max(0, at - 4), at), ...tokens.slice(along.next, along.next + 2)].some((it) =>
+    steep.test(lower(it)),
+  )
+  return isAlone || isSteep ? inPercent(new Fraction(1).div(along.value), along.next) : null
+}
+
+/** A small length for each longer one of the same system: “1/4 in per ft”, “5 cm/m”, “a quarter inch to the foot”. */
+export function forEach(tokens: readonly Scanned[], rise: Fraction, unit: UnitRead): Found | null {
+  const longer = unit.unit === 'in' ? 'ft' : unit.unit === 'mm' || unit.unit === 'cm' ? 'm' : undefined
+  const joint = lower(tokens[unit.next])
+  const from =
+    joint === '/' || joint === 'per'
+      ? unit.next + 1
+      : joint === 'to' && lower(tokens[unit.next + 1]) === 'the'
+        ? unit.next + 2
+        : undefined
+  if (longer === undefined || from === undefined) return null
+  const along = unitAt(tokens, from, false)
+  return along?.unit === longer
+    ? inPercent(rise.mul(unitNamed(unit.unit).size).div(unitNamed(longer).size), along.next)
+    : null
+}
+
+const inPercent = (ratio: Fraction, next: number): Found => ({
+  next,
+  quantity: quantity(ratio.mul(100), 'percent'),
+  bare: null,
+  note: 'read as a slope',
+})

@@ -1,0 +1,189 @@
+// This file is about when a message tells a fence side by side, and what that hands to the offline reader.
+import {
+  type Calculation,
+  looksAt,
+  runPlaces,
+  vocabulary,
+  type Wanted,
+  wholeFence,
+  yard,
+} from '../../../../engine/index.ts'
+import { boundTo, weights } from '../taught/decode.ts'
+import type { Tagged } from '../../reader.ts'
+import { bareWants, isAsked } from '../asked-of-fence.ts'
+import { sizesOfRuns } from '../bind-by-runs.ts'
+import type { Bound } from '../bound.ts'
+import type { RunSaid } from '../runs.ts'
+import { calculationsIn } from '../lexicon.ts'
+import { stem, type Token } from '../stems.ts'
+import type { Looked } from '../taught/features.ts'
+import { asksOf, looksLikeFence, type Tagging, taggings, untagged } from './tags.ts'
+import type { WalkWeights } from './walk-weights.ts'
+import { isOfWalk } from './items.ts'
+import { type Walked, walked } from './walk.ts'
+
+export interface Walking extends Walked {
+  /** What it asks for, where the vocabulary hears nothing. */
+  readonly asks: readonly Wanted[]
+}
+
+// “Two fences that do not touch”: how they stand to one another is not told here.
+const apart = /\b(separate|(not|\w+n['’]?t) (touch|join|meet|connect))/i
+
+/**
+ * What a message tells of a fence side by side; nothing where it tells none so.
+ * `torn` where it tells one and it does not come out. `asksSum` is whether the vocabulary hears a question,
+ * and `byRules` are the runs that its rules make out: sides that they size by themselves need no walk.
+ */
+export function walkReading(
+  looked: Looked,
+  asksSum: boolean,
+  byRules: readonly RunSaid[],
+): Walking | 'torn' | undefined {
+  const by = weights().walks
+  const isOfBay = looked.message.some((it, at) => it.stem === 'bay' && looked.message[at + 1]?.reading?.bare)
+  if (looked.message.length > longest || isOfBay) return undefined
+  const ways = taggings(looked, by)
+  const [best] = ways
+  const { job, said } = looked.heard
+  const isKnown = runPlaces(job).length > 0
+  if (!best || !isTold(looked, best, isKnown)) return undefined
+  const sides = best.tags.filter(
+    (tag, at) => /^(runLength|stretch|again)$/.test(tag) && (best.shares[at] as number) >= clear,
+  )
+  // In the midst of a fence the rules go on, but where a gate or a side is spoken of that they do not make out.
+  const namesRuns = byRules.length > 0
+  const sized = new Set(
+    sizesOfRuns({ message: looked.message, runs: byRules, stretches: [] }, runPlaces(job)).map((it) => it.at),
+  )
+  const isOfGates = best.tags.some((it) => /^(ref|noGates|gateOpening|gateBare)$/.test(it)) && !namesRuns
+  const goesOn = isKnown && (isOfGates || (!namesRuns && best.tags.every((it) => !isOfWalk(it))))
+  if (sides.length > 0 ? sides.length <= sized.size : !goesOn) return undefined
+  for (const way of ways) {
+    const found = walked(looked, isKnown ? surely(looked, way) : way.tags)
+    if (!found) continue
+    if (found.bound.length + found.chosen.length === 0) return way.tags.includes('ref') ? 'torn' : undefined
+    if (!isKnown && !isFence(found, way.tags, asksSum)) return undefined
+    if (found.sides > 1 && apart.test(said)) return 'torn'
+    const named = looked.message.flatMap(({ reading }, at): Bound[] => {
+      const word = way.tags[at] as string
+      const isPart = reading && word !== untagged && !isOfWalk(word) && (way.shares[at] as number) >= clear
+      return isPart && vocabulary.has(word) ? [{ reading, word, at: yard, score: 1 }] : []
+    })
+    const spent = new Set([
+      ...[...found.bound, ...named].map((it) => it.reading.tag),
+      ...looked.message.flatMap((it, at) => (it.tag && isOfWalk(way.tags[at] as string) ? [it.tag] : [])),
+    ])
+    const others = [
+      ...named,
+      ...boundTo(looked, partsOf(by), spent, weights())
+        .filter(
+          ({ word, sure }) => sure >= (found.sides > 0 ? besideSides : 0) && !named.some((it) => it.word === word),
+        )
+        .map(({ reading, word, sure: score }) => ({ reading, word, at: yard, score })),
+    ]
+    const bound = new Set([...found.bound, ...others].map((it) => it.reading))
+    const isLost = ({ reading }: Token, at: number): boolean =>
+      reading !== undefined &&
+      !bound.has(reading) &&
+      isLength(reading) &&
+      !/^(ref|gates)$/.test(way.tags[at] as string) &&
+      !/^(st|nd|rd|th)$/.test(looked.message[at + 1]?.text ?? '') &&
+      !(way.tags[at] === untagged && (way.shares[at] as number) > nothing)
+    if (found.sides > 0 && looked.message.some(isLost)) return 'torn'
+    return {
+      ...found,
+      bound: [...found.bound, ...others],
+      asks: asksOf(looked, by).map((word) => ({ word: word === 'total' ? 'takeOffCost' : word, at: yard })),
+    }
+  }
+  return 'torn'
+}
+
+/** Whether a message tells of sides, or, where a fence is known, of what belongs to it. */
+function isTold(looked: Looked, { tags }: Tagging, isKnown: boolean): boolean {
+  if (!isKnown) {
+    const sides = tags.filter((tag) => /^(runLength|stretch|again|times)$/.test(tag)).length
+    const like = looksLikeFence(looked, weights().walks)
+    // Several sides, and posts or bays asked for: much else may be said beside.
+    const asksPosts = isAsked(looked.message) && looked.message.some((it) => /^(post|bay|section|panel)$/.test(it.stem))
+    const isNamedSum = calculationsIn(looked.message).length > 0
+    return sides > 0 && (like > 0 || (sides > 1 && asksPosts && !isNamedSum && like > hardlyFence))
+  }
+  const isOfSizes = looked.message.some((it, at) => it.reading && tags[at] !== untagged) && !tags.includes('name')
+  return isOfSizes || tags.some(isOfWalk)
+}
+
+let ofFence: Calculation | undefined
+/** What stands in the sides, as the needs of one calculation: posts, bays, pickets, holes. */
+function partsOf({ seen }: WalkWeights): Calculation {
+  const names = new Set(Object.values(seen).flat())
+  const words = [...vocabulary.values()].filter((it) => names.has(it.name) && !isOfWalk(it.name))
+  ofFence ??= { ...wholeFence, name: 'parts-of-fence', needs: Object.fromEntries(words.map((it) => [it.name, it])) }
+  return ofFence
+}
+
+const hardlyFence = -8
+// Where sides are told, so sure must be what else a size is.
+const besideSides = 2
+
+// A length that is not so sure to mean nothing may be a side: without it the fence would be another.
+const nothing = 0.85
+const isLength = ({ quantity, bare, section, said }: Tagged): boolean =>
+  quantity?.kind === 'length' || (bare !== null && !section && !/^\p{L}/u.test(said))
+
+// A tag that is so sure is taken for what stands in the sides; another is held against all that it could be.
+const clear = 0.7
+
+// A table of figures is no walk.
+const longest = 400
+
+// In the midst of a talk a size may be of anything.
+const sure = 0.7
+const surely = ({ message }: Looked, { tags, shares }: Tagging): string[] =>
+  tags.map((tag, at) => {
+    const isUnsure = message[at]?.reading && (shares[at] as number) < sure
+    const isOfNoGate = tag === 'gateOpening' && !message.some((it) => it.stem === 'gate')
+    return isUnsure || isOfNoGate ? untagged : tag
+  })
+
+/** One side alone is a fence of several where it has a name and nothing is asked yet. */
+const isFence = ({ sides, isNamed }: Walked, tags: readonly string[], asksSum: boolean): boolean =>
+  sides > 1
+    ? isNamed || tags.some((it) => /^(corner|stretch|again)$/.test(it))
+    : sides === 1 && (tags.includes('corner') || (isNamed && !asksSum))
+
+/** What a fence is asked for: what the vocabulary hears of its parts, and what was learned. */
+export function wantsOfWalk({ asks }: Walking, heard: readonly Wanted[], message: readonly Token[]): readonly Wanted[] {
+  const ofFence = heard.filter(({ word }) => parts.has(word))
+  const isSaid = (word: string): boolean => {
+    const noun = stem(vocabulary.get(word)?.noun ?? '')
+    return message.some((it) => it.stem === noun)
+  }
+  const last = lastClause(message)
+  const bare = ofFence.length === 0 ? bareWants(last, []) : []
+  if (bare.length > 0) return bare
+  const more = asks.filter(({ word }) => !ofFence.some((it) => it.word === word))
+  return [...ofFence, ...(ofFence.length > 0 ? more.filter(({ word }) => isSaid(word)) : more)]
+}
+
+/** “…, bags for all of them”: the last clause, where it measures nothing. */
+function lastClause(message: readonly Token[]): readonly Token[] {
+  const end = message.findLastIndex((it) => /\p{L}/u.test(it.text)) + 1
+  const start = message.slice(0, end).findLastIndex((it) => /^[.,;?!\n]$/.test(it.text) || it.reading !== undefined) + 1
+  const clause = message.slice(start, end)
+  return clause.length <= 5 && !clause.some((it) => /^(no|not|max|most|apart|between|deep|wide|each)$/.test(it.stem))
+    ? clause
+    : []
+}
+
+const parts = new Set([
+  ...looksAt,
+  'pickets',
+  'picketsHung',
+  'gap',
+  'opening',
+  'bayCentres',
+  'takeOffLines',
+  'takeOffCost',
+])
