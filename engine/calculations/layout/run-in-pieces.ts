@@ -60,7 +60,7 @@ export const runInPieces = calculation({
     {
       ask: 'How long is the run in pieces: 12 ft, a 42 in gate, then 24 ft?',
       given: { runPieces: ['12 ft', '24 ft'], gateOpenings: ['42 in'], postWidth: '3 1/2 in' },
-      expect: { runLength: '477.5 in' },
+      expect: { runLength: '39 ft 9 1/2 in' },
     },
     // 5 + 4 + 3 m, and 1.0 + 0.09 and 3.0 + 0.09 m between: 16.18 m
     {
