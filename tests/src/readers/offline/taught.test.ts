@@ -99,7 +99,7 @@ describe('assigning', () => {
 })
 
 describe('the weights', () => {
-  it('are what the sentences teach: `npm run teach` after a change', { timeout: 240_000 }, () => {
+  it('are what the sentences teach: `npm run teach` after a change', { timeout: 600_000 }, () => {
     expect(written(weightsTaught(folder)) === readFileSync(`${folder}/weights.json`, 'utf8')).toBe(true)
   })
 
