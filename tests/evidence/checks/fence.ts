@@ -379,6 +379,22 @@ export const fenceChecks: readonly Check[] = [
     }),
   ),
   {
+    calculation: 'run-in-pieces',
+    what: 'a run of three pieces with two gates between them, post by post',
+    kind: 'second derivation',
+    source: walking,
+    given: {
+      runPieces: ['12 ft 4 in', '24 ft 6 1/2 in', '8 ft'],
+      gateOpenings: ['42 in', '10 ft'],
+      postWidth: '3 1/2 in',
+    },
+    gives: 'runLength',
+    unit: 'in',
+    // From post centre to centre along each piece; half a post, the opening and half a post at each gate.
+    expected: [148, 1.75, 42, 1.75, 294.5, 1.75, 120, 1.75, 96].reduce((at, step) => at + step, 0),
+    tolerance: 1e-9,
+  },
+  {
     calculation: 'run-set-out',
     what: 'where each post of it stands, the worst of them',
     kind: 'second derivation',
