@@ -41,7 +41,9 @@ export function fenceOf(job: Job, surveyed?: readonly Quantity[]): Fence {
   const places = named.length > 0 && !isListed ? named : numberedRuns(job, sides)
   const told = places.length > 2 && !isListed ? inTheirOrder(places) : places
   const runs = told.map((place, i) => {
-    const own = here('runLength', place)
+    // What was told last holds: the run in one length, or in its pieces.
+    const [whole, pieces] = [here('runLength', place), here('runPieces', place)]
+    const own = pieces && whole && pieces.turn > whole.turn ? undefined : whole
     const alone = named.length === 0 && !isListed
     const where = alone ? yard : place
     const side = isListed && isList(sides) ? sides[i] : undefined

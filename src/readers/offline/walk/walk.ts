@@ -4,7 +4,7 @@
 //       name runLength    name runLength name  again       gateOpening     name
 //
 // A name goes with the length that stands nearest, whichever comes first; a gate is in the side that is named behind it, or else in the one that was told last.
-// Nothing is added up here: a side that was told in pieces is asked for whole.
+// Nothing is added up here: a side that was told in pieces goes to the engine piece by piece.
 import {
   amountIn,
   gatesTold,
@@ -259,7 +259,7 @@ class Walk {
     return [place]
   }
 
-  /** The longest of the sides, or the shortest; none where two are, and none where they cannot be held against each other. */
+  /** The longest of the sides, or the shortest; the first of those where several are. */
   private byLength(sides: readonly Side[], sign: 1 | -1): string[] {
     const told = sides.flatMap(({ places, pieces }) => {
       const [only, more] = pieces

@@ -1,0 +1,45 @@
+// A fence told side by side, in sentences of our own; posts and bays are counted by hand beside each.
+import { describe, expect, it } from 'vitest'
+import { createAssistant } from '../../../../src/assistant.ts'
+import type { Turn } from '../../../../src/answer.ts'
+import { offlineReader } from '../../../../src/readers/offline/offline.ts'
+
+const posts = async (talk: string): Promise<string | undefined> => {
+  const assistant = createAssistant(offlineReader)
+  const before: Turn[] = []
+  for (const said of talk.split(' || ')) {
+    const { answer, job } = await assistant.turn({ said, before })
+    before.push({ n: before.length, said, answer, job })
+  }
+  return before.at(-1)?.answer.figures.find((it) => it.word === 'posts' && it.headline)?.text
+}
+
+describe('a walk along the fence', () => {
+  it.each([
+    // 16 ft → 2 bays, 24 → 3, 40 → 5: 10 bays and one gate, 11 spaces, 12 posts
+    [
+      'From the shed 16 ft, then a gate 42 inches clear, then 24 ft to the corner, then turn left and 40 ft along the hedge. 4x4 posts, 8 ft max between. How many posts?',
+      '12 posts',
+    ],
+    // 5 m → 3 bays, 9 → 5, 5 → 3: 11 bays, 12 posts
+    [
+      'Starting at the barn, 5 m to the corner, then 9 m along the orchard to the next corner, then 5 m back to the barn. Bays 2 m at most. How many posts do I need?',
+      '12 posts',
+    ],
+    // 32 → 4, 48 → 6, 32 → 4: 14 bays, 15 posts
+    [
+      'The back is 48 ft, the left is 32 ft and the right the same. 8 ft max between posts. How many posts?',
+      '15 posts',
+    ],
+  ])('%s: %s', async (said, expected) => {
+    expect(await posts(said)).toBe(expected)
+  })
+
+  it('gives no figure where the sides are not as many as it says', async () => {
+    expect(
+      await posts(
+        'Five sides to fence. From the barn 12 m to the corner, then 9 m to the next corner, then 7 m back to the barn. 2 m max. How many posts?',
+      ),
+    ).toBeUndefined()
+  })
+})
