@@ -70,6 +70,7 @@ export {
 export type { Model, Solved, Solver } from './cutting/solver.ts'
 export { readQuantities } from './quantities/read.ts'
 export { type PastedTable, tablesIn } from './quantities/rows.ts'
+export { oneSlip } from './quantities/slips.ts'
 export { tableOf } from './quantities/table-of.ts'
 export type { Firmness, Reading } from './quantities/reading.ts'
 export { exactText, show } from './quantities/show.ts'

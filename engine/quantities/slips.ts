@@ -5,7 +5,7 @@ export const shortestForgiven = 5
 /** What a word with one letter wrong, too few, too many or changed about stands for; undefined where it is a word of its own. */
 export function meantBySlip(word: string, known: readonly (readonly [string, string])[]): string | undefined {
   if (word.length < shortestForgiven || meansItself.has(word)) return undefined
-  return known.find(([right]) => Math.abs(right.length - word.length) <= 1 && nearly(word, right))?.[1]
+  return known.find(([right]) => oneSlip(word, right))?.[1]
 }
 const meansItself = new Set([
   'found',
@@ -64,7 +64,9 @@ const meansItself = new Set([
   'jitters',
 ])
 
-function nearly(a: string, b: string): boolean {
+/** Whether two words differ by one slip: a letter changed, dropped, added, or two swapped. */
+export function oneSlip(a: string, b: string): boolean {
+  if (Math.abs(a.length - b.length) > 1 || a === b) return a === b
   let i = 0
   while (i < a.length && i < b.length && a[i] === b[i]) i++
   const [x, y] = [a.slice(i), b.slice(i)]

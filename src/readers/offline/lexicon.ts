@@ -1,6 +1,6 @@
 // This file is about the lexicon: every phrase by which the vocabulary is called, made from the words themselves when the program loads.
-import { askable, postKinds, vocabulary, type Word } from '../../../engine/index.ts'
-import { filler, oneSlip, stem, type Token, tokens } from './stems.ts'
+import { askable, postKinds, vocabulary, type Word, oneSlip } from '../../../engine/index.ts'
+import { filler, stem, type Token, tokens } from './stems.ts'
 
 export type Sort = 'name' | 'thing' | 'side' | 'ask' | 'option'
 

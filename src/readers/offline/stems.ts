@@ -97,14 +97,3 @@ export const filler = new Set(
     ' ',
   ),
 )
-
-/** Whether two words differ by one slip: a letter changed, dropped, added, or two swapped. */
-export function oneSlip(a: string, b: string): boolean {
-  if (Math.abs(a.length - b.length) > 1 || a === b) return a === b
-  let i = 0
-  while (i < a.length && i < b.length && a[i] === b[i]) i++
-  const [x, y] = [a.slice(i), b.slice(i)]
-  if (a.length === b.length)
-    return x.slice(1) === y.slice(1) || (x[0] === y[1] && x[1] === y[0] && x.slice(2) === y.slice(2))
-  return a.length > b.length ? x.slice(1) === y : x === y.slice(1)
-}
