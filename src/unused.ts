@@ -4,6 +4,7 @@ import {
   inSentence,
   isQuantity,
   problemWith,
+  runPlaces,
   type Job,
   type Outcome,
   type Quantity,
@@ -32,7 +33,13 @@ export function unusedOf({ readings, said }: Heard, request: Request, held: read
   const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
   // “A gallon does 300 square feet” tells one thing. Elsewhere “a foot” may be a size that somebody missed.
   const isCoverage = held.some((it) => isQuantity(it.value) && it.value.kind === 'coverage')
+  // “The bit is twelve across, not ten”: what is taken back needs no place.
+  const isDenied = (it: Tagged): boolean =>
+    /\b(not|no longer|isn['’]?t|aren['’]?t|wasn['’]?t|instead of|rather than)\s+((a|an|the|at|of)\s+)?$/i.test(
+      said.slice(0, it.start),
+    )
   const isTurnOfPhrase = (it: Tagged): boolean =>
+    isDenied(it) ||
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
     (isCoverage && isRate(it)) ||
@@ -63,9 +70,14 @@ export const withoutYes = (worked: readonly Worked[], unused: readonly Tagged[])
 /**
  * A sum of money or of weight that passed over a number of things, “26 boards at $1.35 a foot”, or over a rate of tax, is of something else;
  * so is a time that passed over a pace, “160 pickets at 4 minutes each”.
- * So is one that took the usual one of what was counted. It waits, and the person is asked.
+ * So is one that took the usual one of what was counted, and one that goes on in a talk without what was said this time. It waits, and the person is asked.
  */
-export function withoutIdle(worked: readonly Worked[], held: readonly Held[], unused: readonly Tagged[]): Worked[] {
+export function withoutIdle(
+  worked: readonly Worked[],
+  held: readonly Held[],
+  unused: readonly Tagged[],
+  before: Job,
+): Worked[] {
   const used = new Set(worked.flatMap((it) => [...it.outcome.given.keys()]))
   const isMany = (q: Quantity): boolean => q.kind === 'count' && toNumber(q.amount) > 1
   const idle = held.filter(({ word, value, tag }) => tag !== null && !used.has(word) && isQuantity(value))
@@ -76,6 +88,8 @@ export function withoutIdle(worked: readonly Worked[], held: readonly Held[], un
   const rates = idle
     .filter(({ value }) => (value as Quantity).kind === 'percent')
     .map((it) => show(it.value as Quantity))
+  // “Nights are 11 in December”, said of an earlier sum: whoever brings a size to it means it to change something.
+  const goesOn = before.wanted.length > 0 && runPlaces(before).length === 0
   const paces = idle
     .filter(({ value }) => (value as Quantity).kind === 'duration')
     .map((it) => show(it.value as Quantity))
@@ -86,8 +100,14 @@ export function withoutIdle(worked: readonly Worked[], held: readonly Held[], un
     const isOfMoney = kinds.has('money')
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
     const isTime = kinds.has('duration')
-    const deciding = unused.filter((one) => mayDecide(one, calculation, outcome)).map((one) => `“${one.said}”`)
-    const [what] = [...deciding, ...(isAll ? counts : []), ...(isOfMoney ? rates : []), ...(isTime ? paces : [])]
+    const deciding = unused.filter((one) => goesOn || mayDecide(one, calculation, outcome)).map((one) => `“${one.said}”`)
+    const [what] = [
+      ...deciding,
+      ...(goesOn ? idle.map((one) => show(one.value as Quantity)) : []),
+      ...(isAll ? counts : []),
+      ...(isOfMoney ? rates : []),
+      ...(isTime ? paces : []),
+    ]
     if (what === undefined) return it
     const problem = {
       code: 'unreadable',
