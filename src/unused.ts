@@ -16,12 +16,14 @@ import {
   type Worked,
 } from '../engine/index.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
+import { isDenied } from './readers/offline/denied.ts'
 import { isRate } from './readers/offline/fits.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
 /** The quantities of the message that stand for no word and are no turn of phrase. */
-export function unusedOf({ readings, said }: Heard, request: Request, held: readonly Held[]): Tagged[] {
+export function unusedOf(heard: Heard, request: Request, held: readonly Held[]): Tagged[] {
+  const { readings, said } = heard
   const used = (it: Tagged): boolean =>
     (request.acts ?? []).some(({ name }) => name?.includes(it.said)) ||
     request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
@@ -33,13 +35,8 @@ export function unusedOf({ readings, said }: Heard, request: Request, held: read
   const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
   // “A gallon does 300 square feet” tells one thing. Elsewhere “a foot” may be a size that somebody missed.
   const isCoverage = held.some((it) => isQuantity(it.value) && it.value.kind === 'coverage')
-  // “The bit is twelve across, not ten”: what is taken back needs no place.
-  const isDenied = (it: Tagged): boolean =>
-    /\b(not|no longer|isn['’]?t|aren['’]?t|wasn['’]?t|instead of|rather than)\s+((a|an|the|at|of)\s+)?$/i.test(
-      said.slice(0, it.start),
-    )
   const isTurnOfPhrase = (it: Tagged): boolean =>
-    isDenied(it) ||
+    isDenied(it, heard) ||
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
     (isCoverage && isRate(it)) ||
@@ -100,7 +97,9 @@ export function withoutIdle(
     const isOfMoney = kinds.has('money')
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
     const isTime = kinds.has('duration')
-    const deciding = unused.filter((one) => goesOn || mayDecide(one, calculation, outcome)).map((one) => `“${one.said}”`)
+    const deciding = unused
+      .filter((one) => goesOn || mayDecide(one, calculation, outcome))
+      .map((one) => `“${one.said}”`)
     const [what] = [
       ...deciding,
       ...(goesOn ? idle.map((one) => show(one.value as Quantity)) : []),

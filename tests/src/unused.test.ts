@@ -14,4 +14,23 @@ describe('what a message said and nothing took', () => {
     expect(results(puzzling).poolHolds).not.toBe(results(plain).poolHolds)
     expect(puzzling?.reply).not.toContain('othing checked here fails')
   })
+
+  it('keeps a figure back where a talk goes on with a size that found no place', async () => {
+    const [first, later] = await talk([
+      'How many bags for 12 posts, holes 10 in wide and 30 in deep, 0.6 cubic feet a bag?',
+      'and with 7 thingummies',
+    ])
+    expect(results(first).bags).toBeDefined()
+    expect(results(later).bags).toBeUndefined()
+    expect(later?.reply).toContain('You said “7”')
+  })
+
+  it('lets pass what is taken back: “not ten”', async () => {
+    const [, later] = await talk([
+      'How many bags for 12 posts, holes 10 in wide and 30 in deep, 0.6 cubic feet a bag?',
+      'the holes are 12 in wide, not ten',
+    ])
+    expect(later?.reply).not.toContain('“ten”')
+    expect(results(later).bags).toBeDefined()
+  })
 })

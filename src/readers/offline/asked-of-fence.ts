@@ -17,7 +17,8 @@ import {
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
-import { partIn, type RunSaid, runNamed, type Stretch } from './runs.ts'
+import type { Hit } from './lexicon.ts'
+import { isOfAllSized, partIn, type RunSaid, runNamed, type Stretch } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
 /** As it was typed: “scrap” is no slip for “scrape”. */
@@ -167,3 +168,22 @@ export function leftOutIn(message: readonly Token[], runs: readonly RunSaid[], s
     from: { tag: null, quote: said.slice(from.start, to.end), option: 'out', usual: null },
   }))
 }
+
+/** “How many pickets on the front?” is asked of that run. */
+export function atRuns(
+  want: Wanted,
+  spent: readonly Hit[],
+  stretches: readonly Stretch[],
+  message: readonly Token[],
+  runs: readonly RunSaid[],
+): Wanted[] {
+  const hit = spent.find((it) => it.word === want.word)
+  if (hit && isOfAllSized(message, runs, hit)) return [want]
+  const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
+  const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
+  if (!own || want.at !== yard) return [want]
+  return own.places.map((at) => ({ ...want, at }))
+}
+
+const isOneQuestion = (message: readonly Token[]): boolean =>
+  message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1

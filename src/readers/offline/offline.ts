@@ -20,6 +20,7 @@ import { alternativesIn } from './alternatives.ts'
 import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
 import {
+  atRuns,
   bareWants,
   bayAsked,
   tagsDenied,
@@ -36,6 +37,7 @@ import { factsIn } from './fence-facts.ts'
 import { bindByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
+import { withoutDenied } from './denied.ts'
 import { readingsByDate } from './dated-readings.ts'
 import { dangerIn, declined } from './declines.ts'
 import { saysNoHolidays, unreadHolidays } from './holidays.ts'
@@ -43,7 +45,7 @@ import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
 import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
-import { runsIn, type Stretch, stretchesByRun, wallsIn } from './runs.ts'
+import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
 import { costOfEarlier, plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
@@ -64,7 +66,8 @@ export const offlineReader: Reader = {
 }
 
 /** Reads a message by the vocabulary, by what was taught, and by the talk so far. */
-export function readOffline(heard: Heard): Request {
+export function readOffline(all: Heard): Request {
+  const heard = withoutDenied(all)
   const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)
   if (urgent.length > 0) return onlyThese(urgent)
@@ -100,7 +103,7 @@ export function readOffline(heard: Heard): Request {
   const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
   const bare = isFence && asked.length === 0 && isBareQuestion(message, heard) ? bareWants(message, stretches) : []
   const onward = isFence ? onwardAt(message, stretches, heard.job) : []
-  const asking = asked.flatMap((it) => atRuns(isFence ? inAll(it, message) : it, spent, stretches, message))
+  const asking = asked.flatMap((it) => atRuns(isFence ? inAll(it, message) : it, spent, stretches, message, runs))
   const wants = walk
     ? wantsOfWalk(walk, [...cuts, ...asking], message)
     : ([cuts, bare, onward, onlyTells ? [] : asking].find((it) => it.length > 0) ?? [])
@@ -114,7 +117,8 @@ export function readOffline(heard: Heard): Request {
   if (plain) return plain
   if (isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) && danger.length === 0 && reasons.length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
-  if (walking === 'torn' && danger.length === 0)
+  const isShort = !walk && runs.length > 0 && runPlaces(heard.job).length === 0 && lacksSides(message, runs)
+  if ((walking === 'torn' || isShort) && danger.length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
   const byParts = heard.readings.some((it) => it.proportion)
@@ -391,23 +395,6 @@ const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
 
 const askedPlace = (word: string, { job }: Heard): string =>
   job.asked.find((it) => it.word === word && isRun(runOf(it.at)))?.at ?? yard
-
-/** “How many pickets on the front?” is asked of that run. */
-function atRuns(
-  want: Wanted,
-  spent: readonly Hit[],
-  stretches: readonly Stretch[],
-  message: readonly Token[],
-): Wanted[] {
-  const hit = spent.find((it) => it.word === want.word)
-  const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
-  const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
-  if (!own || want.at !== yard) return [want]
-  return own.places.map((at) => ({ ...want, at }))
-}
-
-const isOneQuestion = (message: readonly Token[]): boolean =>
-  message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1
 
 const ofBays = new Set(['pickets', 'gap', 'tapeGap', 'lastGap', 'railCut', 'opening', 'picketsHung', 'picketsToBuy'])
 /** “How many pickets in bay 3?” */

@@ -99,7 +99,7 @@ function nameAt(
   if (isBoth && message.some((it) => /^(front|back|street|road|rear)$/.test(it.stem)))
     return { place: 'left+right', to: token.stem === 'side' ? at + 1 : at + 2 }
   const name = runNamed(token)
-  if (!name) return undefined
+  if (!name || sidesAt(message, at) !== undefined) return undefined
   const hasNoun = next !== undefined && nouns.has(next.stem)
   const to = at + (hasNoun ? (next.stem === 'yard' && nouns.has(message[at + 2]?.stem ?? '') ? 3 : 2) : 1)
   const isThe = /^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '')
@@ -127,6 +127,30 @@ function nameAt(
   const isBareName = isLength(follows) && (before === undefined || isBreak(before) || before.tag !== undefined)
   if (isBareName) return { place: name, to }
   return isThe && before !== undefined && beside.has(before.stem) && stands ? { place: name, to } : undefined
+}
+
+/** “Three sides.”: how many there are, and no run called “side”. */
+const sidesAt = (message: readonly Token[], at: number): number | undefined =>
+  /^sides$/i.test(message[at]?.text ?? '') && !isLength(message[at + 1]) ? wholeOf(message[at - 1]) : undefined
+
+/** Whether the message says how many sides there are, and sizes fewer: “four sides, the back is 48 ft, the left 32 ft”. */
+export function lacksSides(message: readonly Token[], runs: readonly RunSaid[]): boolean {
+  const said = message.flatMap((_, at) => sidesAt(message, at) ?? [])
+  const sized = new Set(runs.flatMap((run) => lengthsOf(message, run).flatMap((it) => it.places)))
+  // Two sides may be those of a board.
+  return said.some((it) => it > 2 && it > sized.size)
+}
+
+/** “Front 40 ft, back 50 ft, how many posts”: asked of all that are sized, unless the question itself names one, “how many on the back”. */
+export function isOfAllSized(
+  message: readonly Token[],
+  runs: readonly RunSaid[],
+  question: Pick<RunSaid, 'from' | 'to'>,
+): boolean {
+  const sized = new Set(runs.flatMap((run) => lengthsOf(message, run).flatMap((it) => it.places)))
+  const joins = (from: number, to: number): boolean =>
+    !message.slice(from, to).some((it, i) => it.tag !== undefined || isBreak(it) || endsSentence(message, from + i))
+  return sized.size > 1 && !runs.some((it) => joins(Math.min(it.to, question.to), Math.max(it.from, question.from)))
 }
 
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */

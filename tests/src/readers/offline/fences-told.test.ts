@@ -122,6 +122,10 @@ const fences: readonly (readonly [posts: number, gates: number, talk: string])[]
   [11, 1, `front 42 ft, left 30 ft, posts 8 ft apart at most || there's a 4 ft gate || front`],
   [30, 0, 'I want 14.4m front, 20m left, 20m right, 14.4 back, all closed in, 2.4 m bays max'],
   [21, 0, 'the long side is 120 ft and the short side is 35 ft, eight foot posts max || how many posts all told'],
+  // 30, 30 and 40 ft at 8 ft: 4 + 4 + 5 bays, and one post more; asked in one breath with the last run, and still of all.
+  [14, 0, 'left 30 ft, right 30 ft, front 40 ft, max 8 ft, how many posts'],
+  // 48, 32 and 32 ft: 6 + 4 + 4 bays; “3 sides” is no run of 3 ft.
+  [15, 0, '3 sides. back 48 ft, left 32 ft, right 32 ft. 8 ft max. How many posts?'],
   [15, 0, 'I need posts count: side A 22 ft side B 31 ft side C 22 ft, 6 ft max'],
   [
     14,
