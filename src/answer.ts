@@ -107,6 +107,8 @@ export const answerSchema = z.object({
   heard: z.object({ request: requestSchema, notice: z.string().optional() }),
   /** Sentences of a model, after the guard; they stand in the reply. Empty when there are none. */
   prose: z.string(),
+  /** Set where the person halted it: before the message was read, so that nothing was worked; or while a model wrote, so that only its sentences are missing. */
+  halted: z.enum(['reading', 'writing']).optional(),
 })
 export type Answer = z.infer<typeof answerSchema>
 

@@ -28,6 +28,7 @@ import { beforeAll } from './guard/before-all.ts'
 import { checkBindings } from './guard/bindings.ts'
 import { cautionsNamed } from './guard/cautions-named.ts'
 import { cautionsFor } from './guard/cautions.ts'
+import { haltedTurn } from './halted.ts'
 import { isUrgent } from './readers/offline/emergencies.ts'
 import { settles } from './readers/offline/notes.ts'
 import { readOffline } from './readers/offline/offline.ts'
@@ -49,6 +50,7 @@ export interface Answered {
 }
 
 export interface Assistant {
+  /** When the signal comes nothing more is asked of a model, and what is answered says how far it got. */
   turn(
     asked: { readonly said: string; readonly before: readonly Turn[] },
     watch?: Watch,
@@ -59,8 +61,10 @@ export interface Assistant {
 export function createAssistant(reader: Reader, writer?: Writer): Assistant {
   return {
     async turn({ said, before }, watch = () => {}, signal) {
-      const heard = hear(said, jobAfter(before))
+      const job = jobAfter(before)
+      const heard = hear(said, job)
       const heed = await reader.read(heard, signal)
+      if (heed === 'halted') return haltedTurn(job, before.length, reader.front)
       return answerTo(heed, heard, before.length, heed.by === 'model' ? writer : undefined, watch, signal)
     },
   }
@@ -117,17 +121,8 @@ export async function answerTo(
   const between = acts.flatMap(({ between: values }) => triedOf(values ?? [], request, heard, turn))
   const ofAll = shown(heard.job, job, acts, between, { memo, turn, from: of.length + 1 })
   const calls = [...of, ...ofAll.calls]
-  for (const call of calls) watch({ event: 'call', data: call })
   const advice = adviceFor(request.notes ?? [], systemOf(job), countryOf(job))
   const figures = [...figuresIn(worked, of, changed, readAs), ...advice.flatMap((it) => it.figures)]
-  watch({ event: 'figures', data: figures })
-
-  const { asks: lacking, leftOver } = urgent
-    ? { asks: [], leftOver: [] }
-    : questionsIn(of, bindings, job, { request, unused: (request.notes ?? []).some(settles) ? [] : unused, memo })
-  const asks = [...lacking, ...ofAll.asks]
-  const declines = request.declines.map(whyDeclined)
-  const refusals = request.declines.filter((it) => it.why !== 'small-talk')
   const named = cautionsNamed(heard.said)
   const cautions = cautionsFor({
     full: [
@@ -142,6 +137,16 @@ export async function answerTo(
     named: urgent ? [] : named,
     brief: urgent || (worked.length > 0 && advice.length === 0 && worked.every((it) => it.calculation.plain)),
   })
+  watch({ event: 'cautions', data: cautions })
+  for (const call of calls) watch({ event: 'call', data: call })
+  watch({ event: 'figures', data: figures })
+
+  const { asks: lacking, leftOver } = urgent
+    ? { asks: [], leftOver: [] }
+    : questionsIn(of, bindings, job, { request, unused: (request.notes ?? []).some(settles) ? [] : unused, memo })
+  const asks = [...lacking, ...ofAll.asks]
+  const declines = request.declines.map(whyDeclined)
+  const refusals = request.declines.filter((it) => it.why !== 'small-talk')
   const entry = {
     turn,
     calls,
@@ -155,26 +160,21 @@ export async function answerTo(
     declined: refusals.length > 0 ? { why: refusals.map(whyDeclined).join(' ') } : null,
     heard: { request, ...(notice ? { notice } : {}) },
   }
-  const prose =
-    writer && figures.some((it) => it.headline)
-      ? await writer(heard.said, entry, (markdown) => watch({ event: 'prose', data: { markdown } }), signal)
-      : ''
-  const reply = compose({
-    worked,
-    calls,
-    advice,
-    asks,
-    changed,
-    readAs,
-    cautions,
+  const notices = urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines]
+  const said = [...leftOver, ...remarksOn(heard.job, job, turn, memo)]
+  const answerWith = (prose: string): Answer => ({
+    ...entry,
     prose,
-    notices: urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines],
-    leftOver: [...leftOver, ...remarksOn(heard.job, job, turn, memo)],
+    reply: compose({ ...entry, worked, prose, notices, leftOver: said }),
   })
-  return {
-    answer: { ...entry, prose, reply },
-    job: writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job)),
-  }
+  const after = writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job))
+  const card = answerWith('')
+  if (!writer || !figures.some((it) => it.headline)) return { answer: card, job: after }
+
+  watch({ event: 'card', data: card })
+  const prose = await writer(heard.said, entry, (markdown) => watch({ event: 'prose', data: { markdown } }), signal)
+  const isHalted = prose === '' && signal?.aborted === true
+  return { answer: isHalted ? { ...card, halted: 'writing' } : answerWith(prose), job: after }
 }
 
 /** The job as the last turn left it. */

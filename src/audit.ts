@@ -2,6 +2,7 @@
 import type { Answer, Call, Figure, Turn } from './answer.ts'
 import { answerTo, hear, jobAfter } from './assistant.ts'
 import type { Exported } from './export/export.ts'
+import { haltedTurn } from './halted.ts'
 
 export interface Difference {
   readonly turn: number
@@ -16,13 +17,16 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
   const again: Turn[] = []
   const differences: Difference[] = []
   for (const turn of turns) {
-    const { heard, prose, front } = turn.answer
-    const worked = await answerTo(
-      { request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) },
-      hear(turn.said, jobAfter(again)),
-      again.length,
-      prose ? async () => prose : undefined,
-    )
+    const { heard, prose, front, halted } = turn.answer
+    const worked =
+      halted === 'reading'
+        ? haltedTurn(jobAfter(again), again.length, front)
+        : await answerTo(
+            { request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) },
+            hear(turn.said, jobAfter(again)),
+            again.length,
+            prose ? async () => prose : undefined,
+          )
     differences.push(...compare(turn.n, turn.answer, worked.answer))
     // A job that differs only because an earlier turn does is not blamed again.
     if (!sameJson(turn.job, worked.job) && differences.length === 0)

@@ -7,7 +7,7 @@ import { fieldPackPdf } from '../export/pdf.ts'
 import { furnish } from '../house.ts'
 import { readSettings } from '../settings.ts'
 import { today } from '../today.ts'
-import { inTerminal, lookFor } from './terminal.ts'
+import { tell } from './tell.ts'
 
 const usage = `npm run --silent ask -- "question" ["next turn" …]
   --json               prints one Answer a line
@@ -56,11 +56,12 @@ async function main(args: readonly string[]): Promise<number> {
   if (house.front === 'model') process.stderr.write(`${house.reads}\n`)
   const turns: Turn[] = []
   for (const said of questions) {
-    const { answer, job } = await house.assistant.turn({ said, before: turns })
+    const turn = { said, before: turns }
+    const { answer, job } = json
+      ? await house.assistant.turn(turn)
+      : await tell(house.assistant, turn, process.stdout, process.env)
+    if (json) process.stdout.write(`${JSON.stringify(answer)}\n`)
     turns.push({ n: turns.length, said, answer, job })
-    process.stdout.write(
-      `${json ? JSON.stringify(answer) : inTerminal(said, answer, lookFor(process.stdout, process.env))}\n`,
-    )
   }
   if (asked.exportTo) {
     const conversation = {

@@ -35,9 +35,7 @@ export function inTerminal(
   answer: Pick<Answer, 'reply'> & { readonly calls?: readonly Drawn[]; readonly asks?: Answer['asks'] },
   look: Look,
 ): string {
-  const styled = (on: number) => (text: string) =>
-    look.colour && text !== '' ? `\u001b[${on}m${text}\u001b[22m` : text
-  const pen: Pen = { columns: Math.min(look.width, widest), bold: styled(1), faint: styled(2) }
+  const pen = penFor(look)
   const tokens = marked.lexer(harmless(answer.reply))
   const end = tokens.findIndex((it) => it.type === 'heading')
   const [first, others] = end < 0 ? [tokens, []] : [tokens.slice(0, end), tokens.slice(end)]
@@ -50,6 +48,17 @@ export function inTerminal(
   ]
   if (lines.length > longReply) lines.push(...onceMore(first, answer.asks ?? [], pen))
   return mended(lines).join('\n')
+}
+
+/** A model's sentences, for a card that is told already. */
+export function wordsInTerminal(markdown: string, look: Look): string {
+  const pen = penFor(look)
+  return mended(marked.lexer(harmless(markdown)).flatMap((it) => block(it, pen, 'words'))).join('\n')
+}
+
+function penFor({ colour, width }: Look): Pen {
+  const styled = (on: number) => (text: string) => (colour && text !== '' ? `\u001b[${on}m${text}\u001b[22m` : text)
+  return { columns: Math.min(width, widest), bold: styled(1), faint: styled(2) }
 }
 
 /** Above so many lines the answer has left the top of a common terminal when the last line is written. */

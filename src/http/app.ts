@@ -9,12 +9,13 @@ import type { Assistant } from '../assistant.ts'
 import { changeJob, undoChange } from '../changing.ts'
 import { listCalculations, runCalculation } from '../direct.ts'
 import { jobSheet } from '../sheet.ts'
-import type { Store } from '../store/store.ts'
+import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
 import { failed, noConversation } from './errors.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
-import { isFault, type Running, Turns } from './turns.ts'
+import { type Asked, type Fault, isFault, type Running } from './running.ts'
+import { Turns } from './turns.ts'
 
 export interface Parts {
   readonly assistant: Assistant
@@ -25,14 +26,35 @@ export interface Parts {
   /** The address the server listens on. On this machine only, other names for it are refused, so that no web page can reach in. */
   readonly host: string
   readonly page?: Hono
+  /** How long a turn with a key is worked on when nobody listens any more. */
+  readonly patienceMs?: number
 }
 
 const mostBytes = 1_000_000
+/** A telephone that lost its line in the yard has it again by then, and no model is kept busy much longer for nobody. */
+const usualPatienceMs = 60_000
 
-export function createApp({ assistant, store, version, front, renderReply, host, page }: Parts): Hono {
+export function createApp({
+  assistant,
+  store,
+  version,
+  front,
+  renderReply,
+  host,
+  page,
+  patienceMs = usualPatienceMs,
+}: Parts): Hono {
   const app = new Hono()
   const withHtml = (answer: Answer): unknown => ({ ...answer, html: renderReply(answer.reply) })
-  const turns = new Turns(store, withHtml)
+  const shown = ({ n, said, answer, job, at, aside }: TalkTurn): object => ({
+    n,
+    said,
+    at,
+    answer: withHtml(answer),
+    job,
+    aside: aside.map((branch) => branch.map(shown)),
+  })
+  const turns = new Turns(store, withHtml, patienceMs)
 
   app.use(
     secureHeaders({
@@ -81,31 +103,19 @@ export function createApp({ assistant, store, version, front, renderReply, host,
       id,
       title,
       created,
-      turns: found.turns.map(({ n, said, answer, job, at }) => ({ n, said, at, answer: withHtml(answer), job })),
+      turns: found.turns.map(shown),
     })
   })
-  app.delete('/api/conversations/:id', async (c) =>
-    (await store.remove(c.req.param('id'))) ? c.body(null, 204) : noConversation(c, c.req.param('id')),
-  )
-
-  app.post('/api/conversations/:id/turns', async (c) => {
-    const id = c.req.param('id')
-    const body = await objectIn(c)
-    if (body instanceof Response) return body
-    const said = textIn(c, body, 'text')
-    if (said instanceof Response) return said
-    const key = c.req.header('idempotency-key')?.slice(0, 200) || null
-    if (!(await store.read(id))) return noConversation(c, id)
-    const running = turns.begin(id, said, key, (before, watch) => assistant.turn({ said, before }, watch))
-    if (running.said !== said)
-      return failed(
-        c,
-        422,
-        'key-reused',
-        'This Idempotency-Key came before with another text. Use a new key for a new question.',
-      )
-    return c.req.header('accept')?.includes('text/event-stream') ? inPieces(c, running) : whole(c, running)
+  app.delete('/api/conversations/:id', async (c) => {
+    await turns.haltAll(c.req.param('id'))
+    return (await store.remove(c.req.param('id'))) ? c.body(null, 204) : noConversation(c, c.req.param('id'))
   })
+
+  app.post('/api/conversations/:id/turns', (c) => askedTurn(c, c.req.param('id'), null))
+  app.post('/api/conversations/:id/turns/:n{[0-9]+}/again', (c) =>
+    askedTurn(c, c.req.param('id'), Number(c.req.param('n'))),
+  )
+  app.post('/api/conversations/:id/turns/halt', async (c) => answered(c, await turns.halt(c.req.param('id'), keyOf(c))))
 
   app.post('/api/conversations/:id/job/change', async (c) => {
     const id = c.req.param('id')
@@ -122,7 +132,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     const change = { word, value, ...(at ? { at } : {}) }
     const tried = await changeJob(found.turns, change)
     if (!tried.ok) return failed(c, 422, 'not-changed', tried.message, tried.field)
-    const running = turns.begin(id, tried.said, null, async (before) => {
+    const running = await turns.begin(id, atTheEnd(tried.said), async (before) => {
       const changed = await changeJob(before, change)
       if (!changed.ok) throw new Error(changed.message)
       return changed
@@ -135,7 +145,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     if (!found) return noConversation(c, id)
     const tried = await undoChange(found.turns)
     if (!tried.ok) return failed(c, 409, 'not-changed', tried.message, tried.field)
-    const running = turns.begin(id, tried.said, null, async (before) => {
+    const running = await turns.begin(id, atTheEnd(tried.said), async (before) => {
       const changed = await undoChange(before)
       if (!changed.ok) throw new Error(changed.message)
       return changed
@@ -177,7 +187,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
     [/^\/healthz$/, 'GET'],
     [/^\/api\/conversations$/, 'GET, POST'],
     [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'],
-    [/^\/api\/conversations\/[^/]+\/(turns|job\/change)$/, 'POST'],
+    [/^\/api\/conversations\/[^/]+\/(turns|turns\/halt|turns\/[0-9]+\/again|job\/change|job\/undo)$/, 'POST'],
     [/^\/api\/conversations\/[^/]+\/(job|export\.(json|md|pdf|csv|ics|svg))$/, 'GET'],
     [/^\/api\/calculations$/, 'GET'],
     [/^\/api\/calculations\/[^/]+$/, 'POST'],
@@ -200,8 +210,27 @@ export function createApp({ assistant, store, version, front, renderReply, host,
   })
   return app
 
-  async function whole(c: Context, running: Running): Promise<Response> {
-    const turn = await running.done
+  /** A turn at the end of the talk, or in place of the turn of that number. */
+  async function askedTurn(c: Context, id: string, inPlaceOf: number | null): Promise<Response> {
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    const said = textIn(c, body, 'text')
+    if (said instanceof Response) return said
+    const running = await turns.begin(id, { said, key: keyOf(c), inPlaceOf }, (before, watch, signal) =>
+      assistant.turn({ said, before }, watch, signal),
+    )
+    return !isFault(running) && c.req.header('accept')?.includes('text/event-stream')
+      ? inPieces(c, running)
+      : whole(c, running)
+  }
+
+  async function whole(c: Context, running: Running | Fault): Promise<Response> {
+    if (isFault(running)) return answered(c, running)
+    const leave = attend(c, running)
+    return answered(c, await running.done.finally(leave))
+  }
+
+  function answered(c: Context, turn: KeptTurn | Fault): Response {
     return isFault(turn)
       ? failed(c, turn.status, turn.code, turn.message)
       : c.json(withHtml(turn.answer) as Record<string, unknown>)
@@ -222,7 +251,7 @@ export function createApp({ assistant, store, version, front, renderReply, host,
         queue = queue.then(() => write(event, index))
       }
       const quiet = setInterval(() => void stream.write(': still here\n\n'), 15_000)
-      const stop = running.listen(push)
+      const leave = attend(c, running, push)
       running.events.forEach(push)
       try {
         const turn = await running.done
@@ -248,12 +277,24 @@ export function createApp({ assistant, store, version, front, renderReply, host,
           }),
         })
       } finally {
-        stop()
+        leave()
         clearInterval(quiet)
       }
     })
   }
 }
+
+/** Listens to a turn until its answer is handed out, or its connection is gone. */
+function attend(c: Context, running: Running, hear: Parameters<Running['listen']>[0] = () => {}): () => void {
+  const leave = running.listen(hear)
+  const { signal } = c.req.raw
+  if (signal.aborted) leave()
+  signal.addEventListener('abort', leave, { once: true })
+  return leave
+}
+
+const keyOf = (c: Context): string | null => c.req.header('idempotency-key')?.slice(0, 200) || null
+const atTheEnd = (said: string): Asked => ({ said, key: null, inPlaceOf: null })
 
 /** On this machine only its own names are answered: a name that somebody's page points at it is not one of them. */
 function isOwnName(host: string, asked: string | undefined): boolean {

@@ -1,96 +1,105 @@
-// This file is about turns: each made once, kept before it is handed out, whole or in pieces that can be taken up again.
+// This file is about turns: each made once, one after the other, kept before it is handed out, and halted when its owner says so.
 import type { Answer, Turn } from '../answer.ts'
 import type { Answered } from '../assistant.ts'
-import { Conflict, type KeptTurn, type Store } from '../store/store.ts'
+import { Conflict, type KeptTurn, type Store, type Talk } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
+import { type Asked, type Fault, Running } from './running.ts'
 
-export interface Fault {
-  readonly code: string
-  readonly status: 422 | 404 | 500
-  readonly message: string
-}
-type Making = (before: readonly Turn[], watch: (event: TurnEvent) => void) => Promise<Answered>
-
-/** A turn as it is being made: its pieces so far, and whoever listens. */
-export interface Running {
-  readonly said: string
-  readonly events: TurnEvent[]
-  readonly done: Promise<KeptTurn | Fault>
-  listen(hear: (event: TurnEvent, index: number) => void): () => void
-}
+type Making = (before: readonly Turn[], watch: (event: TurnEvent) => void, signal: AbortSignal) => Promise<Answered>
 
 export class Turns {
-  private readonly queues = new Map<string, Promise<unknown>>()
-  private readonly running = new Map<string, Running>()
+  /** The turns in the making of each conversation, in the order they were asked. */
+  private readonly running = new Map<string, readonly Running[]>()
 
   constructor(
     private readonly store: Store,
     private readonly withHtml: (answer: Answer) => unknown,
+    private readonly patienceMs: number,
   ) {}
 
-  /** Begins a turn, or finds the one that the key began. Turns of one conversation are made one after the other. */
-  begin(id: string, said: string, key: string | null, make: Making): Running {
-    const known = key === null ? undefined : this.running.get(`${id}\n${key}`)
-    if (known) return known
-    const events: TurnEvent[] = []
-    const listeners = new Set<(event: TurnEvent, index: number) => void>()
-    const tell = (event: TurnEvent): void => {
-      const index = events.push(event) - 1
-      for (const hear of listeners) hear(event, index)
+  /** Begins a turn, or finds the one that the key began. */
+  async begin(id: string, asked: Asked, make: Making): Promise<Running | Fault> {
+    const inMaking = this.inMaking(id).length
+    const talk = await this.store.read(id)
+    if (!talk) return noConversation
+    const { key, inPlaceOf } = asked
+    const isKept = inPlaceOf !== null && key !== null && (await this.store.turnByKey(id, key)) !== null
+    // From here to the end nothing is waited for, so that one key begins one turn.
+    const known = key === null ? undefined : this.inMaking(id).find((it) => it.asked.key === key)
+    if (known) return isSame(known.asked, asked) ? known : keyReused
+    if (inPlaceOf !== null && !isKept) {
+      if (inPlaceOf >= talk.turns.length + inMaking) return noTurn(inPlaceOf, talk)
+      // They come after it, so they are set aside with it: nobody waits for their answers.
+      for (const it of this.inMaking(id)) it.halt()
     }
-    const before = this.queues.get(id) ?? Promise.resolve()
-    const done = before.then(() => this.make(id, said, key, make, tell))
-    const quiet = done.catch(() => undefined)
-    this.queues.set(id, quiet)
-    const running: Running = {
-      said,
-      events,
-      done,
-      listen: (hear) => {
-        listeners.add(hear)
-        return () => void listeners.delete(hear)
-      },
-    }
-    if (key !== null) this.running.set(`${id}\n${key}`, running)
-    void quiet.then(() => {
-      if (key !== null) this.running.delete(`${id}\n${key}`)
-      if (this.queues.get(id) === quiet) this.queues.delete(id)
+    const before = this.inMaking(id)
+      .at(-1)
+      ?.done.catch(() => undefined)
+    const running = new Running(asked, this.patienceMs, async (tell, signal) => {
+      await before
+      return this.make(id, asked, (turns, watch) => make(turns, watch, signal), tell)
     })
+    this.running.set(id, [...this.inMaking(id), running])
+    void running.done
+      .catch(() => undefined)
+      .then(() => {
+        const others = this.inMaking(id).filter((it) => it !== running)
+        if (others.length > 0) this.running.set(id, others)
+        else this.running.delete(id)
+      })
     return running
+  }
+
+  /** Halts the turn of that key; without a key the one that is being made. What is returned is what it has come to. */
+  async halt(id: string, key: string | null): Promise<KeptTurn | Fault> {
+    const running = this.inMaking(id).find((it) => key === null || it.asked.key === key)
+    running?.halt()
+    if (running) return running.done
+    if (!(await this.store.read(id))) return noConversation
+    // A moment too late is no fault: the turn is there, and whole.
+    const kept = key === null ? null : await this.store.turnByKey(id, key)
+    return kept ?? { code: 'nothing-to-halt', status: 409, message: 'No turn is in the making here.' }
+  }
+
+  /** Halts all that is in the making, and waits until it is kept. */
+  async haltAll(id: string): Promise<void> {
+    for (const it of this.inMaking(id)) it.halt()
+    await Promise.allSettled(this.inMaking(id).map((it) => it.done))
+  }
+
+  private inMaking(id: string): readonly Running[] {
+    return this.running.get(id) ?? []
   }
 
   private async make(
     id: string,
-    said: string,
-    key: string | null,
-    make: Making,
+    asked: Asked,
+    make: (before: readonly Turn[], watch: (event: TurnEvent) => void) => Promise<Answered>,
     tell: (event: TurnEvent) => void,
   ): Promise<KeptTurn | Fault> {
+    const { said, key, inPlaceOf } = asked
     const earlier = key === null ? null : await this.store.turnByKey(id, key)
     if (earlier) {
-      if (earlier.said !== said)
-        return {
-          code: 'key-reused',
-          status: 422,
-          message: 'This Idempotency-Key came before with another text. Use a new key for a new question.',
-        }
+      if (earlier.said !== said || (inPlaceOf ?? earlier.n) !== earlier.n) return keyReused
       for (const event of earlier.events) tell(event)
       return earlier
     }
-    // Another process may write the same turn first: then the talk is read again and the turn is made on top of it.
+    // Another process may write a turn first: then the talk is read again and the turn is made on top of it.
     for (let attempt = 0; ; attempt++) {
-      const found = await this.store.read(id)
-      if (!found) return { code: 'no-conversation', status: 404, message: 'This conversation was deleted meanwhile.' }
+      const talk = await this.store.read(id)
+      if (!talk) return noConversation
+      if (inPlaceOf !== null && inPlaceOf >= talk.turns.length) return noTurn(inPlaceOf, talk)
+      const n = inPlaceOf ?? talk.turns.length
       const pieces: TurnEvent[] = []
-      const { answer, job } = await make(found.turns, (event) => {
-        pieces.push(event)
-        tell(event)
+      const { answer, job } = await make(talk.turns.slice(0, n), ({ event, data }) => {
+        const piece = { event, data: event === 'card' ? this.withHtml(data as Answer) : data }
+        pieces.push(piece)
+        tell(piece)
       })
       const events = [...pieces, { event: 'answer' as const, data: this.withHtml(answer) }]
-      const turn = { n: found.turns.length, said, answer, job, key, events }
       let kept: KeptTurn
       try {
-        kept = await this.store.append(id, turn)
+        kept = await this.store.append(id, { n, said, answer, job, key, events }, talk.written)
       } catch (fault) {
         if (!(fault instanceof Conflict) || attempt >= 5) throw fault
         const theirs = key === null ? null : await this.store.turnByKey(id, key)
@@ -103,4 +112,20 @@ export class Turns {
   }
 }
 
-export const isFault = (it: KeptTurn | Fault): it is Fault => 'status' in it
+const isSame = (a: Asked, b: Asked): boolean => a.said === b.said && a.inPlaceOf === b.inPlaceOf
+
+const keyReused: Fault = {
+  code: 'key-reused',
+  status: 422,
+  message: 'This Idempotency-Key came before with another question. Use a new key for a new question.',
+}
+const noConversation: Fault = {
+  code: 'no-conversation',
+  status: 404,
+  message: 'This conversation was deleted meanwhile.',
+}
+const noTurn = (n: number, { turns }: Talk): Fault => ({
+  code: 'no-turn',
+  status: 404,
+  message: `There is no turn ${n} here. ${turns.length === 0 ? 'Nothing has been asked yet.' : `The last is ${turns.length - 1}.`}`,
+})

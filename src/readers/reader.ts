@@ -23,6 +23,6 @@ export interface Heed {
 
 export interface Reader {
   readonly front: 'offline' | 'model'
-  /** Never throws for what the person wrote. */
-  read(heard: Heard, signal?: AbortSignal): Promise<Heed>
+  /** Never throws for what the person wrote. `halted` where the signal came before it was read: then nobody read it, and nobody else does. */
+  read(heard: Heard, signal?: AbortSignal): Promise<Heed | 'halted'>
 }

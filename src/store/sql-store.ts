@@ -1,8 +1,9 @@
 // This file is about the one query layer, over SQLite and PostgreSQL alike.
-import type { Kysely, Selectable } from 'kysely'
+import { type Kysely, type Selectable, sql } from 'kysely'
 import type { Answer } from '../answer.ts'
-import { Conflict, type Conversation, type KeptTurn, type Store } from './store.ts'
+import { Conflict, type KeptTurn, type Store } from './store.ts'
 import { makeTables, type Tables } from './tables.ts'
+import { asItStands } from './talk.ts'
 
 export interface Made {
   readonly clock: () => Date
@@ -12,16 +13,6 @@ export interface Made {
 export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): Promise<Store> {
   await makeTables(db)
   const now = (): string => clock().toISOString()
-  const countTurns = async (id: string): Promise<number> =>
-    Number(
-      (
-        await db
-          .selectFrom('turns')
-          .select((it) => it.fn.countAll().as('many'))
-          .where('conversation', '=', id)
-          .executeTakeFirstOrThrow()
-      ).many,
-    )
 
   return {
     async create() {
@@ -37,8 +28,11 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
         .select((it) =>
           it
             .selectFrom('turns')
-            .select((t) => t.fn.countAll().as('many'))
+            // The talk ends with the turn that was written last.
+            .select(sql<number>`coalesce(turns.turn, turns.n) + 1`.as('many'))
             .whereRef('turns.conversation', '=', 'conversations.id')
+            .orderBy('turns.n', 'desc')
+            .limit(1)
             .as('turns'),
         )
         .orderBy('changed', 'desc')
@@ -49,16 +43,16 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
         title: row.title,
         created: row.created,
         changed: row.changed,
-        turns: Number(row.turns),
+        turns: Number(row.turns ?? 0),
       }))
     },
 
     async read(id) {
       const row = await db.selectFrom('conversations').selectAll().where('id', '=', id).executeTakeFirst()
       if (!row) return null
-      const turns = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
-      const conversation: Conversation = { ...row, turns: turns.length }
-      return { conversation, turns: turns.map(keptTurn) }
+      const written = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
+      const turns = asItStands(written.map(keptTurn))
+      return { conversation: { ...row, turns: turns.length }, turns, written: written.length }
     },
 
     async turnByKey(id, key) {
@@ -71,7 +65,7 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
       return row ? keptTurn(row) : null
     },
 
-    async append(id, turn) {
+    async append(id, turn, written) {
       const at = now()
       try {
         await db.transaction().execute(async (tx) => {
@@ -79,7 +73,8 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
             .insertInto('turns')
             .values({
               conversation: id,
-              n: turn.n,
+              n: written,
+              turn: turn.n,
               key: turn.key,
               at,
               said: turn.said,
@@ -97,7 +92,7 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
         })
       } catch (fault) {
         if (isTaken(fault))
-          throw new Conflict(`turn ${turn.n} of this conversation is written already (it has ${await countTurns(id)})`)
+          throw new Conflict(`this conversation has more than ${written} turns by now, or one under this key`)
         throw fault
       }
       return { ...turn, at }
@@ -117,7 +112,7 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
 
 function keptTurn(row: Selectable<Tables['turns']>): KeptTurn {
   return {
-    n: row.n,
+    n: row.turn ?? row.n,
     key: row.key,
     at: row.at,
     said: row.said,

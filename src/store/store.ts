@@ -19,17 +19,34 @@ export interface KeptTurn extends Turn {
   readonly events: readonly TurnEvent[]
 }
 
-/** Somebody else has written that turn, or used that key, meanwhile. */
+/** A turn of the talk as it stands. */
+export interface TalkTurn extends KeptTurn {
+  /** What stood in its place before, once for each time it was asked anew: that turn, and those that followed it. */
+  readonly aside: readonly (readonly TalkTurn[])[]
+}
+
+/** Somebody else has written a turn, or used that key, meanwhile. */
 export class Conflict extends Error {}
+
+export interface Talk {
+  readonly conversation: Conversation
+  readonly turns: readonly TalkTurn[]
+  /** How many turns were ever written, those set aside among them. */
+  readonly written: number
+}
 
 export interface Store {
   create(): Promise<Conversation>
   /** Newest first. */
   list(): Promise<Conversation[]>
-  read(id: string): Promise<{ readonly conversation: Conversation; readonly turns: readonly KeptTurn[] } | null>
+  read(id: string): Promise<Talk | null>
+  /** A turn that was set aside is found too. */
   turnByKey(id: string, key: string): Promise<KeptTurn | null>
-  /** Resolves once the turn is on disk. Throws Conflict when its number or key is taken. */
-  append(id: string, turn: Omit<KeptTurn, 'at'>): Promise<KeptTurn>
+  /**
+   * Resolves once the turn is on disk. It stands on the talk as it was when so many turns were `written`: throws Conflict when there are more by now,
+   * or its key is taken. One whose number is given already sets that turn and those after it aside.
+   */
+  append(id: string, turn: Omit<KeptTurn, 'at'>, written: number): Promise<KeptTurn>
   remove(id: string): Promise<boolean>
   close(): Promise<void>
 }

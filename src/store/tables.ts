@@ -5,7 +5,10 @@ export interface Tables {
   conversations: { id: string; title: string; created: string; changed: string }
   turns: {
     conversation: string
+    /** The order in which they were written, from 0. None is ever changed. */
     n: number
+    /** Its number in the talk: one asked anew has that of the turn it replaces. Not set in rows older than this column: there it is `n`. */
+    turn: number | null
     key: string | null
     at: string
     said: string
@@ -30,6 +33,7 @@ export async function makeTables(db: Kysely<Tables>): Promise<void> {
     .ifNotExists()
     .addColumn('conversation', 'text', (it) => it.notNull().references('conversations.id').onDelete('cascade'))
     .addColumn('n', 'integer', (it) => it.notNull())
+    .addColumn('turn', 'integer')
     .addColumn('key', 'text')
     .addColumn('at', 'text', (it) => it.notNull())
     .addColumn('said', 'text', (it) => it.notNull())
@@ -39,4 +43,26 @@ export async function makeTables(db: Kysely<Tables>): Promise<void> {
     .addPrimaryKeyConstraint('turns_in_order', ['conversation', 'n'])
     .addUniqueConstraint('turns_once_a_key', ['conversation', 'key'])
     .execute()
+  if (await isMissingTurn(db)) await addTurn(db)
+}
+
+// Named with its table: SQLite takes a bare name that is no column for a text.
+const isMissingTurn = (db: Kysely<Tables>): Promise<boolean> =>
+  db
+    .selectFrom('turns')
+    .select('turns.turn')
+    .limit(0)
+    .execute()
+    .then(
+      () => false,
+      () => true,
+    )
+
+async function addTurn(db: Kysely<Tables>): Promise<void> {
+  try {
+    await db.schema.alterTable('turns').addColumn('turn', 'integer').execute()
+  } catch (fault) {
+    // Another process may have been quicker.
+    if (await isMissingTurn(db)) throw fault
+  }
 }

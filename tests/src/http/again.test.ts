@@ -1,0 +1,254 @@
+// A turn written again: the line as it was stays legible, and the job is what it was before it.
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { createAssistant } from '../../../src/assistant.ts'
+import { offlineReader } from '../../../src/readers/offline/offline.ts'
+import type { Reader } from '../../../src/readers/reader.ts'
+import { openStore } from '../../../src/store/open.ts'
+import type { Store } from '../../../src/store/store.ts'
+import { headlines } from '../talk.ts'
+import { openSign } from './hanging-model.ts'
+import { type KeptOverHttp, pieces, talkingTo } from './talking.ts'
+
+// (π/4 × 144 − 12.25) × 24 / 1728 = 1.40066 ft³ × 4 = 5.6026; / 0.6 = 9.34 → 10
+const bags = 'Four posts in holes 12 in wide and 24 in deep, 80 lb bags. How many bags?'
+// × 5 = 7.0033; / 0.6 = 11.67 → 12
+const five = 'Five posts in holes 12 in wide and 24 in deep, 80 lb bags. How many bags?'
+// (π/4 × 144 − 12.25) × 30 / 1728 = 1.75083 ft³ × 4 = 7.0033; / 0.6 = 11.67 → 12
+const deeper = 'and if the holes are 30 inches deep?'
+
+let store: Store
+let talking: ReturnType<typeof talkingTo>
+let id: string
+beforeEach(async () => {
+  store = await openStore({ memory: true })
+  talking = talkingTo(createAssistant(offlineReader), store)
+  id = await talking.start()
+})
+afterEach(() => store.close())
+
+const ask = (text: string, headers: Record<string, string> = {}) =>
+  talking.post(`/api/conversations/${id}/turns`, { text }, headers)
+const again = (n: number | string, text: string, headers: Record<string, string> = {}) =>
+  talking.post(`/api/conversations/${id}/turns/${n}/again`, { text }, headers)
+/** The talk as nested lines: what stands, and behind it what was set aside. */
+const lines = (turns: readonly KeptOverHttp[]): unknown[] =>
+  turns.map(({ n, said, aside }) => (aside.length > 0 ? [n, said, aside.map(lines)] : [n, said]))
+const jobOf = (turns: readonly KeptOverHttp[]) => turns.at(-1)?.job
+
+describe('a turn asked anew', () => {
+  it('takes the place of the old one and of all that followed, and these stay legible', async () => {
+    await ask(bags)
+    await ask(deeper)
+    await ask('undo')
+    const answer = await talking.answer(again(1, 'and if they are 10 in wide?'))
+    expect(answer.turn).toBe(1)
+    expect(lines(await talking.kept(id))).toEqual([
+      [0, bags],
+      [
+        1,
+        'and if they are 10 in wide?',
+        [
+          [
+            [1, deeper],
+            [2, 'undo'],
+          ],
+        ],
+      ],
+    ])
+    const [set] = (await talking.kept(id))[1]?.aside[0] ?? []
+    expect(headlines(set?.answer).bags).toBe('12 bags')
+    expect(set?.answer).toHaveProperty('html')
+  })
+
+  it('is worked on the job as it was before: what was told later is not known', async () => {
+    await ask('The holes are 12 in wide.')
+    await ask('They are 24 in deep.')
+    const before = jobOf((await talking.kept(id)).slice(0, 1))
+    await again(1, 'hello')
+    const sheet = (await (await talking.app.request(`/api/conversations/${id}/job`)).json()) as Record<string, string>[]
+    const words = sheet.filter((it) => it.from === 'said').map((it) => it.word)
+    expect(words).toEqual(['holeDiameter'])
+    expect((jobOf(await talking.kept(id)) as { moves: unknown }).moves).toEqual((before as { moves: unknown }).moves)
+  })
+
+  it('gives what the same talk gives that never went astray', async () => {
+    await ask(bags)
+    await ask('Five posts')
+    const edited = await talking.answer(again(1, deeper))
+    const fresh = await talking.start()
+    await talking.post(`/api/conversations/${fresh}/turns`, { text: bags })
+    expect(edited).toEqual(await talking.answer(talking.post(`/api/conversations/${fresh}/turns`, { text: deeper })))
+  })
+
+  it('and anew keeps each version in order; the talk then goes on from the last', async () => {
+    await ask(bags)
+    await again(0, five)
+    expect(headlines(await talking.answer(again(0, bags))).bags).toBe('10 bags')
+    expect(headlines(await talking.answer(ask(deeper))).bags).toBe('12 bags')
+    expect(lines(await talking.kept(id))).toEqual([
+      [0, bags, [[[0, bags]], [[0, five]]]],
+      [1, deeper],
+    ])
+    const list = (await (await talking.app.request('/api/conversations')).json()) as object[]
+    expect(list).toEqual([expect.objectContaining({ id, title: bags, turns: 2 })])
+  })
+
+  it('gives the talk its name when it is the first', async () => {
+    await ask('hello')
+    await again(0, five)
+    const list = (await (await talking.app.request('/api/conversations')).json()) as { title: string }[]
+    expect(list[0]?.title).toBe(five)
+  })
+
+  it('comes in pieces where that is asked for', async () => {
+    await ask(bags)
+    const all = pieces(await (await again(0, five, { accept: 'text/event-stream' })).text())
+    expect(all.map((it) => it.event)).toEqual(['read', 'cautions', 'call', 'call', 'figures', 'answer'])
+    expect(all.at(-1)?.data).toMatchObject({ turn: 0 })
+  })
+
+  it('is exported as it stands', async () => {
+    await ask(bags)
+    await ask(deeper)
+    await again(1, 'undo')
+    const exported = await (await talking.app.request(`/api/conversations/${id}/export.json`)).json()
+    expect((exported as { turns: { said: string }[] }).turns.map((it) => it.said)).toEqual([bags, 'undo'])
+  })
+})
+
+describe('a turn asked anew that is sent twice', () => {
+  it('under one key is asked once, at once or later, and sets nothing aside that came after it', async () => {
+    await ask(bags)
+    const keyed = { 'idempotency-key': 'k' }
+    const [once, twice] = await Promise.all([again(0, five, keyed), again(0, five, keyed)].map(talking.answer))
+    expect(once).toEqual(twice)
+    await ask(deeper)
+    expect(await talking.answer(again(0, five, keyed))).toEqual(once)
+    expect(lines(await talking.kept(id))).toEqual([
+      [0, five, [[[0, bags]]]],
+      [1, deeper],
+    ])
+  })
+
+  it('with another text or for another turn under that key is refused', async () => {
+    await ask(bags, { 'idempotency-key': 'first' })
+    await ask(deeper)
+    await again(1, 'undo', { 'idempotency-key': 'k' })
+    const reused = { status: 422, error: { code: 'key-reused' } }
+    expect(await talking.refusal(again(1, five, { 'idempotency-key': 'k' }))).toMatchObject(reused)
+    expect(await talking.refusal(again(0, 'undo', { 'idempotency-key': 'k' }))).toMatchObject(reused)
+    expect(await talking.refusal(again(1, bags, { 'idempotency-key': 'first' }))).toMatchObject(reused)
+    expect(lines(await talking.kept(id))).toEqual([
+      [0, bags],
+      [1, 'undo', [[[1, deeper]]]],
+    ])
+  })
+
+  it('without a key is asked twice, and the last stands', async () => {
+    await ask(bags)
+    await Promise.all([again(0, five), again(0, deeper)])
+    const [turn, ...others] = await talking.kept(id)
+    expect([turn?.aside.length, others]).toEqual([2, []])
+  })
+})
+
+describe('what cannot be asked anew', () => {
+  it('is a turn that is not there, in a talk that is not there, or without words', async () => {
+    const noTurn = { status: 404, error: { code: 'no-turn' } }
+    expect(await talking.refusal(again(0, bags))).toMatchObject(noTurn)
+    await ask(bags)
+    expect(await talking.refusal(again(1, bags))).toMatchObject({
+      ...noTurn,
+      error: { message: 'There is no turn 1 here. The last is 0.' },
+    })
+    expect(await talking.refusal(again('99999999999999999999', bags))).toMatchObject(noTurn)
+    for (const n of ['-1', '0.5', 'last'])
+      expect(await talking.refusal(again(n, bags))).toMatchObject({ status: 404, error: { code: 'not-found' } })
+    expect(await talking.refusal(again(0, '  '))).toMatchObject({ status: 422, error: { code: 'empty' } })
+    expect(await talking.refusal(talking.post(`/api/conversations/${id}/turns/0/again`))).toMatchObject({ status: 400 })
+    expect(
+      await talking.refusal(talking.post('/api/conversations/no-such/turns/0/again', { text: bags })),
+    ).toMatchObject({ status: 404, error: { code: 'no-conversation' } })
+    const wrong = await talking.app.request(`/api/conversations/${id}/turns/0/again`)
+    expect([wrong.status, wrong.headers.get('allow')]).toEqual([405, 'POST'])
+    expect(lines(await talking.kept(id))).toEqual([[0, bags]])
+  })
+})
+
+describe('asking anew while a turn is in the making', () => {
+  /** Reads only what is halted, or let through. */
+  const gated = () => {
+    const came = openSign()
+    const reader: Reader = {
+      front: 'model',
+      read: (heard, signal) =>
+        heard.said === deeper
+          ? new Promise((resolve) => {
+              signal?.addEventListener('abort', () => resolve('halted'))
+              came.give()
+            })
+          : offlineReader.read(heard),
+    }
+    talking = talkingTo(createAssistant(reader), store)
+    return came.given
+  }
+
+  it('halts that turn, since nobody waits for its answer any more, and sets it aside with what it said', async () => {
+    const came = gated()
+    await ask(bags)
+    const making = ask(deeper)
+    await came
+    expect(headlines(await talking.answer(again(0, five))).bags).toBe('12 bags')
+    expect(await talking.answer(making)).toMatchObject({ turn: 1, halted: 'reading' })
+    expect(lines(await talking.kept(id))).toEqual([
+      [
+        0,
+        five,
+        [
+          [
+            [0, bags],
+            [1, deeper],
+          ],
+        ],
+      ],
+    ])
+  })
+
+  it('takes the very turn that is in the making', async () => {
+    const came = gated()
+    await ask(bags)
+    const making = ask(deeper)
+    await came
+    expect((await talking.answer(again(1, 'undo'))).turn).toBe(1)
+    expect(await talking.answer(making)).toMatchObject({ turn: 1, halted: 'reading' })
+    expect(lines(await talking.kept(id))).toEqual([
+      [0, bags],
+      [1, 'undo', [[[1, deeper]]]],
+    ])
+  })
+
+  it('of a turn that is not there leaves it alone', async () => {
+    const came = gated()
+    await ask(bags)
+    const making = ask(deeper, { 'idempotency-key': 'k' })
+    await came
+    expect(await talking.refusal(again(7, five))).toMatchObject({ status: 404, error: { code: 'no-turn' } })
+    expect((await talking.kept(id)).length).toBe(1)
+    await talking.post(`/api/conversations/${id}/turns/halt`)
+    expect(await talking.answer(making)).toMatchObject({ turn: 1, halted: 'reading' })
+  })
+
+  it('a second time under the same key halts nothing that was asked since', async () => {
+    const came = gated()
+    await ask(bags)
+    const keyed = { 'idempotency-key': 'k' }
+    const once = await talking.answer(again(0, five, keyed))
+    const making = ask(deeper)
+    await came
+    const late = again(0, five, keyed)
+    expect((await talking.kept(id)).length).toBe(1)
+    await talking.post(`/api/conversations/${id}/turns/halt`)
+    expect(await talking.answer(late)).toEqual(once)
+    expect(await talking.answer(making)).toMatchObject({ turn: 1, halted: 'reading' })
+  })
+})
