@@ -178,23 +178,24 @@ describe('what cannot be asked anew', () => {
 describe('asking anew while a turn is in the making', () => {
   /** Reads only what is halted, or let through. */
   const gated = () => {
-    const came = openSign()
+    const [came, through] = [openSign(), openSign()]
     const reader: Reader = {
       front: 'model',
       read: (heard, signal) =>
         heard.said === deeper
           ? new Promise((resolve) => {
               signal?.addEventListener('abort', () => resolve('halted'))
+              void through.given.then(() => resolve(offlineReader.read(heard)))
               came.give()
             })
           : offlineReader.read(heard),
     }
     talking = talkingTo(createAssistant(reader), store)
-    return came.given
+    return { came: came.given, letThrough: through.give }
   }
 
   it('halts that turn, since nobody waits for its answer any more, and sets it aside with what it said', async () => {
-    const came = gated()
+    const { came } = gated()
     await ask(bags)
     const making = ask(deeper)
     await came
@@ -215,7 +216,7 @@ describe('asking anew while a turn is in the making', () => {
   })
 
   it('takes the very turn that is in the making', async () => {
-    const came = gated()
+    const { came } = gated()
     await ask(bags)
     const making = ask(deeper)
     await came
@@ -228,27 +229,27 @@ describe('asking anew while a turn is in the making', () => {
   })
 
   it('of a turn that is not there leaves it alone', async () => {
-    const came = gated()
+    const { came, letThrough } = gated()
     await ask(bags)
-    const making = ask(deeper, { 'idempotency-key': 'k' })
+    const making = ask(deeper)
     await came
     expect(await talking.refusal(again(7, five))).toMatchObject({ status: 404, error: { code: 'no-turn' } })
-    expect((await talking.kept(id)).length).toBe(1)
-    await talking.post(`/api/conversations/${id}/turns/halt`)
-    expect(await talking.answer(making)).toMatchObject({ turn: 1, halted: 'reading' })
+    letThrough()
+    expect(headlines(await talking.answer(making)).bags).toBe('12 bags')
   })
 
   it('a second time under the same key halts nothing that was asked since', async () => {
-    const came = gated()
+    const { came, letThrough } = gated()
     await ask(bags)
     const keyed = { 'idempotency-key': 'k' }
     const once = await talking.answer(again(0, five, keyed))
     const making = ask(deeper)
     await came
-    const late = again(0, five, keyed)
-    expect((await talking.kept(id)).length).toBe(1)
-    await talking.post(`/api/conversations/${id}/turns/halt`)
-    expect(await talking.answer(late)).toEqual(once)
-    expect(await talking.answer(making)).toMatchObject({ turn: 1, halted: 'reading' })
+    // Its stream is open as soon as it stands in the line.
+    const late = await again(0, five, { ...keyed, accept: 'text/event-stream' })
+    letThrough()
+    const { halted, turn } = await talking.answer(making)
+    expect([turn, halted]).toEqual([1, undefined])
+    expect(pieces(await late.text()).at(-1)?.data).toMatchObject(once)
   })
 })
