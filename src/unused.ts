@@ -102,7 +102,7 @@ export function withoutIdle(
       .map((one) => `“${one.said}”`)
     const [what] = [
       ...deciding,
-      ...(goesOn ? idle.map((one) => show(one.value as Quantity)) : []),
+      ...(goesOn ? idle.filter((one) => mayChange(one, calculation)).map((one) => show(one.value as Quantity)) : []),
       ...(isAll ? counts : []),
       ...(isOfMoney ? rates : []),
       ...(isTime ? paces : []),
@@ -126,6 +126,13 @@ const mayDecide = ({ quantity }: Tagged, { needs }: Calculation, { given }: Outc
       word.kind === quantity.kind &&
       (given.get(word.name)?.role ?? 'assumed') === 'assumed' &&
       problemWith(word, quantity, false, 'imperial') === undefined,
+  )
+
+/** Whether a size may have been meant for a word of the sum: “the run is 96 ft” is none of a force on one post. */
+const mayChange = ({ value }: Held, { needs }: Calculation): boolean =>
+  Object.values(needs).some(
+    (word) =>
+      word.kind === (value as Quantity).kind && problemWith(word, value as Quantity, false, 'imperial') === undefined,
   )
 
 /** Whether it worked on one of something, since nobody said how many. */
