@@ -28,6 +28,7 @@ import { beforeAll } from './guard/before-all.ts'
 import { checkBindings } from './guard/bindings.ts'
 import { cautionsNamed } from './guard/cautions-named.ts'
 import { cautionsFor } from './guard/cautions.ts'
+import { grounded } from './guard/grounded.ts'
 import { haltedTurn } from './halted.ts'
 import { isUrgent } from './readers/offline/emergencies.ts'
 import { settles } from './readers/offline/notes.ts'
@@ -100,7 +101,7 @@ export async function answerTo(
   signal?: AbortSignal,
 ): Promise<Answered> {
   const own = by === 'model' ? readOffline(heard) : undefined
-  const request = own ? beforeAll(read, own) : read
+  const request = own ? beforeAll(grounded(read, heard, own), own) : read
   const urgent = isUrgent(request)
   const bindings = checkBindings(request, heard, turn, own)
   const acts = request.acts ?? []

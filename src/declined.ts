@@ -9,7 +9,7 @@ type Decline = Request['declines'][number]
 export function whyDeclined(decline: Decline): string {
   switch (decline.why) {
     case 'dangerous':
-      return `I will not help with this, because it can hurt someone: “${decline.quote}”. ${saferWay(decline.quote)}`
+      return `I will not help with this, because it can hurt someone${decline.quote ? `: “${decline.quote}”` : ''}. ${saferWay(decline.quote)}`
     case 'off-trade':
       return 'That is outside what I know. I work on wooden picket fences and their gates, and nothing else.'
     case 'small-talk':

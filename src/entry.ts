@@ -25,6 +25,7 @@ import { callOf, besidesIn, wordNamed } from './calls.ts'
 import { whatCanBeAsked } from './declined.ts'
 import { figureOf } from './figures.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
+import { called } from './guard/swaps.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
@@ -182,8 +183,14 @@ export function questionsIn(
     if (!asks.some((it) => it.word === word && it.at === at)) asks.push({ word, at, question: said })
   }
   for (const it of torn) {
-    const [a, b] = it.words.map((word) => wordNamed(word).label)
-    ask(it.words[0], it.at, `You said “${it.said}”. Is that the ${a}, or the ${b}?`)
+    const [a, b] = it.words.map((word) => inSentence(wordNamed(word)))
+    const [here, there] = it.places
+    const question = it.rival
+      ? `Which is ${a}: “${it.said}”, or “${it.rival}”?`
+      : it.words[0] === it.words[1]
+        ? `You said “${it.said}”. Is that ${a} of ${called(here)}, or of ${called(there)}?`
+        : `You said “${it.said}”. Is that ${a}, or ${b}?`
+    ask(it.words[0], here === there ? here : yard, question)
   }
   for (const it of unsure)
     ask(

@@ -23,6 +23,8 @@ import {
 } from '../../engine/index.ts'
 import type { Heard, Tagged } from '../readers/reader.ts'
 import type { Request, Told } from '../request.ts'
+import { spansOf } from './spans.ts'
+import { againstOwn, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
 
 /** One told value that held: what it is, and where in the message it came from. */
 export interface Held extends Decision {
@@ -34,14 +36,6 @@ export interface Held extends Decision {
 export interface Refused {
   readonly word: string
   readonly why: string
-}
-
-/** A quantity that two readers take for different words: the person is asked. */
-export interface Torn {
-  readonly tag: string
-  readonly said: string
-  readonly words: readonly [string, string]
-  readonly at: string
 }
 
 /** A quantity that can be read in more than one way, each of them likely: the person is asked. */
@@ -61,25 +55,26 @@ export interface Bindings {
 }
 
 /** Checks a request. A word that holds a list is told once for each of its values, in order. `own` is the offline reader's request for the same message, to catch the right tag under the wrong word. */
-export function checkBindings(request: Request, { said, readings, job }: Heard, turn: number, own?: Request): Bindings {
-  const torn = own ? tornBetween(request, own, readings, job) : []
+export function checkBindings(request: Request, heard: Heard, turn: number, own?: Request): Bindings {
+  const { said, readings, job } = heard
+  const torn = own ? tornBetween(request, own, heard) : []
   const held: Held[] = []
   const refused: Refused[] = []
   const unsure: Unsure[] = []
   for (const told of request.told) {
     const word = vocabulary.get(told.word)
     if (!word) {
-      refused.push({ word: told.word, why: `“${told.word}” is no word of the vocabulary` })
+      refused.push({ word: told.word, why: 'it is no word of the vocabulary' })
       continue
     }
     if (!isPlace(told.at)) {
-      refused.push({ word: word.name, why: `“${told.at}” is no place` })
+      refused.push({ word: word.name, why: 'the place that was given for it is none' })
       continue
     }
-    if (torn.some((it) => it.tag === told.from.tag || it.words.includes(word.name))) continue
-    const ownOption = own?.told.find((it) => it.word === word.name)?.from.option
-    if (told.from.option && ownOption && ownOption !== told.from.option) {
-      refused.push({ word: word.name, why: `the message reads as “${ownOption}”, not “${told.from.option}”` })
+    if (torn.some((it) => isTornBy(it, told))) continue
+    const against = own && againstOwn(told, word, own, heard)
+    if (against) {
+      refused.push({ word: word.name, why: against })
       continue
     }
     const heldHere = (name: string): Held | undefined => held.find((it) => it.word === name && it.at === told.at)
@@ -106,14 +101,18 @@ export function checkBindings(request: Request, { said, readings, job }: Heard, 
     }
     // “The front and back are 60 ft” tells one word of two places.
     if (result.tag && held.some((it) => it.tag === result.tag && (it.word !== word.name || it.at === told.at))) {
-      refused.push({ word: word.name, why: `“${result.tag}” is already taken for another word` })
+      refused.push({ word: word.name, why: 'what was given for it is already taken for another word' })
       continue
     }
     held.push({ ...result, word: word.name, at: told.at, turn })
   }
-  const wants = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
+  const known = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
+  const wants = own ? wantsSaid(known, own, heard) : known
   return { held, refused, torn, unsure, wants }
 }
+
+const isNone = /^\s*(?:no|none|without|zero|nil|any)\b/i
+const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|problem\b|sooner\b|,|\.)/i
 
 type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted'>
 
@@ -129,8 +128,10 @@ function hold(
   const { tag, quote, option, usual } = told.from
   const system = systemOf(job)
   if (option !== null) {
-    if (word.kind !== 'choice' || !word.options?.[option]) return { why: `“${option}” is not one of its options` }
-    if (!quote || !occursIn(said, quote)) return { why: 'the words that say so are not in the message' }
+    if (word.kind !== 'choice' || !word.options?.[option])
+      return { why: 'what was given for it is not one of its options' }
+    if (!quote || spansOf(said, quote, readings).length === 0)
+      return { why: 'the words that say so are not in the message' }
     return { value: option, tag: null, firmness: 'exactly', accepted: 'said' }
   }
   if (tag !== null) {
@@ -145,8 +146,9 @@ function hold(
     const earlier =
       job.results.find((it) => it.ref === tag) ??
       job.decisions.find((it) => `job.${it.word}` === tag && it.word === word.name && it.at === yard)
-    if (!earlier) return { why: `there is no “${tag}”` }
-    if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind) return { why: `“${tag}” is no ${word.label}` }
+    if (!earlier) return { why: 'the message holds no such quantity' }
+    if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind)
+      return { why: `what was worked before is no ${word.label}` }
     return {
       value: { ...earlier.value, unit: word.noun ?? earlier.value.unit },
       tag: null,
@@ -155,18 +157,26 @@ function hold(
     }
   }
   if (quote !== null) {
-    if (!occursIn(said, quote)) return { why: `“${quote}” is not in the message` }
+    const [span] = spansOf(said, quote, readings)
+    if (!span) return { why: 'the words that were given for it are not in the message' }
     // "no gravel", "none": nought, where the word may be nought.
-    if (/^\s*(no|none|without|zero|nil|any)\b/i.test(quote)) {
+    const words = said.slice(span.start, span.end)
+    if (isNone.test(words)) {
+      // “No wider than 2 in” is a limit, and “any gravel?” a question.
+      if (
+        isNoNone.test(words) ||
+        (/^any\b/i.test(words) && !/\b(?:not|never|without|n['’]t)\b/i.test(said.slice(0, span.start)))
+      )
+        return { why: 'the message does not say that there is none' }
       const least = word.possible?.least
       const nought = least === undefined ? undefined : noughtOf(word, least, system)
       return nought === undefined
         ? { why: `${word.label} cannot be none` }
         : { value: nought, tag: null, firmness: 'exactly', accepted: 'said' }
     }
-    const found = readQuantities(quote, { system })
+    const found = readQuantities(words, { system })
     const [only] = found
-    if (!only || found.length !== 1) return { why: `“${quote}” does not hold one quantity` }
+    if (!only || found.length !== 1) return { why: 'the words that were given for it do not hold one quantity' }
     return surely({ ...only, tag: '' }, word, job)
   }
   if (usual) {
@@ -277,26 +287,4 @@ function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: strin
   if (!value) return { why: `“${reading.said}” is no ${word.label}` }
   const counted = word.kind === 'count' ? quantity(value.amount, word.noun ?? 'ratio') : value
   return { value: counted, tag, firmness: reading.firmness, accepted: 'said' }
-}
-
-const flat = (text: string): string => text.toLowerCase().replace(/[‘’]/g, "'").replace(/\s+/g, ' ').trim()
-const occursIn = (said: string, quote: string): boolean => flat(quote) !== '' && flat(said).includes(flat(quote))
-
-/** Quantities that both readers bind, and bind differently. */
-function tornBetween(request: Request, own: Request, readings: readonly Tagged[], job: Job): Torn[] {
-  const torn: Torn[] = []
-  for (const mine of own.told) {
-    const theirs = request.told.find((it) => it.from.tag !== null && it.from.tag === mine.from.tag)
-    const reading = readings.find((it) => it.tag === mine.from.tag)
-    const word = theirs && vocabulary.get(theirs.word)
-    if (!theirs || !reading || !word || theirs.word === mine.word || 'why' in ofReading(reading, word, job)) continue
-    if (theirs.word === vocabulary.get(mine.word)?.otherSide) continue
-    torn.push({
-      tag: reading.tag,
-      said: reading.said,
-      words: [theirs.word, mine.word],
-      at: theirs.at === mine.at ? mine.at : yard,
-    })
-  }
-  return torn
 }

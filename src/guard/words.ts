@@ -25,6 +25,12 @@ const times = set(
   'overnight fortnight fortnightly daily weekly hourly monthly yearly annually annual biweekly noon midday midnight tomorrow decade decades century centuries',
 )
 
+/** A word that is a number by itself, or a share of one: the reader of quotations asks. */
+export const isNumberWord = (word: string): boolean => {
+  const plain = folded(word)
+  return plain === 'one' || cardinals.has(plain) || multiples.has(plain) || ordinals.has(plain)
+}
+
 /** Measure units in words: an article or a vague word before one is an amount. */
 export const measures =
   set(`inch inches foot feet yard yards mile miles millimeter millimeters millimetre millimetres centimeter centimeters centimetre centimetres meter meters metre metres mm cm km in ft yd
