@@ -15,6 +15,7 @@ import {
   type WrittenJob,
   writeJob,
 } from '../engine/index.ts'
+import { type Allowance, newAllowance } from './allowance.ts'
 import { adviceFor } from './advice.ts'
 import type { Answer, Turn } from './answer.ts'
 import { actOn, remarksOn, shown, triedOf } from './acting.ts'
@@ -40,10 +41,12 @@ import type { TurnEvent } from './turn-event.ts'
 /** Writes a few sentences around the figures, guarded before they are shown. Empty when nothing of it stands. */
 export type Writer = (
   said: string,
-  entry: Omit<Answer, 'reply' | 'prose'>,
+  card: Answer,
   show: (piece: string) => void,
+  allowance: Allowance,
   signal?: AbortSignal,
 ) => Promise<string>
+type Write = (card: Answer, show: (piece: string) => void) => Promise<string>
 export type Watch = (event: TurnEvent) => void
 export interface Answered {
   readonly answer: Answer
@@ -64,9 +67,12 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
     async turn({ said, before }, watch = () => {}, signal) {
       const job = jobAfter(before)
       const heard = hear(said, job)
-      const heed = await reader.read(heard, signal)
+      const allowance = newAllowance()
+      const heed = await reader.read(heard, allowance, signal)
       if (heed === 'halted') return haltedTurn(job, before.length, reader.front)
-      return answerTo(heed, heard, before.length, heed.by === 'model' ? writer : undefined, watch, signal)
+      const write: Write | undefined =
+        writer && heed.by === 'model' ? (card, show) => writer(said, card, show, allowance, signal) : undefined
+      return answerTo(heed, heard, before.length, write, watch, signal)
     },
   }
 }
@@ -96,7 +102,7 @@ export async function answerTo(
   { request: read, by, notice }: Heed,
   heard: Heard,
   turn: number,
-  writer?: Writer,
+  write?: Write,
   watch: Watch = () => {},
   signal?: AbortSignal,
 ): Promise<Answered> {
@@ -170,13 +176,18 @@ export async function answerTo(
   })
   const after = writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job))
   const card = answerWith('')
-  if (!writer || !figures.some((it) => it.headline)) return { answer: card, job: after }
+  if (!write || !isWorthSentences(card)) return { answer: card, job: after }
 
   watch({ event: 'card', data: card })
-  const prose = await writer(heard.said, entry, (markdown) => watch({ event: 'prose', data: { markdown } }), signal)
+  const prose = await write(card, (markdown) => watch({ event: 'prose', data: { markdown } }))
   const isHalted = prose === '' && signal?.aborted === true
   return { answer: isHalted ? { ...card, halted: 'writing' } : answerWith(prose), job: after }
 }
+
+/** Sentences are asked for where there is something to join: more than one sum, a change beside an answer, advice beside a figure. A single sum says itself. */
+const isWorthSentences = ({ calls, changed, advice, figures }: Answer): boolean =>
+  figures.some((it) => it.headline) &&
+  calls.filter((it) => it.results.length > 0).length + changed.length + advice.length > 1
 
 /** The job as the last turn left it. */
 export const jobAfter = (turns: readonly Turn[]): Job => {

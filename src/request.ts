@@ -37,6 +37,10 @@ export const requestSchema = z.strictObject({
   confirms: z.array(z.string()).describe('words whose odd value the person has just confirmed'),
   notes: z.array(z.string()).nullish().describe('pieces of advice by name, when no sum answers'),
   acts: z.array(actSchema).nullish().describe('what is done with the job as a whole'),
+  either: z
+    .array(z.strictObject({ tag: z.string(), words: z.array(z.string()) }))
+    .nullish()
+    .describe('quantities of which the reader cannot tell which word they belong to: the person is asked'),
   declines: z.array(
     z.strictObject({
       why: z.enum(['off-trade', 'dangerous', 'not-understood', 'unclear', 'not-yet', 'small-talk']),

@@ -24,7 +24,7 @@ import {
 import type { Heard, Tagged } from '../readers/reader.ts'
 import type { Request, Told } from '../request.ts'
 import { spansOf } from './spans.ts'
-import { againstOwn, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
+import { againstOwn, eitherOf, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
 
 /** One told value that held: what it is, and where in the message it came from. */
 export interface Held extends Decision {
@@ -36,6 +36,8 @@ export interface Held extends Decision {
 export interface Refused {
   readonly word: string
   readonly why: string
+  /** It lies in what the person wrote, and no reader could have bound it better. */
+  readonly isOfTheWords?: true
 }
 
 /** A quantity that can be read in more than one way, each of them likely: the person is asked. */
@@ -57,7 +59,7 @@ export interface Bindings {
 /** Checks a request. A word that holds a list is told once for each of its values, in order. `own` is the offline reader's request for the same message, to catch the right tag under the wrong word. */
 export function checkBindings(request: Request, heard: Heard, turn: number, own?: Request): Bindings {
   const { said, readings, job } = heard
-  const torn = own ? tornBetween(request, own, heard) : []
+  const torn = [...eitherOf(request, readings), ...(own ? tornBetween(request, own, heard) : [])]
   const held: Held[] = []
   const refused: Refused[] = []
   const unsure: Unsure[] = []
@@ -92,7 +94,7 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
       continue
     }
     if ('why' in result) {
-      refused.push({ word: word.name, why: result.why })
+      refused.push({ ...result, word: word.name })
       continue
     }
     if (!word.list && held.some((it) => it.word === word.name && it.at === told.at)) {
@@ -118,13 +120,9 @@ type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted'>
 
 type Several = Pick<Unsure, 'said' | 'readings'>
 
-function hold(
-  told: Told,
-  word: Word,
-  said: string,
-  readings: readonly Tagged[],
-  job: Job,
-): Origin | Several | { why: string } {
+type Unheld = Omit<Refused, 'word'>
+
+function hold(told: Told, word: Word, said: string, readings: readonly Tagged[], job: Job): Origin | Several | Unheld {
   const { tag, quote, option, usual } = told.from
   const system = systemOf(job)
   if (option !== null) {
@@ -176,7 +174,8 @@ function hold(
     }
     const found = readQuantities(words, { system })
     const [only] = found
-    if (!only || found.length !== 1) return { why: 'the words that were given for it do not hold one quantity' }
+    if (!only || found.length !== 1)
+      return { why: 'the words that were given for it do not hold one quantity', isOfTheWords: true }
     return surely({ ...only, tag: '' }, word, job)
   }
   if (usual) {
@@ -263,7 +262,7 @@ function inches(reading: Tagged, word: Word, readings: readonly Tagged[], job: J
 }
 
 /** Of several ways to read it, the only one that the word can well have; when there are more, all of them. */
-function surely(reading: Tagged, word: Word, job: Job): Origin | Several | { why: string } {
+function surely(reading: Tagged, word: Word, job: Job): Origin | Several | Unheld {
   const first = ofReading(reading, word, job)
   if ('why' in first || reading.rivals.length === 0 || !reading.quantity) return first
   const system = systemOf(job)
@@ -276,13 +275,14 @@ function surely(reading: Tagged, word: Word, job: Job): Origin | Several | { why
   return likely.length > 1 ? { said: reading.said, readings: likely } : first
 }
 
-function ofReading(reading: Tagged, word: Word, job: Job): Origin | { why: string } {
+function ofReading(reading: Tagged, word: Word, job: Job): Origin | Unheld {
   const system = systemOf(job)
   const tag = reading.tag || null
-  if (reading.firmness === 'range') return { why: `“${reading.said}” is a range; one figure is needed` }
+  if (reading.firmness === 'range')
+    return { why: `“${reading.said}” is a range; one figure is needed`, isOfTheWords: true }
   // A weekday that does not fit its date: either may be the slip, so neither is taken.
   if (reading.quantity?.kind === 'date' && reading.note)
-    return { why: `you said “${reading.said}”, and ${reading.note}` }
+    return { why: `you said “${reading.said}”, and ${reading.note}`, isOfTheWords: true }
   const value = reading.section ? ofStick(word, reading.section) : fittedReading(word, reading, system)
   if (!value) return { why: `“${reading.said}” is no ${word.label}` }
   const counted = word.kind === 'count' ? quantity(value.amount, word.noun ?? 'ratio') : value

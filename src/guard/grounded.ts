@@ -20,6 +20,7 @@ export function grounded(request: Request, heard: Heard, own: Request): Request 
       ...it,
       between: it.between ? told(it.between) : null,
     })),
+    either: (request.either ?? []).filter(({ tag }) => heard.readings.some((it) => it.tag === tag)),
     declines: request.declines.map(({ why, quote }) => ({
       why,
       quote: wordsOfMessage(heard.said, quote, heard.readings) ?? '',

@@ -85,6 +85,14 @@ export function tornBetween(request: Request, own: Request, heard: Heard): Torn[
   return torn
 }
 
+/** Quantities of which a reader itself says that they may be either of two things. */
+export const eitherOf = (request: Request, readings: readonly Tagged[]): Torn[] =>
+  (request.either ?? []).flatMap(({ tag, words }) => {
+    const reading = readings.find((it) => it.tag === tag)
+    const [one, other] = [...new Set(words)].filter((it) => vocabulary.has(it))
+    return reading && one && other ? [{ tag, said: reading.said, words: [one, other], places: [yard, yard] }] : []
+  })
+
 /**
  * Where a message names several places, the one that a quantity stands with, if it is none of those it was given to:
  * the one named last before it, where a place is named before the first quantity, else the one named first after it.

@@ -1,5 +1,6 @@
 // This file is about what a reader is: whoever turns a message into the typed request. It knows words, never sums.
 import type { Job, Reading } from '../../engine/index.ts'
+import type { Allowance } from '../allowance.ts'
 import type { Request } from '../request.ts'
 
 /** A quantity found in the message, with the tag it is known by. */
@@ -24,5 +25,5 @@ export interface Heed {
 export interface Reader {
   readonly front: 'offline' | 'model'
   /** Never throws for what the person wrote. `halted` where the signal came before it was read: then nobody read it, and nobody else does. */
-  read(heard: Heard, signal?: AbortSignal): Promise<Heed | 'halted'>
+  read(heard: Heard, allowance: Allowance, signal?: AbortSignal): Promise<Heed | 'halted'>
 }

@@ -67,11 +67,18 @@ export function openEndpoint(settings: EndpointSettings): Endpoint {
       }
       // What was learnt is kept only if it led to an answer.
       if (!failed) profile = current
-      return show.ended(failed ? { ...assembly.spoken(failed.trouble), message: failed.message } : assembly.spoken())
+      const spoken = failed ? { ...assembly.spoken(failed.trouble), ...toldOf(failed) } : assembly.spoken()
+      return show.ended({ ...spoken, sent: tried.length })
     }
   }
-  return { address: printable(base), say }
+  return { address: printable(base), model: settings.model, hasKey: key !== undefined, say }
 }
+
+const toldOf = ({ message, reason, patience }: Mishap): Pick<Spoken, 'message' | 'reason' | 'patience'> => ({
+  message,
+  ...(reason === undefined ? {} : { reason }),
+  ...(patience === undefined ? {} : { patience }),
+})
 
 interface Waits {
   readonly idleMs: number

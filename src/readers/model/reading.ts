@@ -1,79 +1,104 @@
-// This file is about the model as a reader: it returns the same typed request as the offline reader, or is not believed.
-import { z } from 'zod'
+// This file is about the model as a reader: its calls make up the same typed request as the offline reader returns, or it is not believed.
+import type { Allowance } from '../../allowance.ts'
 import { readingPrompt } from '../../prompts.ts'
-import { type Request, requestSchema } from '../../request.ts'
+import type { Request } from '../../request.ts'
 import { isUrgent } from '../offline/emergencies.ts'
 import { readOffline } from '../offline/offline.ts'
 import type { Heard, Heed, Reader } from '../reader.ts'
-import type { Endpoint, Message, Spoken, Tool } from './endpoint.ts'
+import type { Endpoint, Message, Spoken, ToolCall } from './endpoint.ts'
+import { faultOf } from './faults.ts'
+import { nothingYet, withCall } from './merging.ts'
 import { talkSoFar, taggedMessage } from './messages.ts'
-import { portableSchema } from './schemas.ts'
+import { soundParts } from './sound.ts'
+import { calledAs, toolsOffered } from './tools.ts'
 import { catalogueText, wordsFor } from './vocabulary.ts'
-
-/** A turn may call the model four times in all, two of them repairs: one repair here, one for the prose. */
-const repairs = 1
 
 export function createModelReader(endpoint: Endpoint): Reader {
   const system = `${readingPrompt()}\n\n${catalogueText()}`
-  const tool: Tool = {
-    name: 'request',
-    description: 'Hands over what the message tells and wants.',
-    parameters: portableSchema(requestSchema),
-  }
 
-  async function read(heard: Heard, signal?: AbortSignal): Promise<Heed | 'halted'> {
+  async function read(heard: Heard, allowance: Allowance, signal?: AbortSignal): Promise<Heed | 'halted'> {
     // An emergency is not sent anywhere first: every second counts.
     const own = readOffline(heard)
     if (isUrgent(own)) return { request: own, by: 'offline' }
     const messages: Message[] = [
       { role: 'system', content: system },
-      {
-        role: 'user',
-        content: [wordsFor(heard), talkSoFar(heard.job), `The message:\n${taggedMessage(heard)}`]
-          .filter((part) => part !== '')
-          .join('\n\n'),
-      },
+      { role: 'user', content: messageWith(heard) },
     ]
-    for (let attempt = 0; attempt <= repairs; attempt++) {
-      const spoken = await endpoint.say({ messages, tools: [tool], choice: 'required' }, signal ? { signal } : {})
+    let request = nothingYet
+    let before: readonly string[] = []
+    for (let why: 'work' | 'repair' = 'work'; allowance.spend(why); why = 'repair') {
+      const spoken = await endpoint.say({ messages, tools: toolsOffered, choice: 'required' }, signal ? { signal } : {})
       if (spoken.error === 'aborted') return 'halted'
-      if (spoken.error)
-        return fallBack(
-          heard,
-          `I could not reach the model at ${endpoint.address} (${spoken.message ?? spoken.error}). I read this myself.`,
-        )
-      const understood = requestIn(spoken)
-      if (understood.ok) return { request: understood.request, by: 'model' }
-      messages.push(...said(spoken), ...complaint(spoken, understood.why))
+      const fault = faultOf(spoken, endpoint)
+      if (fault) return fallBack(heard, fault)
+      const taken = takeCalls(spoken, request, heard)
+      request = taken.request
+      if (taken.wrong.length === 0) return { request, by: 'model' }
+      // The same mistake twice is not waited upon a third time.
+      const isAgain = taken.wrong.every((it) => before.includes(it))
+      before = taken.wrong
+      messages.push(asSaid(spoken), ...taken.replies)
+      if (isAgain) break
     }
-    return fallBack(heard, 'The model did not hand over a request I could use. I read this myself.')
+    // What cannot be traced to the message is left out, and said to be. What could not even be read may have held anything.
+    return before.some((it) => it.startsWith(untold))
+      ? fallBack(heard, `The model “${endpoint.model}” did not hand over what I could use. ${otherModel}`)
+      : { request, by: 'model' }
   }
   return { front: 'model', read }
 }
 
-const fallBack = (heard: Heard, notice: string): Heed => ({ request: readOffline(heard), by: 'offline', notice })
+const otherModel = 'If that goes on, name another model in PLUMBPOST_MODEL.'
 
-function requestIn(spoken: Spoken): { ok: true; request: Request } | { ok: false; why: string } {
-  const call = spoken.calls[0]
-  if (!call) return { ok: false, why: 'Call the tool `request`. Do not answer in words.' }
-  if (call.name !== 'request') return { ok: false, why: `There is no tool “${call.name}”. The tools are: request.` }
-  if (call.state !== 'ok') return { ok: false, why: 'The arguments are not whole JSON. Send them again.' }
-  const parsed = requestSchema.safeParse(call.args)
-  return parsed.success
-    ? { ok: true, request: parsed.data }
-    : { ok: false, why: `The request does not fit: ${z.prettifyError(parsed.error)}` }
+const messageWith = (heard: Heard): string =>
+  [wordsFor(heard), talkSoFar(heard.job), `The message:\n${taggedMessage(heard)}`]
+    .filter((part) => part !== '')
+    .join('\n\n')
+
+const fallBack = (heard: Heard, fault: string): Heed => ({
+  request: readOffline(heard),
+  by: 'offline',
+  notice: `${fault} So I read this without a model.`,
+})
+
+/** Marks what could not be read at all. */
+const untold = 'Not taken. '
+
+interface Taken {
+  readonly request: Request
+  readonly wrong: readonly string[]
+  readonly replies: readonly Message[]
 }
 
-const said = (spoken: Spoken): Message[] => [
-  {
-    role: 'assistant',
-    content: spoken.text,
-    ...(spoken.calls.length > 0 ? { calls: spoken.calls } : {}),
-    ...(spoken.kept ? { kept: spoken.kept } : {}),
-  },
-]
+/** The calls of one reply on top of what stood before, and an answer to each for the model. */
+function takeCalls(spoken: Spoken, stood: Request, heard: Heard): Taken {
+  if (spoken.calls.length === 0) {
+    const content = `${untold}Call the tools. Do not answer in words.`
+    return { request: stood, wrong: [content], replies: [{ role: 'user', content }] }
+  }
+  const called = spoken.calls.map(calledBy)
+  const all = called.reduce((request, it) => ('wrong' in it ? request : withCall(request, it)), stood)
+  const { request, unsound } = soundParts(all, heard)
+  const unreadable = called.flatMap((it) => ('wrong' in it ? [it.wrong] : []))
+  const replies = spoken.calls.map((call, i): Message => {
+    const it = called[i]
+    const content = it && 'wrong' in it ? it.wrong : i === 0 && unsound.length > 0 ? unsound.join('\n') : 'Taken.'
+    return { role: 'tool', content, callId: call.id }
+  })
+  return { request, wrong: [...unreadable, ...unsound], replies }
+}
 
-const complaint = (spoken: Spoken, why: string): Message[] =>
-  spoken.calls.length > 0
-    ? spoken.calls.map((call) => ({ role: 'tool' as const, content: why, callId: call.id }))
-    : [{ role: 'user', content: why }]
+function calledBy(call: ToolCall): ReturnType<typeof calledAs> {
+  const it =
+    call.state === 'ok' || call.state === 'unknown-tool'
+      ? calledAs(call.name, call.args)
+      : { wrong: 'The arguments are not whole JSON. Send them again.' }
+  return 'wrong' in it ? { wrong: `${untold}${it.wrong}` } : it
+}
+
+const asSaid = (spoken: Spoken): Message => ({
+  role: 'assistant',
+  content: spoken.text,
+  ...(spoken.calls.length > 0 ? { calls: spoken.calls } : {}),
+  ...(spoken.kept ? { kept: spoken.kept } : {}),
+})

@@ -38,6 +38,11 @@ export type Trouble =
   | 'timeout'
   | 'unreachable'
   | 'unauthorised'
+  | 'no-credit'
+  | 'unknown-model'
+  | 'not-here'
+  | 'too-long'
+  | 'filtered'
   | 'busy'
   | 'rejected'
   | 'upstream'
@@ -55,6 +60,12 @@ export interface Spoken {
   readonly error?: Trouble
   /** What went wrong, in plain words. Never the key, never a stack. */
   readonly message?: string
+  /** The server’s own reason, where it gave one in a short line. */
+  readonly reason?: string
+  /** How many seconds the server wants to be left alone. */
+  readonly patience?: number
+  /** How many requests it took, with those that were refused and sent otherwise. */
+  readonly sent?: number
   readonly usage?: Readonly<Record<string, unknown>>
   readonly kept?: Readonly<Record<string, unknown>>
 }
@@ -72,6 +83,8 @@ export type Body = Readonly<Record<string, unknown>>
 export interface Endpoint {
   /** Where questions go, without user name, password or query: it may be printed. */
   readonly address: string
+  readonly model: string
+  readonly hasKey: boolean
   /** Never throws for a fault of the server: the fault is in what was spoken. */
   say(asking: Asking, options?: { signal?: AbortSignal; onText?: (piece: string) => void }): Promise<Spoken>
 }

@@ -5,45 +5,69 @@ import { isRecord, type Trouble } from './speech.ts'
 
 export interface Mishap {
   readonly trouble: Trouble
-  readonly refusal?: Refusal
   readonly message: string
+  readonly reason?: string
+  readonly patience?: number
+  readonly refusal?: Refusal
 }
 
-const plainly: Readonly<Record<Exclude<Trouble, 'unauthorised' | 'rejected' | 'upstream' | 'busy'>, string>> = {
+const plainly: Readonly<Record<Trouble, string>> = {
   aborted: 'The question was taken back before the answer came.',
   idle: 'The server began to answer, then went quiet.',
   timeout: 'The server did not answer in time.',
   unreachable: 'Nothing answers at this address.',
+  unauthorised: 'The server did not accept the key.',
+  'no-credit': 'The account has used up what it may spend.',
+  'unknown-model': 'The server does not know this model.',
+  'not-here': 'There is nothing at this address that answers questions.',
+  'too-long': 'The question is too long for this model.',
+  filtered: 'The server’s filter stopped the question.',
+  busy: 'The server is asked too much at the moment.',
+  rejected: 'The server did not take the question.',
+  upstream: 'The server failed while answering.',
   cut: 'The answer stopped before its end.',
-  unreadable:
-    'The server sent something that is not an answer. Check that the address is right; it usually ends in /v1.',
+  unreadable: 'The server sent something that is not an answer.',
 }
 
-export const mishap = (trouble: keyof typeof plainly): Mishap => ({ trouble, message: plainly[trouble] })
+export const mishap = (trouble: Trouble): Mishap => ({ trouble, message: plainly[trouble] })
 
 export function mishapOf(fault: unknown, key: string | undefined): Mishap {
   if (fault instanceof APIConnectionTimeoutError) return mishap('timeout')
   if (!(fault instanceof APIError) || fault.status === undefined) return mishap('unreachable')
-  return refusedWith(Number(fault.status), fault.error, key)
+  const refused = refusedWith(Number(fault.status), fault.error, key)
+  const patience = Number((fault.headers as Headers | undefined)?.get('retry-after') ?? Number.NaN)
+  return refused.trouble === 'busy' && patience > 0 ? { ...refused, patience: Math.ceil(patience) } : refused
 }
 
 /** A status and a body, or an error inside an answer. */
 export function refusedWith(status: number | undefined, body: unknown, key: string | undefined): Mishap {
   const words = wordsIn(body).join('\n')
-  const said = quotable(body, key)
-  const of = (trouble: Trouble, message: string): Mishap => ({
-    trouble,
-    message: `${message}${said}`,
-    ...(status === undefined ? {} : { refusal: { status, words } }),
-  })
-  if (status === 401 || status === 403)
-    return { trouble: 'unauthorised', message: 'The server did not accept the key.' }
-  if (status === 404)
-    return of('rejected', 'The server does not know this model or this address. The address usually ends in /v1.')
-  if (status === 408 || status === 504) return { trouble: 'timeout', message: plainly.timeout }
-  if (status === 429) return of('busy', 'The server is asked too much at the moment. Try again later.')
-  if (status === undefined || status >= 500) return of('upstream', 'The server failed while answering.')
-  return of('rejected', 'The server did not take the question.')
+  const trouble = troubleOf(status, words)
+  const reason = trouble === 'unauthorised' ? undefined : quotable(body, key)
+  return {
+    ...mishap(trouble),
+    ...(reason === undefined ? {} : { reason }),
+    ...(status === undefined || trouble === 'unauthorised' ? {} : { refusal: { status, words } }),
+  }
+}
+
+function troubleOf(status: number | undefined, words: string): Trouble {
+  if (status === 401 || status === 403 || /invalid_api_key|incorrect api key|invalid api key/i.test(words))
+    return 'unauthorised'
+  if (status === 402 || /insufficient_quota|billing|credit balance|no credit|out of credits/i.test(words))
+    return 'no-credit'
+  if (/content.?filter|content management policy|responsible.?ai/i.test(words)) return 'filtered'
+  if (/context.?(length|window|size)|too many tokens|maximum context/i.test(words)) return 'too-long'
+  if (
+    /model_not_found|\bmodel\b.{0,80}(not (found|exist)|does not exist|unknown|not available|no such)|(unknown|no such|invalid) model/is.test(
+      words,
+    )
+  )
+    return 'unknown-model'
+  if (status === 404 || status === 405) return 'not-here'
+  if (status === 408 || status === 504) return 'timeout'
+  if (status === 429) return 'busy'
+  return status === undefined || status >= 500 ? 'upstream' : 'rejected'
 }
 
 /** Every text in a value, however deep. */
@@ -54,16 +78,16 @@ function wordsIn(value: unknown): string[] {
 }
 
 /** The server's own reason, where it is one short line that holds nothing of the key and no markup. */
-function quotable(body: unknown, key: string | undefined): string {
+function quotable(body: unknown, key: string | undefined): string | undefined {
   const outer = isRecord(body) && isRecord(body.error) ? body.error : body
   const reason = isRecord(outer)
     ? [outer.message, outer.detail, outer.error].find((it) => typeof it === 'string')
     : outer
-  if (typeof reason !== 'string') return ''
+  if (typeof reason !== 'string') return undefined
   const line = reason.trim()
   if (line === '' || line.length > 200 || /[<>\n\r]|\bat .*:\d+|bearer|sk-/i.test(line) || holdsPartOf(line, key))
-    return ''
-  return ` It said: “${line}”`
+    return undefined
+  return line
 }
 
 // Servers repeat keys whole, or their first and last letters.

@@ -58,8 +58,8 @@ export function wordsFor(heard: Heard): string {
 }
 
 // Enough that the right one is nearly always among them.
-const mostCalculations = 14
-const mostNotes = 8
+const mostCalculations = 9
+const mostNotes = 6
 const weight: Readonly<Record<Sort, number>> = { ask: 3, name: 2, thing: 1, option: 1, side: 0.4 }
 
 /** The calculations that most of the message and of the talk speaks of, the likeliest first. */

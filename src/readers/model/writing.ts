@@ -5,18 +5,19 @@ import { passProse, type Ref } from '../../guard/prose.ts'
 import { writingPrompt } from '../../prompts.ts'
 import type { Endpoint, Message } from './endpoint.ts'
 
-/** The second try names the rules that were broken, never the words. */
-const tries = 2
+/** The prompt, and one try with what was wrong with it: a third would keep the person waiting for little. */
+const mostMessages = 4
 
 export function createWriter(endpoint: Endpoint): Writer {
   const system = writingPrompt()
-  return async (said, entry, show, signal) => {
-    const refs = refsOf(entry)
+  return async (said, card, show, allowance, signal) => {
+    const refs = refsOf(card)
     const messages: Message[] = [
       { role: 'system', content: system },
-      { role: 'user', content: `${slotList(entry)}\n\nWhat the person said:\n${said}` },
+      { role: 'user', content: `${slotList(card)}\n\n${alreadyOn(card)}\n\nWhat the person said:\n${said}` },
     ]
-    for (let attempt = 0; attempt < tries; attempt++) {
+    // The second try names the rules that were broken, never the words.
+    for (let why: 'work' | 'repair' = 'work'; messages.length <= mostMessages && allowance.spend(why); why = 'repair') {
       const spoken = await endpoint.say({ messages }, signal ? { signal } : {})
       if (spoken.error || spoken.refusal || spoken.finish === 'length' || spoken.finish === 'filtered') return ''
       const passed = passProse(spoken.text, refs, said)
@@ -34,22 +35,27 @@ export function createWriter(endpoint: Endpoint): Writer {
   }
 }
 
-type Entry = Omit<Answer, 'reply' | 'prose'>
-
 /** Slots for the results and for what the person said. */
-const slotsOf = (entry: Entry): Figure[] => [
-  ...entry.figures.filter((it) => it.role === 'result' && it.word !== 'cited' && !/^(before|after)\./.test(it.ref)),
-  ...entry.readAs.map((it) => it.figure),
+const slotsOf = (card: Answer): Figure[] => [
+  ...card.figures.filter((it) => it.role === 'result' && it.word !== 'cited' && !/^(before|after)\./.test(it.ref)),
+  ...card.readAs.map((it) => it.figure),
 ]
 
-const slotList = (entry: Entry): string =>
-  `Slots:\n${slotsOf(entry)
+const slotList = (card: Answer): string =>
+  `Slots:\n${slotsOf(card)
     .map((it) => `{{${it.ref}}} ${it.label}: ${it.text}${it.headline ? ' (this answers the question)' : ''}`)
     .join('\n')}`
 
-function refsOf(entry: Entry): Record<string, Ref> {
+/** What the card says without a model: the first section of the reply, and what its others hold. */
+const alreadyOn = ({ reply }: Answer): string => {
+  const [answer = '', ...sections] = reply.split(/^### /m)
+  const titles = sections.map((it) => it.split('\n', 1)[0])
+  return `The person already sees this:\n${answer.trim()}\nBelow it stand: ${titles.join(', ')}.`
+}
+
+function refsOf(card: Answer): Record<string, Ref> {
   return Object.fromEntries(
-    slotsOf(entry).map((it) => [
+    slotsOf(card).map((it) => [
       it.ref,
       {
         value: it.value,

@@ -65,8 +65,16 @@ export const offlineReader: Reader = {
   read: (heard) => Promise.resolve({ request: readOffline(heard), by: 'offline' }),
 }
 
-/** Reads a message by the vocabulary, by what was taught, and by the talk so far. */
-export function readOffline(all: Heard): Request {
+const readOnce = new WeakMap<Heard, Request>()
+
+/** Reads a message by the vocabulary, by what was taught, and by the talk so far: once, however many ask for it in a turn. */
+export function readOffline(heard: Heard): Request {
+  const request = readOnce.get(heard) ?? readAnew(heard)
+  readOnce.set(heard, request)
+  return request
+}
+
+function readAnew(all: Heard): Request {
   const heard = withoutDenied(all)
   const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)

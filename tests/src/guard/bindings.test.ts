@@ -70,7 +70,13 @@ describe('bindings of a model', () => {
   it('a weekday that does not fit its date is not taken, and the day it is said back', () => {
     const { held, refused } = check('I call on Friday 5 October 2026', request([['callDate', { tag: 'u1' }]]))
     expect(held).toEqual([])
-    expect(refused).toEqual([{ word: 'callDate', why: 'you said “Friday 5 October 2026”, and that day is a Monday' }])
+    expect(refused).toEqual([
+      {
+        word: 'callDate',
+        why: 'you said “Friday 5 October 2026”, and that day is a Monday',
+        isOfTheWords: true,
+      },
+    ])
   })
 
   it('swapped diameter and depth are taken from neither: the person is asked', () => {

@@ -181,14 +181,14 @@ describe('asking anew while a turn is in the making', () => {
     const [came, through] = [openSign(), openSign()]
     const reader: Reader = {
       front: 'model',
-      read: (heard, signal) =>
+      read: (heard, allowance, signal) =>
         heard.said === deeper
           ? new Promise((resolve) => {
               signal?.addEventListener('abort', () => resolve('halted'))
-              void through.given.then(() => resolve(offlineReader.read(heard)))
+              void through.given.then(() => resolve(offlineReader.read(heard, allowance)))
               came.give()
             })
-          : offlineReader.read(heard),
+          : offlineReader.read(heard, allowance),
     }
     talking = talkingTo(createAssistant(reader), store)
     return { came: came.given, letThrough: through.give }

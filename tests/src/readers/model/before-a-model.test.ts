@@ -20,8 +20,7 @@ function scripted(args: Request): { asked: number } {
   server.use(
     http.post('http://model.test/v1/chat/completions', () => {
       count.asked++
-      const call = { id: 'c1', type: 'function', function: { name: 'request', arguments: JSON.stringify(args) } }
-      const message = { role: 'assistant', content: null, tool_calls: [call] }
+      const message = { role: 'assistant', content: null, tool_calls: callsOf(args) }
       return HttpResponse.json({
         id: 'c',
         object: 'chat.completion',
@@ -33,6 +32,13 @@ function scripted(args: Request): { asked: number } {
   )
   return count
 }
+
+/** The calls that make up a request of wants, advice and refusals. */
+const callsOf = ({ wants, notes, declines }: Request) =>
+  [
+    { name: 'want', args: { words: wants, calculation: null, advice: notes ?? null } },
+    ...declines.map((args) => ({ name: 'decline', args })),
+  ].map(({ name, args }, i) => ({ id: `c${i}`, type: 'function', function: { name, arguments: JSON.stringify(args) } }))
 
 const nothing: Request = { told: [], wants: [], calculation: null, confirms: [], notes: [], declines: [] }
 const bags: Request = { ...nothing, wants: [{ word: 'bags', at: 'yard' }] }

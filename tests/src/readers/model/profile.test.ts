@@ -179,7 +179,8 @@ describe('a refusal that names nothing', () => {
     const spoken = await endpoint({ usage: true, limit: 900 }).say({ messages: question, tools, choice: 'required' })
     expect(spoken).toMatchObject({
       error: 'rejected',
-      message: 'The server did not take the question. It said: “Bad Request”',
+      message: 'The server did not take the question.',
+      reason: 'Bad Request',
     })
     expect(asked.map(({ body }) => Object.keys(body))).toEqual([
       ['model', 'tools', 'messages', 'stream', 'tool_choice', 'max_tokens', 'stream_options'],
@@ -188,12 +189,12 @@ describe('a refusal that names nothing', () => {
   })
 
   test.each([
-    'This model’s maximum context length is exceeded',
-    'The model m does not exist',
-    'The response was filtered by the content management policy',
-  ])('is final where the reason lies elsewhere: %s', async (words) => {
+    ['This model’s maximum context length is exceeded', 'too-long'],
+    ['The model m does not exist', 'unknown-model'],
+    ['The response was filtered by the content management policy', 'filtered'],
+  ])('is final where the reason lies elsewhere: %s', async (words, error) => {
     const asked = serve(refusal(words))
-    expect(await endpoint({ usage: true }).say({ messages: question, tools })).toMatchObject({ error: 'rejected' })
+    expect(await endpoint({ usage: true }).say({ messages: question, tools })).toMatchObject({ error })
     expect(asked).toHaveLength(1)
   })
 

@@ -6,7 +6,6 @@ import type { Answer } from '../../../../src/answer.ts'
 import { openEndpoint } from '../../../../src/readers/model/endpoint.ts'
 import { createModelReader } from '../../../../src/readers/model/reading.ts'
 import { createWriter } from '../../../../src/readers/model/writing.ts'
-import type { Request, Told } from '../../../../src/request.ts'
 import { headlines, talk } from '../../talk.ts'
 
 const server = setupServer()
@@ -14,7 +13,8 @@ beforeAll(() => server.listen({ onUnhandledRequest: 'error' }))
 afterEach(() => server.resetHandlers())
 afterAll(() => server.close())
 
-type Turn = { readonly call?: { name: string; args: unknown }; readonly text?: string }
+type Call = { readonly name: string; readonly args: unknown }
+type Turn = { readonly calls?: readonly Call[]; readonly text?: string }
 type Body = { messages: { role: string; content: string | null }[]; stream?: boolean; tools?: unknown[] }
 
 /** The model says these, one after the other; what it was asked is kept. */
@@ -25,12 +25,14 @@ function scripted(turns: readonly Turn[]): Body[] {
     http.post('http://model.test/v1/chat/completions', async ({ request }) => {
       const body = (await request.json()) as Body
       asked.push(body)
-      const { call, text = null } = turns[Math.min(at++, turns.length - 1)] as Turn
-      const args = typeof call?.args === 'string' ? call.args : JSON.stringify(call?.args)
-      const calls = call
-        ? [{ index: 0, id: 'call_1', type: 'function', function: { name: call.name, arguments: args } }]
-        : undefined
-      const finish = call ? 'tool_calls' : 'stop'
+      const { calls: called = [], text = null } = turns[Math.min(at++, turns.length - 1)] as Turn
+      const calls = called.map(({ name, args }, index) => ({
+        index,
+        id: `call_${index}`,
+        type: 'function',
+        function: { name, arguments: typeof args === 'string' ? args : JSON.stringify(args) },
+      }))
+      const finish = calls.length > 0 ? 'tool_calls' : 'stop'
       const head = { id: 'c', object: 'chat.completion.chunk', created: 1, model: 'm' }
       if (!body.stream)
         return HttpResponse.json({
@@ -39,12 +41,13 @@ function scripted(turns: readonly Turn[]): Body[] {
           choices: [
             {
               index: 0,
-              message: { role: 'assistant', content: text, ...(calls ? { tool_calls: calls } : {}) },
+              message: { role: 'assistant', content: text, ...(calls.length > 0 ? { tool_calls: calls } : {}) },
               finish_reason: finish,
             },
           ],
         })
-      const chunks = [{ role: 'assistant', content: text }, ...(calls ? [{ tool_calls: calls }] : [])].map((delta) => ({
+      const deltas = [{ role: 'assistant', content: text }, ...calls.map((call) => ({ tool_calls: [call] }))]
+      const chunks = deltas.map((delta) => ({
         ...head,
         choices: [{ index: 0, delta, finish_reason: null }],
       }))
@@ -57,20 +60,21 @@ function scripted(turns: readonly Turn[]): Body[] {
   return asked
 }
 
-const from = (it: Partial<Told['from']>): Told['from'] => ({ tag: null, quote: null, option: null, usual: null, ...it })
-const told = (word: string, origin: Partial<Told['from']>, at = 'yard'): Told => ({ word, at, from: from(origin) })
-const request = (toldWords: readonly Told[], wants: readonly string[], more: Partial<Request> = {}): Turn => ({
-  call: {
-    name: 'request',
-    args: {
-      told: toldWords,
-      wants: wants.map((word) => ({ word, at: 'yard' })),
-      calculation: null,
-      confirms: [],
-      declines: [],
-      ...more,
-    },
-  },
+const told = (word: string, from: Record<string, string>, at: string | null = null) => ({
+  word,
+  at,
+  tag: null,
+  quote: null,
+  option: null,
+  ...from,
+})
+const tell = (...facts: readonly unknown[]): Call => ({ name: 'tell', args: { facts, confirms: null } })
+const want = (...words: readonly string[]): Call => ({
+  name: 'want',
+  args: { words: words.map((word) => ({ word, at: null })), calculation: null, advice: null },
+})
+const request = (facts: readonly unknown[], wants: readonly string[]): Turn => ({
+  calls: [tell(...facts), want(...wants)],
 })
 
 const said = 'Four posts in holes 12 in wide and 24 in deep, 80 lb bags. How many bags?'
@@ -134,44 +138,88 @@ describe('a model that does wrong', () => {
     expect(asked.length).toBeLessThanOrEqual(4)
   })
 
-  it('types a figure into its request: the schema has no place for one, and it is told so once', async () => {
+  it('types a figure into a call: no tool has a place for one, and it is told so once', async () => {
     const { answer, asked } = await answerTo([
-      {
-        call: {
-          name: 'request',
-          args: {
-            told: [{ word: 'posts', at: 'yard', value: 9 }],
-            wants: [],
-            calculation: null,
-            confirms: [],
-            declines: [],
-          },
-        },
-      },
+      { calls: [{ name: 'tell', args: { facts: [{ word: 'posts', at: null, value: 9 }], confirms: null } }] },
       right,
       { text: 'Buy {{r2.bags}} together.' },
     ])
     expect(headlines(answer).bags).toBe('10 bags')
     expect(asked).toHaveLength(3)
-    expect(JSON.stringify(asked[1]?.messages)).toContain('The request does not fit')
+    expect(JSON.stringify(asked[1]?.messages)).toContain('The arguments do not fit')
   })
 
-  it('quotes what was never said: it counts as not told, and is asked for', async () => {
-    const { answer } = await answerTo([
+  it('quotes what was never said, and again when told so: it counts as not told, and is asked for', async () => {
+    const invented = request(
+      [
+        told('posts', { tag: 'u1' }),
+        told('holeDiameter', { tag: 'u2' }),
+        told('holeDepth', { quote: '36 in deep' }),
+        told('bagWeight', { tag: 'u4' }),
+      ],
+      ['bags'],
+    )
+    const { answer, asked } = await answerTo([invented])
+    expect(asked).toHaveLength(2)
+    expect(JSON.stringify(asked[1]?.messages)).toContain('are not in the message')
+    expect(headlines(answer)).toEqual({})
+    expect(answer.asks.map((it) => it.word)).toContain('holeDepth')
+    expect(answer.reply).toContain('I did not use “24 in”')
+    expect(answer.reply).not.toContain('36')
+  })
+
+  it('mends what it is told of: only that is sent again', async () => {
+    const { answer, asked } = await answerTo([
       request(
         [
           told('posts', { tag: 'u1' }),
-          told('holeDiameter', { tag: 'u2' }),
-          told('holeDepth', { quote: '36 in deep' }),
+          told('holeWidth', { tag: 'u2' }),
+          told('holeDepth', { tag: 'u3' }),
           told('bagWeight', { tag: 'u4' }),
         ],
         ['bags'],
       ),
-      { text: 'x' },
+      { calls: [tell(told('holeDiameter', { tag: 'u2' }))] },
+      { text: 'Buy {{r2.bags}} together.' },
+    ])
+    expect(asked).toHaveLength(3)
+    expect(headlines(answer).bags).toBe('10 bags')
+    expect(answer.prose).toBe('Buy 10 bags together.')
+  })
+
+  it('is not sure which word a size belongs to, and says so: the person is asked', async () => {
+    const { answer } = await answerTo([
+      {
+        calls: [
+          tell(told('posts', { tag: 'u1' }), told('holeDepth', { tag: 'u3' }), told('bagWeight', { tag: 'u4' })),
+          { name: 'ask', args: { tag: 'u2', words: ['holeDiameter', 'postWidth'] } },
+          want('bags'),
+        ],
+      },
     ])
     expect(headlines(answer)).toEqual({})
-    expect(answer.asks.map((it) => it.word)).toContain('holeDepth')
-    expect(answer.reply).not.toMatch(/(?<!“)\b36 in\b(?! deep”)/)
+    expect(answer.asks[0]?.question).toBe('You said “12 in”. Is that the hole width, or the post width?')
+  })
+
+  it('asks for four calls in one turn at most, two of them repairs', async () => {
+    const wrong = (word: string): Turn => ({ calls: [tell(told(word, { tag: 'u1' })), want('bags')] })
+    const { answer, asked } = await answerTo([
+      wrong('holes'),
+      wrong('pillars'),
+      right,
+      { text: 'You need 14 bags.' },
+      { text: 'Buy {{r2.bags}} together.' },
+    ])
+    // Two repairs were spent on reading, so the sentences have one try.
+    expect(asked).toHaveLength(4)
+    expect(headlines(answer).bags).toBe('10 bags')
+    expect(answer.prose).toBe('')
+  })
+
+  it('names a plan in words of its own: no name that nobody said is shown', async () => {
+    const keep: Turn = { calls: [{ name: 'change', args: { how: 'keep', name: 'the 99 bag plan' } }] }
+    const { answer } = await answerTo([keep], 'Keep this plan, please.')
+    expect(answer.reply).not.toContain('99')
   })
 
   it('swaps diameter and depth: neither is taken, and the person is asked', async () => {
@@ -196,7 +244,7 @@ describe('a model that does wrong', () => {
   })
 
   it('calls a tool that is not there: it is told the names once, and then the offline reader reads', async () => {
-    const unknown: Turn = { call: { name: 'bag_counter', args: { bags: 99 } } }
+    const unknown: Turn = { calls: [{ name: 'bag_counter', args: { bags: 99 } }] }
     const { answer, asked } = await answerTo([unknown, unknown])
     expect(asked).toHaveLength(2)
     expect(JSON.stringify(asked[1]?.messages)).toContain('There is no tool')
@@ -221,11 +269,11 @@ describe('a model that does wrong', () => {
     ['a list', '[]'],
     ['empty', ''],
   ])('sends arguments that are %s: once more, then the offline reader reads', async (_, args) => {
-    const broken: Turn = { call: { name: 'request', args } }
+    const broken: Turn = { calls: [{ name: 'tell', args }, want('bags')] }
     const { answer } = await answerTo([broken, broken])
     expect(answer.front).toBe('offline')
     expect(headlines(answer).bags).toBe('10 bags')
-    expect(answer.reply).toContain('I read this myself')
+    expect(answer.reply).toContain('I read this without a model')
   })
 
   it('answers in words instead of calling: what it says is never shown', async () => {
@@ -273,6 +321,23 @@ describe('a model that does wrong', () => {
     expect(answer.cautions.length).toBeGreaterThanOrEqual(3)
   })
 
+  it('is not asked for sentences where a single sum says itself', async () => {
+    const { answer, asked } = await answerTo(
+      [
+        {
+          calls: [
+            tell(told('opening', { tag: 'u2' }), told('picketWidth', { tag: 'u1' }), told('widestGap', { tag: 'u3' })),
+            want('pickets', 'gap'),
+          ],
+        },
+      ],
+      'How many 3 1/2 in pickets go in a 93 in opening with gaps no wider than 2 1/2 in?',
+    )
+    // 93 − 56 = 37; 37 / 17 = 2 3/17 in, and 16 pickets
+    expect(headlines(answer).pickets).toBe('16 pickets')
+    expect(asked).toHaveLength(1)
+  })
+
   it('cannot be reached: the answer comes all the same, and says so', async () => {
     server.use(
       http.post('http://model.test/v1/chat/completions', () =>
@@ -283,7 +348,7 @@ describe('a model that does wrong', () => {
     const [answer] = await talk([said], createModelReader(endpoint), createWriter(endpoint))
     expect(answer?.front).toBe('offline')
     expect(headlines(answer).bags).toBe('10 bags')
-    expect(answer?.reply).toContain('I could not reach the model')
+    expect(answer?.reply).toContain('did not accept the key. Look at OPENAI_API_KEY')
     expect(answer?.reply).not.toContain('secret-key')
   })
 

@@ -2,14 +2,23 @@
 import { encode } from 'gpt-tokenizer'
 import { describe, expect, it } from 'vitest'
 import { askable, newJob, notes } from '../../../../engine/index.ts'
+import { readingPrompt } from '../../../../src/prompts.ts'
 import { hear } from '../../../../src/assistant.ts'
+import { toolsOffered } from '../../../../src/readers/model/tools.ts'
 import { catalogueText, wordsFor } from '../../../../src/readers/model/vocabulary.ts'
 
 const asked = askable.flatMap((calc) => calc.examples.map(({ ask, given }) => ({ calc, ask, given })))
 
+const texts = new Map<string, string>()
+function textFor(ask: string): string {
+  const text = texts.get(ask) ?? wordsFor(hear(ask, newJob))
+  texts.set(ask, text)
+  return text
+}
+
 describe('the words that come with a message', () => {
   it.each(asked)('hold all that is told in it: $ask', ({ calc, ask, given }) => {
-    const text = wordsFor(hear(ask, newJob))
+    const text = textFor(ask)
     const missing = Object.keys(given).filter((word) => !new RegExp(`\\b${word}\\b`).test(text))
     expect(missing, calc.name).toEqual([])
   })
@@ -21,9 +30,10 @@ describe('the words that come with a message', () => {
     },
   )
 
-  it('stay short, whatever is asked', () => {
-    const sizes = asked.map(({ ask }) => encode(wordsFor(hear(ask, newJob))).length)
-    expect(Math.max(...sizes)).toBeLessThan(2600)
+  it('fit with the tools and the system text within 6,000 tokens, whatever is asked', () => {
+    const front = `${readingPrompt()}\n\n${catalogueText()}\n${JSON.stringify(toolsOffered)}`
+    const sizes = asked.map(({ ask }) => encode(textFor(ask)).length)
+    expect(encode(front).length + Math.max(...sizes)).toBeLessThan(6000)
   })
 
   it('are none where nothing of the trade is said', () => {
