@@ -201,5 +201,5 @@ export function weightsTaught(folder: string): Weights {
 /** A line a feature, so that a change can be read. */
 export const written = (weights: Weights): string =>
   `${JSON.stringify(weights, null, 0)
-    .replaceAll('],"', '],\n"')
+    .replaceAll(/([\]}]),"/g, '$1,\n"')
     .replaceAll(/,"(?=[^"]*":-?\d)/g, ',\n"')}\n`

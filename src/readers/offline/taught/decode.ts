@@ -21,15 +21,17 @@ import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
 import { isFed, neededBehind } from '../feeds.ts'
 import { cues, isLater, type Looked } from './features.ts'
+import { any, scoreOf, speaksOf } from './table.ts'
 import {
   askedFor,
-  bindFeatures,
+  cueFeatures,
   kindsOf,
   load,
-  scoreOf,
+  quantityFeatures,
   standingFeatures,
   talkFeatures,
   type Weights,
+  wordLabel,
 } from './weights.ts'
 
 export interface Binding {
@@ -137,7 +139,7 @@ function takes(calculation: Calculation): readonly Takes[] {
 
 /** How well each quantity of a message goes with a word, worked once for all calculations. */
 class Scores {
-  readonly quantities: readonly { readonly reading: Tagged; readonly spot: number }[]
+  readonly quantities: readonly { readonly reading: Tagged; readonly spot: number; readonly features: string[] }[]
   private readonly known = new Map<string, readonly number[]>()
   readonly called: ReadonlySet<string>
   /** How likely the message only tells. */
@@ -148,18 +150,21 @@ class Scores {
   ) {
     this.called = new Set(calculationsIn(looked.message))
     this.tells = kindsOf(by, looked).get('told') ?? 0
-    this.quantities = looked.message.flatMap((token, spot) => (token.reading ? [{ reading: token.reading, spot }] : []))
+    this.quantities = looked.message.flatMap(({ reading }, spot) =>
+      reading ? [{ reading, spot, features: quantityFeatures(looked, reading, spot) }] : [],
+    )
   }
   of(word: Word | undefined): readonly number[] {
-    const name = word?.name ?? ''
+    const name = wordLabel(word)
     const before = this.known.get(name)
     if (before) return before
-    const each = this.quantities.map(({ reading, spot }) =>
-      scoreOf(this.by.binds, [
-        ...bindFeatures(this.looked, reading, spot, word),
-        ...(word ? talkFeatures(this.looked, reading, word) : []),
-      ]),
-    )
+    const { binds } = this.by
+    const each = this.quantities.map(({ reading, spot, features }) => {
+      const own = speaksOf(binds[name], features)
+      if (!word) return own
+      const ofAny = [...cueFeatures(this.looked, reading, spot, word), ...talkFeatures(this.looked, reading, word)]
+      return scoreOf(binds[any], ofAny, own)
+    })
     this.known.set(name, each)
     return each
   }
@@ -192,7 +197,7 @@ function tried(
   const { quantities } = known
   const nothing = known.of(undefined)
   const standing = taken.map(({ word, behind }) =>
-    behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds, standingFeatures(word, calculation)),
+    behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds[any], standingFeatures(word, calculation)),
   )
   const scores = quantities.map(({ reading }, i) =>
     words.map((word, j) =>

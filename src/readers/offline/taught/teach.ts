@@ -4,20 +4,34 @@
 import type { Calculation } from '../../../../engine/index.ts'
 import { canBe, readingsOf } from './decode.ts'
 import {
-  bindFeatures,
   askFeatures,
   choiceFeatures,
+  cueFeatures,
   kindFeatures,
+  namesOption,
   normal,
+  optionLabel,
+  quantityFeatures,
   standingFeatures,
   talkFeatures,
+  wordLabel,
   type Counts,
   type Weights,
 } from './weights.ts'
 import type { Looked } from './features.ts'
+import { any, type Speaking, type Table } from './table.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
-import { askedFeatures, behindOf, features, shapeOfToken, standingOf, tagsFor, untagged } from '../walk/tags.ts'
+import {
+  askedFeatures,
+  beginning,
+  behindOf,
+  passing,
+  shapeOfToken,
+  standingOf,
+  tagsFor,
+  untagged,
+} from '../walk/tags.ts'
 import type { WalkWeights } from '../walk/walk-weights.ts'
 
 export interface Lesson {
@@ -39,6 +53,12 @@ interface Choice {
   readonly right: number
 }
 
+/** Features that are there or not, each by the name that its weight has while it is learned: its label, and itself. */
+const labelled = (label: string, features: readonly string[]): [string, number][] =>
+  features.map((it) => [`${label} ${it}`, 1])
+const ofAny = (features: readonly (readonly [string, number])[]): [string, number][] =>
+  features.map(([name, value]) => [`${any} ${name}`, value])
+
 /** For each quantity of a lesson the words that it could be, of the calculation’s own. */
 function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
   const words = Object.values(calculation.needs).filter((it) => it.kind !== 'choice' && it.kind !== 'verdict')
@@ -47,9 +67,16 @@ function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
     // A stick called by its size tells both its sides; the one that brings the other along stands for both.
     const word = (reading.section && words.find((it) => it.otherSide === marked)?.name) || marked
     const able = words.filter((it) => it.name === word || canBe(it, reading, looked, needed))
+    const own = quantityFeatures(looked, reading, spot)
     const options = [undefined, ...able].map((it) => [
-      ...bindFeatures(looked, reading, spot, it),
-      ...(it ? [...talkFeatures(looked, reading, it), ...standingFeatures(it, calculation)] : []),
+      ...labelled(wordLabel(it), own),
+      ...(it
+        ? ofAny([
+            ...cueFeatures(looked, reading, spot, it),
+            ...talkFeatures(looked, reading, it),
+            ...standingFeatures(it, calculation),
+          ])
+        : []),
     ])
     const right = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
     return right === 0 && word !== null ? [] : [{ options, right }]
@@ -62,8 +89,12 @@ const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying:
     .filter((it) => it.kind === 'choice')
     .map((word) => {
       const options = [undefined, ...Object.keys(word.options ?? {})]
+      const features = choiceFeatures(looked, word, saying)
       return {
-        options: options.map((it) => choiceFeatures(looked, word, it, saying)),
+        options: options.map((it) => [
+          ...labelled(optionLabel(word, it), features),
+          ...(namesOption(looked, word, it) ? ofAny([['option', 1]]) : []),
+        ]),
         right: Math.max(0, options.indexOf(said.get(word.name))),
       }
     })
@@ -145,13 +176,15 @@ function taughtInParts(
   return {
     asks: counted(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
     results: counted(lessons.flatMap(({ looked, results }) => results.map((label) => ({ looked, label })))),
-    binds: weighed(lessons.flatMap(choicesOf)),
-    choices: weighed(lessons.flatMap((it) => optionChoicesOf(it, saying))),
-    kinds: weighed(
-      ofKinds.map(({ looked, kind }) => ({
-        options: kinds.map((it) => kindFeatures(looked, it)),
-        right: kinds.indexOf(kind),
-      })),
+    binds: byLabel(weighed(lessons.flatMap(choicesOf))),
+    choices: byLabel(weighed(lessons.flatMap((it) => optionChoicesOf(it, saying)))),
+    kinds: byLabel(
+      weighed(
+        ofKinds.map(({ looked, kind }) => ({
+          options: kinds.map((it) => labelled(it, kindFeatures(looked))),
+          right: kinds.indexOf(kind),
+        })),
+      ),
     ),
   }
 }
@@ -169,26 +202,31 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
   const results = [...new Set(walks.flatMap((it) => it.asks))].sort()
   return {
     seen: able,
-    tags: weighed(
-      walks.flatMap(({ looked, tags }) =>
-        looked.message.flatMap((_, at): Choice[] => {
-          const of = tagsFor(able, looked.message, at)
-          if (of.length < 2) return []
-          const found = [...standingOf(looked, at), ...behindOf(looked, at, tags.slice(0, at))]
-          const right = of.indexOf(tags[at] as string)
-          return right < 0 ? [] : [{ right, options: of.map((it) => features(it, found)) }]
+    tags: byLabel(
+      weighed(
+        walks.flatMap(({ looked, tags }) => {
+          let behind = beginning
+          return looked.message.flatMap((token, at): Choice[] => {
+            const of = tagsFor(able, looked.message, at)
+            const found = [...standingOf(looked, at), ...behindOf(token, behind)]
+            const right = of.indexOf(tags[at] as string)
+            behind = passing(behind, token, tags[at] as string)
+            return of.length < 2 || right < 0 ? [] : [{ right, options: of.map((it) => labelled(it, found)) }]
+          })
         }),
       ),
     ),
-    asks: weighed(
-      [
-        ...walks.flatMap(({ looked, asks, tags }) => [
-          ...results.map((it) => yesOrNo(looked, it, asks.includes(it))),
-          ...(tags.includes('runLength') || tags.includes('stretch') ? [yesOrNo(looked, 'fence', true)] : []),
-        ]),
-        ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
-      ],
-      true,
+    asks: byLabel(
+      weighed(
+        [
+          ...walks.flatMap(({ looked, asks, tags }) => [
+            ...results.map((it) => yesOrNo(looked, it, asks.includes(it))),
+            ...(tags.includes('runLength') || tags.includes('stretch') ? [yesOrNo(looked, 'fence', true)] : []),
+          ]),
+          ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
+        ],
+        true,
+      ),
     ),
   }
 }
@@ -199,7 +237,7 @@ const isOfNoSum = ({ kind }: KindLesson): boolean => kind !== 'sum' && kind !== 
 
 const yesOrNo = (looked: Looked, label: string, isSo: boolean): Choice => ({
   right: isSo ? 1 : 0,
-  options: [[], features(label, askedFeatures(looked))],
+  options: [[], labelled(label, askedFeatures(looked))],
 })
 
 /** How often each feature stands in the sentences of each label. */
@@ -219,11 +257,23 @@ function counted(sentences: readonly { readonly looked: Looked; readonly label: 
   const seen = [...counts]
     .filter(([, own]) => [...own.values()].reduce((sum, it) => sum + it, 0) > 1)
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, own]) => [name, [...own].sort(([a], [b]) => a - b)] as const)
+    .map(([name, own]) => [name, [...own].sort(([a], [b]) => a - b).flat()] as const)
   return { labels, sentences: many, seen: Object.fromEntries(seen) }
 }
 
-function weighed(choices: readonly Choice[], isFew = false): Readonly<Record<string, number>> {
+/** Weights by their names, parted into label and feature. */
+function byLabel(weights: Speaking): Table {
+  const table: Record<string, Record<string, number>> = {}
+  for (const [name, weight] of Object.entries(weights)) {
+    const end = name.indexOf(' ')
+    const label = name.slice(0, end)
+    table[label] ??= {}
+    table[label][name.slice(end + 1)] = weight
+  }
+  return table
+}
+
+function weighed(choices: readonly Choice[], isFew = false): Speaking {
   // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
   const seen = new Map<string, number>()
   for (const { options, right } of choices)

@@ -13,6 +13,7 @@ import {
 import { contextOf, cues, everyWordOf, type Looked, phrasesOf, shapeOf, standOf, unitOf, wordsOf } from './features.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
+import { any, type Speaking, speaksOf, type Table } from './table.ts'
 import type { WalkWeights } from '../walk/walk-weights.ts'
 
 /** How often each feature of a message was seen with each label. */
@@ -20,8 +21,8 @@ export interface Counts {
   readonly labels: readonly string[]
   /** How many sentences of each label there were, in their order. */
   readonly sentences: readonly number[]
-  /** For each feature: pairs of a label’s number and how many of its sentences had it. */
-  readonly seen: Readonly<Record<string, readonly (readonly [number, number])[]>>
+  /** For each feature, in turn: a label’s number, and how many of its sentences had it. */
+  readonly seen: Readonly<Record<string, readonly number[]>>
 }
 
 /** Hundredths, so that the file can be read and compared. */
@@ -30,14 +31,14 @@ export interface Weights {
   readonly asks: Counts
   /** And for which of its results. */
   readonly results: Counts
-  /** For each `word feature` of a quantity. */
-  readonly binds: Readonly<Record<string, number>>
-  /** For each `word:option feature` of a message; `word:-` where it does not say. */
-  readonly choices: Readonly<Record<string, number>>
-  /** For each `kind feature` of a message. */
-  readonly kinds: Readonly<Record<string, number>>
+  /** For each word, by the features of a quantity. */
+  readonly binds: Table
+  /** For each `word:option`, by the features of a message; `word:-` where it does not say. */
+  readonly choices: Table
+  /** For each kind of message, by its features. */
+  readonly kinds: Table
   /** What speaks for one reading of a message beside others. */
-  readonly readings: Readonly<Record<string, number>>
+  readonly readings: Speaking
   /** What each token is where a fence is told side by side. */
   readonly walks: WalkWeights
 }
@@ -50,9 +51,10 @@ const places = ['weights.json', ...['..', '../..'].map((it) => `${it}/src/reader
 /** Reads the weights. Their tables hold what was taught and nothing else: “constructor” is a word like any other. */
 export function load(): Weights {
   const weights = JSON.parse(readFileSync(found(), 'utf8')) as Weights
-  const { asks, results, walks, ...others } = weights
-  for (const table of [asks.seen, results.seen, ...Object.values(walks), ...Object.values(others)])
-    Object.setPrototypeOf(table, null)
+  const { asks, results, walks, binds, choices, kinds, readings } = weights
+  const tables = [binds, choices, kinds, walks.tags, walks.asks]
+  for (const it of [asks.seen, results.seen, walks.seen, readings, ...tables, ...tables.flatMap(Object.values)])
+    Object.setPrototypeOf(it, null)
   return weights
 }
 
@@ -65,24 +67,41 @@ function found(): URL {
   return file
 }
 
-const sizes = new WeakMap<Counts, readonly number[]>()
-/** How many features the sentences of each label had in all. */
-function sizesOf(counts: Counts): readonly number[] {
+interface Sizes {
+  /** How many features the sentences of each label had in all. */
+  readonly each: readonly number[]
+  /** How many different features there are. */
+  readonly all: number
+}
+
+const sizes = new WeakMap<Counts, Sizes>()
+function sizesOf(counts: Counts): Sizes {
   const known = sizes.get(counts)
   if (known) return known
-  const found = counts.labels.map(() => 0)
-  for (const pairs of Object.values(counts.seen))
-    for (const [at, count] of pairs) found[at] = (found[at] as number) + count
+  const each = counts.labels.map(() => 0)
+  const features = Object.values(counts.seen)
+  for (const turns of features)
+    for (let i = 0; i < turns.length; i += 2)
+      each[turns[i] as number] = (each[turns[i] as number] as number) + (turns[i + 1] as number)
+  const found = { each, all: features.length }
   sizes.set(counts, found)
   return found
 }
 
 /** How much the features of a message speak for each label, by its share of them (naive Bayes): in logarithms, in the order of the labels. */
 function speaksFor(counts: Counts, features: readonly string[]): number[] {
-  const known = features.flatMap((it) => counts.seen[it] ?? [])
-  const [all, many] = [Object.keys(counts.seen).length, features.filter((it) => counts.seen[it]).length]
-  const scores = sizesOf(counts).map((size) => many * Math.log(unseen / (size + unseen * all)))
-  for (const [at, count] of known) scores[at] = (scores[at] as number) + Math.log((count + unseen) / unseen)
+  const known = features.flatMap((it) => {
+    const turns = counts.seen[it]
+    return turns ? [turns] : []
+  })
+  const many = known.length
+  const { each, all } = sizesOf(counts)
+  const scores = each.map((size) => many * Math.log(unseen / (size + unseen * all)))
+  for (const turns of known)
+    for (let i = 0; i < turns.length; i += 2) {
+      const at = turns[i] as number
+      scores[at] = (scores[at] as number) + Math.log(((turns[i + 1] as number) + unseen) / unseen)
+    }
   // Words that follow one another say much the same: together they count less than one by one.
   return scores.map((it) => it / Math.sqrt(Math.max(1, many)))
 }
@@ -133,33 +152,28 @@ export function resultsAsked(
     .sort((a, b) => b.share - a.share)
 }
 
-export const kindFeatures = (looked: Looked, kind: MessageKind): [string, number][] =>
-  ['*', ...standOf(looked), ...everyWordOf(looked)].map((it) => [`${kind} ${it}`, 1])
+export const kindFeatures = (looked: Looked): string[] => ['*', ...standOf(looked), ...everyWordOf(looked)]
 
 /** The share of each kind that a message may be. */
 export function kindsOf(weights: Weights, looked: Looked): ReadonlyMap<MessageKind, number> {
-  const scores = kinds.map((it) => scoreOf(weights.kinds, kindFeatures(looked, it)))
+  const features = kindFeatures(looked)
+  const scores = kinds.map((it) => speaksOf(weights.kinds[it], features))
   const shares = normal(scores)
   return new Map(kinds.map((it, i) => [it, Math.exp(shares[i] as number)]))
 }
 
 /** `saying` are the words that may speak for an option, while it is learned; afterwards the weights know them. */
-export function choiceFeatures(
-  looked: Looked,
-  word: Word,
-  option: string | undefined,
-  saying?: ReadonlySet<string>,
-): [string, number][] {
-  const name = `${word.name}:${option ?? none}`
+export function choiceFeatures(looked: Looked, word: Word, saying?: ReadonlySet<string>): string[] {
   const words = phrasesOf(looked).map((it) => it.words)
-  const found: [string, number][] = [
-    '*',
-    ...new Set(saying ? words.filter((it) => saying.has(`${word.name} ${it}`)) : words),
-  ].map((it) => [`${name} ${it}`, 1])
-  if (option && looked.hits.some((it) => it.sort === 'option' && it.word === word.name && it.option === option))
-    found.push(['option', 1])
-  return found
+  return ['*', ...new Set(saying ? words.filter((it) => saying.has(`${word.name} ${it}`)) : words)]
 }
+
+/** The label of an option in the weights. */
+export const optionLabel = (word: Word, option: string | undefined): string => `${word.name}:${option ?? none}`
+
+/** Whether the vocabulary’s own words for an option stand in the message. */
+export const namesOption = ({ hits }: Looked, word: Word, option: string | undefined): boolean =>
+  option !== undefined && hits.some((it) => it.sort === 'option' && it.word === word.name && it.option === option)
 
 /** The option that a message says of a choice, its share, and the words that say so most; nothing where none says it. */
 export function optionSaid(
@@ -168,12 +182,19 @@ export function optionSaid(
   word: Word,
 ): { option: string; share: number; from: number; to: number } | undefined {
   const options = [undefined, ...Object.keys(word.options ?? {})]
-  const scores = options.map((it) => scoreOf(weights.choices, choiceFeatures(looked, word, it)))
-  const likeliest = Math.max(...normal(scores))
-  const option = options[normal(scores).indexOf(likeliest)]
+  const features = choiceFeatures(looked, word)
+  const byName = (weights.choices[any]?.option ?? 0) / 100
+  const shares = normal(
+    options.map(
+      (it) => speaksOf(weights.choices[optionLabel(word, it)], features) + (namesOption(looked, word, it) ? byName : 0),
+    ),
+  )
+  const likeliest = Math.max(...shares)
+  const option = options[shares.indexOf(likeliest)]
   if (option === undefined) return undefined
+  const speaking = weights.choices[optionLabel(word, option)]
   const [best] = phrasesOf(looked)
-    .map((it) => ({ ...it, weight: weights.choices[`${word.name}:${option} ${it.words}`] ?? 0 }))
+    .map((it) => ({ ...it, weight: speaking?.[it.words] ?? 0 }))
     .filter((it) => it.weight > 0)
     .sort((a, b) => b.weight - a.weight)
   return best && { option, share: Math.exp(likeliest), from: best.from, to: best.to }
@@ -185,23 +206,25 @@ export const askFeatures = (looked: Looked): string[] => [
   ...new Set(looked.hits.filter((it) => it.sort === 'ask').map((it) => `ask:${it.word}`)),
 ]
 
-/** The features of a quantity and a word, or of a quantity that means nothing (`undefined`). */
-export function bindFeatures(
-  looked: Looked,
-  reading: Tagged,
-  spot: number,
-  word: Word | undefined,
-): [string, number][] {
-  const name = word?.name ?? none
-  const found: [string, number][] = [
-    [`${name} *`, 1],
-    [`${name} u:${unitOf(reading)}`, 1],
-  ]
-  for (const it of [...contextOf(looked, spot), `n:${shapeOf(reading)}`]) found.push([`${name} ${it}`, 1])
-  if (!word) return found
+/** The label of a word in the weights, or of a quantity that means nothing (`undefined`). */
+export const wordLabel = (word: Word | undefined): string => word?.name ?? none
+
+/** The features of a quantity, which speak for each word in its own measure. */
+export const quantityFeatures = (looked: Looked, reading: Tagged, spot: number): string[] => [
+  '*',
+  `u:${unitOf(reading)}`,
+  ...contextOf(looked, spot),
+  `n:${shapeOf(reading)}`,
+]
+
+/** The features of a quantity and a word that speak for any word alike. */
+export function cueFeatures(looked: Looked, reading: Tagged, spot: number, word: Word): [string, number][] {
   const { cue, likely } = cues(looked, reading, spot, word)
-  found.push(['cue', cue], ['likely', Math.max(0, likely)], ['unlikely', Math.min(0, likely)])
-  return found
+  return [
+    ['cue', cue],
+    ['likely', Math.max(0, likely)],
+    ['unlikely', Math.min(0, likely)],
+  ]
 }
 
 /** The features of a word in a calculation: whether it must be told, and whether what is asked for first hangs on it. */
@@ -237,6 +260,3 @@ function ratioOf({ quantity: now, bare }: Tagged, before: Quantity): number | un
     : [bare?.valueOf() ?? 0, toNumber(amountIn(before, before.unit))]
   return a > 0 && b > 0 ? Math.max(a / b, b / a) : undefined
 }
-
-export const scoreOf = (binds: Weights['binds'], features: readonly (readonly [string, number])[]): number =>
-  features.reduce((sum, [name, value]) => sum + ((binds[name] ?? 0) / 100) * value, 0)

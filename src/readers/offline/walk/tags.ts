@@ -1,7 +1,8 @@
 // This file is about the tags of a fence that is told side by side: which token is a side’s length, its name, a corner, a gate, or nothing.
 // They are found from left to right; what was found last says much about what comes next.
 import { contextOf, type Looked, shapeOf, unitOf } from '../taught/features.ts'
-import { normal, scoreOf } from '../taught/weights.ts'
+import { speaksOf } from '../taught/table.ts'
+import { normal } from '../taught/weights.ts'
 import type { Token } from '../stems.ts'
 import type { WalkWeights } from './walk-weights.ts'
 
@@ -44,22 +45,29 @@ export function standingOf(looked: Looked, at: number): string[] {
   return found
 }
 
+/** What stands behind a token: the tag right before it, the last that says something and how far off it is, and the last two of sizes. */
+export interface Behind {
+  readonly tag: string
+  readonly last: string
+  readonly far: '' | ' beside' | ' past'
+  readonly size: string
+  readonly sizeBefore: string
+}
+export const beginning: Behind = { tag: '^', last: '^', far: '', size: '^', sizeBefore: '^' }
+
+/** What stands behind the next token. */
+export function passing(behind: Behind, token: Token, tag: string): Behind {
+  if (tag === untagged) {
+    const isPast = behind.far === ' past' || /^[.;?!\n]$/.test(token.text)
+    return { ...behind, tag, far: isPast && behind.last !== '^' ? ' past' : '' }
+  }
+  const sizes = token.reading ? { size: tag, sizeBefore: behind.size } : {}
+  return { ...behind, tag, last: tag, far: ' beside', ...sizes }
+}
+
 /** The features of a token that hang on the tags before it. */
-export function behindOf({ message }: Looked, at: number, tags: readonly string[]): string[] {
-  const last = tags.findLastIndex((it) => it !== untagged)
-  const isStop = (token: Token): boolean => /^[.;?!\n]$/.test(token.text)
-  const between = last < 0 ? [] : message.slice(last + 1, at)
-  const far = last < 0 ? '' : between.length === 0 ? ' beside' : between.some(isStop) ? ' past' : ''
-  const sizes = tags.filter((it, i) => message[i]?.reading && it !== untagged)
-  const [lastSize, sizeBefore] = [sizes.at(-1) ?? '^', sizes.at(-2) ?? '^']
-  const own = shapeOfToken(message[at] as Token)
-  return [
-    `t ${tags[at - 1] ?? '^'}`,
-    `t ${tags[at - 1] ?? '^'} ${own}`,
-    `l ${last < 0 ? '^' : tags[last]}${far}`,
-    `s ${lastSize}`,
-    `s ${sizeBefore} ${lastSize}`,
-  ]
+export function behindOf(token: Token, { tag, last, far, size, sizeBefore }: Behind): string[] {
+  return [`t ${tag}`, `t ${tag} ${shapeOfToken(token)}`, `l ${last}${far}`, `s ${size}`, `s ${sizeBefore} ${size}`]
 }
 
 const beam = 8
@@ -71,30 +79,57 @@ export interface Tagging {
   readonly shares: readonly number[]
 }
 
+/** One way to tag a message as far as it was read, from its last token back. */
+interface Way {
+  readonly before: Way | undefined
+  readonly behind: Behind
+  readonly share: number
+  readonly score: number
+}
+
 /** The likeliest ways to tag all of a message, the best first. */
 export function taggings(looked: Looked, by: WalkWeights): Tagging[] {
-  let ways: (Tagging & { readonly score: number })[] = [{ tags: [], shares: [], score: 0 }]
-  looked.message.forEach((_, at) => {
+  let ways: Way[] = [{ before: undefined, behind: beginning, share: 1, score: 0 }]
+  looked.message.forEach((token, at) => {
     const able = tagsFor(by.seen, looked.message, at)
+    const [only, more] = able
+    if (only !== undefined && more === undefined) {
+      ways = ways.map((before) => ({ ...before, before, behind: passing(before.behind, token, only), share: 1 }))
+      return
+    }
     const standing = standingOf(looked, at)
-    const fixed = able.map((tag) => scoreOf(by.tags, features(tag, standing)))
+    const fixed = able.map((tag) => speaksOf(by.tags[tag], standing))
     ways = ways
-      .flatMap(({ tags, shares, score }) => {
-        const behind = behindOf(looked, at, tags)
-        const each = normal(able.map((tag, i) => (fixed[i] as number) + scoreOf(by.tags, features(tag, behind))))
+      .flatMap((before) => {
+        const behind = behindOf(token, before.behind)
+        const each = normal(able.map((tag, i) => (fixed[i] as number) + speaksOf(by.tags[tag], behind)))
         return able.map((tag, i) => ({
-          tags: [...tags, tag],
-          shares: [...shares, Math.exp(each[i] as number)],
-          score: score + (each[i] as number),
+          before,
+          tag,
+          share: each[i] as number,
+          score: before.score + (each[i] as number),
         }))
       })
       .sort((a, b) => b.score - a.score)
       .slice(0, beam)
+      .map(({ before, tag, share, score }) => ({
+        before,
+        behind: passing(before.behind, token, tag),
+        share: Math.exp(share),
+        score,
+      }))
   })
-  return ways
+  return ways.map(wholeOf)
 }
 
-export const features = (tag: string, of: readonly string[]): [string, number][] => of.map((it) => [`${tag} ${it}`, 1])
+function wholeOf(way: Way): Tagging {
+  const [tags, shares]: [string[], number[]] = [[], []]
+  for (let at = way; at.before; at = at.before) {
+    tags.push(at.behind.tag)
+    shares.push(at.share)
+  }
+  return { tags: tags.reverse(), shares: shares.reverse() }
+}
 
 /** What a message asks for, in features: its words, and what stands beside them. */
 export function askedFeatures({ message }: Looked): string[] {
@@ -104,11 +139,10 @@ export function askedFeatures({ message }: Looked): string[] {
 
 /** How much a message looks like a fence told side by side, beside all else that people say: in logarithms, more than 0 where that is likelier. */
 export const looksLikeFence = (looked: Looked, by: WalkWeights): number =>
-  scoreOf(by.asks, features('fence', askedFeatures(looked)))
+  speaksOf(by.asks.fence, askedFeatures(looked))
 
 /** Results that a message is likelier to ask for than not. */
 export function asksOf(looked: Looked, by: WalkWeights): string[] {
   const words = askedFeatures(looked)
-  const results = [...new Set(Object.keys(by.asks).map((it) => it.slice(0, it.indexOf(' '))))]
-  return results.filter((it) => it !== 'fence' && scoreOf(by.asks, features(it, words)) > 0)
+  return Object.keys(by.asks).filter((it) => it !== 'fence' && speaksOf(by.asks[it], words) > 0)
 }

@@ -1,0 +1,21 @@
+// This file is about tables of weights: what each feature of a message speaks for, and what several come to together.
+
+/** How much each feature speaks for a label, in hundredths. */
+export type Speaking = Readonly<Record<string, number>>
+export type Table = Readonly<Record<string, Speaking>>
+/** The label of what speaks for all of them alike: none is called so. */
+export const any = '*'
+
+/** What features come to that are there or not, on top of what is known already. */
+export function speaksOf(speaking: Speaking | undefined, features: readonly string[], so = 0): number {
+  let sum = so
+  if (speaking) for (const it of features) sum += (speaking[it] ?? 0) / 100
+  return sum
+}
+
+/** What features come to that have a measure. */
+export const scoreOf = (
+  speaking: Speaking | undefined,
+  features: readonly (readonly [string, number])[],
+  so = 0,
+): number => features.reduce((sum, [name, value]) => sum + ((speaking?.[name] ?? 0) / 100) * value, so)
