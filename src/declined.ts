@@ -23,6 +23,8 @@ export function whyDeclined(decline: Decline): string {
       return 'I can take that in more than one way, and would rather ask than guess. Say once more what you want to know, and of what each number is.'
     case 'not-understood':
       return `I did not understand what to do with that. ${whatCanBeAsked()}`
+    case 'not-english':
+      return 'That does not look like English, and English is all I can read without a model. A number or a unit of another language is easily taken wrongly, so I worked nothing of it. Ask in English, in as few words as you like.'
     default:
       return decline.why satisfies never
   }

@@ -21,6 +21,7 @@ import {
   type Word,
   yard,
 } from '../../engine/index.ts'
+import { isForeign, isPlainEverywhere } from '../readers/language.ts'
 import type { Heard, Tagged } from '../readers/reader.ts'
 import type { Request, Told } from '../request.ts'
 import { spansOf } from './spans.ts'
@@ -113,6 +114,10 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
   return { held, refused, torn, unsure, wants }
 }
 
+/** Whether a quantity of a message in another language may be taken: things counted in plain digits, and numbers with a sign that is the same everywhere. */
+const isSafeAbroad = (reading: Tagged, word: Word): boolean =>
+  reading.bare === null ? isPlainEverywhere(reading.said) : word.kind === 'count' && /^\d+$/.test(reading.said)
+
 const isNone = /^\s*(?:no|none|without|zero|nil|any)\b/i
 const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|problem\b|sooner\b|,|\.)/i
 
@@ -134,6 +139,8 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
   }
   if (tag !== null) {
     const reading = readings.find((it) => it.tag === tag)
+    if (reading && isForeign(said) && !isSafeAbroad(reading, word))
+      return { why: `I could only be sure of “${reading.said}” in English, with its unit`, isOfTheWords: true }
     if (reading)
       return surely(
         likelierUnit(inTheirMoney(inches(reading, word, readings, job), word, readings, job), word, job),
@@ -172,6 +179,8 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
         ? { why: `${word.label} cannot be none` }
         : { value: nought, tag: null, firmness: 'exactly', accepted: 'said' }
     }
+    if (isForeign(said))
+      return { why: `I could only be sure of “${words}” in English, with its unit`, isOfTheWords: true }
     const found = readQuantities(words, { system })
     const [only] = found
     if (!only || found.length !== 1)

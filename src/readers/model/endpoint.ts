@@ -5,6 +5,7 @@ import type { ChatCompletionCreateParams } from 'openai/resources/chat/completio
 import { type Assembly, createAssembly } from './assemble.ts'
 import { bodyOf, type Wishes } from './body.ts'
 import { createEventReader } from './events.ts'
+import type { Learnt } from './learnt.ts'
 import { freshProfile, learn, type Profile } from './profile.ts'
 import type { Body, Endpoint, Spoken } from './speech.ts'
 import { type Offered, safeToShow } from './text-calls.ts'
@@ -24,6 +25,8 @@ export interface EndpointSettings {
   readonly stream?: boolean
   readonly limit?: number
   readonly usage?: boolean
+  /** Where what is learnt of the server outlives the program. */
+  readonly learnt?: Learnt
 }
 
 const ordinaryAddress = 'https://api.openai.com/v1'
@@ -43,7 +46,9 @@ export function openEndpoint(settings: EndpointSettings): Endpoint {
   const wishes: Wishes = settings
   const key = settings.key || undefined
   const client = clientFor(base, key, timeoutMs)
-  let profile: Profile = freshProfile
+  const address = printable(base)
+  const of = `${settings.model} at ${address}`
+  let profile: Profile = settings.learnt?.recall(of) ?? freshProfile
 
   const say: Endpoint['say'] = async (asking, { signal, onText } = {}) => {
     const offered: Offered = new Map(asking.tools?.map((tool) => [tool.name, tool.parameters]))
@@ -66,12 +71,15 @@ export function openEndpoint(settings: EndpointSettings): Endpoint {
         continue
       }
       // What was learnt is kept only if it led to an answer.
-      if (!failed) profile = current
+      if (!failed && current !== profile) {
+        profile = current
+        settings.learnt?.keep(of, current)
+      }
       const spoken = failed ? { ...assembly.spoken(failed.trouble), ...toldOf(failed) } : assembly.spoken()
       return show.ended({ ...spoken, sent: tried.length })
     }
   }
-  return { address: printable(base), model: settings.model, hasKey: key !== undefined, say }
+  return { address, model: settings.model, hasKey: key !== undefined, say }
 }
 
 const toldOf = ({ message, reason, patience }: Mishap): Pick<Spoken, 'message' | 'reason' | 'patience'> => ({

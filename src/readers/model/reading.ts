@@ -4,6 +4,7 @@ import { readingPrompt } from '../../prompts.ts'
 import type { Request } from '../../request.ts'
 import { isUrgent } from '../offline/emergencies.ts'
 import { readOffline } from '../offline/offline.ts'
+import { isForeign } from '../language.ts'
 import type { Heard, Heed, Reader } from '../reader.ts'
 import type { Endpoint, Message, Spoken, ToolCall } from './endpoint.ts'
 import { faultOf } from './faults.ts'
@@ -33,7 +34,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
       if (fault) return fallBack(heard, fault)
       const taken = takeCalls(spoken, request, heard)
       request = taken.request
-      if (taken.wrong.length === 0) return { request, by: 'model' }
+      if (taken.wrong.length === 0) return readBy(heard, request)
       // The same mistake twice is not waited upon a third time.
       const isAgain = taken.wrong.every((it) => before.includes(it))
       before = taken.wrong
@@ -43,10 +44,21 @@ export function createModelReader(endpoint: Endpoint): Reader {
     // What cannot be traced to the message is left out, and said to be. What could not even be read may have held anything.
     return before.some((it) => it.startsWith(untold))
       ? fallBack(heard, `The model “${endpoint.model}” did not hand over what I could use. ${otherModel}`)
-      : { request, by: 'model' }
+      : readBy(heard, request)
   }
   return { front: 'model', read }
 }
+
+const readBy = ({ said }: Heard, request: Request): Heed => ({
+  request,
+  by: 'model',
+  ...(isForeign(said)
+    ? {
+        notice:
+          'I answer in English: only there have I been over the numbers, units and cautions with care. Look under “How I read it” whether I understood you.',
+      }
+    : {}),
+})
 
 const otherModel = 'If that goes on, name another model in PLUMBPOST_MODEL.'
 

@@ -3,6 +3,7 @@ import type { Answer, Figure } from '../../answer.ts'
 import type { Writer } from '../../assistant.ts'
 import { passProse, type Ref } from '../../guard/prose.ts'
 import { writingPrompt } from '../../prompts.ts'
+import { isForeign } from '../language.ts'
 import type { Endpoint, Message } from './endpoint.ts'
 
 /** The prompt, and one try with what was wrong with it: a third would keep the person waiting for little. */
@@ -11,6 +12,8 @@ const mostMessages = 4
 export function createWriter(endpoint: Endpoint): Writer {
   const system = writingPrompt()
   return async (said, card, show, allowance, signal) => {
+    // In another language the program's own sentences stand alone.
+    if (isForeign(said)) return ''
     const refs = refsOf(card)
     const messages: Message[] = [
       { role: 'system', content: system },
@@ -21,11 +24,11 @@ export function createWriter(endpoint: Endpoint): Writer {
       const spoken = await endpoint.say({ messages }, signal ? { signal } : {})
       if (spoken.error || spoken.refusal || spoken.finish === 'length' || spoken.finish === 'filtered') return ''
       const passed = passProse(spoken.text, refs, said)
-      if (passed.shown !== '') {
+      if (passed.shown !== '' && !isForeign(spoken.text)) {
         show(passed.shown)
         return passed.shown
       }
-      const rules = [...new Set(passed.reasons.map((it) => it.rule))].join(', ')
+      const rules = [...new Set(passed.reasons.map((it) => it.rule))].join(', ') || 'plain English'
       messages.push(
         { role: 'assistant', content: spoken.text },
         { role: 'user', content: `Every sentence broke a rule (${rules}). Write it again within the rules.` },

@@ -15,6 +15,7 @@ import {
   yard,
 } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
+import { isForeign } from '../language.ts'
 import type { Heard, Reader } from '../reader.ts'
 import { alternativesIn } from './alternatives.ts'
 import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
@@ -79,6 +80,7 @@ function readAnew(all: Heard): Request {
   const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)
   if (urgent.length > 0) return onlyThese(urgent)
+  if (isForeign(heard.said)) return { ...onlyThese([]), declines: declined('not-english', heard.said.slice(0, 200)) }
   const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message))
   const places = placesIn(message)
   const { refused, reasons } = dangerIn(message, heard.said)

@@ -338,6 +338,39 @@ describe('a model that does wrong', () => {
     expect(asked).toHaveLength(1)
   })
 
+  it('reads another language: what is the same everywhere is taken, and the answer is the program’s own, in English', async () => {
+    const german = 'Ich habe 4 Pfosten, die Löcher sind 30 cm breit und 1.500 mm tief. Wie viele Säcke mit 35 kg?'
+    const { answer, asked } = await answerTo(
+      [
+        request(
+          [
+            told('posts', { tag: 'u1' }),
+            told('holeDiameter', { tag: 'u2' }),
+            told('holeDepth', { tag: 'u3' }),
+            told('bagWeight', { tag: 'u4' }),
+          ],
+          ['bags'],
+        ),
+      ],
+      german,
+    )
+    expect(asked).toHaveLength(1)
+    expect(answer.front).toBe('model')
+    expect(answer.reply).toContain('I answer in English')
+    expect(answer.readAs.map((it) => it.figure.word)).toEqual(['posts', 'holeDiameter', 'bagWeight'])
+    expect(headlines(answer)).toEqual({})
+    expect(answer.asks.map((it) => it.word)).toContain('holeDepth')
+  })
+
+  it('writes in another language: its sentences are not shown', async () => {
+    const { answer } = await answerTo([
+      right,
+      { text: 'Kaufe {{r2.bags}} zusammen und fülle die Löcher bis oben. Die Säcke sind nicht schwer.' },
+    ])
+    expect(answer.prose).toBe('')
+    expect(headlines(answer).bags).toBe('10 bags')
+  })
+
   it('cannot be reached: the answer comes all the same, and says so', async () => {
     server.use(
       http.post('http://model.test/v1/chat/completions', () =>
