@@ -58,8 +58,9 @@ export function fittedReading(
   system: System,
 ): Quantity | undefined {
   if (clock && word.noun !== 'o’clock') return undefined
-  const ways = [quantity, ...rivals].map((it) => fitted(word, it, bare, system))
-  return ways.find((it) => it !== undefined)
+  const first = fitted(word, quantity, bare, system)
+  if (first || rivals.length === 0) return first
+  return rivals.map((it) => fitted(word, it, bare, system)).find((it) => it !== undefined)
 }
 
 /** `$4,200` and `€1.250,50` are one amount each; `60,40` is two. */

@@ -2,7 +2,7 @@
 import { ofRuns, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
-import { bindByRuns } from './bind-by-runs.ts'
+import { bindingByRuns } from './bind-by-runs.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { runsIn, stretchesByRun } from './runs.ts'
@@ -23,15 +23,15 @@ export function alternativesIn(
         ? { ...token, tag: undefined, reading: undefined, measured: undefined }
         : token,
     ) as Token[]
-    const { bound } = bindByRuns(
-      {
-        heard: { ...heard, readings: [only] },
-        message: alone,
-        hits,
-        places,
-        runs,
-        stretches: stretchesByRun(alone, runs),
-      },
+    const bindTo = bindingByRuns({
+      heard: { ...heard, readings: [only] },
+      message: alone,
+      hits,
+      places,
+      runs,
+      stretches: stretchesByRun(alone, runs),
+    })
+    const { bound } = bindTo(
       heard.job.decisions.map((it) => it.word),
       false,
     )

@@ -7,6 +7,7 @@ import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { asRunWord, lengthsOf, partIn, placesFor, type RunSaid, type Stretch } from './runs.ts'
+import { sceneOf } from './scene.ts'
 import type { Token } from './stems.ts'
 
 export interface Parts {
@@ -22,21 +23,32 @@ export interface Parts {
   readonly names?: readonly string[]
 }
 
-/** Binds each stretch, and says for which run what it tells holds. */
-export function bindByRuns(
-  { heard, message, hits, places, runs, stretches, apart = [], names: onlyNames = [] }: Parts,
+/** What a message says, bound to the words that are wanted or to those of one calculation. */
+export type Bind = (
   wanted: readonly string[],
   asksNow: boolean,
   named?: Calculation,
-): { bound: Bound[]; loose: Tagged[] } {
-  if (runs.length === 0 && apart.length === 0 && onlyNames.length === 0)
-    return bind(heard, message, hits, places, wanted, asksNow, named)
-  const bound: Bound[] = [...apart]
+) => { bound: Bound[]; loose: Tagged[] }
+
+/** Binds each stretch, and says for which run what it tells holds. */
+export function bindingByRuns({
+  heard,
+  message,
+  hits,
+  places,
+  runs,
+  stretches,
+  apart = [],
+  names: onlyNames = [],
+}: Parts): Bind {
+  if (runs.length === 0 && apart.length === 0 && onlyNames.length === 0) {
+    const scene = sceneOf(heard, message, hits, places)
+    return (wanted, asksNow, named) => bind(scene, wanted, asksNow, named)
+  }
   const own = new Set([...apart.map((it) => it.reading.tag), ...onlyNames])
-  const loose: Tagged[] = []
-  for (const stretch of stretches) {
+  const spots = new Map(message.map((token, at) => [token.tag, at]))
+  const scenes = stretches.map((stretch) => {
     const { from, to } = stretch
-    const isYard = stretch.places[0] === yard
     const names = new Set(namesIn(message, runs, stretch))
     const part = message
       .slice(from, to)
@@ -47,16 +59,23 @@ export function bindByRuns(
         .map((it) => ({ ...it, from: it.from - from, to: it.to - from }))
     const tags = new Set(part.flatMap((token) => token.tag ?? []))
     const here: Heard = { ...heard, readings: heard.readings.filter((it) => tags.has(it.tag)) }
-    const result = bind(here, part, inside(hits), inside(places), wanted, asksNow && isYard, isYard ? named : undefined)
-    const spotOf = (it: Tagged): number => message.findIndex((token) => token.tag === it.tag)
-    for (const it of result.bound) {
-      const word = isYard ? it.word : asRunWord(it.word)
-      const own = it.at === yard ? placesFor(word, spotOf(it.reading), stretch, message) : [it.at]
-      bound.push(...own.map((at): Bound => ({ ...it, word, at })))
+    return { stretch, scene: sceneOf(here, part, inside(hits), inside(places)) }
+  })
+  return (wanted, asksNow, named) => {
+    const bound: Bound[] = [...apart]
+    const loose: Tagged[] = []
+    for (const { stretch, scene } of scenes) {
+      const isYard = stretch.places[0] === yard
+      const result = bind(scene, wanted, asksNow && isYard, isYard ? named : undefined)
+      for (const it of result.bound) {
+        const word = isYard ? it.word : asRunWord(it.word)
+        const at = it.at === yard ? placesFor(word, spots.get(it.reading.tag) ?? -1, stretch, message) : [it.at]
+        bound.push(...at.map((at): Bound => ({ ...it, word, at })))
+      }
+      loose.push(...result.loose)
     }
-    loose.push(...result.loose)
+    return { bound, loose }
   }
-  return { bound, loose }
 }
 
 /** “Bay 3 on the front came out 93 1/4”: the one size told of a bay by its number is its opening, between the posts, unless their centres are spoken of. */

@@ -11,71 +11,40 @@ import {
   yard,
 } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
-import {
-  around,
-  cueScore,
-  withoutInner,
-  likelihood,
-  limits,
-  type Owned,
-  owners,
-  phraseEnds,
-  plainlyMeant,
-  weight,
-} from './cue-score.ts'
-import { readingsByDate } from './dated-readings.ts'
+import { cueScore, likelihood, limits, type Owned, plainlyMeant, weight } from './cue-score.ts'
 import { cutsIn } from './cuts-said.ts'
 import { daysIn } from './days.ts'
-import { hoursInTable } from './hour-table.ts'
 import type { Bound } from './bound.ts'
 import { neededBehind } from './feeds.ts'
 import { fits } from './fits.ts'
-import type { Hit } from './lexicon.ts'
 import { pairsTold } from './pairs.ts'
-import { type Kinds, placeFor, type PlaceSaid, stretchesByKind } from './places.ts'
+import { placeFor } from './places.ts'
 import { moneyIn } from './prices-said.ts'
+import { isInput, type Scene, type Sized, wordsFor } from './scene.ts'
 import type { Token } from './stems.ts'
 
 /** Binds the quantities of a message, the surest first; each word at a place takes one, and each quantity one word. */
 export function bind(
-  heard: Heard,
-  message: readonly Token[],
-  hits: readonly Hit[],
-  places: readonly PlaceSaid[],
+  scene: Scene,
   wanted: readonly string[],
   asksNow: boolean,
   named?: Calculation,
 ): { bound: Bound[]; loose: Tagged[] } {
+  const { heard, message, usable } = scene
   const answering = named ? [named] : askable.filter((calc) => wanted.some((word) => calc.gives[word]))
   const needed = new Set(answering.flatMap((calc) => Object.keys(calc.needs)))
   const behind = neededBehind(needed)
-  const insidePlace = (hit: Hit): boolean =>
-    places.some((it) => hit.from < it.to - 1 && hit.to > it.from && hit.to <= it.to - 1)
-  const usable = owners(
-    withoutInner(hits, message).filter((hit) => !insidePlace(hit)),
-    message,
-    places,
-  )
-  const others = heard.job.decisions.some(
-    (it) => it.word === 'posts' && it.at !== yard && !places.some(({ place }) => place === it.at),
-  )
-  const kinds: Kinds = { places, ofKind: stretchesByKind(message, places, others) }
-  const spots = new Map(message.flatMap((token, i) => (token.tag ? [[token.tag, i] as const] : [])))
-  const pairs = heard.readings.flatMap((reading) =>
-    pairsOf(reading, spots.get(reading.tag) ?? -1, heard, message, usable, kinds, needed, behind, asksNow),
-  )
-  const holeAt = (spot: number): string => placeFor(vocabulary.get('holeDiameter') as Word, spot, kinds, message)
+  const pairs = scene.sized.flatMap((it) => pairsOf(it, scene, needed, behind, asksNow))
+  const holeAt = (spot: number): string => placeFor(vocabulary.get('holeDiameter') as Word, spot, scene.kinds, message)
   pairs.push(...pairsTold({ heard, message, hits: usable, needed, holeAt }))
-  const table = hoursInTable(heard)
   const inRows = [
-    ...table.bound,
-    ...(readingsByDate(heard)?.bound ?? []),
+    ...scene.inRows,
     ...daysIn(heard, message, needed),
     ...moneyIn(heard, message, needed),
     ...cutsIn(message, needed),
   ]
-  const idle = new Set(table.idle)
-  const placed = new Set([...inRows.map((it) => it.reading), ...table.idle].map((it) => it.tag))
+  const idle = new Set(scene.idle)
+  const placed = new Set([...inRows.map((it) => it.reading), ...scene.idle].map((it) => it.tag))
   pairs.splice(0, pairs.length, ...pairs.filter((it) => !placed.has(it.reading.tag)), ...inRows)
   pairs.splice(0, pairs.length, ...withoutStrays(pairs, needed, asksNow ? weight.stray : weight.strayInTalk))
   pairs.splice(0, pairs.length, ...withoutUnlikely(pairs, heard))
@@ -115,7 +84,7 @@ export function bind(
     !usable.some(
       (hit) =>
         (hit.sort === 'thing' || hit.sort === 'name') &&
-        inputs.has(hit.word) &&
+        isInput(hit.word) &&
         message[hit.owner ?? -1]?.tag === reading.tag &&
         likelihood(vocabulary.get(hit.word) as Word, reading, heard) >= 0,
     )
@@ -245,32 +214,25 @@ const sameReading = (a: Tagged, b: Tagged): boolean =>
 
 /** Every word that a quantity could be, each with its score. */
 function pairsOf(
-  reading: Tagged,
-  spot: number,
-  heard: Heard,
-  message: readonly Token[],
-  usable: readonly Owned[],
-  kinds: Kinds,
+  size: Sized,
+  { heard, message, usable, kinds }: Scene,
   needed: ReadonlySet<string>,
   behind: ReadonlyMap<string, number>,
   asksNow: boolean,
 ): Bound[] {
+  const { reading, spot, near, firm, sticksAhead, ofAir } = size
   const askable = new Set(heard.job.asked.map((it) => it.word))
   const alone = heard.readings.length === 1 && usable.every((hit) => hit.sort !== 'thing' && hit.sort !== 'name')
-  const firm = reading.firmness === 'at-most' || reading.firmness === 'less-than'
-  const near = around(spot, usable)
-  const sticksAhead = reading.bare !== null && isBeforeStick(spot, message)
   const kind = reading.quantity?.kind
-  const ofAir =
-    (kind === 'percent' && isBeside(spot, message, 'temperature')) ||
-    (kind === 'temperature' && isBeside(spot, message, 'percent'))
   const pairs: Bound[] = []
-  for (const word of told) {
-    if (!fits(word, reading, heard, needed)) continue
+  for (const word of wordsFor(size, needed)) {
+    if (!size.fits(word, needed)) continue
     // "between two posts" counts nothing.
     if (word.kind === 'count' && message[spot - 1]?.stem === 'between') continue
     const isNeeded = needed.has(word.name)
-    let score = cueScore(word, reading, spot, near, message, plainlyMeant(word, needed, reading.section !== undefined))
+    let score = near.byWord.has(word.name)
+      ? cueScore(word, reading, spot, near, message, plainlyMeant(word, needed, reading.section !== undefined))
+      : 0
     if (score > 0)
       score +=
         likelihood(word, reading, heard) +
@@ -279,7 +241,6 @@ function pairsOf(
           : asksNow && !behind.has(word.name)
             ? weight.unneeded
             : weight.behind * (behind.get(word.name) ?? 0))
-    // "65 °F and 60 %": a temperature and a share side by side are the air's.
     if (ofAir && word.kind === kind && !word.list) score += isOfAir(word) ? weight.touching : -weight.touching
     if (askable.has(word.name))
       score += alone || heard.readings.length <= askable.size ? weight.asked : score > 0 ? weight.needed : 0
@@ -311,33 +272,7 @@ function pairsOf(
   return pairs
 }
 
-/** Whether a stick called by its size comes next, with nothing but what it is made of and its length between. */
-function isBeforeStick(spot: number, message: readonly Token[]): boolean {
-  let at = spot + 1
-  while (
-    at <= spot + 7 &&
-    message[at] &&
-    (message[at]?.reading?.quantity?.kind === 'length' ||
-      (!message[at]?.tag &&
-        /^[\p{L}’'-]+$/u.test((message[at] as Token).text) &&
-        !phraseEnds.has((message[at] as Token).stem)))
-  )
-    at++
-  return message[at]?.reading?.section !== undefined
-}
-
 const isOfAir = (word: Word): boolean => word.called.things?.includes('air') ?? false
-
-/** Whether nothing but “and”, “at” or a comma parts it from a quantity of that kind. */
-function isBeside(spot: number, message: readonly Token[], kind: 'temperature' | 'percent'): boolean {
-  return [1, -1].some((step) => {
-    // "20 °C at 65 %" is air; "15 % at 50 °F" may be the wood's.
-    const joint = step === -1 ? /^(,|and|at|with|&)$/ : /^(,|and|with|&)$/
-    let at = spot + step
-    while (message[at] && joint.test((message[at] as Token).text)) at += step
-    return message[at]?.reading?.quantity?.kind === kind
-  })
-}
 
 /** "No, 14", "sorry, 14": a number alone, where the turn before told one number. */
 function corrects({ readings, job }: Heard, message: readonly Token[]): Bound | undefined {
@@ -383,11 +318,6 @@ function sameAgain(heard: Heard, usable: readonly Owned[], needed: ReadonlySet<s
   const several = named.length > 0 ? named.length : open.length
   return word && several === 1 ? [{ reading: only, word: word.name, at: yard, score: weight.least }] : []
 }
-
-const inputs = new Set(askable.flatMap((calc) => Object.keys(calc.needs)))
-const told = [...vocabulary.values()].filter(
-  (word) => word.kind !== 'choice' && word.kind !== 'verdict' && inputs.has(word.name),
-)
 
 /** Nothing was said of a quantity, and the question lacks just one word of its kind: that is what it is. */
 function onlyWordLeft(

@@ -413,17 +413,20 @@ function likelihoodOf(word: Word, reading: Tagged, heard: Heard): number {
   return weight.likely / Math.max(1, Math.log10(range.high / Math.max(range.low, range.high / 1000)))
 }
 
-const ranges = new Map<string, { readonly low: number; readonly high: number } | null>()
+interface Range {
+  readonly low: number
+  readonly high: number
+}
+const ranges = { imperial: new Map<string, Range | null>(), metric: new Map<string, Range | null>() }
 
 /** The plausible sizes of a word in its base unit, read once. */
-function rangeOf(word: Word, system: System): { readonly low: number; readonly high: number } | null {
-  const key = `${word.name} ${system}`
-  const known = ranges.get(key)
+function rangeOf(word: Word, system: System): Range | null {
+  const known = ranges[system].get(word.name)
   if (known !== undefined) return known
   const [from, to] = [word.plausible?.from, word.plausible?.to].map((text) =>
     text === undefined ? undefined : parseValue(word, text, system),
   )
   const range = isQuantity(from) && isQuantity(to) ? { low: toNumber(from.amount), high: toNumber(to.amount) } : null
-  ranges.set(key, range)
+  ranges[system].set(word.name, range)
   return range
 }

@@ -1,16 +1,20 @@
 // This file is about what stands behind a sum: a run gives the bays, the bays the pickets of each, and these the pickets to buy. The engine works such a chain by itself.
 import { askable, needsFor, usualFor } from '../../../engine/index.ts'
+import { groupedBy } from './phrases.ts'
 
-const feeders = askable.filter((calc) => calc.joins)
+/** Calculations that may stand in for others, by what they give. */
+const feeders = groupedBy(
+  askable.filter((calc) => calc.joins),
+  (calc) => Object.keys(calc.gives),
+)
 
 /** What those need that may stand in for what is needed, by how far behind it stands: the pickets in all, a bay's, its opening, the run. */
 export function neededBehind(needed: ReadonlySet<string>): Map<string, number> {
   const behind = new Map([...needed].map((word) => [word, 0]))
   // A map goes on to what is added to it on the way.
   for (const [word, steps] of behind)
-    for (const calc of feeders)
-      if (calc.gives[word])
-        for (const need of Object.keys(calc.needs)) if (!behind.has(need)) behind.set(need, steps + 1)
+    for (const calc of feeders.get(word) ?? [])
+      for (const need of Object.keys(calc.needs)) if (!behind.has(need)) behind.set(need, steps + 1)
   return behind
 }
 
@@ -20,8 +24,7 @@ const longest = 3
 /** Whether a calculation that stands in for others gives the word from what was told, or from what such a one gives in turn. */
 export const isFed = (word: string, told: ReadonlySet<string>, steps = longest): boolean =>
   steps > 0 &&
-  feeders.some((other) => {
-    if (!other.gives[word]) return false
+  (feeders.get(word) ?? []).some((other) => {
     const needs = needsFor(other, [word])
     return (
       needs.some((need) => told.has(need.name)) &&

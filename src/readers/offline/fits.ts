@@ -32,37 +32,39 @@ export function countsThings({ bare, end }: Tagged, { said }: Heard): boolean {
   return bare?.d === 1n && nouns.has(stem(next))
 }
 
-/** Whether a quantity can be a value of that word: by its kind, its unit, and what stands around it. */
-export function fits(word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean {
-  if (reading.section)
-    return (word.otherSide !== undefined && needed.has(word.name)) || isOfSection(word, reading.section) === true
-  if (reading.proportion) return isOfParts(word)
-  if (word.kind !== 'count' && countsThings(reading, heard)) return false
-  if (reading.clock && word.noun !== 'o’clock') return false
-  // "28 dollars a foot" is the price of a foot, and of nothing whole.
+/** Whether a quantity can be a value of a word, where a question needs some. */
+export type Fits = (word: Word, needed: ReadonlySet<string>) => boolean
+
+/** Which words a quantity can be a value of: by its kind, its unit, and what stands around it. */
+export function fitting(reading: Tagged, heard: Heard): Fits {
+  const { section, bare } = reading
+  if (section)
+    return (word, needed) =>
+      (word.otherSide !== undefined && needed.has(word.name)) || isOfSection(word, section) === true
+  if (reading.proportion) return isOfParts
+  const counts = countsThings(reading, heard)
   const per = pricedPer(reading)
-  if (word.per === 'board foot' && per !== word.per && !heard.job.asked.some((it) => it.word === word.name))
-    return false
-  // "$2,860 for 26 m" is no price of a metre.
-  if (
-    word.per === 'measure' &&
-    !reading.per &&
-    !heard.job.asked.some((it) => it.word === word.name) &&
-    !isPriceAt(reading, heard)
-  )
-    return false
-  if (per && word.per !== per) return false
-  if (word.kind === 'count') return reading.bare !== null && (!word.whole || reading.bare.d === 1n)
-  // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
-  if (
-    reading.bare !== null &&
-    word.kind !== 'length' &&
-    !(word.kind === 'percent' && needed.has(word.name)) &&
-    !heard.job.asked.some((it) => it.word === word.name)
-  )
-    return false
-  return fittedReading(word, reading, systemOf(heard.job)) !== undefined
+  const system = systemOf(heard.job)
+  return (word, needed) => {
+    const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
+    if (word.kind !== 'count' && counts) return false
+    if (reading.clock && word.noun !== 'o’clock') return false
+    // "28 dollars a foot" is the price of a foot, and of nothing whole.
+    if (word.per === 'board foot' && per !== word.per && !isAsked()) return false
+    // "$2,860 for 26 m" is no price of a metre.
+    if (word.per === 'measure' && !reading.per && !isAsked() && !isPriceAt(reading, heard)) return false
+    if (per && word.per !== per) return false
+    if (word.kind === 'count') return bare !== null && (!word.whole || bare.d === 1n)
+    // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
+    if (bare !== null && word.kind !== 'length' && !(word.kind === 'percent' && needed.has(word.name)) && !isAsked())
+      return false
+    return fittedReading(word, reading, system) !== undefined
+  }
 }
+
+/** The same of one word. */
+export const fits = (word: Word, reading: Tagged, heard: Heard, needed: ReadonlySet<string>): boolean =>
+  fitting(reading, heard)(word, needed)
 
 /** “85 a day”, “once a year”: what stands for each of something measures nothing by itself. */
 export const isRate = (reading: Tagged): boolean =>

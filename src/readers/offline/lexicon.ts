@@ -1,5 +1,6 @@
 // This file is about the lexicon: every phrase by which the vocabulary is called, made from the words themselves when the program loads.
 import { askable, postKinds, vocabulary, type Word, oneSlip } from '../../../engine/index.ts'
+import { groupedBy } from './phrases.ts'
 import { filler, stem, type Token, tokens } from './stems.ts'
 
 export type Sort = 'name' | 'thing' | 'side' | 'ask' | 'option'
@@ -13,6 +14,8 @@ export interface Cue {
 
 interface Phrase {
   readonly stems: readonly string[]
+  /** How much it says: its words that mean something; small words only break a tie. */
+  readonly length: number
   readonly cues: Cue[]
 }
 
@@ -27,6 +30,7 @@ const byFirst = new Map<string, Phrase[]>()
 const byText = new Map<string, Phrase>()
 const stemsOf = (text: string): string[] => tokens(text).map((token) => token.stem)
 const bare = (stems: readonly string[]): string[] => stems.filter((it) => !filler.has(it))
+const weightOf = (stems: readonly string[]): number => bare(stems).length + stems.length / 100
 
 // "How many do I need" would be left with nothing to know it by.
 const questionWords = new Set(['how', 'many', 'much', 'what', 'which', 'long', 'big'])
@@ -46,7 +50,7 @@ function learn(text: string, cue: Cue): void {
   if (same) {
     if (!same.cues.some((it) => it.word === cue.word && it.sort === cue.sort)) same.cues.push(cue)
   } else {
-    const phrase = { stems, cues: [cue] }
+    const phrase = { stems, length: weightOf(stems), cues: [cue] }
     list.push(phrase)
     byText.set(key, phrase)
   }
@@ -78,9 +82,12 @@ for (const word of vocabulary.values()) {
     for (const text of called) learn(text, { word: word.name, sort: 'option', option })
 }
 
-const byCalculation = askable.flatMap((calc) =>
-  (calc.called ?? []).map((text) => ({ calculation: calc.name, stems: stemsOf(text) })),
-)
+/** The phrases by which calculations are called, the longest first. */
+const byCalculation = askable
+  .flatMap((calc) => (calc.called ?? []).map((text) => ({ calculation: calc.name, stems: stemsOf(text) })))
+  .sort((a, b) => weightOf(b.stems) - weightOf(a.stems))
+  .map((phrase, rank) => ({ ...phrase, rank }))
+const callsByFirst = groupedBy(byCalculation, ({ stems }) => stems.slice(0, 1))
 
 const known = new Set([...[...byFirst.values()].flat(), ...byCalculation].flatMap((phrase) => phrase.stems))
 for (const kind of Object.values(postKinds)) for (const it of kind) known.add(it)
@@ -113,7 +120,7 @@ export function cuesIn(message: readonly Token[]): Hit[] {
     for (const phrase of byFirst.get(token.stem) ?? []) {
       for (const cue of phrase.cues) {
         const to = matchFrom(message, from, phrase.stems, cue.sort === 'ask')
-        if (to !== null) hits.push({ ...cue, from, to, length: weightOf(phrase.stems) })
+        if (to !== null) hits.push({ ...cue, from, to, length: phrase.length })
       }
     }
   })
@@ -122,20 +129,17 @@ export function cuesIn(message: readonly Token[]): Hit[] {
 
 /** The calculations that the message names by their own phrases, the longest phrase first. */
 export function calculationsIn(message: readonly Token[]): string[] {
-  const found = byCalculation.filter(({ stems }) =>
-    message.some((token, at) => {
-      const to = token.stem === stems[0] ? matchFrom(message, at, stems, true) : null
+  const found = message.flatMap((token, at) =>
+    (callsByFirst.get(token.stem) ?? []).filter(({ stems }) => {
+      const to = matchFrom(message, at, stems, true)
       // "no gap over 2 in" limits the gap: it is not "no gap".
       return to !== null && !goesOn.has(message[to]?.stem ?? '')
     }),
   )
-  return [...new Set(found.sort((a, b) => weightOf(b.stems) - weightOf(a.stems)).map((it) => it.calculation))]
+  return [...new Set(found.sort((a, b) => a.rank - b.rank).map((it) => it.calculation))]
 }
 
 const goesOn = new Set(['over', 'above', 'than', 'wider', 'bigger', 'larger', 'greater', 'more', 'exceeding'])
-
-/** How much a phrase says: its words that mean something; small words only break a tie. */
-const weightOf = (stems: readonly string[]): number => bare(stems).length + stems.length / 100
 
 /** The end of the phrase from that token on; questions may have small words and quantities in between: "how many 60 lb bags". */
 function matchFrom(message: readonly Token[], from: number, stems: readonly string[], loose: boolean): number | null {

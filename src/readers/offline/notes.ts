@@ -1,5 +1,6 @@
 // This file is about which advice a message calls for: the note whose words are all in one of its sentences.
 import { noteNamed, notes } from '../../../engine/index.ts'
+import { groupedBy } from './phrases.ts'
 import { filler, stem, type Token, tokens } from './stems.ts'
 
 /** Whether a note answers alone what sounds like a question for a figure. */
@@ -8,23 +9,25 @@ export const settles = (name: string): boolean => noteNamed(name)?.settles === t
 interface Key {
   readonly note: string
   readonly groups: readonly ReadonlySet<string>[]
+  readonly place: number
 }
 
-const keys: readonly Key[] = notes.flatMap((note) =>
-  note.called.map((line) => ({
-    note: note.name,
+const keys: readonly Key[] = notes
+  .flatMap((note) => note.called.map((line) => ({ note: note.name, line })))
+  .map(({ note, line }, place) => ({
+    note,
     groups: line.split(' ').map((group) => new Set(group.split('|').map(stem))),
-  })),
+    place,
+  }))
+
+/** The lines by the words of their first group. What has gone wrong is found by its own topics (./emergencies.ts); here it is only near at hand for whoever understands more. */
+const begun = groupedBy(
+  keys.filter((it) => !noteNamed(it.note)?.emergency),
+  ({ groups }) => groups[0] ?? [],
 )
 
-/** What has gone wrong is found by its own topics (./emergencies.ts); here it is only near at hand for whoever understands more. */
-const calm = keys.filter((it) => !noteNamed(it.note)?.emergency)
-
 /** The lines that each word stands in. */
-const holders = new Map<string, Key[]>()
-for (const key of keys)
-  for (const word of new Set(key.groups.flatMap((group) => [...group])))
-    holders.set(word, [...(holders.get(word) ?? []), key])
+const holders = groupedBy(keys, ({ groups }) => new Set(groups.flatMap((group) => [...group])))
 
 /** How much a word says: one that few lines hold says the most. */
 const says = (group: ReadonlySet<string>): number => {
@@ -52,8 +55,10 @@ export function notesIn(message: readonly Token[]): Called[] {
 
 function bestFor(sentence: readonly Token[]): Called[] {
   const words = new Set(sentence.flatMap(wordsOf))
-  const holding = calm.filter(({ groups }) => groups.every((group) => [...group].some((word) => words.has(word))))
-  const [best] = [...holding].sort((a, b) => (worth.get(b) ?? 0) - (worth.get(a) ?? 0))
+  const holding = [...new Set([...words].flatMap((word) => begun.get(word) ?? []))].filter(({ groups }) =>
+    groups.every((group) => [...group].some((word) => words.has(word))),
+  )
+  const [best] = holding.sort((a, b) => (worth.get(b) ?? 0) - (worth.get(a) ?? 0) || a.place - b.place)
   return best
     ? [{ note: best.note, words: best.groups.length, isApart: sentence.filter((it) => it.measured).length <= 1 }]
     : []

@@ -35,7 +35,7 @@ import {
   onwardAt,
 } from './asked-of-fence.ts'
 import { factsIn } from './fence-facts.ts'
-import { bindByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
+import { bindingByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
 import { withoutDenied } from './denied.ts'
@@ -194,23 +194,23 @@ function readAnew(all: Heard): Request {
         ])
       : { bound: [], told: [] }
   const fenceHits = isFence ? cues.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : cues
+  const bindTo = bindingByRuns({
+    heard,
+    message,
+    hits: fenceHits,
+    places,
+    runs,
+    stretches,
+    apart: [...apart, ...facts.bound],
+    names: [
+      ...denied,
+      ...(bay?.tag ? [bay.tag] : []),
+      // What a walk did not take for a side, a gate or what stands there is nothing of the fence.
+      ...(removed || (walk && walk.sides > 0) ? heard.readings.map((it) => it.tag) : []),
+    ],
+  })
   const bindFor = (wanted: readonly Wanted[], asksNow: boolean, calc?: Calculation) =>
-    bindByRuns(
-      {
-        heard,
-        message,
-        hits: fenceHits,
-        places,
-        runs,
-        stretches,
-        apart: [...apart, ...facts.bound],
-        names: [
-          ...denied,
-          ...(bay?.tag ? [bay.tag] : []),
-          // What a walk did not take for a side, a gate or what stands there is nothing of the fence.
-          ...(removed || (walk && walk.sides > 0) ? heard.readings.map((it) => it.tag) : []),
-        ],
-      },
+    bindTo(
       wanted.map((it) => it.word),
       asksNow,
       calc,

@@ -1,6 +1,18 @@
 // This file is about finding phrases of one word or several in a message, in whatever form they were typed.
 import { stem, type Token } from './stems.ts'
 
+/** Whatever is looked for, by the word that it is found by. */
+export function groupedBy<T>(all: Iterable<T>, words: (it: T) => Iterable<string>): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>()
+  for (const it of all)
+    for (const word of words(it)) {
+      const own = groups.get(word)
+      if (own) own.push(it)
+      else groups.set(word, [it])
+    }
+  return groups
+}
+
 /** Every form of each word of a message: as it was typed, and as it was forgiven. */
 export type Words = readonly (readonly string[])[]
 export const wordsOf = (message: readonly Token[]): Words =>

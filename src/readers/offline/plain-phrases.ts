@@ -3,6 +3,7 @@ import { tableOf } from '../../../engine/index.ts'
 import { type Calculation, askable, isQuantity, type Quantity, type Word, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
+import { groupedBy } from './phrases.ts'
 import { filler, type Token, tokens } from './stems.ts'
 
 export type Kind = Quantity['kind']
@@ -32,15 +33,23 @@ interface Phrase {
 
 const stemsOf = (text: string): string[] => tokens(text).map((token) => token.stem)
 
-export const asks: readonly Phrase[] = plains.flatMap(({ calc }) =>
-  Object.values(calc.gives).flatMap((word) =>
-    (word.called.asks ?? []).map((it) => ({ stems: stemsOf(it), word: word.name })),
+/** Phrases by their first word. */
+type Phrases = ReadonlyMap<string, readonly Phrase[]>
+const byFirst = (phrases: readonly Phrase[]): Phrases => groupedBy(phrases, ({ stems }) => stems.slice(0, 1))
+
+export const asks = byFirst(
+  plains.flatMap(({ calc }) =>
+    Object.values(calc.gives).flatMap((word) =>
+      (word.called.asks ?? []).map((it) => ({ stems: stemsOf(it), word: word.name })),
+    ),
   ),
 )
 
-export const units: readonly Phrase[] = plains.flatMap(({ unit }) =>
-  Object.entries(unit?.options ?? {}).flatMap(([option, { called }]) =>
-    called.map((it) => ({ stems: stemsOf(it), word: unit?.name ?? '', option })),
+export const units = byFirst(
+  plains.flatMap(({ unit }) =>
+    Object.entries(unit?.options ?? {}).flatMap(([option, { called }]) =>
+      called.map((it) => ({ stems: stemsOf(it), word: unit?.name ?? '', option })),
+    ),
   ),
 )
 
@@ -50,18 +59,23 @@ export interface Found extends Phrase {
 }
 
 /** Every phrase of the list in the message that no longer one covers, the longest first. */
-export function foundIn(message: readonly Token[], phrases: readonly Phrase[]): Found[] {
-  const all = message.flatMap((_, from) =>
-    phrases
+export function foundIn(message: readonly Token[], phrases: Phrases): Found[] {
+  const all = message.flatMap((token, from) =>
+    (phrases.get(token.stem) ?? [])
       .filter(({ stems }) => stems.every((it, i) => message[from + i]?.stem === it))
       .map((phrase) => ({ ...phrase, from, to: from + phrase.stems.length })),
   )
-  return all
-    .filter(
-      (it) => !all.some((other) => other.from <= it.from && other.to >= it.to && other.stems.length > it.stems.length),
+  // A longer one that covers it begins there, or a few words before.
+  const ends = new Map<number, number>()
+  for (const { from, to } of all) ends.set(from, Math.max(to, ends.get(from) ?? 0))
+  const isCovered = ({ from, to }: Found): boolean =>
+    Array.from({ length: longest }, (_, i) => from - i).some(
+      (at) => (ends.get(at) ?? 0) >= to && (ends.get(at) as number) - at > to - from,
     )
-    .sort((a, b) => b.stems.length - a.stems.length)
+  return all.filter((it) => !isCovered(it)).sort((a, b) => b.stems.length - a.stems.length)
 }
+
+const longest = Math.max(...[...asks.values(), ...units.values()].flat().map((it) => it.stems.length))
 
 const signs = tableOf<string>({
   '+': 'plus',
@@ -79,8 +93,10 @@ const signs = tableOf<string>({
 export function bySigns({ said, readings }: Heard): Found[] {
   const between = readings.slice(1).map((it, i) => said.slice(readings[i]?.end, it.start).trim().toLowerCase())
   const word = between.length > 0 && between.every((it) => it === between[0]) ? signs[between[0] as string] : undefined
-  const stems = word ? stemsOf(word).join(' ') : undefined
-  return asks.filter((it) => it.stems.join(' ') === stems).map((it) => ({ ...it, from: -1, to: -1 }))
+  const stems = word ? stemsOf(word) : []
+  return (asks.get(stems[0] ?? '') ?? [])
+    .filter((it) => it.stems.join(' ') === stems.join(' '))
+    .map((it) => ({ ...it, from: -1, to: -1 }))
 }
 
 export const small =

@@ -14,13 +14,13 @@ import {
   type Word,
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
-import { countsThings, fits, isOfSection, isRate } from '../fits.ts'
+import { countsThings, type Fits, fitting, isOfSection, isRate } from '../fits.ts'
 import { bestAssignment } from './assign.ts'
 import { likelihood } from '../cue-score.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
 import { isFed, neededBehind } from '../feeds.ts'
-import { cues, isLater, type Looked } from './features.ts'
+import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
 import {
   askedFor,
@@ -137,9 +137,15 @@ function takes(calculation: Calculation): readonly Takes[] {
   return found
 }
 
+/** A quantity, what it looks like to the weights, and which words it can be. */
+interface Read extends Sized {
+  readonly features: readonly string[]
+  readonly canBe: Fits
+}
+
 /** How well each quantity of a message goes with a word, worked once for all calculations. */
 class Scores {
-  readonly quantities: readonly { readonly reading: Tagged; readonly spot: number; readonly features: string[] }[]
+  readonly quantities: readonly Read[]
   private readonly known = new Map<string, readonly number[]>()
   readonly called: ReadonlySet<string>
   /** How likely the message only tells. */
@@ -151,7 +157,15 @@ class Scores {
     this.called = new Set(calculationsIn(looked.message))
     this.tells = kindsOf(by, looked).get('told') ?? 0
     this.quantities = looked.message.flatMap(({ reading }, spot) =>
-      reading ? [{ reading, spot, features: quantityFeatures(looked, reading, spot) }] : [],
+      reading
+        ? [
+            {
+              ...sizedAt(looked, reading, spot),
+              features: quantityFeatures(looked, reading, spot),
+              canBe: canBe(looked, reading),
+            },
+          ]
+        : [],
     )
   }
   of(word: Word | undefined): readonly number[] {
@@ -159,10 +173,10 @@ class Scores {
     const before = this.known.get(name)
     if (before) return before
     const { binds } = this.by
-    const each = this.quantities.map(({ reading, spot, features }) => {
-      const own = speaksOf(binds[name], features)
+    const each = this.quantities.map((size) => {
+      const own = speaksOf(binds[name], size.features)
       if (!word) return own
-      const ofAny = [...cueFeatures(this.looked, reading, spot, word), ...talkFeatures(this.looked, reading, word)]
+      const ofAny = [...cueFeatures(this.looked, size, word), ...talkFeatures(this.looked, size.reading, word)]
       return scoreOf(binds[any], ofAny, own)
     })
     this.known.set(name, each)
@@ -199,17 +213,14 @@ function tried(
   const standing = taken.map(({ word, behind }) =>
     behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds[any], standingFeatures(word, calculation)),
   )
-  const scores = quantities.map(({ reading }, i) =>
+  const scores = quantities.map(({ reading, canBe }, i) =>
     words.map((word, j) =>
-      !spent.has(reading.tag) && canBe(word, reading, looked, needed)
+      !spent.has(reading.tag) && canBe(word, needed)
         ? (known.of(word)[i] as number) - (nothing[i] as number) + (standing[j] as number)
         : Number.NEGATIVE_INFINITY,
     ),
   )
-  const cueOf = (i: number, word: Word): number => {
-    const { reading, spot } = quantities[i] as { reading: Tagged; spot: number }
-    return cues(looked, reading, spot, word).cue
-  }
+  const cueOf = (i: number, word: Word): number => cues(looked, quantities[i] as Sized, word).cue
   const chosen = assigned(scores, words, (i, j) => {
     if (!isBy(looked.message, quantities[i]?.spot, quantities[j]?.spot)) return false
     const [a, b] = [quantities[i]?.reading, quantities[j]?.reading]
@@ -254,7 +265,7 @@ function tried(
   // One is lacking, one is left over, and it can be that: what nothing names is taken for it.
   const [lacking, more] = missing
   const able = lacking
-    ? left.filter((it) => canBe(lacking, it, looked, needed) && likelihood(lacking, it, looked.heard) > 0)
+    ? left.filter((it) => canBe(looked, it)(lacking, needed) && likelihood(lacking, it, looked.heard) > 0)
     : []
   if (lacking && !more && able.length === 1) {
     const [only] = able as [Tagged]
@@ -350,26 +361,27 @@ function isBy(message: readonly Token[], one = 0, other = 0): boolean {
   return between.length <= 1 && between.every(({ text }) => /^(by|x|×)$/i.test(text))
 }
 
-/** Whether a quantity can be that word: by its kind, or as a bare number that only the words around it give a unit. */
-export const canBe = (word: Word, reading: Tagged, looked: Looked, needed: ReadonlySet<string>): boolean =>
-  !isIdleNumber(word, reading, looked) &&
-  (fits(word, reading, looked.heard, needed) ||
-    // A stick called by its size is any of its sides, where it has such a side.
-    (reading.section !== undefined && word.ofStick !== undefined && hasSide(word, reading.section, needed)) ||
-    (reading.bare !== null &&
-      !countsThings(reading, looked.heard) &&
-      !reading.section &&
-      !reading.clock &&
-      !reading.proportion &&
-      word.kind !== 'count' &&
-      fittedReading(word, reading, systemOf(looked.heard.job)) !== undefined))
+/** Which words a quantity can be: by its kind, or as a bare number that only the words around it give a unit. */
+export function canBe(looked: Looked, reading: Tagged): Fits {
+  const { section } = reading
+  const fits = fitting(reading, looked.heard)
+  const system = systemOf(looked.heard.job)
+  const isIdle = isIdleNumber(reading, looked)
+  const isFree =
+    reading.bare !== null && !countsThings(reading, looked.heard) && !section && !reading.clock && !reading.proportion
+  return (word, needed) =>
+    !(isIdle && word.kind !== 'count') &&
+    (fits(word, needed) ||
+      // A stick called by its size is any of its sides, where it has such a side.
+      (section !== undefined && word.ofStick !== undefined && hasSide(word, section, needed)) ||
+      (isFree && word.kind !== 'count' && fittedReading(word, reading, system) !== undefined))
+}
 
 const isSmallWord = ({ bare, said }: Tagged): boolean =>
   bare !== null && bare.d === 1n && bare.compare(10) < 0 && /^\p{L}/u.test(said)
 
 /** “One number”, “two stakes”: a small number in words measures nothing, unless a dimension stands behind it. */
-const isIdleNumber = (word: Word, reading: Tagged, { message }: Looked): boolean =>
-  word.kind !== 'count' &&
+const isIdleNumber = (reading: Tagged, { message }: Looked): boolean =>
   isSmallWord(reading) &&
   !/^(wide|deep|across|tall|high|long|thick|apart|by|percent|coat)$/.test(
     message[message.findIndex((it) => it.tag === reading.tag) + 1]?.stem ?? '',

@@ -2,7 +2,7 @@
 import type Fraction from 'fraction.js'
 import { amountIn, type Job, quantity, type System, toNumber, type Word } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
-import { around, cueScore, likelihood, type Owned, owners, withoutInner } from '../cue-score.ts'
+import { type Around, around, cueScore, likelihood, type Owned, owners, withoutInner } from '../cue-score.ts'
 import { cuesIn, forgiven, type Hit } from '../lexicon.ts'
 import { placesIn } from '../places.ts'
 import { filler, stem, type Token } from '../stems.ts'
@@ -126,20 +126,30 @@ export function contextOf({ message }: Looked, spot: number): string[] {
 export const unitOf = (reading: Tagged): string =>
   reading.section ? 'stick' : reading.quantity ? reading.quantity.unit : reading.proportion ? 'parts' : 'bare'
 
+/** A quantity, and what stands around it. */
+export interface Sized {
+  readonly reading: Tagged
+  readonly spot: number
+  readonly near: Around
+  /** A bare number may be a length in any unit that its size is likely in: feet, metres, millimetres. */
+  readonly lengths: readonly Tagged[]
+}
+
+export function sizedAt({ heard, usable }: Looked, reading: Tagged, spot: number): Sized {
+  const units = reading.bare === null ? [] : unitsOf(heard.job.system)
+  const lengths = units.map((unit): Tagged => {
+    return { ...reading, bare: null, quantity: quantity(reading.bare as Fraction, unit) }
+  })
+  return { reading, spot, near: around(spot, usable), lengths }
+}
+
 /** What the vocabulary itself says of a quantity and a word: how strongly it is named, and how likely its size is. */
 export function cues(
-  { heard, message, usable }: Looked,
-  reading: Tagged,
-  spot: number,
+  { heard, message }: Looked,
+  { reading, spot, near, lengths }: Sized,
   word: Word,
 ): { cue: number; likely: number } {
-  const near = around(spot, usable)
-  // A bare number may be in any unit that its size is likely in: feet, metres, millimetres.
-  const units = word.kind === 'length' && reading.bare !== null ? unitsOf(heard.job.system) : []
-  const ways = [
-    reading,
-    ...units.map((unit): Tagged => ({ ...reading, bare: null, quantity: quantity(reading.bare as Fraction, unit) })),
-  ]
+  const ways = word.kind === 'length' ? [reading, ...lengths] : [reading]
   return {
     cue: Math.min(8, cueScore(word, reading, spot, near, message, word.called.plainly === true)) / 4,
     likely: Math.max(-4, ...ways.map((it) => likelihood(word, it, heard))),

@@ -18,7 +18,7 @@ import {
   type Counts,
   type Weights,
 } from './weights.ts'
-import type { Looked } from './features.ts'
+import { type Looked, sizedAt } from './features.ts'
 import { any, type Speaking, type Table } from './table.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
@@ -66,13 +66,15 @@ function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
   return meant.flatMap(({ reading, spot, word: marked }) => {
     // A stick called by its size tells both its sides; the one that brings the other along stands for both.
     const word = (reading.section && words.find((it) => it.otherSide === marked)?.name) || marked
-    const able = words.filter((it) => it.name === word || canBe(it, reading, looked, needed))
+    const isAble = canBe(looked, reading)
+    const able = words.filter((it) => it.name === word || isAble(it, needed))
+    const size = sizedAt(looked, reading, spot)
     const own = quantityFeatures(looked, reading, spot)
     const options = [undefined, ...able].map((it) => [
       ...labelled(wordLabel(it), own),
       ...(it
         ? ofAny([
-            ...cueFeatures(looked, reading, spot, it),
+            ...cueFeatures(looked, size, it),
             ...talkFeatures(looked, reading, it),
             ...standingFeatures(it, calculation),
           ])

@@ -10,7 +10,18 @@ import {
   usualFor,
   type Word,
 } from '../../../../engine/index.ts'
-import { contextOf, cues, everyWordOf, type Looked, phrasesOf, shapeOf, standOf, unitOf, wordsOf } from './features.ts'
+import {
+  contextOf,
+  cues,
+  everyWordOf,
+  type Looked,
+  type Sized,
+  phrasesOf,
+  shapeOf,
+  standOf,
+  unitOf,
+  wordsOf,
+} from './features.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
 import { any, type Speaking, speaksOf, type Table } from './table.ts'
@@ -218,8 +229,8 @@ export const quantityFeatures = (looked: Looked, reading: Tagged, spot: number):
 ]
 
 /** The features of a quantity and a word that speak for any word alike. */
-export function cueFeatures(looked: Looked, reading: Tagged, spot: number, word: Word): [string, number][] {
-  const { cue, likely } = cues(looked, reading, spot, word)
+export function cueFeatures(looked: Looked, size: Sized, word: Word): [string, number][] {
+  const { cue, likely } = cues(looked, size, word)
   return [
     ['cue', cue],
     ['likely', Math.max(0, likely)],
