@@ -22,6 +22,7 @@ import { decideTurn } from './deciding.ts'
 import { checkBindings } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
+import { forgiven } from './readers/offline/lexicon.ts'
 import { messageOf } from './readers/offline/stems.ts'
 import { look, type Looked, phrasesOf } from './readers/offline/taught/features.ts'
 import { type Mark, talksIn, type Turn } from './readers/offline/taught/sentences.ts'
@@ -120,7 +121,7 @@ function jobAfter(job: Job, turn: Turn, { heard }: Looked, marked: Lesson['meant
 
 function heardAs(said: string, job = newJob): Looked {
   const heard = hear(said, job)
-  return look(heard, messageOf(heard))
+  return look(heard, messageOf(heard).map(forgiven))
 }
 
 /** The questions that every calculation brings along, with what was given in them. */

@@ -155,7 +155,7 @@ function choose(ground: Ground, wanted: readonly string[], at: string, named?: s
   const asked = named ? calculationNamed(named) : undefined
   if (asked && wanted.some((word) => asked.gives[word])) return asked
   const scored = catalogue
-    .filter((calc) => !calc.ofTheFence)
+    .filter((calc) => !calc.ofTheFence && wanted.some((word) => calc.gives[word]))
     .map((calc) => {
       const here = wanted.filter((word) => calc.gives[word])
       const missing = needsFor(calc, here).filter((word) => !isKnown(ground, calc, word.name, at)).length
@@ -164,7 +164,6 @@ function choose(ground: Ground, wanted: readonly string[], at: string, named?: s
       const headline = here.some((word) => calc.headlines.includes(word)) ? 1 : 0
       return { calc, here: here.length, missing, said, now, headline }
     })
-    .filter((it) => it.here > 0)
   return scored.sort(
     (a, b) =>
       b.here - a.here ||
@@ -189,10 +188,8 @@ const isKnown = ({ job, plan }: Ground, calc: Calculation, word: string, at: str
 function feeder(job: Job, word: string, at: string, above: readonly string[]): Calculation | undefined {
   // A run's posts are all of the yard's: they never stand in for the corner posts.
   if (vocabulary.get(word)?.inherits === false && at !== yard) return undefined
-  const able = catalogue.filter(
+  const able = (joining.get(word) ?? []).filter(
     (calc) =>
-      calc.joins &&
-      calc.gives[word] &&
       !above.includes(calc.name) &&
       (calc.oneOf ?? []).every((group) => group.some((need) => decided(job, need, at))) &&
       needsFor(calc, [word]).some((need) => decided(job, need.name, at)) &&
@@ -210,6 +207,11 @@ function feeder(job: Job, word: string, at: string, above: readonly string[]): C
     undefined,
   )
 }
+
+/** Calculations that may stand in, by the words that they give. */
+const joining = new Map<string, Calculation[]>()
+for (const calc of catalogue)
+  if (calc.joins) for (const word of Object.keys(calc.gives)) joining.set(word, [...(joining.get(word) ?? []), calc])
 
 /**
  * The kinds of post whose number was said apart, where the place itself has none: "4 corner posts and 3 gate posts";

@@ -2,7 +2,7 @@
 import { boughtOf, type Job, vocabulary } from '../../../engine/index.ts'
 import type { Act, Told } from '../../request.ts'
 import type { Hit } from './lexicon.ts'
-import { lengthAt, list, pairs, type Phrases, phrasesOf, wordsOf } from './phrases.ts'
+import { lengthAt, list, pairs, type Phrases, phrasesOf, type Words, wordsOf } from './phrases.ts'
 import type { Token } from './stems.ts'
 
 const act = (name: Act['act'], more: Partial<Act> = {}): Act => ({
@@ -84,8 +84,7 @@ const keeps = phrasesOf([
 const turns = phrasesOf(list('go back to, switch to, turn to, back to, use, go with, return to, take, load'))
 
 /** Where the first of some phrases begins, and how long it is. */
-function find(phrases: Phrases, message: readonly Token[]): { at: number; length: number } | undefined {
-  const words = wordsOf(message)
+function find(phrases: Phrases, words: Words): { at: number; length: number } | undefined {
   for (let at = 0; at < words.length; at++) {
     const length = lengthAt(phrases, words, at)
     if (length > 0) return { at, length }
@@ -118,26 +117,27 @@ export function actsIn(
   said: string,
   between: () => Told[],
 ): Act[] {
+  const words = wordsOf(message)
   const measured = message.some((token) => token.measured)
   const hasPlan = job.decisions.length > 0
-  const start = find(undoes, message)
+  const start = find(undoes, words)
   if (start && !measured && start.at <= 4) {
     const times = /\b(twice|two changes|last two)\b/i.test(said) ? 2 : 1
     return Array.from({ length: times }, () => act('undo'))
   }
-  if (find(redoes, message) && !measured && hasPlan) return [act('redo')]
+  if (find(redoes, words) && !measured && hasPlan) return [act('redo')]
   const kept = keptIn(job, said)
-  const keeping = find(keeps, message)
+  const keeping = find(keeps, words)
   if (keeping && keeping.at <= 3 && hasPlan) {
     const name = nameAfter(message, keeping.at + keeping.length, said)
     if (name) return [act('keep', { name })]
   }
-  if (find(compares, message) && hasPlan) {
+  if (find(compares, words) && hasPlan) {
     const values = between()
     if (values.length > 1 || kept.length > 0 || !measured)
       return [act('compare', { name: kept[0] ?? null, between: values.length > 1 ? values : null })]
   }
-  if (find(turns, message) && kept.length === 1) return [act('turn-to', { name: kept[0] as string })]
+  if (find(turns, words) && kept.length === 1) return [act('turn-to', { name: kept[0] as string })]
   if (!hasPlan) return []
   if (
     /\b(still|left|more|remaining|yet)\b[^.?!]{0,30}\b(buy|get|order|pick up|need)\b|\bhow many more\b|\b(buy|get|order)\b[^.?!]{0,20}\b(still|left|more)\b/i.test(
@@ -146,24 +146,24 @@ export function actsIn(
     boughtOf.some((it) => job.decisions.some((old) => old.word === it.bought.name))
   )
     return [act('still-to-buy')]
-  if (find(assumes, message) || (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)))
+  if (find(assumes, words) || (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)))
     return [act('assumed')]
   if (
-    find(sensitives, message) ||
+    find(sensitives, words) ||
     /\bmatters?\b.*\bmost\b|\b(most|biggest|largest) difference\b|\b(moves?|changes?|drives?) (the|my) (bill|cost|price)/i.test(
       said,
     )
   )
     return [act('sensitive')]
   if (
-    (find(nexts, message) ||
+    (find(nexts, words) ||
       /^(so |ok |and )?what(['’]?s| is| are)? (next|now|missing|still (missing|open|needed)|left( to (decide|tell|settle|do))?)\b/i.test(
         said.trim(),
       )) &&
     !measured
   )
     return [act('next')]
-  const asksWhy = find(explains, message) ?? (message[0]?.stem === 'why' ? { at: 0, length: 1 } : undefined)
+  const asksWhy = find(explains, words) ?? (message[0]?.stem === 'why' ? { at: 0, length: 1 } : undefined)
   if (asksWhy && job.results.length > 0 && !measured) {
     const known = new Set(job.results.map((it) => it.word))
     const named = hits.find((hit) => hit.sort !== 'side' && hit.sort !== 'option' && isKnown(hit.word, known))

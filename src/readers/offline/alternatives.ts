@@ -6,7 +6,7 @@ import { bindingByRuns } from './bind-by-runs.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { runsIn, stretchesByRun } from './runs.ts'
-import type { Token } from './stems.ts'
+import { quoted, type Token } from './stems.ts'
 
 /** “Compare 6 ft bays with 8 ft bays”, “stepped or following the ground”: values of one word, each read by itself. */
 export function alternativesIn(
@@ -54,7 +54,7 @@ export function alternativesIn(
     at: yard,
     from: {
       tag: null,
-      quote: heard.said.slice((message[hit.from] as Token).start, (message[hit.to - 1] as Token).end),
+      quote: quoted(heard.said, message, hit.from, hit.to),
       option,
       usual: null,
     },

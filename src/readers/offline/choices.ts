@@ -5,7 +5,7 @@ import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
 import { placesFor, type Stretch } from './runs.ts'
-import { filler, type Token, tokens } from './stems.ts'
+import { filler, quoted, type Token, tokens } from './stems.ts'
 
 /** Options that were said: only where the talk is about a calculation that needs the choice. */
 export function choicesIn(
@@ -78,7 +78,7 @@ export function choicesIn(
     const negated = clause.some((token) => /^(not|n't|never|no|doesn't|don't|isn't|won't|didn't)$/.test(token.stem))
     const both = Object.keys(vocabulary.get(word)?.options ?? {})
     const option = negated && both.length === 2 ? both.find((it) => it !== said.option) : said.option
-    const quote = heard.said.slice((message[said.from] as Token).start, (message[said.to - 1] as Token).end)
+    const quote = quoted(heard.said, message, said.from, said.to)
     if (option) told.push({ word, at, from: { tag: null, quote, option, usual: null } })
   }
   return told

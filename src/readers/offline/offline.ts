@@ -81,10 +81,11 @@ function readAnew(all: Heard): Request {
   const urgent = emergenciesIn(message)
   if (urgent.length > 0) return onlyThese(urgent)
   if (isForeign(heard.said)) return { ...onlyThese([]), declines: declined('not-english', heard.said.slice(0, 200)) }
-  const hits = cuesIn(message).filter((hit) => !tellsIt(hit, message))
+  const cues = cuesIn(message)
+  const hits = cues.filter((hit) => !tellsIt(hit, message))
   const places = placesIn(message)
   const { refused, reasons } = dangerIn(message, heard.said)
-  const looked = look(heard, message)
+  const looked = look(heard, message, cues)
   const sort = sortOf(looked)
   const isSort = (kind: MessageKind, least: number): boolean =>
     sort.kind === kind && sort.share > least && (heard.job.asked.length === 0 || heard.readings.length === 0)
@@ -131,13 +132,9 @@ function readAnew(all: Heard): Request {
   if ((walking === 'torn' || isShort) && danger.length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
-  const byParts = heard.readings.some((it) => it.proportion)
-    ? askable.filter((it) => Object.values(it.needs).some(isOfParts))
-    : []
+  const byParts = heard.readings.some((it) => it.proportion) ? ofParts : []
   // So does “28 dollars a foot”, which is the price of a measure, and of nothing whole.
-  const byPrice = askable.filter((it) =>
-    Object.values(it.needs).some((word) => word.per && isPricedBy(word.per, heard)),
-  )
+  const byPrice = priced.filter((it) => Object.values(it.needs).some((word) => word.per && isPricedBy(word.per, heard)))
   const byName = calculationsIn(message).map((name) => calculationNamed(name) as Calculation)
   // "200 palings at 1.95, how much?": things with their prices, and nothing else that is asked for by name.
   const ofBill =
@@ -166,7 +163,7 @@ function readAnew(all: Heard): Request {
   const firstMeant =
     followed ?? named.find((calc) => wants.some((it) => own(calc, it))) ?? (wants.length === 0 ? named[0] : undefined)
   const first = askedOf(firstMeant, followed ? wants.filter((it) => own(followed, it)) : wants, own)
-  const cues = onlyTells ? hits : hits.filter((hit) => !isSpent(hit, spent))
+  const unspent = onlyTells ? hits : hits.filter((hit) => !isSpent(hit, spent))
   const asksTakeOff = [...wants, ...heard.job.wanted].some((it) => calculationNamed('take-off')?.gives[it.word])
   const have = isFence && !isAsked(message) ? boughtIn(message) : []
   const apart = [
@@ -193,7 +190,7 @@ function readAnew(all: Heard): Request {
           ...tagsOfNames(message, runs, stretches),
         ])
       : { bound: [], told: [] }
-  const fenceHits = isFence ? cues.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : cues
+  const fenceHits = isFence ? unspent.filter((hit) => isOfFence(hit.word, [...wants, ...heard.job.asked])) : unspent
   const bindTo = bindingByRuns({
     heard,
     message,
@@ -368,6 +365,8 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
       wanted.some((it) => calc.gives[it.word]) && heard.job.decisions.some((it) => calc.needs[it.word] !== undefined),
   )
 
+const ofParts = askable.filter((it) => Object.values(it.needs).some(isOfParts))
+const priced = askable.filter((it) => Object.values(it.needs).some((word) => word.per))
 const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
 
 /** “Costs 28 dollars a foot”: a phrase that would ask for a price, with the price in it, tells it; “£42 per cubic metre” asks for no volume. */

@@ -4,7 +4,7 @@ import { type Calculation, askable, isQuantity, type Quantity, type Word, yard }
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { groupedBy } from './phrases.ts'
-import { filler, type Token, tokens } from './stems.ts'
+import { filler, quoted, type Token, tokens } from './stems.ts'
 
 export type Kind = Quantity['kind']
 
@@ -147,7 +147,7 @@ export const empty = { told: [], wants: [], calculation: null, confirms: [], not
 export function unitTold({ unit }: Plain, inUnits: readonly Found[], heard: Heard, message: readonly Token[]): Told[] {
   const found = inUnits.find((it) => it.word === unit?.name)
   if (!unit || !found?.option) return []
-  const quote = heard.said.slice((message[found.from] as Token).start, (message[found.to - 1] as Token).end)
+  const quote = quoted(heard.said, message, found.from, found.to)
   return [{ word: unit.name, at: yard, from: { tag: null, quote, option: found.option, usual: null } }]
 }
 

@@ -89,13 +89,14 @@ export function pricesIn(heard: Heard, message: readonly Token[], needed: Readon
   return bound
 }
 
+const soldBy = askable
+  .filter((it) => Object.values(it.needs).some((word) => word.per === 'measure'))
+  .flatMap((it) => Object.values(it.needs))
+  .find((word) => word.kind === 'choice')
+
 /** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
 export function soldByIn(bound: readonly Bound[]): Told[] {
   const price = bound.find((it) => vocabulary.get(it.word)?.per === 'measure')?.reading
-  const choice = askable
-    .filter((it) => Object.values(it.needs).some((word) => word.per === 'measure'))
-    .flatMap((it) => Object.values(it.needs))
-    .find((word) => word.kind === 'choice')
-  if (!price?.per || !choice?.options?.[price.per]) return []
-  return [{ word: choice.name, at: yard, from: { tag: null, quote: price.said, option: price.per, usual: null } }]
+  if (!price?.per || !soldBy?.options?.[price.per]) return []
+  return [{ word: soldBy.name, at: yard, from: { tag: null, quote: price.said, option: price.per, usual: null } }]
 }

@@ -91,6 +91,13 @@ export function messageOf({ said, readings }: Heard): Token[] {
   return [...words, ...quantities].sort((a, b) => a.start - b.start)
 }
 
+/** What the person said from one token to another, each word whole: the “m” of “m2” is none of theirs. */
+export function quoted(said: string, message: readonly Token[], from: number, to: number): string {
+  const end = (message[to - 1] as Token).end
+  const [rest = ''] = /^[\p{M}\p{N}]+/u.exec(said.slice(end, end + 8)) ?? []
+  return said.slice((message[from] as Token).start, end) + rest
+}
+
 /** Small words that carry no meaning of their own in a question. */
 export const filler = new Set(
   'the a an my our i we you your do does should would will can could to me be is are am it this these those that of need must have got please just s there really actually about'.split(

@@ -3,7 +3,7 @@ import type Fraction from 'fraction.js'
 import { amountIn, type Job, quantity, type System, toNumber, type Word } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import { type Around, around, cueScore, likelihood, type Owned, owners, withoutInner } from '../cue-score.ts'
-import { cuesIn, forgiven, type Hit } from '../lexicon.ts'
+import { cuesIn, type Hit } from '../lexicon.ts'
 import { placesIn } from '../places.ts'
 import { filler, stem, type Token } from '../stems.ts'
 
@@ -15,9 +15,7 @@ export interface Looked {
   readonly usable: readonly Owned[]
 }
 
-export function look(heard: Heard, tokens: readonly Token[]): Looked {
-  const message = tokens.map(forgiven)
-  const hits = cuesIn(message)
+export function look(heard: Heard, message: readonly Token[], hits: readonly Hit[] = cuesIn(message)): Looked {
   return { heard, message, hits, usable: owners(withoutInner(hits, message), message, placesIn(message)) }
 }
 

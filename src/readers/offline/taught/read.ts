@@ -3,7 +3,7 @@ import { type Calculation, type Wanted, type Word, yard } from '../../../../engi
 import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { cutsIn } from '../cuts-said.ts'
-import type { Token } from '../stems.ts'
+import { quoted } from '../stems.ts'
 import { type Binding, type Reading, readingsOf, talkedOf, weights } from './decode.ts'
 import type { Looked } from './features.ts'
 import type { MessageKind } from './kinds.ts'
@@ -104,6 +104,6 @@ function optionTold(looked: Looked, word: Word, bound: readonly Binding[]): Told
   // “Posts 100 mm square. Holes 300 wide”: what stands right behind a size is said of the same thing.
   const size = bound.find(({ reading }) => reading.tag === message[from - 1]?.tag)
   if (size && from === to && thingOf(size.word) !== thingOf(word.name)) return []
-  const quote = heard.said.slice((message[from] as Token).start, (message[to] as Token).end)
+  const quote = quoted(heard.said, message, from, to + 1)
   return [{ word: word.name, at: yard, from: { tag: null, quote, option: said.option, usual: null } }]
 }
