@@ -44,11 +44,11 @@ export async function becomeReport(name, source) {
   try {
     await prepareInstall()
     const { bundleOne } = await import('./build.mjs')
-    await bundleOne(root, source, join(dist, 'reports', `${name}.mjs`))
+    await bundleOne(root, source, join(dist, `${name}-report.mjs`))
   } catch (fault) {
     end(fault)
   }
-  await import(new URL(`../dist/reports/${name}.mjs`, import.meta.url).href)
+  await import(new URL(`../dist/${name}-report.mjs`, import.meta.url).href)
 }
 
 /** What went wrong in getting ready, in words for whoever typed the command. */

@@ -38,7 +38,9 @@ function toldIn(told: Told, heard: Heard, own: Request, taken: Set<string>): Tol
   if (option !== null) {
     const words = quote === null ? undefined : wordsOfMessage(heard.said, quote, heard.readings)
     const known = Object.hasOwn(word.options ?? {}, option)
-    return from(known && words !== undefined && tellsSomething(words) ? { option, quote: words } : {})
+    // “5 C is what in F”: a letter tells it where the offline reader takes it so.
+    const isOwn = own.told.some((it) => it.word === told.word && it.from.option === option)
+    return from(known && words !== undefined && (isOwn || tellsSomething(words)) ? { option, quote: words } : {})
   }
   if (tag !== null) {
     if (heard.readings.some((it) => it.tag === tag)) return from({ tag })

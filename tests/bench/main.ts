@@ -1,24 +1,41 @@
-// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json.
+// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json. `front` measures a model instead.
 import { cuttingMeasures, inWords } from './cutting.ts'
 import { engineMeasures } from './engine.ts'
 import { fenceMeasures } from './fence.ts'
+import { measureFront } from './front.ts'
 import { growthMeasures, inWords as growthInWords } from './growth.ts'
+import { overheadInWords, overheadMeasure } from './own-reading.ts'
 import { parts, inWords as readingInWords, played, talksOf } from './reading/measure.ts'
 
-const measures = [...engineMeasures(), ...fenceMeasures()]
-const growth = growthMeasures()
-const cutting = await cuttingMeasures()
-const folder = 'tests/bench/reading'
-const reading = await Promise.all(parts.map(async (part) => ({ part, heard: await played(talksOf(folder, part)) })))
-if (process.argv.includes('--json'))
-  process.stdout.write(`${JSON.stringify({ measures, growth, cutting, reading }, null, 1)}\n`)
-else {
-  for (const it of measures)
-    process.stdout.write(
-      `${it.what}: ${it.ms.toFixed(4)} ms, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
-    )
-  process.stdout.write(`${growthInWords(growth)}\n`)
-  process.stdout.write(`${inWords(cutting)}\n`)
-  for (const { part, heard } of reading)
-    process.stdout.write(`reading without a model, ${part} part, ${heard.length} turns\n${readingInWords(heard)}\n`)
+async function measureAll(asJson: boolean): Promise<void> {
+  const measures = [...engineMeasures(), ...fenceMeasures()]
+  const growth = growthMeasures()
+  const cutting = await cuttingMeasures()
+  const folder = 'tests/bench/reading'
+  const reading = await Promise.all(parts.map(async (part) => ({ part, heard: await played(talksOf(folder, part)) })))
+  const [first] = reading
+  const overhead = await overheadMeasure(talksOf(folder, 'first'), first?.heard ?? [])
+  if (asJson) process.stdout.write(`${JSON.stringify({ measures, growth, cutting, reading, overhead }, null, 1)}\n`)
+  else {
+    for (const it of measures)
+      process.stdout.write(
+        `${it.what}: ${it.ms.toFixed(4)} ms, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
+      )
+    process.stdout.write(`${growthInWords(growth)}\n`)
+    process.stdout.write(`${inWords(cutting)}\n`)
+    process.stdout.write(`${overheadInWords(overhead)}\n`)
+    for (const { part, heard } of reading)
+      process.stdout.write(`reading without a model, ${part} part, ${heard.length} turns\n${readingInWords(heard)}\n`)
+  }
 }
+
+const args = process.argv.slice(2)
+if (!args.includes('front')) await measureAll(args.includes('--json'))
+else
+  await measureFront(args, process.env).then(
+    (told) => void process.stdout.write(`${told}\n`),
+    (fault: unknown) => {
+      process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
+      process.exitCode = 1
+    },
+  )

@@ -14,10 +14,12 @@ export interface Sound {
 
 export function soundParts(request: Request, heard: Heard): Sound {
   // What the person wrote that nobody can bind, a range for one figure, is told to the person instead.
-  const refused = checkBindings(request, heard, 0).refused.filter((it) => !it.isOfTheWords)
+  const { held, refused: all } = checkBindings(request, heard, 0)
+  const refused = all.filter((it) => !it.isOfTheWords)
   const isRefused = (word: string): boolean => refused.some((it) => it.word === word)
   const [told, wants] = [
-    request.told.filter((it) => !isRefused(it.word)),
+    // Of a word that is told twice the first stays.
+    request.told.filter((it) => !isRefused(it.word) || held.some(({ word, at }) => word === it.word && at === it.at)),
     request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at)),
   ]
   const [notes, acts] = [

@@ -1,7 +1,7 @@
-// This file is about measuring the offline reader on whole conversations: what share of its answers is right, wrong, or a question.
+// This file is about measuring a reader on whole conversations: what share of its answers is right, wrong, or a question.
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { createAssistant } from '../../../src/assistant.ts'
+import { type Assistant, createAssistant } from '../../../src/assistant.ts'
 import type { Turn } from '../../../src/answer.ts'
 import { offlineReader } from '../../../src/readers/offline/offline.ts'
 import { judge, type Judged, type Kind, type Verdict } from './judge.ts'
@@ -24,9 +24,11 @@ export interface Heard extends Judged {
   readonly ms: number
 }
 
-/** Plays every talk turn by turn, and judges each answer. */
-export async function played(talks: readonly Talk[]): Promise<Heard[]> {
-  const assistant = createAssistant(offlineReader)
+/** Plays every talk turn by turn with whoever reads, and judges each answer. */
+export async function played(
+  talks: readonly Talk[],
+  assistant: Assistant = createAssistant(offlineReader),
+): Promise<Heard[]> {
   const all: Heard[] = []
   for (const { talk, turns } of talks) {
     const before: Turn[] = []
@@ -60,7 +62,7 @@ export const counted = (all: readonly Heard[]): Record<Kind, Record<Verdict, num
   return counts
 }
 
-const percent = (part: number, of: number): string => `${((100 * part) / Math.max(1, of)).toFixed(1)} %`
+export const percent = (part: number, of: number): string => `${((100 * part) / Math.max(1, of)).toFixed(1)} %`
 
 /** The same in words, a line each. */
 export function inWords(all: readonly Heard[]): string {
