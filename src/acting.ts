@@ -77,6 +77,11 @@ export function actOn(job: Job, acts: readonly Act[]): { job: Job; notices: stri
       now = keep(now, name)
       notices.push(`Kept as “${name}”. Change what you like, and ask me to compare them.`)
     }
+    if (act === 'units') {
+      const system = name === 'metric' ? 'metric' : 'imperial'
+      now = { ...now, system }
+      notices.push(`From here on in ${system === 'metric' ? 'metres and millimetres' : 'feet and inches'}.`)
+    }
     if (act === 'turn-to' && name) {
       const kept = now.kept.find((it) => it.name.toLowerCase() === name.toLowerCase())
       if (kept) now = turnTo(now, kept)

@@ -105,6 +105,16 @@ export const answerSchema = z.object({
   readAs: z.array(z.object({ said: z.string(), figure: figureSchema })),
   /** The typed request that was worked, so that an audit can work it again, and what the reader had to say about it. */
   heard: z.object({ request: requestSchema, notice: z.string().optional() }),
+  /** The program's own sentences, each with what it belongs to, for a front that lays an answer out. The reply holds the same. Markdown. */
+  words: z
+    .object({
+      notices: z.array(z.string()),
+      remarks: z.array(z.object({ call: z.string(), text: z.string() })),
+      leftOver: z.array(z.string()),
+      /** Why a figure was taken as usual: `ref` is an input of a call. */
+      usual: z.array(z.object({ ref: z.string(), because: z.string(), from: z.string() })),
+    })
+    .optional(),
   /** Sentences of a model, after the guard; they stand in the reply. Empty when there are none. */
   prose: z.string(),
   /** Set where the person halted it: before the message was read, so that nothing was worked; or while a model wrote, so that only its sentences are missing. */

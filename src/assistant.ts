@@ -19,7 +19,7 @@ import { type Allowance, newAllowance } from './allowance.ts'
 import { adviceFor } from './advice.ts'
 import type { Answer, Turn } from './answer.ts'
 import { actOn, remarksOn, shown, triedOf } from './acting.ts'
-import { compose } from './compose.ts'
+import { compose, wordsOf } from './compose.ts'
 import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
@@ -169,11 +169,10 @@ export async function answerTo(
   }
   const notices = urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines]
   const said = [...leftOver, ...remarksOn(heard.job, job, turn, memo)]
-  const answerWith = (prose: string): Answer => ({
-    ...entry,
-    prose,
-    reply: compose({ ...entry, worked, prose, notices, leftOver: said }),
-  })
+  const answerWith = (prose: string): Answer => {
+    const parts = { ...entry, worked, prose, notices, leftOver: said }
+    return { ...entry, prose, words: wordsOf(parts), reply: compose(parts) }
+  }
   const after = writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job))
   const card = answerWith('')
   if (!write || !isWorthSentences(card)) return { answer: card, job: after }

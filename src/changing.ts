@@ -50,6 +50,17 @@ export async function changeJob(
   return { ok: true, said: heard.said, ...(await answerTo({ request, by: 'offline' }, heard, before.length)) }
 }
 
+/** Shows everything in other units from here on, and works again what was wanted. */
+export async function changeUnits(
+  before: readonly Turn[],
+  system: 'metric' | 'imperial',
+): Promise<Answered & { said: string }> {
+  const heard = hear(system === 'metric' ? 'In metric units' : 'In feet and inches', jobAfter(before))
+  const units = { act: 'units', word: null, at: null, name: system, between: null } as const
+  const request = { told: [], wants: [], calculation: null, confirms: [], acts: [units], declines: [] }
+  return { said: heard.said, ...(await answerTo({ request, by: 'offline' }, heard, before.length)) }
+}
+
 /** Takes the last change back. It is a turn like any other; nothing while nothing was decided. */
 export async function undoChange(before: readonly Turn[]): Promise<Changed> {
   const job = jobAfter(before)

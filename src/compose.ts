@@ -18,6 +18,20 @@ export interface Parts {
   readonly prose: string
 }
 
+/** The program's own sentences, each with what it belongs to. */
+export const wordsOf = ({ notices, leftOver, calls, worked }: Parts): NonNullable<Answer['words']> => ({
+  notices: [...notices],
+  leftOver: [...leftOver],
+  remarks: calls.flatMap((call, i) => {
+    const it = worked[i]
+    return it && call.results.length > 0 ? remarksOf(it, call).map((text) => ({ call: call.id, text })) : []
+  }),
+  usual: calls.flatMap((call, i) => {
+    const it = worked[i]
+    return it ? takenAsUsual(it).map(({ name, usual }) => ({ ref: `${call.id}.${name}`, ...reasonOf(usual) })) : []
+  }),
+})
+
 /** The whole reply. The first section answers; the others show how. */
 export function compose(parts: Parts): string {
   const sections = [
@@ -96,7 +110,7 @@ function answerText(parts: Parts): string {
           ? headlineText(call)
           : `For that, worked first – ${call.title.charAt(0).toLowerCase()}${call.title.slice(1)}:`,
         resultLines(call),
-        remarkLines(worked, call),
+        remarksOf(worked, call).join('\n\n'),
       )
   }
   for (const { title, text } of parts.advice) blocks.push(`*${title}.* ${text}`)
@@ -144,28 +158,35 @@ const resultLines = (call: Call): string =>
     )
     .join('\n')
 
-const remarkLines = (worked: Worked, call: Call): string =>
-  [
-    ...(worked.outcome.ok ? worked.outcome.remarks : []),
-    ...call.doubts.filter((it) => !it.ask).map((it) => it.message),
-    ...call.doubts.filter((it) => it.ask && it.code !== 'missing').map((it) => it.message),
-  ].join('\n\n')
+const remarksOf = (worked: Worked, call: Call): string[] => [
+  ...(worked.outcome.ok ? worked.outcome.remarks : []),
+  ...call.doubts.filter((it) => !it.ask).map((it) => it.message),
+  ...call.doubts.filter((it) => it.ask && it.code !== 'missing').map((it) => it.message),
+]
 
-function usualLines({ calculation, outcome, places }: Worked): string[] {
-  if (!outcome.ok && outcome.problems.some((it) => it.code === 'missing')) return []
-  return [...outcome.given]
-    .filter(([, it]) => it.role === 'assumed')
-    .map(([name, { value, roles, usual: taken }]) => {
-      const word = vocabulary.get(name)
-      const usual = taken ?? (word && usualFor(calculation, word))
-      if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
-      // Where one kind of post was told, only the others are taken as usual.
-      const others = places.filter((_, i) => roles?.[i] === 'assumed')
-      const one = isList(value) ? value[roles?.indexOf('assumed') ?? 0] : value
-      const text = isQuantity(one) ? show(one) : (word.options?.[String(one)]?.label ?? String(one))
-      return `- ${capital(word.label)}${others.map(atPlace).join('')}: ${text}, since ${usual.because} (${usual.from.replace(/\.$/, '')}).`
-    })
-}
+const takenAsUsual = ({ calculation, outcome }: Worked) =>
+  !outcome.ok && outcome.problems.some((it) => it.code === 'missing')
+    ? []
+    : [...outcome.given]
+        .filter(([, it]) => it.role === 'assumed')
+        .map(([name, { value, roles, usual: taken }]) => {
+          const word = vocabulary.get(name)
+          const usual = taken ?? (word && usualFor(calculation, word))
+          if (!word || !usual) throw new Error(`“${name}” was assumed and has no usual value`)
+          return { name, word, value, roles, usual }
+        })
+
+const reasonOf = ({ because, from }: { because: string; from: string }) => ({ because, from: from.replace(/\.$/, '') })
+
+const usualLines = (worked: Worked): string[] =>
+  takenAsUsual(worked).map(({ word, value, roles, usual }) => {
+    // Where one kind of post was told, only the others are taken as usual.
+    const others = worked.places.filter((_, i) => roles?.[i] === 'assumed')
+    const one = isList(value) ? value[roles?.indexOf('assumed') ?? 0] : value
+    const text = isQuantity(one) ? show(one) : (word.options?.[String(one)]?.label ?? String(one))
+    const { because, from } = reasonOf(usual)
+    return `- ${capital(word.label)}${others.map(atPlace).join('')}: ${text}, since ${because} (${from}).`
+  })
 
 function workingLines(call: Call, where: string): string[] {
   if (call.steps.length === 0) return []

@@ -24,7 +24,7 @@ import type { Request } from './request.ts'
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
   const decided = decide(job, withOwed(job, decisionsOf(held)), request.confirms)
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
-  const moved = (request.acts ?? []).some(({ act }) => act === 'undo' || act === 'redo' || act === 'turn-to')
+  const moved = (request.acts ?? []).some(({ act }) => ['undo', 'redo', 'turn-to', 'units'].includes(act))
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0 || moved)
   const explained = (request.acts ?? []).flatMap(({ act, word, at }) => {
     const before = job.results.findLast((it) => it.word === word)

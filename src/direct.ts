@@ -26,6 +26,8 @@ export interface Listed {
   readonly title: string
   readonly answers: string
   readonly inputs: JsonSchema
+  /** What may be chosen for an input that is a choice, and how each is called. */
+  readonly choices: Readonly<Record<string, readonly { readonly value: string; readonly label: string }[]>>
   readonly results: readonly { readonly word: string; readonly label: string; readonly kind: string }[]
 }
 
@@ -45,6 +47,14 @@ export const listCalculations = (): Listed[] =>
           .filter((word) => !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word))
           .map((word) => word.name),
       },
+      choices: Object.fromEntries(
+        words
+          .filter((word) => word.kind === 'choice')
+          .map((word) => [
+            word.name,
+            Object.entries(word.options ?? {}).map(([value, { label }]) => ({ value, label })),
+          ]),
+      ),
       results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
     }
   })

@@ -1,7 +1,7 @@
 // This file is about a turn that was halted before it was read: what was said is kept, and nothing is made up in its answer's place.
 import { countryOf, type Job, writeJob } from '../engine/index.ts'
 import type { Answer } from './answer.ts'
-import { compose } from './compose.ts'
+import { compose, wordsOf } from './compose.ts'
 import { cautionsFor } from './guard/cautions.ts'
 
 const notice = 'Halted before it was read. What you said is kept, and nothing was worked of it.'
@@ -10,6 +10,7 @@ const notice = 'Halted before it was read. What you said is kept, and nothing wa
 export function haltedTurn(job: Job, turn: number, front: Answer['front']): { answer: Answer; job: unknown } {
   const nothing = { calls: [], advice: [], asks: [], changed: [], readAs: [], prose: '' }
   const cautions = cautionsFor({ full: [], alreadyTold: job.told, country: countryOf(job) })
+  const parts = { ...nothing, worked: [], cautions, notices: [notice], leftOver: [] }
   return {
     answer: {
       ...nothing,
@@ -20,7 +21,8 @@ export function haltedTurn(job: Job, turn: number, front: Answer['front']): { an
       front,
       heard: { request: { told: [], wants: [], calculation: null, confirms: [], declines: [] } },
       halted: 'reading',
-      reply: compose({ ...nothing, worked: [], cautions, notices: [notice], leftOver: [] }),
+      words: wordsOf(parts),
+      reply: compose(parts),
     },
     job: writeJob(job),
   }

@@ -7,6 +7,7 @@ import { createApp } from './http/app.ts'
 import { readSettings, type Settings } from './settings.ts'
 import { openStore } from './store/open.ts'
 import { createPage } from './web/app.tsx'
+import { workedExample } from './web/example.ts'
 import { renderReply } from './web/markdown.ts'
 
 async function main(settings: Settings): Promise<void> {
@@ -19,7 +20,11 @@ async function main(settings: Settings): Promise<void> {
     front: house.front,
     renderReply,
     host: settings.host,
-    page: createPage(fileURLToPath(new URL('./web', import.meta.url))),
+    page: createPage({
+      assets: fileURLToPath(new URL('./web', import.meta.url)),
+      example: workedExample,
+      front: house.front,
+    }),
   })
   const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host }, (address) => {
     const host = settings.host.includes(':') ? `[${settings.host}]` : settings.host

@@ -20,13 +20,28 @@ export const toldSchema = z.strictObject({
 /** What is done with the job as a whole, beside telling and asking. */
 export const actSchema = z.strictObject({
   act: z
-    .enum(['undo', 'redo', 'explain', 'keep', 'turn-to', 'compare', 'next', 'assumed', 'sensitive', 'still-to-buy'])
+    .enum([
+      'undo',
+      'redo',
+      'explain',
+      'keep',
+      'turn-to',
+      'compare',
+      'next',
+      'assumed',
+      'sensitive',
+      'still-to-buy',
+      'units',
+    ])
     .describe(
-      'undo or redo the last change; explain how a word came about; keep the plan under a name; turn-to a kept plan; compare plans; next: what to decide next; assumed: what is taken as usual; sensitive: what moves the bill most; still-to-buy: what is bought already, and what is not',
+      'undo or redo the last change; explain how a word came about; keep the plan under a name; turn-to a kept plan; compare plans; next: what to decide next; assumed: what is taken as usual; sensitive: what moves the bill most; still-to-buy: what is bought already, and what is not; units: show everything in other units',
     ),
   word: z.string().nullable().describe('for explain: the word, or null for what was answered last'),
   at: z.string().nullable(),
-  name: z.string().nullable().describe('for keep, turn-to and compare: the plan’s name, in words of the message'),
+  name: z
+    .string()
+    .nullable()
+    .describe('for keep, turn-to and compare: the plan’s name, in words of the message; for units: metric or imperial'),
   between: z.array(toldSchema).nullable().describe('for compare: values of one word to be tried side by side'),
 })
 

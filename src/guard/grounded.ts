@@ -145,6 +145,9 @@ function actsSaid(acts: readonly Act[], heard: Heard, own: Request): Act[] {
       case 'sensitive':
       case 'still-to-buy':
         return [known]
+      // Chosen at the head of the page, never by a model.
+      case 'units':
+        return []
       default:
         return it.act satisfies never
     }

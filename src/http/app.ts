@@ -6,9 +6,11 @@ import { secureHeaders } from 'hono/secure-headers'
 import { streamSSE } from 'hono/streaming'
 import type { Answer } from '../answer.ts'
 import type { Assistant } from '../assistant.ts'
-import { changeJob, undoChange } from '../changing.ts'
+import { changeJob, changeUnits, undoChange } from '../changing.ts'
 import { listCalculations, runCalculation } from '../direct.ts'
+import { openIn } from '../next.ts'
 import { jobSheet } from '../sheet.ts'
+import { inHtml } from '../web/in-html.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
@@ -45,7 +47,7 @@ export function createApp({
   patienceMs = usualPatienceMs,
 }: Parts): Hono {
   const app = new Hono()
-  const withHtml = (answer: Answer): unknown => ({ ...answer, html: renderReply(answer.reply) })
+  const withHtml = (answer: Answer): unknown => ({ ...answer, html: inHtml(answer, renderReply) })
   const shown = ({ n, said, answer, job, at, aside }: TalkTurn): object => ({
     n,
     said,
@@ -115,6 +117,16 @@ export function createApp({
   app.post('/api/conversations/:id/turns/:n{[0-9]+}/again', (c) =>
     askedTurn(c, c.req.param('id'), Number(c.req.param('n'))),
   )
+  app.post('/api/conversations/:id/turns/:n{[0-9]+}/resume', async (c) => {
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    if (typeof body.branch !== 'number')
+      return failed(c, 422, 'no-branch', '“branch” must be the number of a branch that was set aside.', 'branch')
+    const resumed = await turns.resume(c.req.param('id'), Number(c.req.param('n')), body.branch)
+    return isFault(resumed)
+      ? failed(c, resumed.status, resumed.code, resumed.message)
+      : c.json({ turns: resumed.length })
+  })
   app.post('/api/conversations/:id/turns/halt', async (c) => answered(c, await turns.halt(c.req.param('id'), keyOf(c))))
 
   app.post('/api/conversations/:id/job/change', async (c) => {
@@ -152,9 +164,25 @@ export function createApp({
     })
     return whole(c, running)
   })
+  app.post('/api/conversations/:id/job/units', async (c) => {
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    const { system } = body
+    if (system !== 'metric' && system !== 'imperial')
+      return failed(c, 422, 'no-units', '“system” must be metric or imperial.', 'system')
+    const id = c.req.param('id')
+    const found = await store.read(id)
+    if (!found) return noConversation(c, id)
+    const { said } = await changeUnits(found.turns, system)
+    return whole(c, await turns.begin(id, atTheEnd(said), (before) => changeUnits(before, system)))
+  })
   app.get('/api/conversations/:id/job', async (c) => {
     const found = await store.read(c.req.param('id'))
     return found ? c.json(jobSheet(found.turns)) : noConversation(c, c.req.param('id'))
+  })
+  app.get('/api/conversations/:id/job/open', async (c) => {
+    const found = await store.read(c.req.param('id'))
+    return found ? c.json(openIn(found.turns)) : noConversation(c, c.req.param('id'))
   })
   app.get('/api/conversations/:id/:export{export\\.[a-z]+}', async (c) => {
     const ending = c.req.param('export').slice('export.'.length)
@@ -187,8 +215,11 @@ export function createApp({
     [/^\/healthz$/, 'GET'],
     [/^\/api\/conversations$/, 'GET, POST'],
     [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'],
-    [/^\/api\/conversations\/[^/]+\/(turns|turns\/halt|turns\/[0-9]+\/again|job\/change|job\/undo)$/, 'POST'],
-    [/^\/api\/conversations\/[^/]+\/(job|export\.(json|md|pdf|csv|ics|svg))$/, 'GET'],
+    [
+      /^\/api\/conversations\/[^/]+\/(turns|turns\/halt|turns\/[0-9]+\/(again|resume)|job\/change|job\/undo|job\/units)$/,
+      'POST',
+    ],
+    [/^\/api\/conversations\/[^/]+\/(job|job\/open|export\.(json|md|pdf|csv|ics|svg))$/, 'GET'],
     [/^\/api\/calculations$/, 'GET'],
     [/^\/api\/calculations\/[^/]+$/, 'POST'],
   ]

@@ -61,6 +61,35 @@ export class Turns {
     return kept ?? { code: 'nothing-to-halt', status: 409, message: 'No turn is in the making here.' }
   }
 
+  /** Takes a branch that was set aside up again, turn by turn as it was; what stands there now is set aside for it. */
+  async resume(id: string, n: number, branch: number): Promise<readonly KeptTurn[] | Fault> {
+    await this.haltAll(id)
+    const talk = await this.store.read(id)
+    if (!talk) return noConversation
+    const turns = talk.turns[n]?.aside[branch]
+    if (!turns)
+      return { code: 'no-branch', status: 404, message: `Nothing was set aside at turn ${n} under that number.` }
+    const written: KeptTurn[] = []
+    try {
+      for (const { said, answer, job, events } of turns)
+        written.push(
+          await this.store.append(
+            id,
+            { n: n + written.length, said, answer, job, key: null, events },
+            talk.written + written.length,
+          ),
+        )
+    } catch (fault) {
+      if (!(fault instanceof Conflict)) throw fault
+      return {
+        code: 'asked-meanwhile',
+        status: 409,
+        message: 'Something was asked meanwhile. Look again before you go on.',
+      }
+    }
+    return written
+  }
+
   /** Halts all that is in the making, and waits until it is kept. */
   async haltAll(id: string): Promise<void> {
     for (const it of this.inMaking(id)) it.halt()

@@ -3,22 +3,44 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { createHash } from 'node:crypto'
 import { type Context, Hono } from 'hono'
+import type { Answer } from '../answer.ts'
+import { inHtml } from './in-html.ts'
 import { mark } from './mark.ts'
+import { renderReply } from './markdown.ts'
 import { Page } from './page.tsx'
 
 const kinds = { 'page.js': 'text/javascript; charset=utf-8', 'page.css': 'text/css; charset=utf-8' } as const
 
-export function createPage(assets: string): Hono {
+/** An entry that was asked and worked, to be shown on a page that is still blank. */
+export interface Example {
+  readonly said: string
+  readonly answer: Answer
+}
+
+interface Printed {
+  /** Where the built script and style lie. */
+  readonly assets: string
+  readonly example: () => Promise<Example>
+  readonly front: 'offline' | 'model'
+}
+
+export function createPage({ assets, example, front }: Printed): Hono {
   const app = new Hono()
   app.get('/', (c) => {
     c.header('Cache-Control', 'no-cache')
-    return c.html(`<!doctype html>${String(<Page />)}`)
+    return c.html(`<!doctype html>${String(<Page front={front} />)}`)
   })
   for (const [name, type] of Object.entries(kinds)) {
     const body = readFileSync(join(assets, name))
     const tag = tagOf(body)
     app.get(`/web/${name}`, (c) => cached(c, body, type, tag))
   }
+  let worked: Promise<Example> | undefined
+  app.get('/web/example.json', async (c) => {
+    worked ??= example()
+    const { said, answer } = await worked
+    return c.json({ said, answer: { ...answer, html: inHtml(answer, renderReply) } })
+  })
   app.get('/web/mark.svg', (c) => cached(c, Buffer.from(mark), 'image/svg+xml', tagOf(mark)))
   return app
 }

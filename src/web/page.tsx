@@ -17,7 +17,18 @@ const taken = [
   ['json', 'Record'],
 ] as const
 
-export const Page = () => (
+const countries = [
+  ['us', 'United States'],
+  ['canada', 'Canada'],
+  ['uk', 'United Kingdom'],
+  ['ireland', 'Ireland'],
+  ['europe', 'elsewhere in Europe'],
+  ['australia', 'Australia'],
+  ['new-zealand', 'New Zealand'],
+  ['elsewhere', 'another country'],
+] as const
+
+export const Page = ({ front }: { front: 'offline' | 'model' }) => (
   <html lang="en">
     <head>
       <meta charset="utf-8" />
@@ -34,22 +45,57 @@ export const Page = () => (
       </a>
       <header class="cover">
         <h1>Plumbpost</h1>
-        <p class="by" id="front" aria-live="polite">
-          &nbsp;
+        <button type="button" id="inside" aria-expanded="false" aria-controls="settings pages-of-book">
+          Pages and units
+        </button>
+        <p class="by">
+          {front === 'model'
+            ? 'A model reads your questions. Every figure is worked here.'
+            : 'Your questions are read and worked on this machine.'}
         </p>
-        <nav aria-label="Pages of the book">
+        <div class="settings" id="settings">
+          <label>
+            Units
+            <select id="units">
+              <option value="imperial">feet, inches</option>
+              <option value="metric">metric</option>
+            </select>
+          </label>
+          <label>
+            Country
+            <select id="country">
+              <option value="">not said</option>
+              {countries.map(([value, words]) => (
+                <option value={value}>{words}</option>
+              ))}
+            </select>
+          </label>
+          <label>
+            Paper
+            <select id="paper">
+              <option value="">as the device</option>
+              <option value="day">day</option>
+              <option value="night">night</option>
+            </select>
+          </label>
+        </div>
+        <nav id="pages-of-book" aria-label="Pages of the book">
           <button type="button" id="fresh">
-            Turn to a fresh page
+            Fresh page
           </button>
-          <details id="earlier">
+          <button type="button" id="to-forms">
+            Sums without talking
+          </button>
+          <details id="earlier" class="earlier">
             <summary>Earlier pages</summary>
-            <ul id="pages" />
+            <ul id="pages" class="pages" />
           </details>
         </nav>
       </header>
       <div class="spread">
         <main id="book" aria-label="Entries">
-          <section id="empty">
+          <section id="forms" hidden />
+          <section id="empty" class="blank">
             <p>Ask about your fence in your own words. Every answer shows the numbers it used and how it was worked.</p>
             <ul class="examples">
               {examples.map((text) => (
@@ -60,29 +106,74 @@ export const Page = () => (
                 </li>
               ))}
             </ul>
+            <div id="example" class="worked" />
           </section>
           <div id="entries" />
-          <p id="progress" role="status" aria-live="polite" />
+          <section id="slip" class="slip" aria-label="Where a figure comes from" hidden />
         </main>
-        <aside class="sheet" aria-labelledby="sheet-title" tabindex={0}>
-          <h2 id="sheet-title">Job sheet</h2>
-          <p id="sheet-empty">It fills as you decide things.</p>
-          <div id="sheet" />
-          <nav id="take" class="take" aria-labelledby="take-title" hidden>
-            <h3 id="take-title">Take it along</h3>
-            {taken.map(([ending, words]) => (
-              <a href={`#${ending}`} data-as={ending}>
-                {words}
-              </a>
-            ))}
-          </nav>
+        <aside id="job" class="sheet" aria-labelledby="sheet-title">
+          <div class="top">
+            <h2 id="sheet-title" tabindex={-1}>
+              Job sheet
+            </h2>
+            <button type="button" id="sheet-back">
+              Back to the book
+            </button>
+          </div>
+          <section class="middle" tabindex={0} aria-labelledby="sheet-title">
+            <p id="sheet-empty">It fills as you decide things.</p>
+            <div id="sheet" />
+          </section>
+          <div id="sheet-acts" class="foot" hidden>
+            <button type="button" id="undo">
+              Take the last change back
+            </button>
+            <details class="fold">
+              <summary>Plans side by side</summary>
+              <div class="acts">
+                <button type="button" id="usual">
+                  What is still assumed?
+                </button>
+                <button type="button" id="compare">
+                  Compare the plans
+                </button>
+              </div>
+              <form id="keep" class="keep" autocomplete="off">
+                <label for="keep-name">Keep this plan under a name</label>
+                <div class="line">
+                  <input id="keep-name" type="text" maxlength={40} />
+                  <button type="submit">Keep it</button>
+                </div>
+              </form>
+            </details>
+            <details class="fold">
+              <summary id="take-title">Take it along</summary>
+              <nav id="take" class="take" aria-labelledby="take-title">
+                {taken.map(([ending, words]) => (
+                  <a href={`#${ending}`} data-as={ending}>
+                    {words}
+                  </a>
+                ))}
+              </nav>
+            </details>
+          </div>
         </aside>
       </div>
       <form id="ask" class="ask" autocomplete="off" aria-label="Your question">
-        <label for="text">Ask about your fence</label>
+        <div class="over">
+          <div>
+            <label for="text">Ask about your fence</label>
+            <p id="progress" role="status" />
+          </div>
+          <button type="button" id="lip" aria-expanded="false" aria-controls="job">
+            Job sheet
+          </button>
+        </div>
         <div class="line">
-          <textarea id="text" name="text" rows={2} maxlength={20000} required />
-          <button type="submit">Ask</button>
+          <textarea id="text" name="text" rows={1} maxlength={20000} />
+          <button type="submit" id="send" class="main">
+            Ask
+          </button>
         </div>
         <div id="fault" role="alert" hidden>
           <p id="fault-text" />

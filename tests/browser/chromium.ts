@@ -6,35 +6,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { promisify } from 'node:util'
-import { type Browser, chromium, type LaunchOptions, type Page } from 'playwright-core'
-import { test } from 'vitest'
-
-/** A test with a browser. Where none can be had the test is skipped, by name and with the reason. */
-export const browserTest = test.extend<{
-  browser: Browser
-  page: Page
-  found: Found
-}>({
-  found: [
-    // biome-ignore lint/correctness/noEmptyPattern: vitest reads from the pattern what a fixture needs
-    async ({}, use) => {
-      const found = await findBrowser()
-      if ('none' in found) console.warn(`\nBROWSER TESTS ARE SKIPPED. ${found.none}\n`)
-      await use(found)
-      if ('browser' in found) await found.browser.close()
-    },
-    { scope: 'file' },
-  ],
-  browser: async ({ found, skip }, use) => {
-    if ('none' in found) return skip(found.none)
-    await use(found.browser)
-  },
-  page: async ({ browser }, use) => {
-    const context = await browser.newContext()
-    await use(await context.newPage())
-    await context.close()
-  },
-})
+import { type Browser, chromium, type LaunchOptions } from 'playwright-core'
 
 /**
  * Opens a browser, or throws with every way that was tried. Whoever opens it closes it.
@@ -46,9 +18,9 @@ export async function openBrowser(): Promise<Browser> {
   return found.browser
 }
 
-type Found = { readonly browser: Browser } | { readonly none: string }
+export type Found = { readonly browser: Browser } | { readonly none: string }
 
-async function findBrowser(): Promise<Found> {
+export async function findBrowser(): Promise<Found> {
   const named = process.env.PLUMBPOST_CHROME
   // A browser that was asked for by name and does not start is a fault, not a reason to take another.
   if (named) return { browser: await launch({ executablePath: named }) }

@@ -1,6 +1,6 @@
 // That the browser tests run in a real browser, and not in an imitation of one.
 import { expect } from 'vitest'
-import { browserTest } from './chromium.ts'
+import { browserTest } from './browser-test.ts'
 
 browserTest('a real Chromium opens a page, runs its script and lays out its text', async ({ browser, page }) => {
   console.log(`Browser tests run in Chromium ${browser.version()}.`)

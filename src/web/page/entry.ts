@@ -1,60 +1,247 @@
-// This file is about one entry in the book: what was asked, the answer first, its sketch beside it, and how it was worked under it.
+// This file is about one entry in the book. It is written from top to bottom, and nothing that is written moves: the question, how it was read,
+// the figures, the sentences, what to take care of, what was assumed, and how it was worked.
+import { careOf } from './care.ts'
 import { element } from './element.ts'
-import { asking, questionsOf } from './questions.ts'
-import { layOut, type Section } from './reply.ts'
-import type { ShownAnswer } from './server.ts'
-
-/** Long, and seldom read on site: folded where the page is narrow, unfolded when printed. */
-const long = new Set(['Working', 'Where it comes from'])
-const wide = '(min-width: 46rem)'
+import { figureButton, touchable } from './figure.ts'
+import type { Within } from './origin.ts'
+import { placeInWords, theBy } from './places.ts'
+import { questionsOf } from './questions.ts'
+import { answers, resultsOf } from './results.ts'
+import type { ShownAnswer, ShownTurn } from './server.ts'
+import { sketchOf } from './sketch.ts'
+import { assumedOf, sourcesOf, tablesOf, workingOf } from './working.ts'
 
 const longestQuestion = 400
 
-export function entryOf(said: string, answer: ShownAnswer, send: (text: string) => void): HTMLElement {
-  const id = `asked-${answer.turn + 1}`
-  const reply = layOut(answer.html)
-  const sketches = answer.calls.flatMap((call) => (call.drawing ? [sketchOf(call.drawing)] : []))
-  return element(
+/** What can be done with an entry from within it. */
+export interface Does {
+  readonly send: (text: string) => void
+  readonly again: (turn: number, said: string) => void
+}
+
+/** An entry as it is written in: begun with the question, and finished with the answer. */
+export interface Entry {
+  readonly element: HTMLElement
+  readonly heading: HTMLElement
+  /** How each quantity was read. */
+  read(readAs: ShownAnswer['readAs']): void
+  /** The whole entry but for a model's sentences, for which lines are kept free. */
+  card(answer: ShownAnswer): void
+  /** Sentences as they come. */
+  prose(text: string): void
+  /** The whole. */
+  finish(answer: ShownAnswer): void
+}
+
+export function beginEntry(said: string, turn: number, before: readonly ShownAnswer[], does: Does): Entry {
+  const id = `asked-${turn + 1}`
+  const shown = said.length > longestQuestion ? `${said.slice(0, longestQuestion)} …` : said
+  const heading = element('h2', { id, tabindex: '-1', class: 'asked' }, shown)
+  const article = element(
     'article',
-    { class: 'entry', 'aria-labelledby': id },
+    { class: 'entry', 'aria-labelledby': id, 'data-number': String(turn + 1), 'aria-busy': 'true' },
+    heading,
+  )
+  let isRead = false
+  let carded: ShownAnswer | null = null
+  let lines: HTMLElement | null = null
+
+  const read = (readAs: ShownAnswer['readAs']): void => {
+    if (isRead) return
+    isRead = true
+    const within: Within = { answer: { turn, calls: [], advice: [], readAs }, before }
+    if (readAs.length > 0) article.append(readingOf(readAs, within))
+  }
+  const card = (answer: ShownAnswer): void => {
+    if (carded) return
+    carded = answer
+    read(answer.readAs)
+    const within: Within = { answer, before }
+    lines = answer.prose === '' ? null : proseOf(answer, within)
+    article.append(...bodyOf(answer, within, lines, does), footOf(said, answer, does))
+  }
+  return {
+    element: article,
+    heading,
+    read,
+    card(answer) {
+      card({ ...answer, prose: ' ' })
+      if (lines) lines.textContent = 'A sentence or two is being written …'
+      lines?.classList.add('free', 'waiting')
+    },
+    prose(text) {
+      if (!lines) return
+      lines.classList.remove('waiting')
+      lines.textContent = text
+    },
+    finish(answer) {
+      article.setAttribute('aria-busy', 'false')
+      if (!carded) return card(answer)
+      if (!lines) return
+      lines.classList.remove('waiting')
+      if (answer.prose !== '') lines.replaceChildren(...proseOf(answer, { answer, before }).childNodes)
+      else
+        lines.textContent =
+          answer.halted === 'writing'
+            ? 'Halted here. The figures are whole.'
+            : 'No sentence was written. The figures are whole.'
+      // What outgrows its free lines opens when it is pressed: by itself nothing moves.
+      if (lines.scrollHeight > lines.clientHeight + 4) {
+        const more = element('button', { type: 'button', class: 'more' }, 'Read on')
+        more.addEventListener('click', () => {
+          lines?.classList.add('whole')
+          more.remove()
+        })
+        lines.append(more)
+      }
+    },
+  }
+}
+
+/** “60 lb” → weight of a bag: 60 lb. */
+function readingOf(readAs: ShownAnswer['readAs'], within: Within): HTMLElement {
+  const isSame = (a: (typeof readAs)[number], b: (typeof readAs)[number]): boolean =>
+    a.figure.word === b.figure.word && a.figure.at === b.figure.at
+  const firsts = readAs.filter((it) => readAs.find((other) => isSame(other, it)) === it)
+  return element(
+    'div',
+    { class: 'read' },
+    element('h3', {}, 'How I read it'),
     element(
-      'h2',
-      { id, tabindex: '-1', class: 'asked' },
-      said.length > longestQuestion ? `${said.slice(0, longestQuestion)} …` : said,
+      'ul',
+      { role: 'list' },
+      ...firsts.map((first) => {
+        const all = readAs.filter((it) => isSame(it, first))
+        const place = placeInWords(first.figure.at)
+        const isAsSaid = all.every((it) => it.said.trim() === it.figure.text)
+        return element(
+          'li',
+          {},
+          `${first.figure.label}${place && !place.endsWith(first.figure.label) ? `, ${place}` : ''}: `,
+          isAsSaid ? null : element('q', {}, all.map((it) => it.said).join('; ')),
+          isAsSaid ? null : ' → ',
+          ...all.flatMap((it) => [figureButton(it.figure, within, 'within'), ' ']),
+        )
+      }),
     ),
+  )
+}
+
+function bodyOf(answer: ShownAnswer, within: Within, prose: HTMLElement | null, does: Does): HTMLElement[] {
+  const { html } = answer
+  const order = answer.calls.toSorted((a, b) => Number(answers(b)) - Number(answers(a)))
+  const text = element(
+    'div',
+    { class: 'answer' },
+    ...html.notices.map((it) => wordsOf(it, answer, within)),
+    ...order.flatMap((call, i) => [
+      ...resultsOf(call, answer, within, i === 0 ? prose : null),
+      ...html.remarks.filter((it) => it.call === call.id).map((it) => wordsOf(it.html, answer, within)),
+    ]),
+    order.length === 0 ? prose : null,
+    ...answer.advice.map((it, i) =>
+      element('section', {}, element('h3', {}, it.title), wordsOf(html.advice[i] ?? '', answer, within)),
+    ),
+    ...html.leftOver.map((it) => wordsOf(it, answer, within)),
+    changesOf(answer, within),
+    questionsOf(answer, does.send),
+  )
+  const sketches = answer.calls.flatMap((call) => (call.drawing ? [sketchOf(call.drawing)] : []))
+  return [
     element(
       'div',
       { class: 'body' },
-      element('div', { class: 'answer' }, reply.answer, questionsOf(answer, send)),
+      text,
       sketches.length > 0 ? element('div', { class: 'sketches' }, ...sketches) : null,
     ),
-    ...reply.rest.filter((it) => it.title !== asking).map((it) => sectionOf(it, answer)),
-  )
+    careOf(answer.cautions),
+    ...assumedOf(answer, within),
+    ...tablesOf(answer),
+    ...workingOf(answer, within),
+    ...sourcesOf(answer),
+  ]
 }
 
-function sectionOf({ title, content }: Section, answer: ShownAnswer): HTMLElement {
-  if (title === 'Take care') return careOf({ title, content }, answer.cautions)
-  if (!long.has(title)) return element('section', { class: 'open' }, element('h3', {}, title), content)
-  const fold = element('details', { class: 'fold' }, element('summary', {}, element('h3', {}, title)), content)
-  fold.open = matchMedia(wide).matches
-  return fold
+/** Words of the program or a model, cleaned on the server and parsed apart from the page, so that nothing in them runs. */
+function wordsOf(html: string, answer: ShownAnswer, within: Within): HTMLElement {
+  const parsed = new DOMParser().parseFromString(html, 'text/html')
+  const text = element('div', { class: 'text' }, ...[...parsed.body.childNodes].map((it) => document.adoptNode(it)))
+  for (const table of text.querySelectorAll('table')) {
+    const box = element('div', { class: 'table', tabindex: '0', role: 'group', 'aria-label': 'Table' })
+    table.replaceWith(box)
+    box.append(table)
+  }
+  touchable(text, answer.figures, within)
+  return text
 }
 
-/** Cautions said in full stand in a box; those that only remind are one quiet line each. */
-function careOf({ title, content }: Section, cautions: ShownAnswer['cautions']): HTMLElement {
-  const standing = new Set(cautions.filter((it) => it.standing).map((it) => it.text))
-  for (const line of content.querySelectorAll('li'))
-    if (standing.has(line.textContent?.trim() ?? '')) line.classList.add('standing')
-  return element('section', { class: 'care' }, element('h3', {}, title), content)
+function proseOf(answer: ShownAnswer, within: Within): HTMLElement {
+  const text = wordsOf(answer.html.prose, answer, within)
+  text.classList.add('prose')
+  return text
 }
 
-/** The sketch as a picture: it can neither run nor reach anything. Its own description is its text alternative. */
-function sketchOf(svg: string): HTMLElement {
-  const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml')
-  const words = parsed.querySelector('desc')?.textContent ?? parsed.querySelector('title')?.textContent ?? 'Sketch'
+function changesOf(answer: ShownAnswer, within: Within): HTMLElement | null {
+  if (answer.changed.length === 0) return null
   return element(
-    'figure',
-    { class: 'sketch' },
-    element('img', { src: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`, alt: words }),
+    'section',
+    { class: 'changed' },
+    element('h3', {}, 'What changed'),
+    element(
+      'ul',
+      { class: 'rows', role: 'list' },
+      ...answer.changed.map(({ before, after, at }) => {
+        const place = placeInWords(at)
+        return element(
+          'li',
+          { class: 'row' },
+          element('span', {}, after.label, place ? `, for ${theBy(place)}` : ''),
+          element(
+            'span',
+            { class: 'value' },
+            element('del', {}, before.text),
+            ' ',
+            element('ins', {}, figureButton(after, within)),
+          ),
+        )
+      }),
+    ),
   )
+}
+
+/** What is done with a whole entry stands at its foot, out of the way of what is read. */
+function footOf(said: string, answer: ShownAnswer, { again }: Does): HTMLElement {
+  const anew = element('button', { type: 'button' }, 'Strike and write again')
+  anew.addEventListener('click', () => again(answer.turn, said))
+  const copy = element('button', { type: 'button' }, 'Copy this entry')
+  copy.addEventListener('click', () => {
+    void navigator.clipboard.writeText(`${said}\n\n${answer.reply}\n`).then(() => {
+      copy.textContent = 'Copied'
+    })
+  })
+  return element('footer', { class: 'acts' }, anew, copy)
+}
+
+/** An earlier figure that comes out differently now is struck where it stands, and written again beside it. */
+export function strikeIn(entries: HTMLElement, answer: ShownAnswer): void {
+  for (const { word, at, before, after } of answer.changed) {
+    const standing = entries.querySelectorAll<HTMLElement>(
+      `.entry:not([data-number="${answer.turn + 1}"]) .value .fig[data-word="${CSS.escape(word)}"][data-at="${CSS.escape(at)}"]`,
+    )
+    for (const fig of standing) {
+      if (fig.dataset.text !== before.text || fig.closest('del, ins')) continue
+      const number = String(answer.turn + 1)
+      const now = element('ins', { class: 'now' }, after.text, element('small', {}, ` entry ${number}`))
+      const old = element('del', {})
+      fig.replaceWith(old, now)
+      old.append(fig)
+    }
+  }
+}
+
+/** A whole entry, of a page that is opened again. */
+export function wholeEntry({ n, said, answer }: ShownTurn, before: readonly ShownAnswer[], does: Does): Entry {
+  const entry = beginEntry(said, n, before, does)
+  entry.finish(answer)
+  return entry
 }

@@ -1,9 +1,16 @@
 // This file is about talking to the server: questions asked once, answers taken in pieces, and a cut line taken up again.
 import type { Answer, Turn } from '../../answer.ts'
+import type { openIn } from '../../next.ts'
+import type { Listed } from '../../direct.ts'
 import type { SheetLine } from '../../sheet.ts'
+import type { InHtml } from '../in-html.ts'
 
-export type ShownAnswer = Answer & { readonly html: string }
-export type ShownTurn = Omit<Turn, 'answer'> & { readonly answer: ShownAnswer }
+export type ShownAnswer = Answer & { readonly html: InHtml }
+export type ShownTurn = Omit<Turn, 'answer'> & {
+  readonly answer: ShownAnswer
+  /** What stood in its place before it was asked anew, branch by branch. */
+  readonly aside: readonly (readonly ShownTurn[])[]
+}
 export interface PageLine {
   readonly id: string
   readonly title: string
@@ -41,13 +48,27 @@ const post = (body: unknown, headers: Record<string, string> = {}): RequestInit 
   body: JSON.stringify(body),
 })
 
-export const health = async (): Promise<{ front: string }> => (await ask('/healthz')).json()
 export const startPage = async (): Promise<string> =>
   ((await (await ask('/api/conversations', post({}))).json()) as { id: string }).id
 export const pages = async (): Promise<PageLine[]> => (await ask('/api/conversations')).json()
 export const page = async (id: string): Promise<{ turns: ShownTurn[] }> =>
   (await ask(`/api/conversations/${id}`)).json()
 export const sheet = async (id: string): Promise<SheetLine[]> => (await ask(`/api/conversations/${id}/job`)).json()
+export const open = async (id: string): Promise<ReturnType<typeof openIn>> =>
+  (await ask(`/api/conversations/${id}/job/open`)).json()
+export const change = async (id: string, word: string, at: string, value: string): Promise<ShownAnswer> =>
+  (await ask(`/api/conversations/${id}/job/change`, post({ word, at, value }))).json()
+export const units = async (id: string, system: string): Promise<ShownAnswer> =>
+  (await ask(`/api/conversations/${id}/job/units`, post({ system }))).json()
+export const undo = async (id: string): Promise<ShownAnswer> =>
+  (await ask(`/api/conversations/${id}/job/undo`, post({}))).json()
+export const resume = async (id: string, turn: number, branch: number): Promise<void> =>
+  void (await ask(`/api/conversations/${id}/turns/${turn}/resume`, post({ branch })))
+export const halt = async (id: string, key: string): Promise<void> =>
+  void (await ask(`/api/conversations/${id}/turns/halt`, post({}, { 'idempotency-key': key })))
+export const calculations = async (): Promise<Listed[]> => (await ask('/api/calculations')).json()
+export const example = async (): Promise<{ said: string; answer: ShownAnswer }> =>
+  (await ask('/web/example.json')).json()
 export const remove = async (id: string): Promise<void> =>
   void (await ask(`/api/conversations/${id}`, { method: 'DELETE' }))
 
@@ -62,18 +83,25 @@ const mostTries = 4
 // The server says that it is still there every 15 s. When it has not for so long, the line is dead though nobody closed it.
 const longestSilence = 45_000
 
+export interface Asking {
+  readonly text: string
+  /** Names the question: asked again under the same key it is the same turn. */
+  readonly key: string
+  /** The turn it takes the place of; none when it stands at the end. */
+  readonly inPlaceOf: number | null
+}
+
 /** Asks, and tells each piece as it comes. A stream that is cut is taken up again where it stopped, under the same key. */
 export async function askTurn(
   id: string,
-  text: string,
-  key: string,
+  { text, key, inPlaceOf }: Asking,
   hear: (event: string, data: unknown) => void,
 ): Promise<ShownAnswer> {
   let last: number | null = null
   for (let attempt = 1; ; attempt++) {
     let heard = 0
     try {
-      for await (const event of turnEvents(id, text, key, last)) {
+      for await (const event of turnEvents(id, { text, key, inPlaceOf }, last)) {
         heard++
         if (event.id !== null) last = event.id
         if (event.name === 'error') {
@@ -94,7 +122,7 @@ export async function askTurn(
   }
 }
 
-async function* turnEvents(id: string, text: string, key: string, last: number | null): AsyncGenerator<Piece> {
+async function* turnEvents(id: string, { text, key, inPlaceOf }: Asking, last: number | null): AsyncGenerator<Piece> {
   const headers: Record<string, string> = {
     accept: 'text/event-stream',
     'idempotency-key': key,
@@ -104,7 +132,8 @@ async function* turnEvents(id: string, text: string, key: string, last: number |
   let silence = setTimeout(() => line.abort(), longestSilence)
   try {
     const init = { ...post({ text }, headers), signal: line.signal }
-    const response = await ask(`/api/conversations/${id}/turns`, init)
+    const where = inPlaceOf === null ? 'turns' : `turns/${inPlaceOf}/again`
+    const response = await ask(`/api/conversations/${id}/${where}`, init)
     yield* eventsIn(response, () => {
       clearTimeout(silence)
       silence = setTimeout(() => line.abort(), longestSilence)

@@ -8,7 +8,7 @@ const links = [...nav.querySelectorAll('a')]
 
 /** Offered of the page that lies open, as soon as something is written on it. */
 export function offerToTake(id: string | null): void {
-  nav.hidden = id === null
+  if (id === null) return
   for (const link of links) link.href = `/api/conversations/${id}/export.${link.dataset.as}`
 }
 

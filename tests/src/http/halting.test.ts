@@ -117,7 +117,7 @@ describe('a turn that is halted while its message is read', () => {
     await halt(it, id)
     const [only, ...others] = pieces(await stream.text())
     expect([only?.event, others]).toEqual(['answer', []])
-    expect(only?.data).toMatchObject({ halted: 'reading', html: expect.any(String) })
+    expect(only?.data).toMatchObject({ halted: 'reading', html: expect.any(Object) })
   })
 })
 
@@ -136,7 +136,7 @@ describe('a turn that is halted while a model writes', () => {
     expect(all.map((piece) => piece.event)).not.toContain('prose')
     const { halted: how, ...rest } = halted
     expect(how).toBe('writing')
-    expect(all.find((piece) => piece.event === 'card')?.data).toEqual({ ...rest, html: expect.any(String) })
+    expect(all.find((piece) => piece.event === 'card')?.data).toEqual({ ...rest, html: expect.any(Object) })
     expect(headlines(halted).bags).toBe('10 bags')
     expect(halted.reply).not.toMatch(/14 bags|Dig$/m)
     await expectNoDifference(id)

@@ -1,0 +1,125 @@
+// One page of the book in a real browser: figures that tell where they come from, assumptions changed in place, the job sheet, files, paper.
+import { afterAll, beforeAll, beforeEach, describe, expect } from 'vitest'
+import { createAssistant } from '../../src/assistant.ts'
+import { offlineReader } from '../../src/readers/offline/offline.ts'
+import { browserTest } from './browser-test.ts'
+import { ask, bags, entry, serveThePage, type Served, whole } from './served.ts'
+
+let served: Served
+beforeAll(async () => {
+  served = await serveThePage()
+}, 60_000)
+afterAll(() => served.close())
+beforeEach(() => {
+  served.assistant = createAssistant(offlineReader)
+})
+
+describe('an entry', () => {
+  browserTest('has its answer, sketch, working and cautions, and the job sheet fills', async ({ page }) => {
+    await page.goto(served.address)
+    await ask(page, bags)
+    const first = entry(page, 1)
+    expect(await first.locator('.lead').innerText()).toContain('23 bags')
+    expect(await first.locator('.row', { hasText: 'Concrete in all' }).locator('.value').innerText()).toBe('10.13 ft³')
+    expect(await first.locator('.sketch svg').getAttribute('aria-label')).toContain('a hole 30 in deep')
+    expect(await first.locator('.care').innerText()).toContain('ask where the lines are buried')
+    const sum = first.locator('.step', { hasText: 'Bought together, so rounded up once' }).locator('.sum')
+    expect((await sum.innerText()).replace(/\s+/g, ' ')).toBe(
+      'bags = ceil(concrete / bagYield) = round up (10.13 ft³ / 0.45 ft³) = 23 bags',
+    )
+    await page.locator('#sheet .line').first().waitFor()
+    expect(await page.locator('#sheet').innerText()).toContain('hole width')
+  })
+
+  browserTest(
+    'every figure tells where it comes from: pointed at, in focus, pressed, and read out',
+    async ({ page }) => {
+      await page.goto(served.address)
+      await ask(page, bags)
+      const slip = page.locator('#slip')
+      const first = entry(page, 1)
+      const bought = first.locator('.lead .fig')
+      await bought.hover()
+      // The sum by hand is in the test of concrete: 11 × 0.9207 = 10.13 ft³; / 0.45 = 22.5, so 23.
+      expect(await slip.innerText()).toContain('round up (10.13 ft³ / 0.45 ft³) = 23 bags')
+      await page.mouse.move(0, 0)
+      await slip.waitFor({ state: 'hidden' })
+      await first.locator('.read .fig', { hasText: '11 posts' }).focus()
+      await page.keyboard.press('Shift+Tab')
+      await page.keyboard.press('Tab')
+      expect(await slip.innerText()).toContain('You said “eleven” for the corner and gate posts in entry 1.')
+      await page.keyboard.press('Enter')
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Copy the figure')
+      await page.keyboard.press('Escape')
+      expect(await slip.isVisible()).toBe(false)
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('11 posts')
+      await first.locator('.assumed .fig', { hasText: '3 1/2 in' }).click()
+      expect(await slip.innerText()).toContain('Taken as usual, since a nominal 4x4 is dressed')
+      await page.locator('#sheet .fig', { hasText: '12.65 ft³' }).first().focus()
+      const session = await page.context().newCDPSession(page)
+      const { nodes } = await session.send('Accessibility.getFullAXTree')
+      const figures = nodes.filter(
+        (it) => it.role?.value === 'button' && /\d (bags|in|ft³|lb|posts)$/.test(String(it.name?.value)),
+      )
+      expect(figures.length).toBeGreaterThan(30)
+      for (const it of figures)
+        expect(String(it.description?.value ?? ''), String(it.name?.value)).toMatch(/^(You said|Taken as usual|Worked)/)
+    },
+  )
+
+  browserTest('an assumption is changed in place, is worked again at once, and is taken back', async ({ page }) => {
+    await page.goto(served.address)
+    await ask(page, bags)
+    await entry(page, 1).getByRole('button', { name: 'Change post width' }).click()
+    const field = page.getByLabel('Write post width anew')
+    await field.fill('fat')
+    await page.getByRole('button', { name: 'Write it in' }).click()
+    await page.locator('#slip .wrong', { hasText: 'I cannot read “fat” as' }).waitFor()
+    await field.fill('5 1/2 in')
+    await page.keyboard.press('Enter')
+    await whole(page, 2)
+    // π/4 × 10² − 5 1/2² = 48.29 in²; × 24 = 1159 in³ = 0.6707 ft³; × 11 = 7.378; / 0.45 = 16.4, so 17.
+    expect(await entry(page, 1).locator('.lead ins').innerText()).toContain('17 bags')
+    expect(await page.locator('#progress').innerText()).toContain('23 bags → 17 bags')
+    await entry(page, 1).getByRole('button', { name: 'Change shape of the hole' }).click()
+    await page.getByLabel('Write shape of the hole anew').selectOption('square')
+    await page.getByRole('button', { name: 'Write it in' }).click()
+    await whole(page, 3)
+    await page.getByRole('button', { name: 'Take the last change back' }).click()
+    await whole(page, 4)
+    expect(await entry(page, 4).locator('.lead').innerText()).toContain('17 bags')
+  })
+
+  browserTest('units and country are changed at the head of the page, and the answer follows', async ({ page }) => {
+    await page.goto(served.address)
+    await ask(page, bags)
+    await page.getByLabel('Units').selectOption('metric')
+    await whole(page, 2)
+    // 30 in − 6 in = 24 in = 610 mm.
+    expect(await entry(page, 2).locator('.row', { hasText: 'Post in the ground' }).innerText()).toContain('610 mm')
+    await page.getByLabel('Country').selectOption('uk')
+    await whole(page, 3)
+    await page.reload()
+    await whole(page, 3)
+    await page.waitForFunction(() => (document.getElementById('country') as HTMLSelectElement).value === 'uk')
+    expect(await page.locator('#units').inputValue()).toBe('metric')
+    expect(await entry(page, 3).locator('.care').innerText()).not.toContain('811')
+  })
+
+  browserTest('the job sheet asks what to settle next, and fills as it is answered', async ({ page }) => {
+    await page.goto(served.address)
+    await ask(page, 'The front run is 40 ft and the left run is 30 ft.')
+    const next = page.locator('#sheet form.next')
+    await next.waitFor()
+    const question = await next.locator('label').innerText()
+    await next.getByRole('textbox').fill('8 ft')
+    await next.getByRole('button').click()
+    await whole(page, 2)
+    await page.waitForFunction((was) => document.querySelector('form.next label')?.textContent !== was, question)
+    await page.getByText('Plans side by side').click()
+    await page.getByLabel('Keep this plan under a name').fill('eights')
+    await page.getByRole('button', { name: 'Keep it' }).click()
+    await whole(page, 3)
+    expect(await entry(page, 3).innerText()).toContain('Kept as “eights”')
+  })
+})

@@ -1,0 +1,315 @@
+// How the page holds up in a real browser: to axe in both papers, to gloved fingers, narrow windows, the keyboard, paper, files, and to words that would like to be more.
+import { readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { brotliCompressSync } from 'node:zlib'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, beforeAll, beforeEach, describe, expect } from 'vitest'
+import { type Assistant, createAssistant } from '../../src/assistant.ts'
+import { offlineReader } from '../../src/readers/offline/offline.ts'
+import { browserTest } from './browser-test.ts'
+import { ask, bags, entry, fitsAcross, serveThePage, type Served, whole, withAxe } from './served.ts'
+
+let served: Served
+beforeAll(async () => {
+  served = await serveThePage()
+}, 60_000)
+afterAll(() => served.close())
+beforeEach(() => {
+  served.assistant = createAssistant(offlineReader)
+})
+
+/** A page that writes down what moved by itself, what its policy forbade, and what it asked of other hosts. */
+async function watched(browser: Browser, options: BrowserContextOptions): Promise<Page> {
+  const context = await browser.newContext(options)
+  const page = await context.newPage()
+  await page.addInitScript(() => {
+    const seen = { moved: [] as string[], forbidden: [] as string[] }
+    Object.assign(window, { seen })
+    new PerformanceObserver((list) => {
+      for (const it of list.getEntries() as (PerformanceEntry & {
+        value: number
+        sources: { node: Node | null; previousRect: DOMRect; currentRect: DOMRect }[]
+      })[]) {
+        // The line to write on grows with what the person types, and only that moves it.
+        if (it.sources.every(({ node }) => (node instanceof Element ? node : node?.parentElement)?.closest('#ask')))
+          continue
+        const where = ({ x, y, width }: DOMRect): string => [x, y, width].map(Math.round).join(' ')
+        const what = it.sources.map(
+          ({ node, previousRect, currentRect }) =>
+            `${node instanceof Element ? node.className || node.id : node?.textContent} ${where(previousRect)} → ${where(currentRect)}`,
+        )
+        seen.moved.push(`${it.value.toFixed(4)} ${what.join(', ')}`)
+      }
+    }).observe({ type: 'layout-shift', buffered: true })
+    document.addEventListener('securitypolicyviolation', (it) =>
+      seen.forbidden.push(`${it.violatedDirective} ${it.blockedURI}`),
+    )
+  })
+  page.on('request', (it) => {
+    if (!it.url().startsWith(served.address) && !it.url().startsWith('blob:')) elsewhere.push(it.url())
+  })
+  return page
+}
+const elsewhere: string[] = []
+const seenBy = (page: Page): Promise<{ moved: string[]; forbidden: string[] }> =>
+  page.evaluate(() => (window as unknown as { seen: { moved: string[]; forbidden: string[] } }).seen)
+
+/** Everything that can be pressed and is smaller than a gloved fingertip: 48 px. */
+const tooSmall = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('a, button, input, select, textarea, summary')]
+      .filter((it) => it.checkVisibility({ visibilityProperty: true }) && !it.classList.contains('skip'))
+      .map((it) => ({ it, box: it.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.height < 48 || box.width < 48))
+      .map(
+        ({ it, box }) =>
+          `${it.className || it.id || it.localName} “${it.textContent?.slice(0, 20)}” ${Math.round(box.width)} × ${Math.round(box.height)}`,
+      ),
+  )
+
+/** A reader that counts as a model, and a writer that takes its time over its sentences. */
+function slowWriter(): Assistant {
+  const reads = {
+    front: 'model' as const,
+    read: (...heard: Parameters<typeof offlineReader.read>) => offlineReader.read(...heard),
+  }
+  return createAssistant(
+    { ...reads, read: async (...heard) => ({ ...((await reads.read(...heard)) as object), by: 'model' }) as never },
+    async (_said, _entry, show) => {
+      const sentences = [
+        'Bought together that is 23 bags.',
+        'Opened one by one it is more, since what is left over is lost.',
+      ]
+      let all = ''
+      for (const it of sentences) {
+        await new Promise((resolve) => setTimeout(resolve, 150))
+        all = `${all} ${it}`.trim()
+        show(all)
+      }
+      return all
+    },
+  )
+}
+
+describe('the page', () => {
+  for (const [width, scheme] of [
+    [320, 'light'],
+    [360, 'dark'],
+    [768, 'light'],
+    [1200, 'dark'],
+  ] as const)
+    browserTest(
+      `at ${width} px, ${scheme}: axe finds nothing, nothing moves by itself, all is large enough to press, nothing runs off sideways`,
+      async ({ browser }) => {
+        const page = await watched(browser, {
+          viewport: { width, height: 740 },
+          colorScheme: scheme,
+          reducedMotion: 'reduce',
+        })
+        await page.goto(served.address)
+        await page.locator('#example .lead').waitFor()
+        expect(await fitsAcross(page)).toBe(true)
+        expect(await withAxe(page)).toEqual([])
+        expect((await seenBy(page)).moved).toEqual([])
+        if (width < 736) await page.getByRole('button', { name: 'Pages and units' }).click()
+        expect(await tooSmall(page)).toEqual([])
+        if (width < 736) await page.getByRole('button', { name: 'Pages and units' }).click()
+        await page.evaluate(async () => {
+          await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 50)))
+          ;(window as unknown as { seen: { moved: string[] } }).seen.moved = []
+        })
+
+        served.assistant = slowWriter()
+        await ask(page, bags)
+        expect(await entry(page, 1).locator('.prose').innerText()).toContain('Opened one by one')
+        served.assistant = createAssistant(offlineReader)
+        await ask(page, 'and if the holes are 12 inches?')
+        await ask(page, 'How many pickets for another bay of 93 in with 5 1/2 in boards?')
+        expect((await seenBy(page)).moved).toEqual([])
+
+        await page.locator('.fold').evaluateAll((folds) => {
+          for (const fold of folds) fold.setAttribute('open', '')
+        })
+        await entry(page, 2).getByRole('button', { name: 'Change post width' }).click()
+        expect(await withAxe(page)).toEqual([])
+        expect(await tooSmall(page)).toEqual([])
+        expect(await fitsAcross(page)).toBe(true)
+        await page.keyboard.press('Escape')
+
+        if (width < 960) {
+          await page.locator('#lip').click()
+          expect(await page.locator('#sheet').isVisible()).toBe(true)
+          expect(await tooSmall(page)).toEqual([])
+          expect(await withAxe(page)).toEqual([])
+          await page.keyboard.press('Escape')
+          expect(await page.evaluate(() => document.activeElement?.id)).toBe('lip')
+        }
+        await page.route('**/turns', (route) => route.fulfill({ status: 500, body: 'broken' }))
+        await page.getByLabel('Ask about your fence').fill('How deep do I set posts?')
+        await page.getByLabel('Ask about your fence').press('Enter')
+        await page.locator('#fault').waitFor()
+        expect(await fitsAcross(page)).toBe(true)
+        expect(await withAxe(page)).toEqual([])
+        expect((await seenBy(page)).forbidden).toEqual([])
+        expect(elsewhere).toEqual([])
+        await page.context().close()
+      },
+    )
+
+  browserTest('day and night paper are laid by hand too, and stay', async ({ page }) => {
+    await page.goto(served.address)
+    const paper = (): Promise<string> => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)
+    await page.getByLabel('Paper').selectOption('night')
+    const night = await paper()
+    await page.reload()
+    expect(await paper()).toBe(night)
+    await page.getByLabel('Paper').selectOption('day')
+    expect(await paper()).not.toBe(night)
+  })
+
+  browserTest('words that look like markup are words, whoever wrote them', async ({ browser }) => {
+    const page = await watched(browser, { viewport: { width: 1200, height: 800 } })
+    const hostile = [
+      '<script>document.title="taken"</script>',
+      '<img src=x onerror="document.title=\'taken\'"> ![seen](http://tracker.example/x.png)',
+      '[press](javascript:document.title="taken") <iframe srcdoc="<script>parent.document.title=1</script>"></iframe>',
+      '<style>.care { display: none }</style>',
+      '<form action="http://other.example/"><input></form>',
+    ].join('\n\n')
+    await page.goto(served.address)
+    // Pasted by the person: a whole page of it, and a name for a plan.
+    await ask(
+      page,
+      `${hostile}\n\nHow many pickets in a 93 in opening with **3 1/2 in** pickets, gaps at most 2 1/2 in?`,
+    )
+    expect(await entry(page, 1).locator('.lead').innerText()).toContain('16 pickets')
+    await ask(page, 'Keep this as <b onclick=alert(1)>gravel</b>')
+    // Written by a model or a server, past every guard.
+    const real = createAssistant(offlineReader)
+    served.assistant = {
+      turn: async (...asked) => {
+        const { answer, job } = await real.turn(...asked)
+        const words = { ...answer.words, notices: [hostile], leftOver: [hostile], remarks: [], usual: [] }
+        const calls = answer.calls.map((it) => ({
+          ...it,
+          title: hostile,
+          drawing: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9" onload="document.title=1"><script>document.title='taken'</script><a href="javascript:1"><text>x</text></a><foreignObject><body xmlns="http://www.w3.org/1999/xhtml"><img src="x" onerror="document.title=1"/></body></foreignObject><image href="http://tracker.example/x.png"/></svg>`,
+        }))
+        return { answer: { ...answer, calls, words, prose: hostile }, job }
+      },
+    }
+    await ask(page, bags)
+    const third = entry(page, 3)
+    expect(await third.locator('.answer').innerText()).toContain('<script>document.title="taken"</script>')
+    expect(
+      await third
+        .locator(
+          'script, iframe, img, style, form[action], foreignObject, image, [onload], [onclick], a:not([href^="http"])',
+        )
+        .count(),
+    ).toBe(0)
+    expect(await page.title()).toContain('Plumbpost')
+    expect(await third.locator('.care').innerText()).toContain('ask where the lines are buried')
+    const { forbidden } = await seenBy(page)
+    expect(forbidden).toEqual([])
+    expect(elsewhere).toEqual([])
+    await page.context().close()
+  })
+
+  browserTest('works with the keyboard alone, and is there again when it is loaded again', async ({ page }) => {
+    await page.setViewportSize({ width: 360, height: 740 })
+    await page.goto(served.address)
+    await page.keyboard.press('Tab')
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Go to the question')
+    await page.keyboard.press('Enter')
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('text')
+    await page.keyboard.type(bags)
+    await page.keyboard.press('Shift+Enter')
+    expect(await page.locator('#entries > .entry').count()).toBe(0)
+    await page.keyboard.press('Enter')
+    await whole(page, 1)
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe('asked')
+    await page.keyboard.press('Tab')
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('60 lb')
+    const working = entry(page, 1).locator('summary', { hasText: 'Working' })
+    await working.focus()
+    await page.keyboard.press('Enter')
+    await entry(page, 1).locator('.sum').first().waitFor({ state: 'visible' })
+    await page.reload()
+    await whole(page, 1)
+    expect(await entry(page, 1).locator('.lead').innerText()).toContain('23 bags')
+    // On paper the working is unfolded and the question box is left out.
+    await page.emulateMedia({ media: 'print' })
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')))
+    expect(await entry(page, 1).locator('.sum').first().isVisible()).toBe(true)
+    for (const gone of ['#ask', '#units', '.entry .acts', '.change'])
+      expect(await page.locator(gone).first().isVisible(), gone).toBe(false)
+  })
+
+  browserTest('an example fills in the question, and goes out only when it is asked', async ({ page }) => {
+    await page.goto(served.address)
+    // 93 − 16 × 3 1/2 = 37, shared by 17 gaps.
+    expect(await page.locator('#example .lead').innerText()).toContain('16 pickets')
+    await page.locator('.example', { hasText: 'How deep do I set posts' }).click()
+    expect(await page.getByLabel('Ask about your fence').inputValue()).toBe('How deep do I set posts for a 4 ft fence?')
+    expect(await page.locator('#entries > .entry').count()).toBe(0)
+    await page.keyboard.press('Enter')
+    await whole(page, 1)
+    expect(await page.locator('#example').isVisible()).toBe(false)
+  })
+
+  browserTest('an earlier page is opened again in a narrow window, and torn out for good', async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 640 })
+    await page.goto(served.address)
+    await ask(page, 'How deep do I set posts for a 5 ft fence with 6 in of gravel?')
+    await page.getByRole('button', { name: 'Pages and units' }).click()
+    await page.getByRole('button', { name: 'Fresh page' }).click()
+    expect(await page.locator('#entries > .entry').count()).toBe(0)
+    await page.getByText('Earlier pages').click()
+    const tear = page.getByLabel('Tear out: How deep do I set posts for a 5 ft fence with 6 in of gravel?')
+    await tear.waitFor()
+    expect(await fitsAcross(page)).toBe(true)
+    expect(await tooSmall(page)).toEqual([])
+    await tear.focus()
+    await page.keyboard.press('Escape')
+    expect(await tear.isVisible()).toBe(false)
+    await page.getByText('Earlier pages').click()
+    await page.locator('.turn-to', { hasText: 'for a 5 ft fence' }).click()
+    await whole(page, 1)
+    page.on('dialog', (it) => void it.accept())
+    await page.getByText('Earlier pages').click()
+    await tear.click()
+    await page.locator('#empty').waitFor({ state: 'visible' })
+  })
+
+  browserTest('a page is taken along as a file, and what is not there yet is said in place', async ({ page }) => {
+    await page.setViewportSize({ width: 1200, height: 800 })
+    await page.goto(served.address)
+    expect(await page.getByText('Take it along').isVisible()).toBe(false)
+    await ask(page, bags)
+    await page.getByText('Take it along').click()
+    for (const [name, file, begins] of [
+      ['Sheets to print', 'field-pack-turn-1.pdf', '%PDF-'],
+      ['Spreadsheet', 'figures-turn-1.csv', '\uFEFFField pack'],
+    ] as const) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.locator('#take').getByRole('link', { name }).click(),
+      ])
+      expect(download.suggestedFilename()).toBe(file)
+      expect(readFileSync(await download.path(), 'utf8').startsWith(begins)).toBe(true)
+    }
+    await page.locator('#take').getByRole('link', { name: 'Calendar' }).click()
+    await page.locator('#fault-text', { hasText: 'nothing to put in a calendar' }).waitFor()
+    await page.getByRole('button', { name: 'Fresh page' }).click()
+    expect(await page.getByText('Take it along').isVisible()).toBe(false)
+  })
+
+  browserTest('script and style come to under 70 kB compressed', async () => {
+    const files = ['page.js', 'page.css'].map((it) => join(served.built, 'web', it))
+    const sent = files.map((it) => brotliCompressSync(readFileSync(it)).length).reduce((a, b) => a + b)
+    expect(sent).toBeLessThan(70_000)
+    // What is sent today is not compressed, and is less than that all the same.
+    expect(files.map((it) => statSync(it).size).reduce((a, b) => a + b)).toBeLessThan(70_000)
+  })
+})
