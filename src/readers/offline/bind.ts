@@ -20,7 +20,7 @@ import { fits } from './fits.ts'
 import { pairsTold } from './pairs.ts'
 import { placeFor } from './places.ts'
 import { moneyIn } from './prices-said.ts'
-import { isInput, type Scene, type Sized, wordsFor } from './scene.ts'
+import { type Scene, type Sized, wordsFor } from './scene.ts'
 import type { Token } from './stems.ts'
 
 /** Binds the quantities of a message, the surest first; each word at a place takes one, and each quantity one word. */
@@ -52,14 +52,17 @@ export function bind(
 
   const byTag = groupedByTag(pairs)
   const bound: Bound[] = []
+  const takers = new Map<string, Bound>()
   const clashes = new Set<string>()
   const torn = new Set<string>()
   const settled = new Set<string>()
   for (const pair of pairs) {
     if (torn.has(pair.reading.tag) || settled.has(pair.reading.tag)) continue
-    const taken = bound.find((it) => it.word === pair.word && it.at === pair.at)
+    const place = `${pair.word}@${pair.at}`
+    const taken = takers.get(place)
     if (!taken || vocabulary.get(pair.word)?.list) {
       bound.push(pair)
+      takers.set(place, pair)
       settled.add(pair.reading.tag)
     } else if (isClash(pair, taken, byTag, heard)) {
       // Two sizes said of one thing, both in so many words: which of them holds is not for us to choose.
@@ -81,12 +84,8 @@ export function bind(
   }
   // A quantity that some thing is named beside is that thing's, even where it is no word of ours: "the rails are 8 ft".
   const unnamed = (reading: Tagged): boolean =>
-    !usable.some(
-      (hit) =>
-        (hit.sort === 'thing' || hit.sort === 'name') &&
-        isInput(hit.word) &&
-        message[hit.owner ?? -1]?.tag === reading.tag &&
-        likelihood(vocabulary.get(hit.word) as Word, reading, heard) >= 0,
+    !(scene.named.get(reading.tag) ?? []).some(
+      (hit) => likelihood(vocabulary.get(hit.word) as Word, reading, heard) >= 0,
     )
   if (asksNow && clashes.size === 0) {
     // What went to a word that the question does not need counts as left over too: the question's own words come first.

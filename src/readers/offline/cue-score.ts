@@ -268,22 +268,32 @@ const between = new Set([
   'keep',
 ])
 
-/** The quantity that a cue leads up to, with nothing but small words between. */
-function leadsTo(message: readonly Token[], from: number): number | null {
-  let at = from
-  while (message[at] && !message[at]?.tag && between.has((message[at] as Token).stem)) at++
-  return message[at]?.tag ? at : null
+/** What lies ahead of each token of a message: worked once, from its end. */
+interface Ahead {
+  /** The quantity that a cue which ends there leads up to, with nothing but small words between. */
+  readonly leadsTo: (at: number) => number | null
+  /** "three sides: 40 ft, 60 ft and 40 ft": the first of a row of sizes later in the sentence. */
+  readonly rowAfter: (at: number) => number | null
 }
 
-/** "three sides: 40 ft, 60 ft and 40 ft": the first of a row of sizes later in the sentence. */
-function rowAfter(message: readonly Token[], from: number): number | null {
-  for (let at = from; message[at] && !/^[.;?!\n]$/.test((message[at] as Token).text); at++) {
-    if (!message[at]?.measured) continue
-    let next = at + 1
-    while (/^(,|and|then|&)$/.test(message[next]?.text ?? '')) next++
-    return next > at + 1 && message[next]?.measured ? at : null
+function aheadIn(message: readonly Token[]): Ahead {
+  const lead: (number | null)[] = []
+  const size: (number | null)[] = []
+  for (let at = message.length - 1; at >= 0; at--) {
+    const token = message[at] as Token
+    lead[at] = token.tag ? at : between.has(token.stem) ? (lead[at + 1] ?? null) : null
+    size[at] = /^[.;?!\n]$/.test(token.text) ? null : token.measured ? at : (size[at + 1] ?? null)
   }
-  return null
+  return {
+    leadsTo: (at) => lead[at] ?? null,
+    rowAfter: (at) => {
+      const first = size[at] ?? null
+      if (first === null) return null
+      let next = first + 1
+      while (/^(,|and|then|&)$/.test(message[next]?.text ?? '')) next++
+      return next > first + 1 && message[next]?.measured ? first : null
+    },
+  }
 }
 
 /** "gap max 2 in board 5 1/2 in opening 93 in": names before sizes, all the way to the end. */
@@ -340,8 +350,11 @@ const leadsOn = (hit: Hit, message: readonly Token[]): boolean =>
 /** Which quantity each cue touches: the one right before it, "10 in holes", "11 cedar posts"; else the one it leads up to, "gaps of at most 2 in". */
 export function owners(hits: readonly Hit[], message: readonly Token[], places: readonly PlaceSaid[]): Owned[] {
   const leads = saysNamesFirst(hits, message)
+  const { leadsTo, rowAfter } = aheadIn(message)
+  const placeTo = new Map(places.map((it) => [it.to, it]))
   return hits.map((hit) => {
-    const kinds = places.find((it) => it.to === hit.to && it.from < hit.from)
+    const place = placeTo.get(hit.to)
+    const kinds = place && place.from < hit.from ? place : undefined
     const start = kinds ? kinds.from : hit.from
     const [one, two] = [message[start - 1], message[start - 2]]
     // "picket width: 3 1/2 in": a colon gives what follows, whatever stood before.
@@ -361,18 +374,18 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
     const counts = vocabulary.get(hit.word)?.kind === 'count'
     // "900 mm in side 3": a name of something counted belongs to the number, not to the size before it.
-    const led = leadsTo(message, hit.to)
+    const led = leadsTo(hit.to)
     if (counts && hit.sort === 'name' && one?.measured && led !== null && !message[led]?.measured)
       return { ...hit, from: start, owner: led, behind: false }
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
     // "three sides, 40 ft, …": the bare number says how many values follow.
-    const row = vocabulary.get(hit.word)?.list && !counts && hit.sort !== 'side' ? rowAfter(message, hit.to) : null
+    const row = vocabulary.get(hit.word)?.list && !counts && hit.sort !== 'side' ? rowAfter(hit.to) : null
     if (row !== null && !one?.measured && !two?.measured) return { ...hit, from: start, owner: row, behind: false }
-    if (one?.tag && !(isBareOfOther && leadsTo(message, hit.to) !== null))
+    if (one?.tag && !(isBareOfOther && leadsTo(hit.to) !== null))
       return { ...hit, from: start, owner: start - 1, behind: true }
     if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')
       return { ...hit, from: start, owner: start - 2, behind: true }
-    return { ...hit, from: start, owner: leadsTo(message, hit.to), behind: false }
+    return { ...hit, from: start, owner: leadsTo(hit.to), behind: false }
   })
 }
 

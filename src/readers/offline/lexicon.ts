@@ -141,12 +141,17 @@ export function calculationsIn(message: readonly Token[]): string[] {
 
 const goesOn = new Set(['over', 'above', 'than', 'wider', 'bigger', 'larger', 'greater', 'more', 'exceeding'])
 
+// Nobody says more between two words of one question.
+const mostBetween = 30
+
 /** The end of the phrase from that token on; questions may have small words and quantities in between: "how many 60 lb bags". */
 function matchFrom(message: readonly Token[], from: number, stems: readonly string[], loose: boolean): number | null {
   let at = from
   for (const [i, wanted] of stems.entries()) {
+    const last = at + mostBetween
     if (i > 0 && loose)
       while (
+        at < last &&
         message[at] &&
         (message[at]?.tag || filler.has((message[at] as Token).stem)) &&
         (message[at] as Token).stem !== wanted

@@ -257,7 +257,7 @@ function readAnew(all: Heard): Request {
       (it) => !learned.some((other) => other.word === it.word),
     ),
   ]
-  const sold = soldByIn(bound)
+  const sold = soldByIn(bound, heard.said)
   const walls = stretches.flatMap((it) => wallsIn(message, it))
   const sloping = heard.job.decisions
     .filter((it) => (it.word === 'fall' || it.word === 'slopeWay') && isRun(runOf(it.at)))

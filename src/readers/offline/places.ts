@@ -41,11 +41,10 @@ export function placesIn(message: readonly Token[]): PlaceSaid[] {
     }
     // A post of each kind may be named again: "corner posts and gate posts" is two places, each with its own number.
     const of = standing.get(message[at]?.stem ?? '')
-    if (kinds.length > 0 && of) {
-      // "A line post, not a gate post" speaks of one of them.
-      if (!isDenied(message, from)) found.push({ place: together(kinds), from, to: at + 1, of })
-      from = at
-    }
+    // "A line post, not a gate post" speaks of one of them.
+    if (kinds.length > 0 && of && !isDenied(message, from)) found.push({ place: together(kinds), from, to: at + 1, of })
+    // A run that is of nothing is so from each of its words on.
+    if (kinds.length > 0) from = at
   }
   return found
 }

@@ -95,8 +95,10 @@ const soldBy = askable
   .find((word) => word.kind === 'choice')
 
 /** What a price is for, “$28/ft”, told by the price itself: “per m³” holds “per m”, and is not that. */
-export function soldByIn(bound: readonly Bound[]): Told[] {
+export function soldByIn(bound: readonly Bound[], said: string): Told[] {
   const price = bound.find((it) => vocabulary.get(it.word)?.per === 'measure')?.reading
   if (!price?.per || !soldBy?.options?.[price.per]) return []
-  return [{ word: soldBy.name, at: yard, from: { tag: null, quote: price.said, option: price.per, usual: null } }]
+  const [by = ''] = /^\/[\p{L}\p{N}]+/u.exec(said.slice(price.end, price.end + 20)) ?? []
+  const quote = said.slice(price.start, price.end) + by
+  return [{ word: soldBy.name, at: yard, from: { tag: null, quote, option: price.per, usual: null } }]
 }

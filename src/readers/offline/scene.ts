@@ -8,6 +8,7 @@ import { readingsByDate } from './dated-readings.ts'
 import { fitting, type Fits } from './fits.ts'
 import { hoursInTable } from './hour-table.ts'
 import type { Hit } from './lexicon.ts'
+import { groupedBy } from './phrases.ts'
 import { type Kinds, type PlaceSaid, stretchesByKind } from './places.ts'
 import type { Token } from './stems.ts'
 
@@ -17,6 +18,8 @@ export interface Scene {
   readonly usable: readonly Owned[]
   readonly kinds: Kinds
   readonly sized: readonly Sized[]
+  /** The things and names that touch a quantity, by its tag. */
+  readonly named: ReadonlyMap<string, readonly Owned[]>
   /** What the message's tables and its readings by their dates say by their place, and which of them say nothing of use. */
   readonly inRows: readonly Bound[]
   readonly idle: readonly Tagged[]
@@ -63,6 +66,13 @@ export function sceneOf(
     usable,
     kinds: { places, ofKind: stretchesByKind(message, places, others) },
     sized: heard.readings.map((it) => sizedAt(it, spots.get(it.tag) ?? -1, { heard, message, usable, asked })),
+    named: groupedBy(
+      usable.filter((hit) => (hit.sort === 'thing' || hit.sort === 'name') && inputs.has(hit.word)),
+      (hit) => {
+        const tag = message[hit.owner ?? -1]?.tag
+        return tag ? [tag] : []
+      },
+    ),
     inRows: [...table.bound, ...(readingsByDate(heard)?.bound ?? [])],
     idle: table.idle,
   }
@@ -98,7 +108,6 @@ function sizedAt(
 }
 
 const inputs = new Set(askable.flatMap((calc) => Object.keys(calc.needs)))
-export const isInput = (word: string): boolean => inputs.has(word)
 
 /** Every word that a person can tell by a quantity. */
 const told = [...vocabulary.values()].filter(

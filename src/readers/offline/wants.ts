@@ -39,21 +39,28 @@ export function wantsIn(
   )
   const things = new Set(hits.filter((hit) => hit.sort === 'thing' || hit.sort === 'name').map((hit) => hit.word))
   // The longest phrase wins where two overlap; then the one whose calculation the rest of the message speaks of.
-  const spoken = (word: string): number => {
-    const giving = askable.filter((calc) => calc.gives[word])
-    return Math.max(0, ...giving.map((calc) => Object.keys(calc.needs).filter((need) => things.has(need)).length))
-  }
+  const spoken = oncePerWord((word) => needsAmong(things, word))
+  // How much of what the word needs was decided before: "and the gravel?" after a talk about holes.
+  const decided = new Set(job.decisions.map((it) => it.word))
+  const known = oncePerWord((word) => needsAmong(decided, word))
   const settled: Hit[] = []
+  const taken = new Set<number>()
+  // Of phrases that overlap the first is meant.
+  const settle = (hit: Hit): void => {
+    const spots = Array.from({ length: hit.to - hit.from }, (_, i) => hit.from + i)
+    if (spots.some((at) => taken.has(at))) return
+    for (const at of spots) taken.add(at)
+    settled.push(hit)
+  }
   const ranked = [...candidates].sort(
     (a, b) =>
       b.length - a.length ||
       rank[a.sort] - rank[b.sort] ||
       spoken(b.word) - spoken(a.word) ||
-      known(b.word, job) - known(a.word, job),
+      known(b.word) - known(a.word),
   )
-  for (const hit of ranked) if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
-  for (const hit of countsAsked(message, hits, places))
-    if (!settled.some((it) => hit.from < it.to && it.from < hit.to)) settled.push(hit)
+  for (const hit of ranked) settle(hit)
+  for (const hit of countsAsked(message, hits, places)) settle(hit)
   // "post length for a fence 1.2 m high": a result's name opens the message, and nothing else asks.
   const isOpening = job.wanted.length === 0 && job.asked.length === 0
   if (settled.length === 0 && (message.at(-1)?.text === '?' || isOpening))
@@ -87,8 +94,9 @@ export function wantsIn(
         .slice(0, 1),
     )
   const wanted: Wanted[] = []
+  const placeOf = placeAsked(message, places, job, hits)
   for (const hit of settled) {
-    const at = placeAsked(hit, message, places, job, hits)
+    const at = placeOf(hit)
     if (!wanted.some((it) => it.word === hit.word && it.at === at)) wanted.push({ word: hit.word, at })
   }
   return { wants: wanted, spent: settled.filter((hit) => hit.sort === 'ask') }
@@ -97,15 +105,22 @@ export function wantsIn(
 // "Rail length is 8 ft" tells it, and does not ask.
 const givesValue = /^(of|is|are|was|be|=|:|about|around|up|at most|under|over)$/
 
-/** How much of what the word needs was decided before: "and the gravel?" after a talk about holes. */
-function known(word: string, job: Job): number {
-  const decided = new Set(job.decisions.map((it) => it.word))
-  return Math.max(
+/** How many of these words a calculation needs that gives the word. */
+const needsAmong = (words: ReadonlySet<string>, word: string): number =>
+  Math.max(
     0,
     ...askable
       .filter((calc) => calc.gives[word])
-      .map((calc) => Object.keys(calc.needs).filter((need) => decided.has(need)).length),
+      .map((calc) => Object.keys(calc.needs).filter((need) => words.has(need)).length),
   )
+
+function oncePerWord(of: (word: string) => number): (word: string) => number {
+  const found = new Map<string, number>()
+  return (word) => {
+    const it = found.get(word) ?? of(word)
+    found.set(word, it)
+    return it
+  }
 }
 
 // "How many screws per picket" asks for screws, and "how many nails does a picket take" for nails.
@@ -114,17 +129,20 @@ const endsCount =
 
 /** "How many 3 1/2 in wide cedar pickets": the first thing counted after "how many", before the clause ends. */
 function countsAsked(message: readonly Token[], hits: readonly Hit[], places: readonly PlaceSaid[]): Hit[] {
+  const counted = new Map<number, Hit>()
+  for (const hit of hits)
+    if (
+      hit.sort === 'thing' &&
+      isResult(hit.word) &&
+      vocabulary.get(hit.word)?.kind === 'count' &&
+      !counted.has(hit.from)
+    )
+      counted.set(hit.from, hit)
+  const ofPlaces = new Set(places.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, i) => from + i)))
   return message.flatMap((token, i) => {
     if (token.stem !== 'how' || message[i + 1]?.stem !== 'many') return []
     for (let at = i + 2; at <= i + 8 && at < message.length && !endsCount.test((message[at] as Token).stem); at++) {
-      const hit = hits.find(
-        (it) =>
-          it.from === at &&
-          it.sort === 'thing' &&
-          isResult(it.word) &&
-          vocabulary.get(it.word)?.kind === 'count' &&
-          !places.some((place) => at >= place.from && at < place.to),
-      )
+      const hit = ofPlaces.has(at) ? undefined : counted.get(at)
       if (hit) return [{ ...hit, from: i, sort: 'ask' as const }]
     }
     return []
@@ -221,13 +239,12 @@ const saysAll = (message: readonly Token[]): boolean => {
 
 /** The kinds of post the question is about: those named after it, the only ones named, or those of the talk so far. */
 function placeAsked(
-  hit: Hit,
   message: readonly Token[],
   places: readonly PlaceSaid[],
   job: Job,
   hits: readonly Hit[],
-): string {
-  if (!hangsOnPosts(hit.word) || saysAll(message)) return yard
+): (hit: Hit) => string {
+  if (saysAll(message)) return () => yard
   const all = [...new Set(places.map((it) => it.place))]
   // "20 posts, 4 corner posts": the question is about them all.
   const countsAll = hits.some(
@@ -237,17 +254,19 @@ function placeAsked(
       !message[it.from - 1]?.measured &&
       !places.some((place) => it.from >= place.from && it.to <= place.to),
   )
-  if (all.length === 1 && !countsAll) return all[0] as string
-  const after = places.find(
-    (it) =>
-      it.from >= hit.to &&
-      it.from - hit.to <= 8 &&
-      !message.slice(hit.to, it.from).some((token) => /^[.;?!\n]$/.test(token.text)),
-  )
-  if (after || all.length > 0) return after?.place ?? yard
   const counted = job.decisions.filter((it) => it.word === 'posts')
   const last =
     job.wanted.find((it) => counted.some((other) => other.at === it.at)) ??
     (counted.length === 1 ? counted[0] : undefined)
-  return last?.at ?? yard
+  return (hit) => {
+    if (!hangsOnPosts(hit.word)) return yard
+    if (all.length === 1 && !countsAll) return all[0] as string
+    const after = places.find(
+      (it) =>
+        it.from >= hit.to &&
+        it.from - hit.to <= 8 &&
+        !message.slice(hit.to, it.from).some((token) => /^[.;?!\n]$/.test(token.text)),
+    )
+    return after || all.length > 0 ? (after?.place ?? yard) : (last?.at ?? yard)
+  }
 }
