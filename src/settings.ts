@@ -12,6 +12,7 @@ const environment = z.object({
   PLUMBPOST_FRONT: z.enum(['offline', 'model']).optional(),
   OPENAI_API_KEY: text,
   OPENAI_BASE_URL: text,
+  PLUMBPOST_PATIENCE: z.coerce.number().int().min(1).max(3600).optional(),
 })
 
 export interface Settings {
@@ -19,7 +20,13 @@ export interface Settings {
   readonly host: string
   readonly store: { readonly dataFolder: string } | { readonly databaseUrl: string }
   /** Set only when questions are to go to a model. A key alone sends nothing anywhere. */
-  readonly model?: { readonly model: string; readonly key?: string; readonly baseUrl?: string }
+  readonly model?: {
+    readonly model: string
+    readonly key?: string
+    readonly baseUrl?: string
+    /** How long its first sign is waited for. */
+    readonly timeoutMs?: number
+  }
 }
 
 /** Reads the environment. Throws with one plain sentence for a value that cannot be used. */
@@ -41,6 +48,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
             model: it.PLUMBPOST_MODEL as string,
             ...(it.OPENAI_API_KEY ? { key: it.OPENAI_API_KEY } : {}),
             ...(it.OPENAI_BASE_URL ? { baseUrl: it.OPENAI_BASE_URL } : {}),
+            ...(it.PLUMBPOST_PATIENCE ? { timeoutMs: it.PLUMBPOST_PATIENCE * 1000 } : {}),
           },
         }
       : {}),

@@ -35,7 +35,7 @@ export interface Torn {
 
 /** Quantities that both readers bind, and bind differently; and words that each tells by another quantity. */
 export function tornBetween(request: Request, own: Request, heard: Heard): Torn[] {
-  const { readings, said, job } = heard
+  const { readings, job } = heard
   const torn: Torn[] = []
   const reading = (tag: string | null): Tagged | undefined => readings.find((it) => it.tag === tag)
   const valueIn = (word: Word, it: Tagged) =>
@@ -57,7 +57,7 @@ export function tornBetween(request: Request, own: Request, heard: Heard): Torn[
     if (
       elsewhere &&
       !sameWord.some(({ at }) => at === theirs.at) &&
-      !isFiner(theirs.at, elsewhere.at, said) &&
+      !isFiner(theirs, elsewhere.at, heard) &&
       isNew(it.tag)
     )
       torn.push({ tag: it.tag, said: it.said, words: [theirs.word, theirs.word], places: [theirs.at, elsewhere.at] })
@@ -131,8 +131,9 @@ const plainRuns = new Map(
 const isSame = (a: ReturnType<typeof fittedReading>, b: typeof a): boolean =>
   a !== undefined && b !== undefined && sameValue(a, b)
 
-/** Whether the message names the finer place, and the other reader only took it of everything. */
-const isFiner = (theirs: string, mine: string, said: string): boolean => mine === yard && isNamed(theirs, said)
+/** Whether the message names the finer place, or corrects what was told of it, and the other reader only took it of everything. */
+const isFiner = ({ word, at }: Told, mine: string, { said, job }: Heard): boolean =>
+  mine === yard && (isNamed(at, said) || job.decisions.some((it) => it.word === word && it.at === at))
 
 /** Whether what is torn takes this told value along. */
 export const isTornBy = ({ tag, words, places, rival }: Torn, told: Told): boolean =>

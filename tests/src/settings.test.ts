@@ -22,6 +22,14 @@ describe('settings', () => {
     expect(house.reads).not.toContain('secret')
   })
 
+  it('a slow model is given more seconds', () => {
+    expect(readSettings({ PLUMBPOST_MODEL: 'm', PLUMBPOST_PATIENCE: '300' }).model).toEqual({
+      model: 'm',
+      timeoutMs: 300_000,
+    })
+    expect(() => readSettings({ PLUMBPOST_MODEL: 'm', PLUMBPOST_PATIENCE: 'long' })).toThrow('PLUMBPOST_PATIENCE')
+  })
+
   it('PLUMBPOST_FRONT forces one, and a forced model that is not named is said', () => {
     expect(readSettings({ PLUMBPOST_MODEL: 'm', PLUMBPOST_FRONT: 'offline' }).model).toBeUndefined()
     expect(() => readSettings({ PLUMBPOST_FRONT: 'model' })).toThrow('PLUMBPOST_MODEL names none')

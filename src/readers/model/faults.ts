@@ -42,7 +42,7 @@ function told(trouble: Trouble, { reason, patience }: Spoken, { address, model, 
     case 'cut':
       return `The server at ${address} broke off in the middle of its answer. Ask again.`
     case 'timeout':
-      return `The server at ${address} did not answer in time. Ask again in a while, or look at whether it is still starting.`
+      return `The server at ${address} did not answer in time. Ask again in a while; where the model is slow, give it more seconds in PLUMBPOST_PATIENCE.`
     case 'upstream':
       return `The server at ${address} failed while answering; that lies with it and not with you.${quoted(reason)} Ask again in a while.`
     case 'rejected':
