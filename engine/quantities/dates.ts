@@ -64,11 +64,13 @@ const endsDay = (token: Scanned | undefined): boolean =>
   )
 
 function dayThenMonth(tokens: readonly Scanned[], at: number): DayAndMonth | null {
-  const day = whole(tokens[at], /^\d\d?$/)
-  let next = afterOrdinal(tokens, at + 1)
+  const it = dayAt(tokens, at)
+  if (!it) return null
+  const { day } = it
+  let { next } = it
   if (lower(tokens[next]) === 'of') next++
   const month = monthOf(tokens[next])
-  if (!day || !month || yearAt(tokens, next + 1)) return null
+  if (!month || yearAt(tokens, next + 1)) return null
   if (lower(tokens[next]) === 'may' && !endsDay(tokens[next + 1])) return null
   return { next: next + 1, month, day }
 }
@@ -166,9 +168,42 @@ const yearAt = (tokens: readonly Scanned[], at: number): { year: number; next: n
   return year ? { year, next: from + 1 } : null
 }
 
+const firstNine = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth']
+const ordinals = [
+  ...firstNine,
+  'tenth',
+  'eleventh',
+  'twelfth',
+  'thirteenth',
+  'fourteenth',
+  'fifteenth',
+  'sixteenth',
+  'seventeenth',
+  'eighteenth',
+  'nineteenth',
+  'twentieth',
+  ...firstNine.map((it) => `twenty-${it}`),
+  'thirtieth',
+  'thirty-first',
+]
+
+/** The day of a month, “3”, “3rd” or “third”, and the token after it. */
+function dayAt(tokens: readonly Scanned[], at: number): { day: number; next: number } | undefined {
+  const digits = whole(tokens[at], /^\d\d?$/)
+  if (digits !== undefined) return { day: digits, next: afterOrdinal(tokens, at + 1) }
+  const one = lower(tokens[at])
+  const second = tokens[at + 1]?.text === '-' ? at + 2 : at + 1
+  const both = ordinals.indexOf(`${one}-${lower(tokens[second])}`)
+  if (both >= 0) return { day: both + 1, next: second + 1 }
+  const alone = ordinals.indexOf(one)
+  return alone >= 0 ? { day: alone + 1, next: at + 1 } : undefined
+}
+
 function dayFirst(tokens: readonly Scanned[], at: number): Found | null {
-  const day = whole(tokens[at], /^\d\d?$/)
-  let next = afterOrdinal(tokens, at + 1)
+  const it = dayAt(tokens, at)
+  if (!it) return null
+  const { day } = it
+  let { next } = it
   // "05-Oct-2026".
   const isDashed = tokens[next]?.text === '-' && tokens[next + 2]?.text === '-'
   if (lower(tokens[next]) === 'of' || isDashed) next++
@@ -180,9 +215,11 @@ function dayFirst(tokens: readonly Scanned[], at: number): Found | null {
 function monthFirst(tokens: readonly Scanned[], at: number): Found | null {
   const month = monthOf(tokens[at])
   const from = tokens[at + 1]?.text === '.' ? at + 2 : at + 1
-  const day = whole(tokens[from], /^\d\d?$/)
-  const year = yearAt(tokens, afterOrdinal(tokens, from + 1))
-  return month && day && year ? found(year.next, dateOf(year.year, month, day)) : null
+  if (!month) return null
+  const it = dayAt(tokens, lower(tokens[from]) === 'the' ? from + 1 : from)
+  const year = it && yearAt(tokens, it.next)
+  const day = it?.day
+  return day && year ? found(year.next, dateOf(year.year, month, day)) : null
 }
 
 function slashed(tokens: readonly Scanned[], at: number): Found | null {

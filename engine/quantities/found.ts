@@ -24,5 +24,7 @@ export interface Found {
   readonly per?: string
   /** An hour of the clock. */
   readonly clock?: true
+  /** So many people at work. */
+  readonly people?: true
   readonly note?: string
 }

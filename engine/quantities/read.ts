@@ -13,11 +13,12 @@ import { forEach, oneInSoMany } from './inclines.ts'
 import { centimetresAfter, minutesAfter } from './in-two-units.ts'
 import { less, quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
+import { peopleAt } from './people.ts'
 import type { Reading } from './reading.ts'
 import { pointsIn } from './points.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
 import { inTheirRow, underTheirHeads } from './rows.ts'
-import { sectionAt } from './sections.ts'
+import { lengthOfStick, sectionAt } from './sections.ts'
 import { unitNamed } from './units.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
 import { hourAt } from './times-of-day.ts'
@@ -85,6 +86,7 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
       ...(found.bareHigh ? { bareHigh: found.bareHigh } : {}),
       ...(found.section ? { section: found.section } : {}),
       ...(found.clock ? { clock: found.clock } : {}),
+      ...(found.people ? { people: found.people } : {}),
       ...(found.per ? { per: found.per } : {}),
       ...(found.note ? { note: found.note } : {}),
     })
@@ -97,21 +99,6 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
     }
   }
   return [...readings, ...datesFrom(yearless, readings, tokens, message, habits)].sort((a, b) => a.start - b.start)
-}
-
-/** “2x4x8” carries its length on, in feet; from 36 up in inches: “2x4x96”. */
-function lengthOfStick(tokens: readonly Scanned[], at: number): Pick<Reading, 'quantity' | 'bare'> | null {
-  const [joint, length] = [tokens[at], tokens[at + 1]]
-  if (lower(joint) !== 'x' || !joint?.glued || !/^\d{1,3}$/.test(length?.text ?? '') || !length?.glued) return null
-  const long = Number(length.text)
-  if (
-    long < 3 ||
-    (long > 24 && long < 36) ||
-    long > 300 ||
-    (tokens[at + 2]?.glued && /^[\dx'"/.-]/.test(lower(tokens[at + 2])))
-  )
-    return null
-  return { quantity: quantity(long, long < 36 ? 'ft' : 'in'), bare: null }
 }
 
 /** The days that were said without their year, each in the year of the whole date nearest to it in the message, or of the talk. Without one they are no dates. */
@@ -179,6 +166,8 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
   if (date) return date
+  const people = peopleAt(tokens, at)
+  if (people) return people
   const hour = hourAt(tokens, at)
   if (hour) return hour
   if (isDateOrTime(tokens, at)) return null

@@ -29,6 +29,8 @@ export interface Reading {
   readonly proportion?: true
   /** An hour of the clock, in `bare` from midnight on: it counts and measures nothing else. */
   readonly clock?: true
+  /** People at work told without a number, “me and my brother”, in `bare`: it counts nothing else. */
+  readonly people?: true
   /** One of the two measures of a corner point. */
   readonly point?: 'across' | 'along'
   /** The measure that a price is for, “28 dollars a foot”: the whole of nothing. */

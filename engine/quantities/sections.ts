@@ -7,6 +7,8 @@ import type { Reading } from './reading.ts'
 import type { Scanned } from './scan.ts'
 import { unitAt } from './unit-words.ts'
 
+const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
+
 export interface SectionRead {
   readonly section: NonNullable<Reading['section']>
   readonly next: number
@@ -99,4 +101,19 @@ function sideAt(tokens: readonly Scanned[], at: number): { name: string; next: n
   if (token.sort === 'digits' && /^\d+$/.test(token.text)) return { name: token.text, next: at + 1 }
   const word = spoken[token.text.toLowerCase()]
   return word ? { name: word, next: at + 1 } : null
+}
+
+/** “2x4x8” carries its length on, in feet; from 36 up in inches: “2x4x96”. */
+export function lengthOfStick(tokens: readonly Scanned[], at: number): Pick<Reading, 'quantity' | 'bare'> | null {
+  const [joint, length] = [tokens[at], tokens[at + 1]]
+  if (lower(joint) !== 'x' || !joint?.glued || !/^\d{1,3}$/.test(length?.text ?? '') || !length?.glued) return null
+  const long = Number(length.text)
+  if (
+    long < 3 ||
+    (long > 24 && long < 36) ||
+    long > 300 ||
+    (tokens[at + 2]?.glued && /^[\dx'"/.-]/.test(lower(tokens[at + 2])))
+  )
+    return null
+  return { quantity: quantity(long, long < 36 ? 'ft' : 'in'), bare: null }
 }

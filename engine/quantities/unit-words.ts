@@ -55,10 +55,23 @@ const lengths = tableOf<string>({
   lm: 'm',
   mtr: 'm',
   mtrs: 'm',
+  km: 'km',
+  kms: 'km',
+  kilometer: 'km',
+  kilometre: 'km',
+  kilometers: 'km',
+  kilometres: 'km',
+  mi: 'mi',
+  mile: 'mi',
+  miles: 'mi',
 })
 const others = tableOf<string>({
   stone: 'stone',
   st: 'stone',
+  // By weight: of paint it may be a measure, and is asked about.
+  oz: 'oz',
+  ounce: 'oz',
+  ounces: 'oz',
   lb: 'lb',
   lbs: 'lb',
   pound: 'lb',
@@ -239,7 +252,14 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   if (/^(ft|foot)$/.test(word) && isHyphen(tokens[at + 1]) && /^(lbs?|lbf|pounds?)$/.test(lower(tokens[at + 2])))
     return { unit: 'lbf-ft', next: at + 3 }
   if (word === 'lbf') return moment(tokens, at, 'lbf', 'ft', 'lbf-ft')
-  if (metric && word === 't') return { unit: 'tonne', next: at + 1 }
+  // “2.5 t” is a load; “4 T hinges” and “2 t posts” are counted.
+  if (
+    token.text === 't' &&
+    (metric ||
+      !/^\p{L}/u.test(tokens[at + 1]?.text ?? '') ||
+      /^(of|and|truck|trailer|ute|load)$/.test(lower(tokens[at + 1])))
+  )
+    return { unit: 'tonne', next: at + 1 }
   if (token.text === "'" && tokens[at + 1]?.text === "'" && tokens[at + 1]?.glued) return { unit: 'in', next: at + 2 }
   if ((token.text === "'" || token.text === '"') && !token.glued) return null
   if (/^mils?$/.test(word) && !metric) return null

@@ -98,6 +98,8 @@ const list: Unit[] = [
   { name: 'mm', kind: 'length', size: inch.mm, sign: 'mm', system: 'metric' },
   { name: 'cm', kind: 'length', size: inch.mm.mul(10), sign: 'cm', system: 'metric' },
   { name: 'm', kind: 'length', size: inch.m, sign: 'm', system: 'metric' },
+  { name: 'mi', kind: 'length', size: f(63_360), sign: 'mi', system: 'imperial' }, // 5,280 ft (NIST Handbook 44, appendix C)
+  { name: 'km', kind: 'length', size: inch.m.mul(1000), sign: 'km', system: 'metric' },
   { name: 'in2', kind: 'area', size: f(1), sign: 'in²', system: 'imperial' },
   { name: 'ft2', kind: 'area', size: f(144), sign: 'ft²', system: 'imperial' },
   { name: 'yd2', kind: 'area', size: f(1296), sign: 'yd²', system: 'imperial' },
@@ -115,6 +117,7 @@ const list: Unit[] = [
   { name: 'L', kind: 'volume', size: litre, sign: 'L', system: 'metric' },
   { name: 'm3', kind: 'volume', size: litre.mul(1000), sign: 'm³', system: 'metric' },
   { name: 'lb', kind: 'mass', size: f(1), sign: 'lb', system: 'imperial' },
+  { name: 'oz', kind: 'mass', size: f('1/16'), sign: 'oz', system: 'imperial' },
   { name: 'stone', kind: 'mass', size: f(14), sign: 'stone', system: 'imperial' },
   { name: 'ton', kind: 'mass', size: f(2000), sign: 'ton', system: 'imperial' }, // US short ton
   { name: 'g', kind: 'mass', size: kilogram.div(1000), sign: 'g', system: 'metric' },

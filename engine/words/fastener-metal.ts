@@ -28,7 +28,14 @@ export const saltAir = word<'choice'>('saltAir', {
     },
     far: {
       label: 'far from salt water',
-      called: ['inland', 'far from the sea', 'not near the sea', 'away from the coast'],
+      called: [
+        'inland',
+        'far from the sea',
+        'not near the sea',
+        'nowhere near the sea',
+        'miles from the sea',
+        'away from the coast',
+      ],
     },
   },
   usual: { value: 'far', because: 'you did not speak of the sea', from: 'Decided here; say so if salt water is near.' },

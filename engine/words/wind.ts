@@ -29,7 +29,19 @@ export const exposure = word<'choice'>('exposure', {
   options: {
     b: {
       label: 'houses or trees close together (exposure B)',
-      called: ['exposure b', 'in town', 'in a town', 'suburb', 'suburban', 'built-up area', 'among houses', 'wooded'],
+      called: [
+        'exposure b',
+        'in town',
+        'in a town',
+        'suburb',
+        'suburbs',
+        'suburban',
+        'built-up area',
+        'among houses',
+        'wooded',
+        'not open country',
+        'no open country',
+      ],
     },
     c: {
       label: 'open country (exposure C)',

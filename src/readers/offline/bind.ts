@@ -12,7 +12,6 @@ import {
 } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { cueScore, likelihood, limits, type Owned, plainlyMeant, weight } from './cue-score.ts'
-import { cutsIn } from './cuts-said.ts'
 import { daysIn } from './days.ts'
 import type { Bound } from './bound.ts'
 import { neededBehind } from './feeds.ts'
@@ -20,6 +19,7 @@ import { fits } from './fits.ts'
 import { pairsTold } from './pairs.ts'
 import { placeFor } from './places.ts'
 import { moneyIn } from './prices-said.ts'
+import { saidOutright } from './said-outright.ts'
 import { type Scene, type Sized, wordsFor } from './scene.ts'
 import type { Token } from './stems.ts'
 
@@ -41,7 +41,7 @@ export function bind(
     ...scene.inRows,
     ...daysIn(heard, message, needed),
     ...moneyIn(heard, message, needed),
-    ...cutsIn(message, needed),
+    ...answering.flatMap((calc) => saidOutright(message, calc.needs)),
   ]
   const idle = new Set(scene.idle)
   const placed = new Set([...inRows.map((it) => it.reading), ...scene.idle].map((it) => it.tag))
@@ -262,8 +262,8 @@ function pairsOf(
     if (sticksAhead && word.kind === 'count' && word.called.things?.includes('stick')) score += weight.section
     // A stick called by its name has no other meaning: "6x6" is the post.
     if (reading.section) score += weight.section
-    // Nor has an hour of the clock.
-    if (reading.clock) score += weight.section
+    // Nor has an hour of the clock, or who works along.
+    if (reading.clock || reading.people) score += weight.section
     // Nor has a proportion: its terms are the parts of a mix.
     if (reading.proportion) score += weight.section
     if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, kinds, message), score })

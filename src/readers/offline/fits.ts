@@ -32,6 +32,10 @@ export function countsThings({ bare, end }: Tagged, { said }: Heard): boolean {
   return bare?.d === 1n && nouns.has(stem(next))
 }
 
+/** Whether it counts all who work, whoever asks among them. */
+export const isOfPeople = (word: Word): boolean =>
+  word.kind === 'count' && word.called.things?.includes('people') === true
+
 /** Whether a quantity can be a value of a word, where a question needs some. */
 export type Fits = (word: Word, needed: ReadonlySet<string>) => boolean
 
@@ -48,6 +52,7 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
   return (word, needed) => {
     const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
     if (word.kind !== 'count' && counts) return false
+    if (reading.people && !isOfPeople(word)) return false
     if (reading.clock && word.noun !== 'o’clock') return false
     // "28 dollars a foot" is the price of a foot, and of nothing whole.
     if (word.per === 'board foot' && per !== word.per && !isAsked()) return false

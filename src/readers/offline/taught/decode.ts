@@ -259,9 +259,7 @@ function tried(
     )
     .map((it) => it.reading)
   const has = new Set([...told, ...bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word])])
-  const missing = needsFor(calculation, calculation.headlines).filter(
-    (it) => !has.has(it.name) && !usualFor(calculation, it) && it.kind !== 'choice' && !isFed(it.name, has),
-  )
+  const missing = lackingFor(calculation, has)
   // One is lacking, one is left over, and it can be that: what nothing names is taken for it.
   const [lacking, more] = missing
   const able = lacking
@@ -350,6 +348,12 @@ function speaking(
   return features
 }
 
+/** The words that a calculation cannot do without, and that neither a person nor another calculation has given. */
+export const lackingFor = (calculation: Calculation, has: ReadonlySet<string>): Word[] =>
+  needsFor(calculation, calculation.headlines).filter(
+    (it) => !has.has(it.name) && !usualFor(calculation, it) && it.kind !== 'choice' && !isFed(it.name, has),
+  )
+
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
   const word = vocabulary.get(name)
   return word?.list === true && word.kind === 'length' && bound.filter((it) => it.word === name).length === 1
@@ -368,7 +372,12 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
   const system = systemOf(looked.heard.job)
   const isIdle = isIdleNumber(reading, looked)
   const isFree =
-    reading.bare !== null && !countsThings(reading, looked.heard) && !section && !reading.clock && !reading.proportion
+    reading.bare !== null &&
+    !countsThings(reading, looked.heard) &&
+    !section &&
+    !reading.clock &&
+    !reading.people &&
+    !reading.proportion
   return (word, needed) =>
     !(isIdle && word.kind !== 'count') &&
     (fits(word, needed) ||

@@ -40,9 +40,11 @@ export function phrasesOf({ message }: Looked): { words: string; from: number; t
   )
   return [
     ...telling,
-    ...telling.slice(1).map((it, i) => {
+    ...telling.slice(1).flatMap((it, i) => {
       const before = telling[i] as (typeof telling)[number]
-      return { words: `${before.words} ${it.words}`, from: before.from, to: it.to }
+      // “Posts 100 mm square. Holes 300 wide”: two sentences make no phrase.
+      const isParted = message.slice(before.to + 1, it.from).some(({ text }) => /^[.;?!\n]$/.test(text))
+      return isParted ? [] : [{ words: `${before.words} ${it.words}`, from: before.from, to: it.to }]
     }),
   ]
 }

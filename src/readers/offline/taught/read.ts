@@ -2,9 +2,12 @@
 import { type Calculation, type Wanted, type Word, yard } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
-import { cutsIn } from '../cuts-said.ts'
+import { isOfPeople } from '../fits.ts'
+import { saidOutright } from '../said-outright.ts'
+import { weight } from '../cue-score.ts'
 import { quoted } from '../stems.ts'
-import { type Binding, type Reading, readingsOf, talkedOf, weights } from './decode.ts'
+import { withWholeRows } from '../rows-said.ts'
+import { type Binding, canBe, lackingFor, type Reading, readingsOf, talkedOf, weights } from './decode.ts'
 import type { Looked } from './features.ts'
 import type { MessageKind } from './kinds.ts'
 import { kindsOf, optionSaid, resultsAsked } from './weights.ts'
@@ -39,20 +42,21 @@ export function sortOf(looked: Looked): Sort {
 export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const { job } = looked.heard
   const talk = talkedOf(job).now
-  const [best, next] = readingsOf(looked, weights())
-  if (!best || best.clashes) return undefined
-  const { calculation } = best
+  const [first, next] = readingsOf(looked, weights())
+  if (!first || first.clashes) return undefined
+  const { calculation } = first
+  const best = { ...first, ...wholeRows(looked, first) }
   const asks = resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
-  // A cut list has its own order: so many of a length, those from the offcuts, what the yard sells.
-  const cuts = cutsIn(looked.message, new Set(Object.keys(calculation.needs)))
-  const isCut = ({ reading }: Pick<Binding, 'reading'>): boolean => cuts.some((it) => it.reading === reading)
-  const sure = best.bound.filter((it) => isSure(it, isVerdict) && !isCut(it))
+  const outright = [...saidOutright(looked.message, calculation.needs), ...peopleIn(looked, best)]
+  const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
+    outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
+  const sure = best.bound.filter((it) => isSure(it, isVerdict) && !isOutright(it))
   return {
     asks: asks.map((word) => ({ word, at: yard })),
     calculation,
     bound: [
-      ...cuts,
+      ...outright,
       ...sure.map((it) => ({ reading: it.reading, word: strict(it, calculation), at: yard, score: it.sure })),
     ],
     chosen: Object.values(calculation.needs).flatMap((word) =>
@@ -60,12 +64,40 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     ),
     // What is hardly surer to be that word than another, or none, is left for a question.
     loose: [...best.left, ...best.bound.filter((it) => !sure.includes(it)).map((it) => it.reading)].filter(
-      (reading) => !isCut({ reading }),
+      (reading) => !outright.some((it) => it.reading === reading),
     ),
     ahead: next ? best.score - next.score : Number.POSITIVE_INFINITY,
     least: Math.min(...best.bound.map((it) => it.sure), Number.POSITIVE_INFINITY),
     missing: best.missing.length,
   }
+}
+
+/** Its bindings with every row of values in one list, and what is left over and lacking then. */
+function wholeRows(
+  looked: Looked,
+  { calculation, bound, left, missing }: Reading,
+): Pick<Reading, 'bound' | 'left' | 'missing'> {
+  const needed = new Set(Object.keys(calculation.needs))
+  const lacking = (by: readonly Binding[]): Word[] =>
+    lackingFor(calculation, new Set([...looked.heard.job.decisions, ...by].map((it) => it.word)))
+  const whole = withWholeRows(looked.message, bound, calculation, lacking, (word, it) =>
+    canBe(looked, it)(word, needed),
+  )
+  if (whole.every((it) => bound.includes(it)) && whole.length === bound.length) return { bound, left, missing }
+  const taken = new Set(whole.map((it) => it.reading))
+  return {
+    bound: whole,
+    left: [...left, ...bound.map((it) => it.reading)].filter((it) => !taken.has(it)),
+    missing: lacking(whole),
+  }
+}
+
+/** “Me and my brother”: how many work, where no number says it. */
+function peopleIn({ message }: Looked, { calculation, bound }: Reading): Bound[] {
+  const word = Object.values(calculation.needs).find(isOfPeople)
+  const reading = message.find((it) => it.reading?.people)?.reading
+  if (!word || !reading || bound.some((it) => it.word === word.name || it.word === 'helpers')) return []
+  return [{ reading, word: word.name, at: yard, score: weight.byPlace }]
 }
 
 /** “Under 4 in” is less than a gap of 4 in, as a ball of 4 in has it that must not pass. */
@@ -101,9 +133,13 @@ function optionTold(looked: Looked, word: Word, bound: readonly Binding[]): Told
   const said = optionSaid(weights(), looked, word)
   if (!said || said.share < 0.6) return []
   const { from, to } = said
+  // A size alone says no option: the vocabulary knows what is written beside it, as in “$28/ft”.
+  if (from === to && message[from]?.tag) return []
   // “Posts 100 mm square. Holes 300 wide”: what stands right behind a size is said of the same thing.
-  const size = bound.find(({ reading }) => reading.tag === message[from - 1]?.tag)
-  if (size && from === to && thingOf(size.word) !== thingOf(word.name)) return []
+  const size = bound.find(({ reading }) => [message[from - 1], message[from]].some((it) => it?.tag === reading.tag))
+  if (size && to - from <= 1 && thingOf(size.word) !== thingOf(word.name)) return []
+  // “Trees, not open country”: that is what it is not, and the vocabulary says what is meant.
+  if (/^(no|not|nowhere|never)$/.test(message[from - 1]?.stem ?? '')) return []
   const quote = quoted(heard.said, message, from, to + 1)
   return [{ word: word.name, at: yard, from: { tag: null, quote, option: said.option, usual: null } }]
 }

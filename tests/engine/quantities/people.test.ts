@@ -1,0 +1,25 @@
+// This file is about people told without a number. Common practice, no source: whoever speaks works too.
+import { describe, expect, it } from 'vitest'
+import { readQuantities } from '../../../engine/quantities/read.ts'
+
+const people = (said: string): (string | number)[] =>
+  readQuantities(said).flatMap((it) => (it.people ? [it.said, it.bare?.valueOf() ?? 0] : []))
+
+describe('people at work', () => {
+  it.each([
+    ['me and my brother, 6 hours a day', ['me and my brother', 2]],
+    ['it is me, my tools and a friend', []],
+    ['Me & my older son', ['Me & my older son', 2]],
+    ['me and my son and my daughter', ['me and my son and my daughter', 3]],
+    ['my wife and I paint on Sundays', ['my wife and I', 2]],
+    ['what if my husband helps?', ['my husband helps', 2]],
+    ['and my son digs too', ['my son digs', 2]],
+    ['with my wife too', ['my wife', 2]],
+    ["my neighbour's fence is 40 ft", []],
+    ['my wife won’t help', []],
+    ['my brother in law says 3 ft', []],
+    ['me and 2 mates', []],
+  ] as const)('%s', (said, expected) => {
+    expect(people(said)).toEqual(expected)
+  })
+})
