@@ -5,23 +5,27 @@ import { fenceMeasures } from './fence.ts'
 import { measureFront } from './front.ts'
 import { growthMeasures, inWords as growthInWords } from './growth.ts'
 import { overheadInWords, overheadMeasure } from './own-reading.ts'
+import { readingGrowth, inWords as readerInWords, readMeasures } from './reader.ts'
 import { parts, inWords as readingInWords, played, talksOf } from './reading/measure.ts'
 
 async function measureAll(asJson: boolean): Promise<void> {
-  const measures = [...engineMeasures(), ...fenceMeasures()]
+  const measures = [...engineMeasures(), ...fenceMeasures(), ...readMeasures()]
   const growth = growthMeasures()
+  const readGrowth = readingGrowth()
   const cutting = await cuttingMeasures()
   const folder = 'tests/bench/reading'
   const reading = await Promise.all(parts.map(async (part) => ({ part, heard: await played(talksOf(folder, part)) })))
   const [first] = reading
   const overhead = await overheadMeasure(talksOf(folder, 'first'), first?.heard ?? [])
-  if (asJson) process.stdout.write(`${JSON.stringify({ measures, growth, cutting, reading, overhead }, null, 1)}\n`)
+  if (asJson)
+    process.stdout.write(`${JSON.stringify({ measures, growth, readGrowth, cutting, reading, overhead }, null, 1)}\n`)
   else {
     for (const it of measures)
       process.stdout.write(
         `${it.what}: ${it.ms.toFixed(4)} ms, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
       )
     process.stdout.write(`${growthInWords(growth)}\n`)
+    process.stdout.write(`${readerInWords(readGrowth)}\n`)
     process.stdout.write(`${inWords(cutting)}\n`)
     process.stdout.write(`${overheadInWords(overhead)}\n`)
     for (const { part, heard } of reading)
