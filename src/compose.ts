@@ -19,7 +19,12 @@ export interface Parts {
 }
 
 /** The program's own sentences, each with what it belongs to. */
-export const wordsOf = ({ notices, leftOver, calls, worked }: Parts): NonNullable<Answer['words']> => ({
+export const wordsOf = ({
+  notices,
+  leftOver,
+  calls,
+  worked,
+}: Pick<Parts, 'notices' | 'leftOver' | 'calls' | 'worked'>): NonNullable<Answer['words']> => ({
   notices: [...notices],
   leftOver: [...leftOver],
   remarks: calls.flatMap((call, i) => {

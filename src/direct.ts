@@ -1,6 +1,7 @@
 // This file is about running one calculation directly, without a conversation, and about listing them.
 import {
   inSentence,
+  type Calculation,
   calculationNamed,
   catalogue,
   type Given,
@@ -15,8 +16,10 @@ import {
   vocabulary,
   type Word,
 } from '../engine/index.ts'
-import type { Call } from './answer.ts'
+import type { Answer, Call } from './answer.ts'
 import { callOf } from './calls.ts'
+import { wordsOf } from './compose.ts'
+import { cautionsFor } from './guard/cautions.ts'
 import { cutSolver } from './solver/highs.ts'
 
 type JsonSchema = Readonly<Record<string, unknown>>
@@ -26,10 +29,24 @@ export interface Listed {
   readonly title: string
   readonly answers: string
   readonly inputs: JsonSchema
-  /** What may be chosen for an input that is a choice, and how each is called. */
-  readonly choices: Readonly<Record<string, readonly { readonly value: string; readonly label: string }[]>>
+  /** The same inputs as a form asks for them, in order. */
+  readonly fields: readonly Field[]
   readonly results: readonly { readonly word: string; readonly label: string; readonly kind: string }[]
 }
+
+export interface Field {
+  readonly word: string
+  readonly label: string
+  readonly measure: string
+  /** What is taken when it is left empty. */
+  readonly usual?: string
+  readonly isNeeded: boolean
+  readonly isList: boolean
+  readonly choices?: readonly { readonly value: string; readonly label: string }[]
+}
+
+/** A call beside what goes with it in every answer. */
+export type Direct = Call & { readonly cautions: Answer['cautions']; readonly words: NonNullable<Answer['words']> }
 
 /** The catalogue, each calculation with the JSON Schema of its inputs. */
 export const listCalculations = (): Listed[] =>
@@ -43,21 +60,29 @@ export const listCalculations = (): Listed[] =>
         type: 'object',
         additionalProperties: false,
         properties: Object.fromEntries(words.map((word) => [word.name, schemaOf(word, usualFor(calc, word)?.value)])),
-        required: words
-          .filter((word) => !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word))
-          .map((word) => word.name),
+        required: words.filter((word) => isNeeded(calc, word)).map((word) => word.name),
       },
-      choices: Object.fromEntries(
-        words
-          .filter((word) => word.kind === 'choice')
-          .map((word) => [
-            word.name,
-            Object.entries(word.options ?? {}).map(([value, { label }]) => ({ value, label })),
-          ]),
-      ),
+      fields: words.map((word) => fieldOf(calc, word)),
       results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
     }
   })
+
+const isNeeded = (calc: Calculation, word: Word): boolean =>
+  !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word)
+
+function fieldOf(calc: Calculation, word: Word): Field {
+  const usual = usualFor(calc, word)?.value
+  const choices = Object.entries(word.options ?? {}).map(([value, { label }]) => ({ value, label }))
+  return {
+    word: word.name,
+    label: word.label,
+    measure: word.measure,
+    isNeeded: isNeeded(calc, word),
+    isList: word.list ?? false,
+    ...(usual === undefined ? {} : { usual: word.options?.[usual]?.label ?? usual }),
+    ...(word.kind === 'choice' ? { choices } : {}),
+  }
+}
 
 function schemaOf(word: Word, usual: string | undefined): JsonSchema {
   const description = `${word.label}. ${word.measure}${usual ? ` Usually ${usual}.` : ''}`
@@ -72,7 +97,7 @@ function schemaOf(word: Word, usual: string | undefined): JsonSchema {
 export async function runCalculation(
   name: string,
   inputs: Readonly<Record<string, unknown>>,
-): Promise<Call | undefined> {
+): Promise<Direct | undefined> {
   const calc = calculationNamed(name)
   if (!calc) return undefined
   const problems: Problem[] = []
@@ -108,7 +133,18 @@ export async function runCalculation(
           wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)),
           solver: calc.solves ? await cutSolver() : undefined,
         })
-  return callOf({ calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }, 'r1', calc.headlines)
+  const worked = { calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }
+  const call = callOf(worked, 'r1', calc.headlines)
+  return {
+    ...call,
+    cautions: cautionsFor({
+      full: outcome.ok ? calc.cautions : [],
+      lines: outcome.ok ? [] : calc.cautions,
+      alreadyTold: [],
+      brief: calc.plain ?? false,
+    }),
+    words: wordsOf({ worked: [worked], calls: [call], notices: [], leftOver: [] }),
+  }
 }
 
 /** One value as text; a list with semicolons between its values, which no quantity holds. */

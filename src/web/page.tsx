@@ -43,7 +43,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
       <a class="skip" id="skip" href="#text">
         Go to the question
       </a>
-      <header class="cover">
+      <header id="cover" class="cover">
         <h1>Plumbpost</h1>
         <button type="button" id="inside" aria-expanded="false" aria-controls="settings pages-of-book">
           Pages and units
@@ -94,7 +94,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
       </header>
       <div class="spread">
         <main id="book" aria-label="Entries">
-          <section id="forms" hidden />
+          <section id="forms" class="forms" aria-label="Sums without talking" hidden />
           <section id="empty" class="blank">
             <p>Ask about your fence in your own words. Every answer shows the numbers it used and how it was worked.</p>
             <ul class="examples">
@@ -109,7 +109,6 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
             <div id="example" class="worked" />
           </section>
           <div id="entries" />
-          <section id="slip" class="slip" aria-label="Where a figure comes from" hidden />
         </main>
         <aside id="job" class="sheet" aria-labelledby="sheet-title">
           <div class="top">
@@ -159,6 +158,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
           </div>
         </aside>
       </div>
+      <section id="slip" class="slip" aria-label="Where a figure comes from" hidden />
       <form id="ask" class="ask" autocomplete="off" aria-label="Your question">
         <div class="over">
           <div>

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect } from 'vitest'
 import { createAssistant } from '../../src/assistant.ts'
 import { offlineReader } from '../../src/readers/offline/offline.ts'
 import { browserTest } from './browser-test.ts'
-import { ask, bags, entry, serveThePage, type Served, whole } from './served.ts'
+import { ask, bags, entry, serveThePage, type Served, whole, withAxe } from './served.ts'
 
 let served: Served
 beforeAll(async () => {
@@ -121,5 +121,36 @@ describe('an entry', () => {
     await page.getByRole('button', { name: 'Keep it' }).click()
     await whole(page, 3)
     expect(await entry(page, 3).innerText()).toContain('Kept as “eights”')
+  })
+
+  browserTest('a sum is filled in as a form, says what is lacking, and is handed on as a link', async ({ page }) => {
+    await page.setViewportSize({ width: 360, height: 740 })
+    await page.goto(served.address)
+    await page.getByRole('button', { name: 'Pages and units' }).click()
+    await page.getByRole('button', { name: 'Sums without talking' }).click()
+    await page.getByLabel('Find one by its words').fill('equal gaps')
+    await page.getByRole('link', { name: 'Pickets in one bay, with equal gaps' }).click()
+    const forms = page.locator('#forms')
+    await forms.getByLabel('Opening').fill('93 in')
+    await forms.getByRole('button', { name: 'Work it' }).click()
+    await page.locator('#sum-picketWidth-wrong', { hasText: /\w/ }).waitFor()
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('sum-picketWidth')
+    await page.locator('#sum-picketWidth').fill('3 1/2 in')
+    await page.locator('#sum-widestGap').fill('2 1/2 in')
+    await page.keyboard.press('Enter')
+    // 93 − 16 × 3 1/2 = 37, shared by 17 gaps: 2 3/17 in.
+    await forms.locator('.lead', { hasText: '16 pickets' }).waitFor()
+    expect(await forms.locator('.care').innerText()).toContain('ask where the lines are buried')
+    expect(await withAxe(page)).toEqual([])
+    const link = page.url()
+    expect(link).toContain('#sums/picket-spacing?opening=93+in')
+    await page.goto('about:blank')
+    await page.goto(link)
+    await forms.locator('.lead', { hasText: '16 pickets' }).waitFor()
+    expect(await page.locator('#sum-opening').inputValue()).toBe('93 in')
+    // Back to the book by asking.
+    await ask(page, bags)
+    expect(await forms.isVisible()).toBe(false)
+    expect(page.url()).not.toContain('sums')
   })
 })

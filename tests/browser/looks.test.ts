@@ -21,6 +21,7 @@ beforeEach(() => {
 /** A page that writes down what moved by itself, what its policy forbade, and what it asked of other hosts. */
 async function watched(browser: Browser, options: BrowserContextOptions): Promise<Page> {
   const context = await browser.newContext(options)
+  context.setDefaultTimeout(10_000)
   const page = await context.newPage()
   await page.addInitScript(() => {
     const seen = { moved: [] as string[], forbidden: [] as string[] }
@@ -119,11 +120,11 @@ describe('the page', () => {
           ;(window as unknown as { seen: { moved: string[] } }).seen.moved = []
         })
 
-        served.assistant = slowWriter()
         await ask(page, bags)
-        expect(await entry(page, 1).locator('.prose').innerText()).toContain('Opened one by one')
-        served.assistant = createAssistant(offlineReader)
+        served.assistant = slowWriter()
         await ask(page, 'and if the holes are 12 inches?')
+        expect(await entry(page, 2).locator('.prose').innerText()).toContain('Opened one by one')
+        served.assistant = createAssistant(offlineReader)
         await ask(page, 'How many pickets for another bay of 93 in with 5 1/2 in boards?')
         expect((await seenBy(page)).moved).toEqual([])
 

@@ -4,6 +4,7 @@ import type { Open } from '../../next.ts'
 import type { SheetLine } from '../../sheet.ts'
 import { keepEarlierPages } from './earlier.ts'
 import { element, found } from './element.ts'
+import { isForm, keepForms, leaveForms } from './forms.ts'
 import { beginEntry, type Does, strikeIn, wholeEntry } from './entry.ts'
 import { clearFault, sayFault } from './fault.ts'
 import {
@@ -53,6 +54,7 @@ async function send(said: string, inPlaceOf: number | null = null): Promise<void
   clearFault()
   putAway(false)
   pushIn()
+  lieOpen(current)
   if (pending?.text !== said || pending.inPlaceOf !== inPlaceOf) pending = { text: said, key: newKey(), inPlaceOf }
   const asking = pending
   // It stands in the entry from now on; should that fail it is put back here.
@@ -153,6 +155,7 @@ function showEmpty(): void {
 }
 
 function lieOpen(id: string | null): void {
+  leaveForms()
   current = id
   history.replaceState(null, '', id ? `#${id}` : location.pathname)
 }
@@ -306,7 +309,8 @@ found('skip').addEventListener('click', (event) => {
 })
 letChange({
   change: ({ word, at }, value) => changeTo(word, at, value),
-  choices: async (word) => (await calculations()).flatMap((it) => it.choices[word] ?? []),
+  choices: async (word) =>
+    (await calculations()).flatMap((it) => it.fields).find((it) => it.word === word)?.choices ?? [],
 })
 keepHead(
   (word, value) => void changeTo(word, 'yard', value).catch(sayFault),
@@ -328,8 +332,19 @@ addEventListener('afterprint', () => {
   for (const fold of unfolded) fold.open = false
 })
 
+keepForms({
+  into: found('forms'),
+  shown(isShown) {
+    for (const id of ['empty', 'entries']) found(id).classList.toggle('away', isShown)
+    putAway(false)
+    if (isShown) clearFault()
+  },
+  back(id) {
+    if (id !== current) open(id, false)
+  },
+})
 const named = location.hash.slice(1)
-if (named) open(named, false)
+if (named && !isForm(named)) open(named, false)
 else
   example()
     .then(({ said, answer }) => {

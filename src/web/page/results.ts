@@ -44,8 +44,9 @@ function leadOf(figure: Figure, call: Call, within: Within): HTMLElement {
   const label =
     figure.unit === 'verdict' || figure.text.endsWith(figure.label)
       ? ''
-      : figure.label.startsWith(`${noun}, `)
-        ? figure.label.slice(noun.length + 2)
+      : // “16 pickets”, and not pickets again: “in one bay”.
+        figure.label.startsWith(`${noun}, `) || figure.label.startsWith(`${noun} `)
+        ? figure.label.slice(noun.length).replace(/^,? /, '')
         : figure.label
   const of = [label, place ? `for ${theBy(place)}` : ''].filter((it) => it !== '').join(', ')
   return element(

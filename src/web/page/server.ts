@@ -1,7 +1,7 @@
 // This file is about talking to the server: questions asked once, answers taken in pieces, and a cut line taken up again.
 import type { Answer, Turn } from '../../answer.ts'
 import type { openIn } from '../../next.ts'
-import type { Listed } from '../../direct.ts'
+import type { Direct, Listed } from '../../direct.ts'
 import type { SheetLine } from '../../sheet.ts'
 import type { InHtml } from '../in-html.ts'
 
@@ -33,11 +33,11 @@ class Unreachable extends Refused {
   }
 }
 
-async function ask(path: string, init: RequestInit = {}): Promise<Response> {
+async function ask(path: string, init: RequestInit = {}, wanted: readonly number[] = []): Promise<Response> {
   const response = await fetch(path, init).catch(() => {
     throw new Unreachable()
   })
-  if (response.ok) return response
+  if (response.ok || wanted.includes(response.status)) return response
   const body = (await response.json().catch(() => null)) as { error?: { message?: string } } | null
   throw new Refused(body?.error?.message ?? `The server answered ${response.status}.`, response.status >= 500)
 }
@@ -66,7 +66,18 @@ export const resume = async (id: string, turn: number, branch: number): Promise<
   void (await ask(`/api/conversations/${id}/turns/${turn}/resume`, post({ branch })))
 export const halt = async (id: string, key: string): Promise<void> =>
   void (await ask(`/api/conversations/${id}/turns/halt`, post({}, { 'idempotency-key': key })))
-export const calculations = async (): Promise<Listed[]> => (await ask('/api/calculations')).json()
+let listed: Promise<Listed[]> | undefined
+/** Asked for once: it is the same until the server is another. */
+export const calculations = (): Promise<Listed[]> => {
+  listed ??= ask('/api/calculations').then((it) => it.json() as Promise<Listed[]>)
+  listed.catch(() => {
+    listed = undefined
+  })
+  return listed
+}
+/** What lacks something is an answer too: it says what. */
+export const work = async (name: string, inputs: Readonly<Record<string, unknown>>): Promise<Direct> =>
+  (await ask(`/api/calculations/${name}`, post({ inputs }), [422])).json()
 export const example = async (): Promise<{ said: string; answer: ShownAnswer }> =>
   (await ask('/web/example.json')).json()
 export const remove = async (id: string): Promise<void> =>

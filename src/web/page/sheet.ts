@@ -35,6 +35,10 @@ export interface OnSheet {
 export function showSheet({ lines, open, answers }: OnSheet, settle: (ask: Open, value: string) => void): void {
   found('sheet-empty').hidden = lines.length > 0
   lip.textContent = lines.length > 0 ? `Sheet, ${lines.length}` : 'Job sheet'
+  const last =
+    document.activeElement instanceof HTMLElement && found('sheet').contains(document.activeElement)
+      ? document.activeElement.dataset
+      : null
   const places = [...new Set(lines.map((it) => it.at))]
   found('sheet').replaceChildren(
     ...openOf(open, settle),
@@ -46,6 +50,11 @@ export function showSheet({ lines, open, answers }: OnSheet, settle: (ask: Open,
       )
     }),
   )
+  // Whoever was at a figure is at the same one still.
+  if (last?.word)
+    found('sheet')
+      .querySelector<HTMLElement>(`[data-word="${CSS.escape(last.word)}"][data-at="${CSS.escape(last.at ?? '')}"]`)
+      ?.focus({ preventScroll: true })
 }
 
 function rowOf(line: SheetLine, answers: readonly ShownAnswer[]): HTMLElement {
@@ -101,7 +110,7 @@ function openOf(open: readonly Open[], settle: (ask: Open, value: string) => voi
 function pull(isOut: boolean): void {
   column.classList.toggle('out', isOut)
   lip.setAttribute('aria-expanded', String(isOut))
-  found('book').inert = isOut
+  for (const under of ['book', 'ask', 'cover']) found(under).inert = isOut
   if (isOut) found('sheet-title').focus()
 }
 export function pushIn(): void {

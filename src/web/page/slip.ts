@@ -66,8 +66,11 @@ function pin(button: HTMLElement, on: OnSlip): void {
   copy.focus({ preventScroll: true })
 }
 
+/** What stands on the page that lies open can be written anew; in a form one fills in the line above. */
 const canChange = ({ role, word }: Figure): boolean =>
   changing !== null &&
+  owner?.closest('#entries, #sheet') !== null &&
+  owner?.closest('.struck') === null &&
   (role === 'said' || role === 'known' || role === 'assumed') &&
   word !== 'cited' &&
   word !== 'note'

@@ -1,6 +1,7 @@
 // A turn written again: the line as it was stays legible, and the job is what it was before it.
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { createAssistant } from '../../../src/assistant.ts'
+import { audit } from '../../../src/audit.ts'
 import { offlineReader } from '../../../src/readers/offline/offline.ts'
 import type { Reader } from '../../../src/readers/reader.ts'
 import { openStore } from '../../../src/store/open.ts'
@@ -251,5 +252,72 @@ describe('asking anew while a turn is in the making', () => {
     const { halted, turn } = await talking.answer(making)
     expect([turn, halted]).toEqual([1, undefined])
     expect(pieces(await late.text()).at(-1)?.data).toMatchObject(once)
+  })
+})
+
+describe('a branch that was set aside', () => {
+  const resume = (n: number, branch: unknown) => talking.post(`/api/conversations/${id}/turns/${n}/resume`, { branch })
+
+  it('is taken up again turn by turn as it was, and what stood there is set aside for it', async () => {
+    await ask(bags)
+    await ask(deeper)
+    const before = await talking.kept(id)
+    await again(0, five)
+    expect((await resume(0, 0)).status).toBe(200)
+    const now = await talking.kept(id)
+    expect(lines(now)).toEqual([
+      [
+        0,
+        bags,
+        [
+          [
+            [0, bags],
+            [1, deeper],
+          ],
+          [[0, five]],
+        ],
+      ],
+      [1, deeper],
+    ])
+    expect(now.map((it) => it.answer)).toEqual(before.map((it) => it.answer))
+    expect(jobOf(now)).toEqual(jobOf(before))
+  })
+
+  it('that is not there is refused in words', async () => {
+    await ask(bags)
+    expect(await talking.refusal(resume(0, 0))).toMatchObject({ status: 404, error: { code: 'no-branch' } })
+    expect(await talking.refusal(resume(0, 'first'))).toMatchObject({ status: 422, error: { code: 'no-branch' } })
+  })
+})
+
+describe('the units of a talk', () => {
+  it('are changed without a message, and what was asked is worked again in them', async () => {
+    await ask(bags)
+    const answer = await talking.answer(talking.post(`/api/conversations/${id}/job/units`, { system: 'metric' }))
+    // A metric post is usually 90 mm: (π/4 × 304.8² − 90²) × 609.6 = 39.542 L a hole; × 4 = 158.17 L.
+    const concrete = answer.calls.flatMap((call) => call.results).find((it) => it.word === 'concrete')
+    expect(concrete).toMatchObject({ unit: 'L', value: expect.closeTo(158.17, 1) })
+    expect(headlines(answer).bags).toBe('10 bags')
+    const open = await (await talking.app.request(`/api/conversations/${id}/job/open`)).json()
+    expect(open).toMatchObject({ units: 'metric', open: [] })
+    const refused = talking.post(`/api/conversations/${id}/job/units`, { system: 'cubits' })
+    expect(await talking.refusal(refused)).toMatchObject({ status: 422, error: { code: 'no-units' } })
+  })
+
+  it('are changed the same when the talk is audited', async () => {
+    await ask(bags)
+    await talking.post(`/api/conversations/${id}/job/units`, { system: 'metric' })
+    const exported = await (await talking.app.request(`/api/conversations/${id}/export.json`)).json()
+    expect(await audit(exported)).toEqual([])
+  })
+})
+
+describe('what is open', () => {
+  it('is what the last answer asked for while no fence is told', async () => {
+    await ask('How many pickets do I need?')
+    const { open } = (await (await talking.app.request(`/api/conversations/${id}/job/open`)).json()) as {
+      open: { word: string }[]
+    }
+    expect(open.map((it) => it.word)).toContain('picketWidth')
   })
 })
