@@ -90,6 +90,12 @@ export function createApp({
     }),
   )
 
+  app.use(async (c, next) =>
+    c.req.url.includes('%00')
+      ? failed(c, 400, 'no-character', 'The address has a NUL character in it. Take it out.')
+      : next(),
+  )
+
   app.get('/healthz', (c) => c.json({ ok: true, version, front }))
 
   app.post('/api/conversations', async (c) => {

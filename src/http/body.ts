@@ -3,6 +3,8 @@ import type { Context } from 'hono'
 import { failed } from './errors.ts'
 
 export const longestText = 20_000
+/** Nothing that is asked here goes deeper than a few levels, and what reads it goes down level by level. */
+const deepest = 32
 
 /** The body as an object, or the answer that says what is wrong with it. An empty body is an empty object. */
 export async function objectIn(c: Context): Promise<Record<string, unknown> | Response> {
@@ -18,6 +20,7 @@ export async function objectIn(c: Context): Promise<Record<string, unknown> | Re
   }
   if (typeof data !== 'object' || data === null || Array.isArray(data))
     return failed(c, 400, 'not-an-object', 'The body must be a JSON object, such as {"text":"…"}.')
+  if (isTooDeep(data)) return failed(c, 400, 'too-deep', `The body goes deeper than ${deepest} levels.`)
   return data as Record<string, unknown>
 }
 
@@ -32,6 +35,14 @@ export function textIn(
   if (value === undefined) return failed(c, 400, 'missing', `“${field}” is missing.`, field)
   if (typeof value !== 'string') return failed(c, 422, 'not-text', `“${field}” must be text.`, field)
   if (value.trim() === '') return failed(c, 422, 'empty', `“${field}” is empty.`, field)
+  if (value.includes('\0'))
+    return failed(
+      c,
+      400,
+      'no-character',
+      `“${field}” has a NUL character in it. Take it out, and send it again.`,
+      field,
+    )
   if (value.length > most)
     return failed(
       c,
@@ -41,4 +52,14 @@ export function textIn(
       field,
     )
   return value
+}
+
+/** Level by level, since a function that calls itself would run out of room here too. */
+function isTooDeep(data: object): boolean {
+  let level: object[] = [data]
+  for (let depth = 1; level.length > 0; depth++) {
+    if (depth > deepest) return true
+    level = level.flatMap((it) => Object.values(it)).filter((it) => typeof it === 'object' && it !== null)
+  }
+  return false
 }

@@ -244,10 +244,23 @@ describe('what is refused', () => {
     ['no text', '{}', 400, 'missing'],
     ['empty text', '{"text":"  "}', 422, 'empty'],
     ['text that is none', '{"text":5}', 422, 'not-text'],
+    ['a NUL character, which a database may not take', '{"text":"how many\\u0000bags"}', 400, 'no-character'],
+    ['a body that goes ever deeper', `{"text":${'['.repeat(400_000)}${']'.repeat(400_000)}}`, 400, 'too-deep'],
+    ['objects that go ever deeper', `{"text":${'{"a":'.repeat(100_000)}1${'}'.repeat(100_000)}}`, 400, 'too-deep'],
     ['too much text', JSON.stringify({ text: 'a'.repeat(20_001) }), 422, 'too-long'],
   ])('%s', async (_, body, status, code) =>
     expect(await problem(post(`/api/conversations/${await start()}/turns`, body))).toMatchObject({ status, code }),
   )
+
+  it('inputs of a calculation that go ever deeper, and a NUL character in an address', async () => {
+    const deep = `{"inputs":{"opening":${'['.repeat(100_000)}${']'.repeat(100_000)}}}`
+    expect(await problem(post('/api/calculations/picket-spacing', deep))).toMatchObject({
+      status: 400,
+      code: 'too-deep',
+    })
+    for (const path of ['/api/conversations/a%00b', '/api/conversations/a%00b/job', '/api/calculations/%00'])
+      expect(await problem(app.request(path))).toMatchObject({ status: 400, code: 'no-character' })
+  })
 
   it('another content type, another method, another place, too large a body', async () => {
     const id = await start()
