@@ -1,43 +1,225 @@
-// This file is about what cautions are about. A sentence on one of these subjects is the program's alone, whatever it says of it.
+// This file is about what cautions are about. A sentence on one of these subjects is the program's alone, whatever it says of it:
+// what the subject is called, and the ways to wave a precaution aside that name no subject at all.
 import { folded } from './form.ts'
 
-// Topics, not single words: "mark the line on the rail" is carpentry; a line with paint, flags or a boundary is not.
-const alone: readonly RegExp[] = [
-  /\b(?:utilit(?:y|ies)|811|one-call|locat(?:e|es|ed|ing|or|ors) (?:service|request|ticket|company|crew|people|marks?|lines?|wires?|pipes?)|locators?|locates|dig (?:ticket|notice|safe)|dig-?line|hotline)\b/,
-  /\b(?:buried|underground|below ground|hidden|live) (?:\w+ ){0,2}(?:lines?|wires?|wiring|cables?|pipes?|services?|conduits?|mains?|stuff|things)\b/,
-  /\b(?:gas|sewer|water|power|electric(?:al)?|telephone|phone|fiber|fibre|cable|telecom|septic|sprinkler|irrigation) (?:line|lines|main|mains|pipe|pipes|cable|cables|wire|wires|supply|company|service|meter)\b/,
-  /\b(?:cables?|conduits?|pipelines?|pipes|wires?)\b.*\b(?:dig|digging|hole|holes|ground|auger|buried|down there|hit|yard|deep|below|under|here|worry|shallow)\b/,
-  /\b(?:dig|digging|hole|holes|ground|auger|hit)\b.*\b(?:cables?|conduits?|pipelines?|pipes|wires|mains?|gas|electric(?:ity|al)?|sewer)\b/,
-  /\bcall(?:s|ed|ing)? (?:\w+ ){0,4}(?:before|first|ahead|anyone|anybody|the city|the town|the company|the county|in)\b.*\b(?:dig|digging|hole|ground|start|auger)\b/,
-  /\b(?:dig|digging|start|auger)\b.*\b(?:without|before|no need to|don't|skip|instead of) (?:\w+ ){0,2}call(?:ing)?\b/,
-  /\b(?:lot|property|boundary|survey|fence) lines?\b.*\b(?:neighbou?rs?|survey|legal|yours|move|guess|assume|trust|know|certain|sure|exact|wrong|matter|important|ignore|over|past|across|on|near|cross|inside)\b|\b(?:lot|property|boundary) (?:lines?|pins?|markers?|stakes?|corners?)\b|\b(?:boundary|boundaries|surveyors?|surveys?|surveyed|easements?|setbacks?|encroach\w*|trespass\w*|deeds?|plats?)\b/,
-  /\bneighbou?rs?(?:'s?)?\b.*\b(?:side|land|line|permission|ask|consent|mind|notice|object|agree|approve|yard|grass|property|own|notify|tell|know|sue)\b/,
-  /\b(?:ask|tell|notify|warn|consult)\w* (?:\w+ ){0,3}neighbou?rs?\b/,
-  /\b(?:marks?|flags?|paint(?:ed)? (?:marks?|lines?)|spray paint)\b.*\b(?:utilit\w+|paint(?:ed)?|flags?|expired?|wash\w*|faded?|trust|ignore|ground|gas|electric|buried|orange|yellow|pink|blue|red)\b/,
-  /\b(?:flags?|white lines?|coloured|colored) (?:\w+ ){0,3}(?:lawn|grass|ground|yard)\b/,
-  /\bpermits?\b|\bpermitting\b|\b(?:zoning|ordinances?|bylaws?|by-laws?|regulations?|regulat\w+|covenants?|hoa|homeowners? association|inspect(?:or|ors|ion|ions)|authorit(?:y|ies)|municipal\w*|officials?|council|city hall|town hall|county office|planning (?:office|department)|paperwork|red tape|approval|approved by|licen[cs]e[ds]?|licensing)\b/,
-  /\bcodes?\b.*\b(?:building|local|town|city|county|fire|meet|meets|met|require\w*|say|says|allow\w*|comply|compl\w+|satisf\w+|pass|passes|official|follow|apply|applies|worry|ignore|matter|check|safe|rule|rules)\b|\b(?:building|local|town|city|county|to|the|by|up to|per|meets?|any|no) codes?\b/,
-  /\b(?:law|laws|lawful\w*|legal\w*|illegal\w*|liab\w+|lawsuits?|fined|prosecut\w+|enforce\w*)\b/,
-  /\b(?:height|size|setback) (?:limit|limits|rule|rules|restriction|restrictions)\b/,
-  /\blatch(?:es|ed|ing)?\b.*\b(?:pool|child|children|kids?|toddlers?|safe|safety|skip|need|needed|necessary|optional|open|unlatched|off|remove|disable|prop|propped|tie|wedge|leave|bother|matter|without|fail|close|closes|self|lock|locks|disabled|bypass|low|lower|inside|reach|height)\b/,
-  /\b(?:pool|child|children|kids?|toddlers?|skip|remove|disable|prop|propped|tie|wedge|leave|without|self-closing|self-latching|bypass|no)\b.*\blatch(?:es|ed|ing)?\b/,
-  /\bself-?(?:closing|latching)\b|\b(?:pool|pools|hot tub|spa|swimming|toddlers?|drown\w*)\b|\bprop(?:ped|ping)? (?:\w+ ){0,3}(?:gate|open)\b/,
-  /\b(?:child|children|kids?|toddlers?|babies|baby)\b.*\b(?:safe|climb|gate|alone|fall|reach|play|harm|hurt|fine|ok|okay|near|hole|holes|through|head)\b|\b(?:hole|holes|gate)\b.*\b(?:child|children|kids?|toddlers?)\b/,
-  /\bburn(?:s|t|ed|ing|able)?\b|\bbonfires?\b|\bcampfires?\b|\bkindling\b|\bfire ?(?:pit|place|wood|places|pits|side)s?\b|\bwood ?stoves?\b|\bstoves?\b|\bincinerat\w+\b|\bset (?:\w+ ){0,2}(?:alight|on fire)\b|\b(?:light|start|build|make|feed) (?:a|the|your) fire\b|\bon the fire\b|\bashes\b|\bbarbecue\b|\bgrill\b/,
-  /\b(?:skip|skips|skipped|skipping|ignor\w+|disregard\w*|bypass\w*|overlook\w*|dispense with|forgo|forego|neglect\w*|pay no attention|take no notice)\b/,
-  /\b(?:no need|not needed|needn't|need not|no reason|don't bother|do not bother|not bother|never bother|bother with|don't worry|do not worry|no worries|not worry|need to worry|nothing to worry|nothing to fear|forget (?:about|the|any|all|it|that)|feel free|go right ahead|no harm|harmless|no risk|risk-free|little risk|risks?|risky|without risk|worry about|unnecessary|optional|overcautious|overkill|scaremonger\w*|fuss|formality|waste of time|don't have to|do not have to|doesn't have to|not have to|you can leave out|leave out|get away with|won't matter|doesn't matter|don't matter|not matter|never mind|take (?:my|the program's) word|nobody (?:will|checks|cares)|no one (?:will|checks|cares|needs))\b/,
-  /\b(?:safe|safely|safer|safety|safest|unsafe|danger|dangers|dangerous|dangerously|hazard|hazards|hazardous|poisonous|toxic|warn|warns|warning|warnings|cautions?|precautions?|accident|accidents|injur\w+|protective|protection)\b/,
-  /\b(?:allowed|permitted|permissible|forbidden|prohibited|not allowed|allows you|entitled|compliant|comply|complies|compliance|authori[sz]ed|sanctioned|may legally|acceptable to|ok(?:ay)? to (?:dig|burn|cut|go|start|leave|drill)|fine to (?:dig|burn|go|start|leave))\b/,
-  /\b(?:gloves?|masks?|goggles|respirators?|ear ?muffs|hearing|eye ?wear|safety glasses|glasses|dust mask|guards?)\b.*\b(?:need|needed|wear|without|off|skip|bother|remove|no|not|optional|useless|never|don't|doesn't)\b|\b(?:without|no|remove|off|don't|never|not)\b.*\b(?:gloves?|masks?|goggles|respirators?|guards?)\b/,
-  /\b(?:lead|old) paint\b|\bleaded\b|\blead-based\b|\basbestos\b|\bsilica\b/,
-  /\boverhead\b.*\b(?:line|lines|wire|wires|cable|cables|power)\b|\bpower lines?\b/,
-  /\b(?:open|uncovered|empty) holes?\b.*\b(?:leave|left|overnight|fine|cover|uncovered|open)\b|\bleave (?:\w+ ){0,3}holes? (?:open|uncovered)\b|\bholes? (?:\w+ ){0,3}(?:uncovered)\b|\bcover(?:ing)? (?:\w+ ){0,2}holes?\b/,
-  /\b(?:nothing|anything|something|whatever|what) (?:is |'s |lies |was |could be |has been )?(?:\w+ )?buried\b|\b(?:painted|sprayed) marks?\b|\bmarks? (?:from|on the (?:ground|lawn|grass))\b|\bpaint on the (?:ground|lawn|grass|street)\b/,
-  /\bneighbou?rs?\b.*\b(?:say|opinion|complain\w*|care|right|rights|business)\b|\b(?:town|city|county|state|village|council|government)s?\b.*\b(?:allow\w*|rule|rules|permit\w*|requires?|demands?|cares?|minds?|limit|limits|says?)\b/,
-  /\balready (?:took|taken|take) care\b|\b(?:already|have) (?:done|dealt with|handled) (?:all )?(?:that|the checks?)\b/,
-  /\b(?:electrif\w+|electric fence|mains|retaining walls?|guard ?rails?)\b/,
-  /\b(?:gas|smell)\b.*\b(?:leak|leaks|smell|smells|leave)\b/,
-  /\b(?:rags?|heat ?strokes?|sunstroke|creosote\w*|electrocut\w*|electric shocks?|hiss(?:es|ing)?|first aid|ambulance|emergency|hospital)\b/,
+const words = (text: string): string => text.trim().split(/\s+/).join('|').replaceAll('_', ' ')
+const any = (text: string): RegExp => new RegExp(`\\b(?:${words(text)})\\b`)
+
+/** Subjects that have no other meaning in a fence: one of these is enough. A `_` is a space. */
+const subjects = any(`
+  utilit(?:y|ies) 811 one-call locators? locates hotlines? dig_(?:tickets?|notice|safe) diglines? buried underground below_ground gas sewers? septic conduits? pipelines? mains voltages? low-voltage
+  electric(?:al|ity|ian)? electrif\\w+ electrocut\\w+ telecoms? fib(?:er|re)_optic irrigation telephones? phon(?:e|es|ed|ing) overhead(?:_\\w+)?_(?:lines?|wires?|cables?|power) power_(?:lines?|cables?|supply|company|poles?|is|was) live_wires? hiss(?:es|ing)? meters_and
+  lot_lines? property_(?:lines?|pins?|markers?|stakes?|corners?) property boundar(?:y|ies) survey(?:s|ed|ors?|ing)? easements? setbacks? encroach\\w* trespass\\w* deeds? plats? verges? next_door own_land your_land the_land_ends land_ends (?<!and_its_)neighbou?r(?:s|'s|s'|ly|ing|hood)?
+  permits? permitting zon(?:ed|ing) ordinances? by-?laws? regulat\\w+ covenants? hoa association homeowners?'? inspect(?:ors?|ions?) authorit(?:y|ies) municipal\\w* officials? offices? councils? council's city_hall town_hall count(?:y|ies) paperwork red_tape approv\\w+ licen[cs]\\w+ bureaucra\\w+ rulebooks? height_limits?
+  laws? lawful\\w* lawyers? legal\\w* illegal\\w* liab\\w+ lawsuits? sued? fin(?:ed|es) prosecut\\w+ enforce\\w* police courts? cops? jail exempt\\w* exceptions? comply complies complian\\w+ compliant permission historic_district conservation_area forgiveness
+  child(?:ren|'s)? kids? toddlers? bab(?:y|ies) little_ones boys? girls? swim\\w* drown\\w* hot_tubs? spas? ponds? pool(?:s|side)? self-?(?:closing|latching) motors? sensors? openers?
+  bonfires? campfires? kindling fire(?:s|wood|pits?|places?)? fire_(?:pits?|places?) wood_?stoves? stoves? incinerat\\w+ alight ash(?:es)? smok(?:e|es|ing|ed) barbecues? bbq grills? torch(?:es)? flames? ignite\\w* creosote\\w* sleepers? rags?
+  safe(?:ly|r|st|ty)? unsafe danger\\w* hazard\\w* poison\\w* toxic\\w* warn\\w* cautions? cautious\\w* overcautious precautions? accidents? injur\\w+ protect(?:ive|ion) harm\\w* hurt\\w* risk\\w* emergenc(?:y|ies) first_aid ambulances? hospitals? doctors?
+  allow(?:ed|able|s_you) permitted permissible forbidden prohibited entitled authori[sz]ed sanctioned optional unnecessary overkill exaggerat\\w+ scare\\w* formalit(?:y|ies) boilerplate foolproof
+  gloves? masks? goggles respirators? ear_?(?:muffs|plugs) ears eyewear glasses boots trainers dust_masks? bare_hands? kneel\\w* lungs? silica asbestos leaded lead-based skin blisters? stings? dizz\\w+ numb numbness pains? sweat\\w* heat_?strokes? sunstroke guards? guard_?rails? railings?
+  this_answer remarks? printed_for cleared pits? fingers? oily cloths knees heave_(?:it|that) by_yourself the_drop of_the_bank gales? keep_at_it the_(?:afternoon_)?heat vacuum\\w* limit_of_your your_lot folks? their_hedge wires over_by_a beneath_(?:their|anyone's|his)_notice blessing boss in_your_hand if_you_slip catch_you pool_fence
+  alarms? adults? detectors? responsibility take_care the_supply chances? locate_(?:still|is|was) year's_locate corner_stakes? corner_lots? sight_lines? scarf scarves breath butter trousers wash_your_hands prove hold_on_tight engineers? retaining_walls? balcon(?:y|ies) cav(?:es?|ing)_in earthquakes? insurance insured
+  skip(?:s|ped|ping)? ignor\\w+ disregard\\w* bypass\\w* overlook(?:s|ed|ing)? dispense_with forg?o(?:e|es|ing)? neglect\\w* pay_no_attention take_no_notice bother\\w* worr(?:y|ies|ied|ying) relax trust\\w* promis\\w+ guarantee\\w* assured? pretend\\w* secret\\w* blind_eye close_your_eyes quiet_about say_nothing between_you_and_me
+  no_need no_reason no_use no_point pointless needless never_mind free_to feel_free go_(?:right_)?ahead carry_on get_away_with get_off_with get_in_trouble no_big_deal makes?_no_(?:odds|difference) waste_of_(?:time|money|your) worth_the_(?:money|trouble|bother) red_herring rest_assured good_to_go up_to_you your_(?:choice|business|responsibility|call)
+  take_(?:it_from_me|a_chance|my_word|the_program's_word) chance_it the_odds common_sense gut_feeling your_(?:gut|instincts?) my_word i_must because_i_have_to you_know_better unlucky lucky
+  (?:my|your)_town (?:the|your|any|this|that|every)_(?:town|city|village|state)(?:'s)?
+`)
+
+/** Words that are on a subject only beside one of a second kind, in whatever order. */
+const pairs: readonly (readonly [RegExp, RegExp])[] = [
+  [
+    any('cables? wires? wiring pipes? tubes? clay_drain drainage services? tiles?'),
+    any(
+      'dig digging dug laid never always road gardens? hole holes ground auger deep shallow below under here hit yard garden house old dead empty live cut cutting chop move moved over tug lie lies lying years replaced plastic bend bends set against pour poured protects? lawn shock only just nothing grey yellow push aside found find near ladder soil out see through touch touched touches shovel above damaged wrap round backfill taped',
+    ),
+  ],
+  [
+    any('calls?(?!\\sfor) called calling ring rings rang rung ringing'),
+    any(
+      "before first ahead anyone anybody company city town county dig digging hole ground start auger big_jobs contractors? must needn't no them for_you changes who nobody",
+    ),
+  ],
+  [
+    any('lines? mains?'),
+    any(
+      'dead live empty hit hits hitting legal yours years moved replaced private sprinkler water gas sewer power guess trust cross crosses known ends own taken_out nicked is_clear no_big counts? count your_line is_your right_on_the are_for edge_of runs_along as_they_are advice lot',
+    ),
+  ],
+  [
+    any('marks flags? flagged painted paint_on spray pins? markers? yellow_tape tape_in tape_round'),
+    any(
+      "old expired? faded? trust pull pulled wrong over ignore still rough_guide little mean means good_as rubbish litter decoration utility on_the_ground gas electric orange yellow pink blue between anywhere between the_right_one not_see didn't_see last_year last_year's lawn grass street where_your where_the_lot reach people put_it_back move in_the_way don't_count",
+    ),
+  ],
+  [
+    any('codes? rules? law standards? regulation'),
+    any(
+      'building local town city county fire meet meets met require required requires say says allow comply satisfy satisfies pass passes official follow apply applies worry ignore matter check never always nobody only changed change dropped old written everywhere same usual suggestions? houses other_people enforced of_thumb overcautious strictly reach every any to_the up_to',
+    ),
+  ],
+  [
+    any('latch(?:es|ed)?'),
+    any(
+      'pool child safe skip need needed necessary optional unlatched off remove disable prop propped tie wedge matter without lock disabled sit_low set_low outside within_easy_reach can_reach height instead hook hooks loop',
+    ),
+  ],
+  [
+    any('prop propped propping wedge wedged tie tied hold kept keep stay stays leave'),
+    any(
+      'gate_open the_gate_open gate_propped gate_back the_gate_back it_open it_back gate_while gate_stays open_while stays?_back',
+    ),
+  ],
+  [
+    any('hinges? springs? gate'),
+    any(
+      'luxury nuisance water pond swing_free by_itself take_the_spring are_an_extra ride swing_on climb horizontal_rails',
+    ),
+  ],
+  [
+    any('climb climbing climbs fall falling falls lean ladder ladders chair'),
+    any('over_it over_a over_the_wall help down outside anyone the_wall the_pole bushes fence hole rails'),
+  ],
+  [
+    any('burn burns burnt burned burning'),
+    /^(?!.*\b(?:dew|mist|fog|frost) \w* ?\w* ?burns?\b)(?!.*\bburns? off\b.*\b(?:dew|mist|fog)\b)/,
+  ],
+  [
+    any('treated treatment preserved scraps offcuts sawdust chips? chipping chip sleepers green'),
+    any(
+      'mulch bedding vegetables? hens eat lunch sandpit salt mild roses feeds compost animals? food free_fuel stove clean_burn fresh_so',
+    ),
+  ],
+  [
+    any('lead old_paint flak(?:es|ing|y) peeling scraping'),
+    any(
+      'paint sand sanding scrape scraping burn heat heat_gun wash pressure_wash taste indoors thin lawn test testing dry too used',
+    ),
+  ],
+  [any('tests? testing'), any("fussy isn't_worth not_worth kit money")],
+  [
+    any('dust dusty'),
+    any('never only just mind bit_of lung sweep blows? wash(?:es)? problem mask outside outdoors breath fine clears?'),
+  ],
+  [
+    any('bricks? stones? concrete pavers? blocks? cement mix'),
+    any(
+      'dry_sweep cut_dry cutting_dry cut_it_dry dry_cut grind_dry sweep cut_the_bricks grind bare hand_it just_mud in_the_eye your_eyes? trousers wash_your_hands breath mouth stings? nose',
+    ),
+  ],
+  [
+    any('cut cutting grind grinding saw sawing sweep'),
+    any('bricks_dry stone_dry concrete_dry dry_it up_dry dry_with them_dry stones_dry pavers_dry dry,'),
+  ],
+  [any('eyes?'), any('splash rub rubbing grit clears squint wash always on_the_pool rinse')],
+  [
+    any('battery trigger blade blades nailer nail_guns? saw saws'),
+    any(
+      "battery_in won't_move guard point anywhere tip fires? reach_over reach_in over_the squint knee plenty one_hand your_hand wedge turns running without_glasses in_the_drizzle",
+    ),
+  ],
+  [
+    any('drill drilling drills saw sawing steady hold'),
+    any('in_your_hand your_knee loose_sleeves sleeves one_hand drizzle wet_grass'),
+  ],
+  [
+    any('lift lifting carry carrying lifts weight bags? load'),
+    any(
+      "alone your_back by_yourself one_arm each_arm quicker if_you're_quick strong_back man your_size don't_need_help moving light_work",
+    ),
+  ],
+  [any('tools? saw lead extension breaker'), any('drizzle wet_grass all_right rain enough_for house_is')],
+  [
+    any('holes?'),
+    any(
+      'open uncovered weekend overnight cover covered covering uncover plastic twigs sheet_of tape climb inside stand lean down_the people night dog dogs fall falls bucket_over in_it nobody smallest deep_hole',
+    ),
+  ],
+  [any('sides?'), any("hold_up hold_themselves by_themselves never_cave won't_cave won't_fall never_fall")],
+  [
+    any('auger digger'),
+    any('lock lean_on your_weight push_harder harder throttle throw stand reach clear_the kick stops pipe meter aside'),
+  ],
+  [
+    any('wind storms? gusts? weather blow blown'),
+    any("can't never won't no any can_not cannot isn't_strong that_strong move_it over"),
+  ],
+  [
+    any("paint can label labels maker's makers limits frost rain sun"),
+    any(
+      "whatever_the only_advice don't_read written_by same if_you're_quick never_minds won't_hurt midday just_advice",
+    ),
+  ],
+  [
+    any('note notes list advice below above bottom rest follows cautions that those these'),
+    any(
+      "concern out_of_date other_countries scroll because_i ignore apply applies beginners mind_the don't_apply doesn't_apply none_of never_mind old_rule dropped pinch_of",
+    ),
+  ],
+  [
+    any('checks? checked checking'),
+    any(
+      'later after afterwards end only_needed only_for can_come no_check needs_no check_once everything already nobody already for_you machines without who never_comes',
+    ),
+  ],
+  [
+    any('ask asks asking asked'),
+    any(
+      "later forgiveness slows only_slows pointless whether_to why if_anyone don't no_one around worth never should_ask next in_practice",
+    ),
+  ],
+  [
+    any('wait waiting waits'),
+    any("don't no_use answer answers reply replies period tape other_people start_the without_waiting can_wait"),
+  ],
+  [
+    any('fence fencing holes? digging post construction gate garden'),
+    any(
+      "is_exempt isn't_digging isn't_construction too_small too_low no_permit doesn't_count hardly_counts nothing_to_do a_wall the_deck top_of_the",
+    ),
+  ],
+  [any('careful carefully'), any("don't just_costs better so_careful too_careful costs than_careful")],
+  [
+    any('required needed wanted necessary'),
+    any(
+      "no_longer isn't not strictly any_more never don't_need_anyone tell_you no_permission need_anyone doesn't_need_to machines only_for sort_of_job",
+    ),
+  ],
+  [any('afterwards later once after'), any('file apply sort_it do_that leave_that ask questions that_bit')],
+  [any('through'), any('whatever chop keep_going cut_through tiles')],
+  [
+    any('dig digging start starting started begin build building built'),
+    any(
+      'anywhere wherever today over_the right_over right_away now_and just without dig_away between first,_ask beside anyway where_you_like where_the_old as_you_like before_they before_the_answer while_you_wait',
+    ),
+  ],
+  [
+    any('says? said tell tells told call'),
+    any('it_was_there it_was_like temporary hedge trellis if_anyone nothing them_it me_there they_told'),
+  ],
+]
+
+/** Sentences that wave things aside whatever they are about. */
+const dismissals: readonly RegExp[] = [
+  /\b(?:nobody|no one|no-one)\b(?! (?:trips|steps|has to lift|stumbles))/,
+  /\bnothing\b(?! (?:else|more|changes|moves|fancy|special|to (?:trim|cut|plane)))/,
+  /\b(?:anyone|anybody|somebody's|someone's)\b/,
+  /\byou(?:'re| are| were|'ll be| will be) (?:all )?(?:fine|good|clear|okay|ok|cool|covered|right to|experienced|free|done)\b/,
+  /\b(?:it|that|this|they|everything|all)(?:'s| is|'ll be| will be| are|'re) (?:all |perfectly |quite |just |totally |only )?(?:fine|ok|okay|all right|alright|clear|normal|nothing|harmless|yours|your|empty|dead|worth|rubbish|money|advice|mud|tar)\b/,
+  /\b(?:all right|alright|be fine|just fine|is okay|are okay|is ok|okay to|ok to|fine to|fine without|do without|done without|go without|does as well|as good as|will do|it'll do)\b(?! for the (?:rails|pickets|caps))/,
+  /\b(?:all|ground|land|area|spot|way) (?:is|'s) (?:all )?(?:clear|empty)\b|\bclear to\b/,
+  /\b(?:need not|needn't|don't need to|do not need to|don't have to|do not have to|doesn't have to|does not have to|not have to|needs? no)\b(?! (?:be )?(?:measur|cut|rip|mark|buy|trim|sand|drill|notch|plan|mov|chang|mix|remember|shift|replac|match|land|line|spac|exact|perfect|order|work|recalc|redo|add|fill|sharpen|repeat|extra|trimming|cutting|ripping|spacer))/,
+  /\b(?:don't|do not|never) (?:mind|tell|ask|wait|read the|call|ring|be so|need anyone|need anybody|need help)\b/,
+  /\b(?:don't|do not) let (?:it|that|this|them|anyone) (?:hold|stop|slow|put|scare|tell)\b|\b(?:don't|do not) want (?:a mask|an engineer|to wait|to ask)\b/,
+  /\b(?:can't|cannot|can not|couldn't|won't|will not|wouldn't|doesn't|does not|don't|do not|didn't|isn't|never|hardly|no longer) (?:ever |even |really |have to |want |like |actually |strictly |look |be )*(?:happens?|matters?(?! (?:which|how|whether))|notice|notices|objects?|complains?|cares?|minds?|applies|apply|counts?|concern|concerns|enforced?|stop you|make you|prove|tell from|hits?|look at|come|comes|do it|get hurt|get caught|go wrong|required|worth|a guard|digging|construction|really a|fails?|over|caves?|catch|fires?|dig it|charge|accept|agree|know|blow|move it|as strong)\b/,
+  /\bno (?:licen[cs]e|law|rule|rules|issue|trouble|matter|problem|big|doctor|check|checks|permission|setback|one|difference|worse|storm|court|ladder|wait|engineer|guard|fence while)\b/,
+  /\b(?:isn't|not|never|hardly) (?:really )?(?:worth|necessary|needed|required|strictly|a problem|an issue|digging|construction|the sort)\b/,
+  /\b(?:is|are|was|it's|that's|they're) (?:only|just|merely|mostly|always|purely) (?:a |an |for |to |written |advice|suggestions?|recommend|paper|there|money|guess|scare|fine|free|allowed|deeper|the same|wood,|about)/,
+  /\b(?:suggestions?|recommendation|a luxury|a nuisance|an extra|a rough guide|in theory|in practice|strictly speaking|free country|past caring|old wives|your own (?:garden|land|yard)|scare stories|for beginners|for contractors|for sheds|for houses|for big jobs|for other people|other countries)\b/,
+  /\b(?:every|most|other|old) (?:builders?|people|hands|pros?|folks?|men) (?:does|do|never|did|don't)\b|\b(?:pros|professionals|experts)\b/,
+  /\bi(?:'ve| have)? (?:already )?(?:checked|called|rang|rung|looked|phoned|asked|confirmed|am sure)\b|\bi'm sure\b|\b(?:has|have) been (?:checked|done|granted|confirmed|moved|cut off|taken out|turned off)\b|\bconfirmed (?:it )?to me\b/,
+  /\b(?:could|can) go wrong\b|\b(?:rather|better) (?:to be )?quick\b|\bthis once\b|\bif you (?:must|insist|feel like)\b|\bon a sunday\b|\bact now\b|\bdig on\b|\byou already (?:know|have|did)\b|\banywhere\b|\bwherever you\b|\breplaced all\b|\buse the pick\b|\b(?:bar|pick|auger|spade) (?:down )?hard\b|\bmy way is\b|\bwall will carry\b|\b(?:pull|blow|push) (?:the post |it |the fence )?over\b|\bwhat (?:you|they) don't know\b|\bthe other way\b|\bwhether to ask\b|\bneither here nor there\b/,
+  /\b(?:put|set|build|fence) (?:it|the posts|across|the fence)? ?(?:where|wherever|anywhere|across|on the (?:neighbou?r|other))\b.*\b(?:like|want|please|side|drain|room)\b|\bgain room\b|\b(?:yours|free) to (?:fence|cut|take)\b|\bbecomes yours\b|\bown business\b/,
+  /\b(?:a few|some) (?:inches|feet) over\b|\bclose enough\b|\bbare hands\b|\bhold (?:it|the picket|the board) in your hand\b|\bwith (?:your|a) knee\b|\bheals\b|\bkeep moving\b|\bget used to\b|\bdries? by itself\b|\bclears? by itself\b/,
 ]
 
 /** Whether the piece speaks of a caution's subject. */
@@ -45,6 +227,16 @@ export function isCautionSubject(piece: string): boolean {
   const text = folded(piece)
     .replace(/[*_"“”]/g, '')
     .replace(/\s+/g, ' ')
-    .slice(0, 4000)
-  return alone.some((topic) => topic.test(text))
+  return (
+    (subjects.test(text) && !isOtherwise(text)) ||
+    pairs.some(([one, other]) => one.test(text) && other.test(text)) ||
+    dismissals.some((it) => it.test(text))
+  )
 }
+
+/** The few sentences in which a subject's word is plainly about wood: water that pools, a moisture meter. */
+const otherwise: readonly RegExp[] = [
+  /\b(?:water|rain|it|puddles?)\b[^.]{0,30}\bpools? (?:on|in|at|around|against|behind)\b/,
+]
+const isOtherwise = (text: string): boolean =>
+  otherwise.some((it) => it.test(text)) && !subjects.test(text.replace(/\bpools?\b/g, ''))

@@ -36,7 +36,7 @@ export function cut(text: string): Cut {
   }
   const lines = text.split('\n')
   lines.forEach((line, i) => {
-    const heading = /^ {0,3}(#{1,6})\s+(.*?)\s*#*$/.exec(line)
+    const heading = /^ {0,3}#{1,6}\s+(.*)$/.exec(line)
     const item = /^(\s*)(?:([-*+•])|(\d{1,4})([.)]))\s+(.*)$/.exec(line)
     if (line.trim() === '') {
       endParagraph()
@@ -46,7 +46,7 @@ export function cut(text: string): Cut {
       endParagraph()
       group++
       expected = 0
-      add('heading', heading[2] as string)
+      add('heading', withoutEnd(heading[1] as string))
       return
     }
     if (/^ {0,3}(?:[-*_]\s*){3,}$/.test(line) || /^ {0,3}[=~-]{3,}\s*$/.test(line)) {
@@ -80,6 +80,13 @@ export function cut(text: string): Cut {
   })
   endParagraph()
   return { pieces, faults }
+}
+
+/** A heading without the signs that may close it, one by one from the end. */
+function withoutEnd(text: string): string {
+  let end = text.length
+  while (end > 0 && /[#\s]/.test(text[end - 1] as string)) end--
+  return text.slice(0, end)
 }
 
 /** Sentences, without going back: an end mark, then a space. "in." and "ft." are refused as typed units elsewhere. */

@@ -1,4 +1,5 @@
 // This file is about words that are figures: numbers, shares, multiples, places in a row, amounts of a measure, and the idioms that are none.
+import { oneSlip } from '../../engine/index.ts'
 import { folded } from './form.ts'
 
 const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).filter(Boolean))
@@ -25,10 +26,19 @@ const times = set(
   'overnight fortnight fortnightly daily weekly hourly monthly yearly annually annual biweekly noon midday midnight tomorrow decade decades century centuries',
 )
 
+const longNumbers = [...cardinals, ...ordinals, ...multiples].filter((it) => it.length > 3)
+
 /** A word that is a number by itself, or a share of one: the reader of quotations asks. */
 export const isNumberWord = (word: string): boolean => {
   const plain = folded(word)
   return plain === 'one' || cardinals.has(plain) || multiples.has(plain) || ordinals.has(plain)
+}
+
+/** A word that is a number, looks like one, or is one slip of the finger away from it: “fiveteen”, “sevn”, “twleve”. */
+export const isNearNumber = (word: string): boolean => {
+  const plain = folded(word).replace(/'s$/, '')
+  if (isNumberWord(plain) || foreign.has(plain) || /(?:teens?|teenths?|tieths?|fold)$/.test(plain)) return true
+  return plain.length > 3 && longNumbers.some((it) => oneSlip(plain, it))
 }
 
 /** Measure units in words: an article or a vague word before one is an amount. */
@@ -113,8 +123,7 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
     if (foreign.has(word)) say('R7-foreign')
     if (times.has(word)) say('R7-time')
     if (word === 'once' && /^(?:a|an|per|every|each)$/.test(next)) say('R7-multiple')
-    if (word === 'grand' && near(i - 1) === 'a' && !countables.has(next) && !/^(?:gate|entrance|look|plan)$/.test(next))
-      say('R7-number')
+    if (word === 'grand' && near(i - 1) === 'a' && !/^(?:gate|entrance|look|plan)$/.test(next)) say('R7-number')
     if (word === 'one' && isCounting(words, i, text) && !term()) say('R7-one')
     if (
       (word === 'single' || word === 'alternate' || (word === 'every' && next === 'other')) &&
@@ -129,7 +138,7 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
       /'s$/.test(word) &&
       /^(?:width|breadth|thickness|length|depth|height|worth|span)$/.test(next) &&
       /^(?:a|an|one|your|the)$/.test(near(i - 1)) &&
-      !/^(?:fence|gate|yard|run)'s$/.test(word)
+      !/^(?:fence|gate|yard|run|hole|post|picket|rail|board|bay|opening)'s$/.test(word)
     )
       say('R8-object')
     if (

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { guardProse, passProse } from '../../../src/guard/prose.ts'
 import type { Refs } from '../../../src/guard/refs.ts'
+import { refs } from './refs.ts'
 import { contradictions, harmless } from './sentences.ts'
 
 interface Given {
@@ -15,39 +15,6 @@ interface Given {
 }
 const given = JSON.parse(readFileSync(new URL('./cases.json', import.meta.url), 'utf8')) as Given[]
 
-const refs: Refs = {
-  'r1.bags': {
-    value: 23,
-    unit: 'bag',
-    kind: 'rounded-up',
-    noun: ['bag', 'bags'],
-    label: 'bags, bought together',
-    text: '23 bags',
-  },
-  'r1.posts': { value: 11, unit: 'post', kind: 'exact', noun: ['post', 'posts'], label: 'posts', text: '11 posts' },
-  'r1.pickets': {
-    value: 12,
-    unit: 'picket',
-    kind: 'exact',
-    noun: ['picket', 'pickets'],
-    label: 'pickets',
-    text: '12 pickets',
-  },
-  'r1.tapeGap': { value: 2.1875, unit: 'in', kind: 'exact', label: 'gap by the tape', text: '2 3/16 in' },
-  'r1.holeDepth': { value: 30, unit: 'in', kind: 'at-least', label: 'hole depth', text: '30 in' },
-  'r1.concrete': { value: 10.13, unit: 'ft3', kind: 'about', label: 'concrete in all', text: '10.13 ft³' },
-  'r2.dryEnough': { value: false, unit: 'verdict', kind: 'exact', label: 'dry enough', text: 'not dry enough' },
-  'r0.bags': {
-    value: 20,
-    unit: 'bag',
-    kind: 'rounded-up',
-    noun: ['bag', 'bags'],
-    label: 'bags',
-    text: '20 bags',
-    state: 'superseded',
-  },
-  u1: { value: 70.625, unit: 'in', kind: 'said', label: 'opening', text: '70 5/8 in', said: '70 5/8 in' },
-}
 const said = 'What spacing for a 70 5/8 in opening? I want a double gate and two-by-four rails.'
 
 describe('the given cases', () => {
@@ -223,7 +190,8 @@ describe('further cases', () => {
 
   it('says which rule and which piece, never the words', () => {
     const { reasons } = guardProse('Start at the corner. You need seventeen secret posts.', refs, said)
-    expect(reasons).toEqual([{ rule: 'R7-number', place: 'sentence 2' }])
+    expect(reasons).toContainEqual({ rule: 'R7-number', place: 'sentence 2' })
+    expect(JSON.stringify(reasons)).not.toMatch(/secret|seventeen/)
   })
 })
 
@@ -259,107 +227,19 @@ describe('cautions', () => {
     expect(contradictions.length).toBeGreaterThanOrEqual(500)
     expect(contradictions.filter((it) => guardProse(it, refs, said).pass)).toEqual([])
   })
+  // A person may have said any of the words: then it is the subject that is refused, not a word nobody knows.
+  it('refuses them by their subject, where the person has used the very words', () => {
+    const passing = contradictions.filter((it) => guardProse(it, refs, it).pass)
+    expect(passing.length / contradictions.length, passing.join('\n')).toBeLessThan(0.01)
+  })
 })
 
 describe('harmless sentences', () => {
   it('fewer than three in a hundred are refused', () => {
+    expect(harmless.length).toBeGreaterThanOrEqual(300)
     const refused = harmless.filter((it) => !guardProse(it, refs, said).pass)
     expect(refused.length / harmless.length, refused.join('\n')).toBeLessThan(0.03)
   })
-})
-
-describe('a figure in any disguise', () => {
-  const disguises = fc.constantFrom(
-    '17',
-    '1 7',
-    '１７',
-    '①⑦',
-    '¹⁷',
-    '17%',
-    '17.5',
-    '1/2',
-    '½',
-    '3⁄8',
-    '&#49;7',
-    '&frac12;',
-    'seventeen',
-    'Seventeen',
-    'SEVENTEEN',
-    'seven-teen',
-    'seven teen',
-    'sev\u200benteen',
-    'sev\u00adenteen',
-    's e v e n',
-    's.e.v.e.n',
-    's-e-v-e-n',
-    'ѕeven',
-    'sevеn',
-    's**e**ven',
-    '*seven*',
-    '__seven__',
-    'twenty-one',
-    'a dozen',
-    'two dozen',
-    'a couple of',
-    'twice',
-    'triple',
-    'half',
-    'a third',
-    'three quarters',
-    'the fifth',
-    'XVII',
-    'ⅩⅦ',
-    '十七',
-    '१७',
-    '١٧',
-    '🔟',
-    '⚅',
-    '1️⃣7️⃣',
-    'dix-sept',
-    'siebzehn drei',
-    'diecisiete siete',
-    'sette',
-    'a foot',
-    'a few inches',
-    'one post',
-    'one bag',
-    'an hour',
-    'overnight',
-    '{{r9.bags}}',
-    '{{u9}}',
-    'hundred',
-    'zero',
-    'nil',
-    'tenfold',
-    '17 in',
-    '$17',
-    '#17',
-    '17-ish',
-    '≈17',
-  )
-  const runs = Number(process.env.GUARD_FUZZ ?? 3000)
-  it('never reaches the page', () => {
-    const carriers = [
-      ...harmless,
-      'Buy {{r1.bags}} together.',
-      'The gap by the tape is {{r1.tapeGap}}.',
-      'Your opening of {{u1}} takes {{r1.pickets}}.',
-    ]
-    fc.assert(
-      fc.property(fc.constantFrom(...carriers), disguises, fc.nat(), fc.boolean(), (carrier, figure, at, lines) => {
-        const words = carrier.split(' ')
-        words.splice(at % (words.length + 1), 0, figure)
-        const text = words.join(lines && at % 3 === 0 ? '\n' : ' ')
-        const { shown } = passProse(text, refs, said)
-        // Whatever is left is what the carrier itself says, with the engine's own figures in their slots.
-        const own = shown.replace(/23 bags|12 pickets|2 3\/16 in|70 5\/8 in/g, '')
-        expect(own, text).not.toMatch(
-          /\p{N}|seven|dozen|couple|twice|triple|\bhalf\b|third|quarter|fifth|siete|sieb|sette|XVII|hundred|\bzero\b|\bnil\b|tenfold|a foot|few inches|one post|one bag|an hour|overnight|twenty/iu,
-        )
-      }),
-      { numRuns: runs, seed: 20 },
-    )
-  }, 600_000)
 })
 
 describe('hostile input', () => {
