@@ -189,8 +189,8 @@ export const plainWords: ReadonlySet<string> = new Set(
   themselves then there thereabouts therefore thermometer these theta they theyre thick thicken thicker thickest
   thickness thin thing think thinner this thorough thoroughly those though thought thread threads threshold threw
   through throughout throw thrown thrust thumb thurs thus tick ticket tidier tidy tie tight tighten tightly till tilt
-  timber time tin tinted tiny tip tire tired title to today toe toenailing together told tolerance tolls ton tone
-  tongue tonne too took tool tooth top topcoat topic topsoil torch tore torn torque total totally touch tough tow
+  timber time tin tinted tiny tip tire tired title to today toe toenailing together told tolerance tolls  tone
+  tongue   too took tool tooth top topcoat topic topsoil torch tore torn torque total totally touch tough tow
   toward towards town trace track tractor trade traditional traffic trail trailer train trammel trample transcribed
   transfer transform transition translate translucent transparent transport trap trapped trash travel tray treat
   treated treatment tree trellis trench trend trestles triage trial triangle trick trigger trim trip tropical tropics

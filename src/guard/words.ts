@@ -123,7 +123,7 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
     if (foreign.has(word)) say('R7-foreign')
     if (times.has(word)) say('R7-time')
     if (word === 'once' && /^(?:a|an|per|every|each)$/.test(next)) say('R7-multiple')
-    if (word === 'grand' && near(i - 1) === 'a' && !/^(?:gate|entrance|look|plan)$/.test(next)) say('R7-number')
+    if (word === 'grand' && near(i - 1) === 'a') say('R7-number')
     if (word === 'one' && isCounting(words, i, text) && !term()) say('R7-one')
     if (
       (word === 'single' || word === 'alternate' || (word === 'every' && next === 'other')) &&

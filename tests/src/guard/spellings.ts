@@ -305,10 +305,7 @@ export interface Planted {
 
 /** A figure in a sentence of some carrier, at any gap, in any of the forms a text can take. The figure's piece must not be shown. */
 export function planted(carriers: readonly string[], figure: string, chance: Chance): Planted {
-  const other = pick(
-    carriers.filter((it) => it.length < 28),
-    chance,
-  )
+  const other = 'Keep it level.'
   const words = pick(carriers, chance).split(' ')
   words.splice(Math.floor(chance() * words.length), 0, figure)
   const bad = words.join(' ')
