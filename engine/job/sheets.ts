@@ -14,6 +14,8 @@ export type Block =
       readonly svg: string
       readonly wide: number
       readonly high: number
+      /** From where to where along it words stand, in millimetres: no cut goes through them. */
+      readonly words?: readonly (readonly [from: number, to: number])[]
       readonly caption: string
     }
 

@@ -50,8 +50,12 @@ function fewerPages(paper: Paper, title: string, columns: readonly Column[]): Se
 const cutWords = (paper: Paper, columns: readonly Column[]): Setting => ({
   landscape: true,
   size: 8,
-  widths: columns.map(() => (paper.widthWhen(true) - between * (columns.length - 1)) / columns.length),
+  widths: columns.map(() => freeFor(paper, columns, true) / columns.length),
 })
+
+/** What is left for letters: between columns there is room, and behind a last one that is written in by hand its edge. */
+const freeFor = (paper: Paper, columns: readonly Column[], landscape: boolean): number =>
+  paper.widthWhen(landscape) - between * (columns.length - 1) - (columns.at(-1)?.isBlank ? between / 2 : 0)
 
 /** Numbers as they are shown: to three places, with a true minus sign. */
 const shown = (cell: number | string): string =>
@@ -83,7 +87,7 @@ function setting(
   sizes: readonly number[],
   loose: boolean,
 ): Setting | undefined {
-  const free = paper.widthWhen(landscape) - between * (columns.length - 1)
+  const free = freeFor(paper, columns, landscape)
   for (const size of sizes) {
     const [least, usual] = [measured(paper, columns, size, false), measured(paper, columns, size, true)]
     const [needed, wanted] = [sum(least), sum(usual)]

@@ -21,15 +21,17 @@ interface Full {
   readonly svg: string
   readonly wide: number
   readonly high: number
+  /** From where to where along it words stand. */
+  readonly words?: readonly (readonly [from: number, to: number])[]
   readonly caption: string
 }
 
 /** How it is cut: pieces across and down, and how many of them share a page. Sizes in millimetres. */
 interface Cut {
   readonly landscape: boolean
-  readonly across: number
+  /** Where each piece of a row begins, and how wide it is. */
+  readonly across: readonly { readonly from: number; readonly wide: number }[]
   readonly down: number
-  readonly pieceWide: number
   readonly pieceHigh: number
   readonly perPage: number
 }
@@ -37,10 +39,10 @@ interface Cut {
 export function placeFullSize(paper: Paper, draw: Draw, full: Full): void {
   const cuts = [false, true].map((landscape) => cutFor(paper, full, landscape))
   const cut = cuts.reduce((best, it) => (pagesOf(it) < pagesOf(best) ? it : best))
-  const pieces = cut.across * cut.down
+  const pieces = cut.across.length * cut.down
   let onPage = cut.perPage
   for (let row = 0; row < cut.down; row++)
-    for (let column = 0; column < cut.across; column++) {
+    for (let column = 0; column < cut.across.length; column++) {
       if (onPage === cut.perPage) {
         beginTilePage(paper, cut, wordsOf(full, pieces))
         onPage = 0
@@ -62,16 +64,31 @@ function cutFor(paper: Paper, full: Full, landscape: boolean): Cut {
   const width = paper.widthWhen(landscape) / point
   const free = paper.heightWhen(landscape) - words - checkHigh
   const height = (free - labelHigh) / point
-  const across = piecesFor(full.wide, width)
   const down = piecesFor(full.high, height)
   const pieceHigh = down === 1 ? full.high : height
   const perPage = down === 1 ? Math.max(1, Math.floor(free / (labelHigh + full.high * point + 8))) : 1
-  return { landscape, across, down, pieceWide: across === 1 ? full.wide : width, pieceHigh, perPage }
+  return { landscape, across: acrossIn(full, width), down, pieceHigh, perPage }
 }
 
 const piecesFor = (length: number, room: number): number =>
   length <= room ? 1 : Math.ceil((length - overlap) / (room - overlap))
-const pagesOf = ({ across, down, perPage }: Cut): number => Math.ceil((across * down) / perPage)
+const pagesOf = ({ across, down, perPage }: Cut): number => Math.ceil((across.length * down) / perPage)
+
+/** Each piece as wide as the page, or a little less where words stand on the line that it is cut along. */
+function acrossIn({ wide, words = [] }: Full, room: number): Cut['across'] {
+  const pieces: { from: number; wide: number }[] = []
+  const isFree = (line: number): boolean => words.every(([from, to]) => line < from - 1 || line > to + 1)
+  let from = 0
+  while (wide - from > room) {
+    const most = from + room
+    let end = most
+    while (end > from + room / 2 && !isFree(end - overlap / 2)) end -= 0.5
+    if (!isFree(end - overlap / 2)) end = most
+    pieces.push({ from, wide: end - from })
+    from = end - overlap
+  }
+  return [...pieces, { from, wide: wide - from }]
+}
 
 function beginTilePage(paper: Paper, cut: Cut, words: string): void {
   paper.open(cut.landscape)
@@ -90,14 +107,14 @@ const nameOf = (row: number, column: number): string =>
 
 function placePiece(paper: Paper, draw: Draw, full: Full, cut: Cut, row: number, column: number): void {
   const { doc, left } = paper
-  const [stepAcross, stepDown] = [cut.pieceWide - overlap, cut.pieceHigh - overlap]
-  const [from, under] = [column * stepAcross, row * stepDown]
-  const [wide, high] = [Math.min(cut.pieceWide, full.wide - from), Math.min(cut.pieceHigh, full.high - under)]
+  const { from, wide } = cut.across[column] as Cut['across'][number]
+  const under = row * (cut.pieceHigh - overlap)
+  const high = Math.min(cut.pieceHigh, full.high - under)
   // The first part of the line above a piece is the scissors'.
   const beside = left + overlap * point
   write(doc, nameOf(row, column), beside, paper.y, label)
   const onward = [
-    column + 1 < cut.across ? `right of it: ${nameOf(row, column + 1)}` : '',
+    column + 1 < cut.across.length ? `right of it: ${nameOf(row, column + 1)}` : '',
     row + 1 < cut.down ? `below it: ${nameOf(row + 1, column)}` : '',
   ].filter((it) => it !== '')
   write(doc, onward.join(' · '), beside + 46, paper.y + 4, { size: 10.5 })
@@ -114,7 +131,7 @@ function placePiece(paper: Paper, draw: Draw, full: Full, cut: Cut, row: number,
   corners(doc, frame)
   const half = (overlap / 2) * point
   if (column > 0) joinDown(doc, frame, frame.x + half, true)
-  if (column + 1 < cut.across) joinDown(doc, frame, frame.x + frame.width - half, false)
+  if (column + 1 < cut.across.length) joinDown(doc, frame, frame.x + frame.width - half, false)
   if (row > 0) joinAcross(doc, frame, frame.y + half, true)
   if (row + 1 < cut.down) joinAcross(doc, frame, frame.y + frame.height - half, false)
   paper.y = frame.y + frame.height + 8

@@ -223,20 +223,36 @@ function footOf(said: string, answer: ShownAnswer, { again }: Does): HTMLElement
 }
 
 /** An earlier figure that comes out differently now is struck where it stands, and written again beside it. */
-export function strikeIn(entries: HTMLElement, answer: ShownAnswer): void {
-  for (const { word, at, before, after } of answer.changed) {
-    const standing = entries.querySelectorAll<HTMLElement>(
-      `.entry:not([data-number="${answer.turn + 1}"]) .value .fig[data-word="${CSS.escape(word)}"][data-at="${CSS.escape(at)}"]`,
-    )
-    for (const fig of standing) {
-      if (fig.dataset.text !== before.text || fig.closest('del, ins')) continue
-      const number = String(answer.turn + 1)
-      const now = element('ins', { class: 'now' }, after.text, element('small', {}, ` entry ${number}`))
+export function strikeIn(entries: HTMLElement, { turn, calls, changed }: ShownAnswer): void {
+  if (changed.length === 0) return
+  // What is worked again in this entry replaces what stood there, whether or not it was counted among the changes.
+  const now = new Map(
+    [...calls.flatMap((it) => it.results), ...changed.map((it) => it.after)].map((it) => [
+      `${it.word} ${it.at}`,
+      it.text,
+    ]),
+  )
+  for (const fig of entries.querySelectorAll<HTMLElement>(
+    `.entry:not([data-number="${turn + 1}"]) .answer .value .fig`,
+  )) {
+    const { word, at, text } = fig.dataset
+    const anew = now.get(`${word} ${at}`)
+    if (anew === undefined || anew === text || fig.closest('del, ins, .struck')) continue
+    const old = element('del', {})
+    fig.replaceWith(old, element('ins', { class: 'now' }, anew, element('small', {}, ` entry ${turn + 1}`)))
+    old.append(fig)
+  }
+  // In rows of what was assumed too, where the person has said it since.
+  for (const { word, at, before, after } of changed)
+    for (const fig of entries.querySelectorAll<HTMLElement>(
+      `.entry:not([data-number="${turn + 1}"]) .assumed .value .fig`,
+    )) {
+      if (fig.dataset.word !== word || fig.dataset.at !== at || fig.dataset.text !== before.text || fig.closest('del'))
+        continue
       const old = element('del', {})
-      fig.replaceWith(old, now)
+      fig.replaceWith(old, element('ins', { class: 'now' }, after.text, element('small', {}, ` entry ${turn + 1}`)))
       old.append(fig)
     }
-  }
 }
 
 /** A whole entry, of a page that is opened again. */

@@ -73,8 +73,6 @@ function rowOf(line: SheetLine, answers: readonly ShownAnswer[]): HTMLElement {
   )
 }
 
-const mostOpen = 4
-
 /** The next question first, with a line to answer it on; the others wait their turn. */
 function openOf(open: readonly Open[], settle: (ask: Open, value: string) => void): HTMLElement[] {
   const [next, ...others] = open
@@ -91,10 +89,10 @@ function openOf(open: readonly Open[], settle: (ask: Open, value: string) => voi
     element('button', { type: 'submit' }, 'Settle it'),
     others.length > 0
       ? element(
-          'ul',
+          'details',
           { class: 'waiting' },
-          ...others.slice(0, mostOpen).map((it) => element('li', {}, it.question)),
-          others.length > mostOpen ? element('li', {}, `and ${others.length - mostOpen} more`) : null,
+          element('summary', {}, `${others.length} more after it`),
+          element('ul', {}, ...others.map((it) => element('li', {}, it.question))),
         )
       : null,
   )

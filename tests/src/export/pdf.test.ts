@@ -95,6 +95,13 @@ describe('pages', () => {
       for (const it of page.words) expect(it.x).toBeGreaterThanOrEqual(40)
     }
   })
+
+  it('with columns to write in by hand keep within the right margin too, lines and all', async () => {
+    const wide: Block = { ...holes(25), blanks: ['dug', 'set', 'plumb'] } as Block
+    for (const page of await readPdf(await fieldPackPdf(pack([wide]), print)))
+      for (const { from, to } of page.strokes)
+        expect(Math.max(from[0], to[0])).toBeLessThanOrEqual(page.width - 40 + 0.01)
+  })
 })
 
 describe('a table', () => {
@@ -202,6 +209,16 @@ describe('true size', () => {
     expect(xs.some((it) => Math.abs(it - 57.008) < 0.02)).toBe(true)
     // In the drawing both are at 532 − 17.008 = 514.992 points: A2 begins 532 − 34.016 = 497.984 points along, and 497.984 + 17.008 is that.
     expect(497.984 + 17.008).toBeCloseTo(514.992, 3)
+  })
+
+  it('cuts no words: where some stand on the line, the piece ends before them', async () => {
+    // A Letter piece is 187.68 mm wide and cut 6 mm before its end. Words from 170 to 190 mm stand there, so the line is at 168.68 or less.
+    const block = { ...full(500, 60), words: [[170, 190]] } as Block
+    const [page] = await readPdf(await fieldPackPdf(pack([block]), print))
+    const cuts = page?.strokes.filter((it) => Math.abs(lengthOf(it) - (60 / 25.4) * 72) < 0.05 && !isLevel(it)) ?? []
+    const first = Math.min(...cuts.map((it) => ((it.from[0] - 40) / 72) * 25.4).filter((it) => it > 20))
+    expect(first).toBeLessThan(169)
+    expect(first).toBeGreaterThan(167.5)
   })
 
   it('names its pieces by row and column and uses as few pages as it can', async () => {
