@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { version } from '../engine/index.ts'
 import { furnish } from './house.ts'
 import { createApp } from './http/app.ts'
+import { checkDoor } from './http/doors.ts'
 import { readSettings, type Settings } from './settings.ts'
 import { openStore } from './store/open.ts'
 import { createPage } from './web/app.tsx'
@@ -11,6 +12,7 @@ import { workedExample } from './web/example.ts'
 import { renderReply } from './web/markdown.ts'
 
 async function main(settings: Settings): Promise<void> {
+  checkDoor(settings)
   const house = furnish(settings)
   const store = await openStore(settings.store)
   const app = createApp({
@@ -20,6 +22,7 @@ async function main(settings: Settings): Promise<void> {
     front: house.front,
     renderReply,
     host: settings.host,
+    secret: settings.secret,
     page: createPage({
       assets: fileURLToPath(new URL('./web', import.meta.url)),
       example: workedExample,

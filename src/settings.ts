@@ -6,6 +6,7 @@ const text = z.string().trim().min(1).optional().catch(undefined)
 const environment = z.object({
   PORT: z.coerce.number().int().min(0).max(65535).default(4680),
   HOST: z.string().trim().min(1).default('127.0.0.1'),
+  PLUMBPOST_SECRET: text,
   PLUMBPOST_DATA: z.string().trim().min(1).default('.plumbpost'),
   DATABASE_URL: text,
   PLUMBPOST_MODEL: text,
@@ -18,6 +19,8 @@ const environment = z.object({
 export interface Settings {
   readonly port: number
   readonly host: string
+  /** What everybody must say whom the server is to answer. */
+  readonly secret?: string
   readonly store: { readonly dataFolder: string } | { readonly databaseUrl: string }
   /** Set only when questions are to go to a model. A key alone sends nothing anywhere. */
   readonly model?: {
@@ -41,6 +44,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
   return {
     port: it.PORT,
     host: it.HOST,
+    ...(it.PLUMBPOST_SECRET ? { secret: it.PLUMBPOST_SECRET } : {}),
     store: it.DATABASE_URL ? { databaseUrl: it.DATABASE_URL } : { dataFolder: it.PLUMBPOST_DATA },
     ...(usesModel
       ? {

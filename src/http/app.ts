@@ -14,6 +14,7 @@ import { inHtml } from '../web/in-html.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
+import { ownNameOnly, ownPagesOnly, secretOnly } from './doors.ts'
 import { failed, noConversation } from './errors.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
@@ -27,6 +28,8 @@ export interface Parts {
   readonly renderReply: (markdown: string) => string
   /** The address the server listens on. On this machine only, other names for it are refused, so that no web page can reach in. */
   readonly host: string
+  /** What everybody must say who asks for more than whether the server is up. */
+  readonly secret?: string | undefined
   readonly page?: Hono
   /** How long a turn with a key is worked on when nobody listens any more. */
   readonly patienceMs?: number
@@ -43,6 +46,7 @@ export function createApp({
   front,
   renderReply,
   host,
+  secret,
   page,
   patienceMs = usualPatienceMs,
 }: Parts): Hono {
@@ -73,16 +77,9 @@ export function createApp({
       referrerPolicy: 'no-referrer',
     }),
   )
-  app.use(async (c, next) =>
-    isOwnName(host, c.req.header('host'))
-      ? next()
-      : failed(c, 403, 'wrong-host', 'This server answers to localhost only.'),
-  )
-  app.use(async (c, next) =>
-    isOwnPage(c.req.header('origin'), c.req.header('host'), c.req.header('sec-fetch-site'))
-      ? next()
-      : failed(c, 403, 'other-site', 'A request from another site is refused.'),
-  )
+  app.use(ownNameOnly(host))
+  app.use(ownPagesOnly)
+  if (secret !== undefined) app.use(secretOnly(secret))
   app.use(
     bodyLimit({
       maxSize: mostBytes,
@@ -332,20 +329,3 @@ function attend(c: Context, running: Running, hear: Parameters<Running['listen']
 
 const keyOf = (c: Context): string | null => c.req.header('idempotency-key')?.slice(0, 200) || null
 const atTheEnd = (said: string): Asked => ({ said, key: null, inPlaceOf: null })
-
-/** On this machine only its own names are answered: a name that somebody's page points at it is not one of them. */
-function isOwnName(host: string, asked: string | undefined): boolean {
-  if (!/^(127\.|localhost$|::1$|\[::1\]$)/.test(host) || asked === undefined) return true
-  return /^(127(\.\d{1,3}){3}|localhost|\[::1\])(:\d+)?$/i.test(asked)
-}
-
-/** A browser says which site a request comes from; programs say nothing, and are answered. Reading is harmless: the answer stays out of other sites' reach. */
-function isOwnPage(origin: string | undefined, host: string | undefined, site: string | undefined): boolean {
-  if (site === 'cross-site' && origin !== undefined) return false
-  if (origin === undefined) return true
-  try {
-    return new URL(origin).host === host
-  } catch {
-    return false
-  }
-}

@@ -22,6 +22,11 @@ describe('settings', () => {
     expect(house.reads).not.toContain('secret')
   })
 
+  it('the secret that lets people in is read; an empty one is none', () => {
+    expect(readSettings({ PLUMBPOST_SECRET: 'abc' }).secret).toBe('abc')
+    expect(readSettings({ PLUMBPOST_SECRET: '' })).not.toHaveProperty('secret')
+  })
+
   it('a slow model is given more seconds', () => {
     expect(readSettings({ PLUMBPOST_MODEL: 'm', PLUMBPOST_PATIENCE: '300' }).model).toEqual({
       model: 'm',
