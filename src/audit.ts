@@ -2,6 +2,7 @@
 import type { Answer, Call, Figure, Turn } from './answer.ts'
 import { answerTo, hear, jobAfter } from './assistant.ts'
 import type { Exported } from './export/export.ts'
+import { wouldNotPass } from './guard/slots-of.ts'
 import { haltedTurn } from './halted.ts'
 
 export interface Difference {
@@ -27,7 +28,7 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
             again.length,
             prose ? async () => prose : undefined,
           )
-    differences.push(...compare(turn.n, turn.answer, worked.answer))
+    differences.push(...compare(turn, worked.answer))
     // A job that differs only because an earlier turn does is not blamed again.
     if (!sameJson(turn.job, worked.job) && differences.length === 0)
       differences.push({
@@ -55,7 +56,7 @@ const sorted = (value: unknown): unknown =>
         )
       : value
 
-function compare(turn: number, exported: Answer, worked: Answer): Difference[] {
+function compare({ n: turn, said, answer: exported }: Turn, worked: Answer): Difference[] {
   const found: Difference[] = []
   const differ = (
     what: string,
@@ -95,8 +96,8 @@ function compare(turn: number, exported: Answer, worked: Answer): Difference[] {
   figures('figures', exported.figures, worked.figures)
   for (const part of ['changed', 'asks', 'cautions', 'declined', 'turn'] as const)
     listed(differ, part, exported[part], worked[part])
-  for (const number of strayNumbers(exported))
-    found.push({ turn, what: 'prose', exported: number, worked: 'no figure of the answer shows it' })
+  for (const line of wouldNotPass(exported.prose, worked, said))
+    found.push({ turn, what: 'prose', exported: line, worked: 'the guard does not let this through' })
   const [mine, theirs] = [exported.reply.split('\n'), worked.reply.split('\n')]
   for (const [i, line] of mine.entries()) differ(`reply, line ${i + 1}`, line, theirs[i] ?? 'nothing')
   if (theirs.length > mine.length) differ('reply', 'it ends early', theirs.slice(mine.length).join(' / '))
@@ -133,9 +134,3 @@ const sayFigure =
     }
     return figure.text
   }
-
-/** Numbers in a model's sentences that no figure of the answer shows. */
-function strayNumbers(answer: Answer): string[] {
-  const shown = answer.figures.map((it) => it.text).join(' | ')
-  return (answer.prose.match(/\d[\d.,/]*\d|\d/g) ?? []).filter((number) => !shown.includes(number))
-}

@@ -9,8 +9,6 @@ import { slotsIn, slotTroubles, withoutSlots } from './slots.ts'
 import { statesVerdict } from './verdict-words.ts'
 import { figuresInWords, ownTerms, romanNumeral } from './words.ts'
 
-export type { Ref } from './refs.ts'
-
 export interface Reason {
   readonly rule: string /** Which piece, never its words. */
   readonly place: string

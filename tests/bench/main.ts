@@ -3,6 +3,7 @@ import { cuttingMeasures, inWords } from './cutting.ts'
 import { engineMeasures } from './engine.ts'
 import { fenceMeasures } from './fence.ts'
 import { measureFront } from './front.ts'
+import { guardMeasures, inWords as guardInWords } from './guard.ts'
 import { growthMeasures, inWords as growthInWords } from './growth.ts'
 import { overheadInWords, overheadMeasure } from './own-reading.ts'
 import { readingGrowth, inWords as readerInWords, readMeasures } from './reader.ts'
@@ -12,13 +13,16 @@ async function measureAll(asJson: boolean): Promise<void> {
   const measures = [...engineMeasures(), ...fenceMeasures(), ...readMeasures()]
   const growth = growthMeasures()
   const readGrowth = readingGrowth()
+  const guard = guardMeasures()
   const cutting = await cuttingMeasures()
   const folder = 'tests/bench/reading'
   const reading = await Promise.all(parts.map(async (part) => ({ part, heard: await played(talksOf(folder, part)) })))
   const [first] = reading
   const overhead = await overheadMeasure(talksOf(folder, 'first'), first?.heard ?? [])
   if (asJson)
-    process.stdout.write(`${JSON.stringify({ measures, growth, readGrowth, cutting, reading, overhead }, null, 1)}\n`)
+    process.stdout.write(
+      `${JSON.stringify({ measures, growth, readGrowth, guard, cutting, reading, overhead }, null, 1)}\n`,
+    )
   else {
     for (const it of measures)
       process.stdout.write(
@@ -26,6 +30,7 @@ async function measureAll(asJson: boolean): Promise<void> {
       )
     process.stdout.write(`${growthInWords(growth)}\n`)
     process.stdout.write(`${readerInWords(readGrowth)}\n`)
+    process.stdout.write(`${guardInWords(guard)}\n`)
     process.stdout.write(`${inWords(cutting)}\n`)
     process.stdout.write(`${overheadInWords(overhead)}\n`)
     for (const { part, heard } of reading)

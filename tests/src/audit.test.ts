@@ -123,6 +123,22 @@ describe('the audit', () => {
       },
       'prose',
     ],
+    [
+      'a number in words in a model’s sentence',
+      (it: Exported) => {
+        const answer = it.turns[0]?.answer
+        if (answer) answer.prose = 'You need ninety bags.'
+      },
+      'prose',
+    ],
+    [
+      'a sentence against a caution',
+      (it: Exported) => {
+        const answer = it.turns[0]?.answer
+        if (answer) answer.prose = 'There is no need to call before you dig.'
+      },
+      'prose',
+    ],
   ])('names %s that was changed', async (_, change, where) => {
     const tampered = copy()
     change(tampered)

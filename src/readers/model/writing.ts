@@ -1,7 +1,8 @@
 // This file is about the model as a writer: sentences around slots, each guarded before it is shown.
-import type { Answer, Figure } from '../../answer.ts'
+import type { Answer } from '../../answer.ts'
 import type { Writer } from '../../assistant.ts'
-import { passProse, type Ref } from '../../guard/prose.ts'
+import { passProse } from '../../guard/prose.ts'
+import { refsOf, slotsOf } from '../../guard/slots-of.ts'
 import { writingPrompt } from '../../prompts.ts'
 import { isForeign } from '../language.ts'
 import type { Endpoint, Message } from './endpoint.ts'
@@ -38,12 +39,6 @@ export function createWriter(endpoint: Endpoint): Writer {
   }
 }
 
-/** Slots for the results and for what the person said. */
-const slotsOf = (card: Answer): Figure[] => [
-  ...card.figures.filter((it) => it.role === 'result' && it.word !== 'cited' && !/^(before|after)\./.test(it.ref)),
-  ...card.readAs.map((it) => it.figure),
-]
-
 const slotList = (card: Answer): string =>
   `Slots:\n${slotsOf(card)
     .map((it) => `{{${it.ref}}} ${it.label}: ${it.text}${it.headline ? ' (this answers the question)' : ''}`)
@@ -54,24 +49,4 @@ const alreadyOn = ({ reply }: Answer): string => {
   const [answer = '', ...sections] = reply.split(/^### /m)
   const titles = sections.map((it) => it.split('\n', 1)[0])
   return `The person already sees this:\n${answer.trim()}\nBelow it stand: ${titles.join(', ')}.`
-}
-
-function refsOf(card: Answer): Record<string, Ref> {
-  return Object.fromEntries(
-    slotsOf(card).map((it) => [
-      it.ref,
-      {
-        value: it.value,
-        unit: it.unit,
-        kind: it.role === 'said' ? 'said' : it.kind,
-        label: it.label,
-        text: it.text,
-        state: 'good' as const,
-        ...((/^[a-z]+$/.test(it.unit) && it.text.endsWith(it.unit)) || it.text.endsWith(`${it.unit}s`)
-          ? { noun: [it.unit, `${it.unit}s`] }
-          : {}),
-        ...(it.role === 'said' ? { said: it.text } : {}),
-      },
-    ]),
-  )
 }
