@@ -15,7 +15,7 @@ import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
 import { ownNameOnly, ownPagesOnly, secretOnly } from './doors.ts'
-import { failed, noConversation } from './errors.ts'
+import { failed, faulted, noConversation, sayFault } from './errors.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
 import { Turns } from './turns.ts'
@@ -93,7 +93,7 @@ export function createApp({
       : next(),
   )
 
-  app.get('/healthz', (c) => c.json({ ok: true, version, front }))
+  app.get('/healthz', (c) => c.json({ ok: true, version, front, retries: store.retries() }))
 
   app.post('/api/conversations', async (c) => {
     const body = await objectIn(c)
@@ -234,13 +234,7 @@ export function createApp({
   })
   app.onError((fault, c) => {
     if (fault instanceof HTTPException) return failed(c, fault.status as 400, 'refused', 'The request cannot be taken.')
-    process.stderr.write(`${fault.stack ?? fault.message}\n`)
-    return failed(
-      c,
-      500,
-      'fault',
-      'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.',
-    )
+    return faulted(c, fault)
   })
   return app
 
@@ -300,16 +294,7 @@ export function createApp({
           await queue
         }
       } catch (fault) {
-        process.stderr.write(`${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`)
-        await stream.writeSSE({
-          event: 'error',
-          data: JSON.stringify({
-            error: {
-              code: 'fault',
-              message: 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.',
-            },
-          }),
-        })
+        await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: sayFault(fault) }) })
       } finally {
         leave()
         clearInterval(quiet)

@@ -14,16 +14,22 @@ export type Where = { readonly dataFolder: string } | { readonly databaseUrl: st
 const made: Made = { clock: () => new Date(), newId: randomUUID }
 
 export async function openStore(where: Where, make: Made = made): Promise<Store> {
-  if ('databaseUrl' in where)
-    return openSqlStore(
-      new Kysely<Tables>({
-        dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: where.databaseUrl, max: 8 }) }),
-      }),
-      make,
-    )
+  if ('databaseUrl' in where) return openSqlStore(postgres(where.databaseUrl), make)
   if ('memory' in where) return openSqlStore(sqlite(':memory:'), make)
   mkdirSync(where.dataFolder, { recursive: true })
   return openSqlStore(sqlite(join(where.dataFolder, 'conversations.sqlite')), make)
+}
+
+/** After so long without a free connection the question is turned away, so that none waits for ever. */
+const longestWaitMs = 10_000
+
+function postgres(connectionString: string): Kysely<Tables> {
+  const pool = new pg.Pool({ connectionString, max: 8, keepAlive: true, connectionTimeoutMillis: longestWaitMs })
+  // A connection that ends, at rest or at work, is taken out of the pool, and whoever works with it is told. Unheard, it would end the program.
+  const heard = (): void => {}
+  pool.on('error', heard)
+  pool.on('connect', (client) => client.on('error', heard))
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
 }
 
 function sqlite(file: string): Kysely<Tables> {

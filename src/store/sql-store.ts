@@ -1,6 +1,7 @@
 // This file is about the one query layer, over SQLite and PostgreSQL alike.
 import { type Kysely, type Selectable, sql } from 'kysely'
 import type { Answer } from '../answer.ts'
+import { inSpite } from './faults.ts'
 import { Conflict, type KeptTurn, type Store } from './store.ts'
 import { makeTables, type Tables } from './tables.ts'
 import { asItStands } from './talk.ts'
@@ -11,101 +12,113 @@ export interface Made {
 }
 
 export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): Promise<Store> {
-  await makeTables(db)
+  let retries = 0
+  const run = <T>(work: () => Promise<T>): Promise<T> =>
+    inSpite(work, () => {
+      retries++
+    })
+  await run(() => makeTables(db))
   const now = (): string => clock().toISOString()
 
   return {
-    async create() {
-      const row = { id: newId(), title: '', created: now(), changed: now() }
-      await db.insertInto('conversations').values(row).execute()
-      return { ...row, turns: 0 }
-    },
+    create: () =>
+      run(async () => {
+        const row = { id: newId(), title: '', created: now(), changed: now() }
+        await db.insertInto('conversations').values(row).execute()
+        return { ...row, turns: 0 }
+      }),
 
-    async list() {
-      const rows = await db
-        .selectFrom('conversations')
-        .selectAll()
-        .select((it) =>
-          it
-            .selectFrom('turns')
-            // The talk ends with the turn that was written last.
-            .select(sql<number>`coalesce(turns.turn, turns.n) + 1`.as('many'))
-            .whereRef('turns.conversation', '=', 'conversations.id')
-            .orderBy('turns.n', 'desc')
-            .limit(1)
-            .as('turns'),
-        )
-        .orderBy('changed', 'desc')
-        .orderBy('id')
-        .execute()
-      return rows.map((row) => ({
-        id: row.id,
-        title: row.title,
-        created: row.created,
-        changed: row.changed,
-        turns: Number(row.turns ?? 0),
-      }))
-    },
+    list: () =>
+      run(async () => {
+        const rows = await db
+          .selectFrom('conversations')
+          .selectAll()
+          .select((it) =>
+            it
+              .selectFrom('turns')
+              // The talk ends with the turn that was written last.
+              .select(sql<number>`coalesce(turns.turn, turns.n) + 1`.as('many'))
+              .whereRef('turns.conversation', '=', 'conversations.id')
+              .orderBy('turns.n', 'desc')
+              .limit(1)
+              .as('turns'),
+          )
+          .orderBy('changed', 'desc')
+          .orderBy('id')
+          .execute()
+        return rows.map((row) => ({
+          id: row.id,
+          title: row.title,
+          created: row.created,
+          changed: row.changed,
+          turns: Number(row.turns ?? 0),
+        }))
+      }),
 
-    async read(id) {
-      const row = await db.selectFrom('conversations').selectAll().where('id', '=', id).executeTakeFirst()
-      if (!row) return null
-      const written = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
-      const turns = asItStands(written.map(keptTurn))
-      return { conversation: { ...row, turns: turns.length }, turns, written: written.length }
-    },
+    read: (id) =>
+      run(async () => {
+        const row = await db.selectFrom('conversations').selectAll().where('id', '=', id).executeTakeFirst()
+        if (!row) return null
+        const written = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
+        const turns = asItStands(written.map(keptTurn))
+        return { conversation: { ...row, turns: turns.length }, turns, written: written.length }
+      }),
 
-    async turnByKey(id, key) {
-      const row = await db
-        .selectFrom('turns')
-        .selectAll()
-        .where('conversation', '=', id)
-        .where('key', '=', key)
-        .executeTakeFirst()
-      return row ? keptTurn(row) : null
-    },
+    turnByKey: (id, key) =>
+      run(async () => {
+        const row = await db
+          .selectFrom('turns')
+          .selectAll()
+          .where('conversation', '=', id)
+          .where('key', '=', key)
+          .executeTakeFirst()
+        return row ? keptTurn(row) : null
+      }),
 
-    async append(id, turn, written) {
-      const at = now()
-      try {
-        await db.transaction().execute(async (tx) => {
-          await tx
-            .insertInto('turns')
-            .values({
-              conversation: id,
-              n: written,
-              turn: turn.n,
-              key: turn.key,
-              at,
-              said: turn.said,
-              answer: JSON.stringify(turn.answer),
-              job: JSON.stringify(turn.job),
-              events: JSON.stringify(turn.events),
-            })
-            .execute()
-          const title = turn.n === 0 ? { title: titleOf(turn.said) } : {}
-          await tx
-            .updateTable('conversations')
-            .set({ changed: at, ...title })
-            .where('id', '=', id)
-            .execute()
+    append: (id, turn, written) =>
+      run(async () => {
+        const at = now()
+        try {
+          await db.transaction().execute(async (tx) => {
+            await tx
+              .insertInto('turns')
+              .values({
+                conversation: id,
+                n: written,
+                turn: turn.n,
+                key: turn.key,
+                at,
+                said: turn.said,
+                answer: JSON.stringify(turn.answer),
+                job: JSON.stringify(turn.job),
+                events: JSON.stringify(turn.events),
+              })
+              .execute()
+            const title = turn.n === 0 ? { title: titleOf(turn.said) } : {}
+            await tx
+              .updateTable('conversations')
+              .set({ changed: at, ...title })
+              .where('id', '=', id)
+              .execute()
+          })
+        } catch (fault) {
+          if (isTaken(fault))
+            throw new Conflict(`this conversation has more than ${written} turns by now, or one under this key`)
+          throw fault
+        }
+        return { ...turn, at }
+      }),
+
+    remove: (id) =>
+      run(async () => {
+        return db.transaction().execute(async (tx) => {
+          await tx.deleteFrom('turns').where('conversation', '=', id).execute()
+          const { numDeletedRows } = await tx.deleteFrom('conversations').where('id', '=', id).executeTakeFirst()
+          return numDeletedRows > 0n
         })
-      } catch (fault) {
-        if (isTaken(fault))
-          throw new Conflict(`this conversation has more than ${written} turns by now, or one under this key`)
-        throw fault
-      }
-      return { ...turn, at }
-    },
+      }),
 
-    async remove(id) {
-      return db.transaction().execute(async (tx) => {
-        await tx.deleteFrom('turns').where('conversation', '=', id).execute()
-        const { numDeletedRows } = await tx.deleteFrom('conversations').where('id', '=', id).executeTakeFirst()
-        return numDeletedRows > 0n
-      })
-    },
-
+    retries: () => retries,
     close: () => db.destroy(),
   }
 }

@@ -28,6 +28,17 @@ export interface TalkTurn extends KeptTurn {
 /** Somebody else has written a turn, or used that key, meanwhile. */
 export class Conflict extends Error {}
 
+/** The database cannot do it now. The message is for whoever asked, the cause for whoever runs the server. */
+export class Unavailable extends Error {
+  constructor(
+    readonly code: 'database-away' | 'database-busy',
+    message: string,
+    cause: unknown,
+  ) {
+    super(message, { cause })
+  }
+}
+
 export interface Talk {
   readonly conversation: Conversation
   readonly turns: readonly TalkTurn[]
@@ -48,5 +59,7 @@ export interface Store {
    */
   append(id: string, turn: Omit<KeptTurn, 'at'>, written: number): Promise<KeptTurn>
   remove(id: string): Promise<boolean>
+  /** How often a write was turned back by the database and tried again, since the store was opened. */
+  retries(): number
   close(): Promise<void>
 }

@@ -55,7 +55,7 @@ describe('a conversation over HTTP', () => {
   it('says that it is ready', async () => {
     const response = await app.request('/healthz')
     expect(response.status).toBe(200)
-    expect(await response.json()).toEqual({ ok: true, version: '1.2.3', front: 'offline' })
+    expect(await response.json()).toEqual({ ok: true, version: '1.2.3', front: 'offline', retries: 0 })
   })
 
   it('starts with 201, answers a turn whole, and keeps it', async () => {
