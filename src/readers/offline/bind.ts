@@ -41,7 +41,7 @@ export function bind(
     ...scene.inRows,
     ...daysIn(heard, message, needed),
     ...moneyIn(heard, message, needed),
-    ...answering.flatMap((calc) => saidOutright(message, calc.needs)),
+    ...answering.flatMap((calc) => saidOutright(message, calc.needs, heard.job)),
   ]
   const idle = new Set(scene.idle)
   const placed = new Set([...inRows.map((it) => it.reading), ...scene.idle].map((it) => it.tag))

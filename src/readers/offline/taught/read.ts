@@ -2,6 +2,7 @@
 import { type Calculation, type Wanted, type Word, yard } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
+import { isAsked } from '../asked-of-fence.ts'
 import { isOfPeople } from '../fits.ts'
 import { saidOutright } from '../said-outright.ts'
 import { weight } from '../cue-score.ts'
@@ -48,7 +49,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const best = { ...first, ...wholeRows(looked, first) }
   const asks = resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
-  const outright = [...saidOutright(looked.message, calculation.needs), ...peopleIn(looked, best)]
+  const outright = [...saidOutright(looked.message, calculation.needs, job), ...peopleIn(looked, best)]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
     outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
   const sure = best.bound.filter((it) => isSure(it, isVerdict) && !isOutright(it))
@@ -114,6 +115,9 @@ function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, 
   const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   if (sort.kind === 'told' && goesOn) return []
+  // What answers our own question, and asks nothing, goes on with what was asked before.
+  const answersUs = bound.length > 0 && bound.every(({ word }) => job.asked.some((it) => it.word === word))
+  if (answersUs && goesOn && !isAsked(looked.message)) return []
   // A message at the beginning of a talk that only tells asks nothing yet.
   if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return []
   return asked.length > 0 ? asked : calculation.headlines.slice(0, 1)

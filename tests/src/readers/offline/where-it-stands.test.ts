@@ -82,4 +82,24 @@ describe('where a quantity stands', () => {
       .find((it) => it.word === 'exposure')
     expect(exposure?.text).toContain('exposure B')
   })
+
+  it('a limit on a can is no reading of a meter', async () => {
+    const answers = await talk([
+      'dry enough to finish? it reads 14 % and water beads on it',
+      'The can says 12 % or less, and it is a solid stain.',
+    ])
+    const inputs = answers.at(-1)?.calls.flatMap((it) => it.inputs.map(({ word, text }) => `${word} ${text}`))
+    expect(inputs).toEqual(expect.arrayContaining(['moistureReading 14 %', 'moistureLimit 12 %']))
+  })
+
+  it.each([
+    '12 in is the hole width, 24 in the depth. 6 posts 4x4, bags make 0.6 cu ft. how many bags?',
+    '6 posts 4x4, 24 in is the depth and 12 in the hole width, bags make 0.6 cu ft. how many bags?',
+  ])('a name may come after its size: %s', async (said) => {
+    const [answer] = await talk([said])
+    const sizes = answer?.readAs
+      .filter((it) => it.figure.word.startsWith('hole'))
+      .map((it) => `${it.figure.word} ${it.figure.text}`)
+    expect(sizes?.sort()).toEqual(['holeDepth 24 in', 'holeDiameter 12 in'])
+  })
 })
