@@ -74,16 +74,16 @@ const piecesFor = (length: number, room: number): number =>
   length <= room ? 1 : Math.ceil((length - overlap) / (room - overlap))
 const pagesOf = ({ across, down, perPage }: Cut): number => Math.ceil((across.length * down) / perPage)
 
-/** Each piece as wide as the page, or a little less where words stand on the line that it is cut along. */
+/** Each piece as wide as the page, or a little less where words stand in what it has in common with the next. */
 function acrossIn({ wide, words = [] }: Full, room: number): Cut['across'] {
   const pieces: { from: number; wide: number }[] = []
-  const isFree = (line: number): boolean => words.every(([from, to]) => line < from - 1 || line > to + 1)
+  const isFree = (end: number): boolean => words.every(([from, to]) => end < from || end - overlap > to)
   let from = 0
   while (wide - from > room) {
     const most = from + room
     let end = most
-    while (end > from + room / 2 && !isFree(end - overlap / 2)) end -= 0.5
-    if (!isFree(end - overlap / 2)) end = most
+    while (end > from + room / 2 && !isFree(end)) end -= 0.5
+    if (!isFree(end)) end = most
     pieces.push({ from, wide: end - from })
     from = end - overlap
   }
