@@ -7,6 +7,7 @@ import { guardMeasures, inWords as guardInWords } from './guard.ts'
 import { growthMeasures, inWords as growthInWords } from './growth.ts'
 import { overheadInWords, overheadMeasure } from './own-reading.ts'
 import { readingGrowth, inWords as readerInWords, readMeasures } from './reader.ts'
+import { pageInWords, pageMeasures } from './page.ts'
 import { parts, inWords as readingInWords, played, talksOf } from './reading/measure.ts'
 
 async function measureAll(asJson: boolean): Promise<void> {
@@ -19,9 +20,11 @@ async function measureAll(asJson: boolean): Promise<void> {
   const reading = await Promise.all(parts.map(async (part) => ({ part, heard: await played(talksOf(folder, part)) })))
   const [first] = reading
   const overhead = await overheadMeasure(talksOf(folder, 'first'), first?.heard ?? [])
+  const page = await pageMeasures()
   if (asJson)
     process.stdout.write(
-      `${JSON.stringify({ measures, growth, readGrowth, guard, cutting, reading, overhead }, null, 1)}\n`,
+      `${JSON.stringify({ measures, growth, readGrowth, guard, cutting, reading, overhead, page }, null, 1)}
+`,
     )
   else {
     for (const it of measures)
@@ -33,6 +36,7 @@ async function measureAll(asJson: boolean): Promise<void> {
     process.stdout.write(`${guardInWords(guard)}\n`)
     process.stdout.write(`${inWords(cutting)}\n`)
     process.stdout.write(`${overheadInWords(overhead)}\n`)
+    process.stdout.write(`${pageInWords(page)}\n`)
     for (const { part, heard } of reading)
       process.stdout.write(`reading without a model, ${part} part, ${heard.length} turns\n${readingInWords(heard)}\n`)
   }

@@ -4,7 +4,6 @@ import { chmodSync, existsSync, mkdtempSync, renameSync, rmSync, writeFileSync }
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { promisify } from 'node:util'
 import { type Browser, chromium, type LaunchOptions } from 'playwright-core'
 
@@ -82,7 +81,7 @@ async function unpacked(): Promise<string> {
   if (existsSync(place)) return place
   const aside = mkdtempSync(join(tmpdir(), 'plumbpost-chromium-'))
   try {
-    await promisify(execFile)(process.execPath, [fileURLToPath(new URL('unpack-chromium.mjs', import.meta.url))], {
+    await promisify(execFile)(process.execPath, [join('tests', 'browser', 'unpack-chromium.mjs')], {
       // The runtime's name makes the package unpack its spare system libraries too.
       env: {
         ...process.env,

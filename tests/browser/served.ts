@@ -3,7 +3,6 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { serve, type ServerType } from '@hono/node-server'
 import axe from 'axe-core'
 import type { Page } from 'playwright-core'
@@ -34,7 +33,7 @@ export interface Served {
 
 export async function serveThePage(): Promise<Served> {
   const built = mkdtempSync(join(tmpdir(), 'plumbpost-page-'))
-  await bundle(fileURLToPath(new URL('../..', import.meta.url)), built)
+  await bundle(process.cwd(), built)
   const store = await openStore({ memory: true })
   const app = createApp({
     assistant: { turn: (...asked) => served.assistant.turn(...asked) },
