@@ -87,10 +87,16 @@ const turns = phrasesOf(list('go back to, switch to, turn to, back to, use, go w
 function find(phrases: Phrases, words: Words): { at: number; length: number } | undefined {
   for (let at = 0; at < words.length; at++) {
     const length = lengthAt(phrases, words, at)
-    if (length > 0) return { at, length }
+    if (length > 0 && !denies(words, at)) return { at, length }
   }
   return undefined
 }
+
+/** “Do not undo anything”: what is denied is not asked for. */
+const denies = (words: Words, at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 2), at)
+    .some((forms) => forms.some((it) => /^(not|n't|don't|dont|never|without)$/.test(it)))
 
 const isEnd = (token: Token | undefined): boolean => token === undefined || /^[.;?!\n]$/.test(token.text)
 
@@ -150,7 +156,7 @@ export function actsIn(
     return [act('assumed')]
   if (
     find(sensitives, words) ||
-    /\bmatters?\b.*\bmost\b|\b(most|biggest|largest) difference\b|\b(moves?|changes?|drives?) (the|my) (bill|cost|price)/i.test(
+    /\bmatters?\b.{0,80}\bmost\b|\b(most|biggest|largest) difference\b|\b(moves?|changes?|drives?) (the|my) (bill|cost|price)/i.test(
       said,
     )
   )

@@ -49,4 +49,15 @@ describe('what a later turn leaves standing', () => {
     ])
     expect(results(ball).pickets).toBe('16 pickets')
   })
+
+  it.each(['do not undo anything', "don't undo that"])('what is denied is not done: %s', async (said) => {
+    const answers = await talk([
+      'Holes 10 in wide and 30 in deep, 4x4 posts, bags make 0.6 cu ft, 8 posts: how many bags?',
+      'holes 12 in wide',
+      said,
+      'how many bags?',
+    ])
+    // π × 36 × 30 − 3 1/2² × 30 = 3025.4 in³ = 1.7508 ft³; × 8 / 0.6 = 23.3 → 24
+    expect(results(answers.at(-1)).bags).toBe('24 bags')
+  })
 })
