@@ -42,7 +42,15 @@ async function main(settings: Settings): Promise<void> {
     process.exit(1)
   })
   const close = (): void => {
-    server.close(() => void store.close().then(() => process.exit(0)))
+    server.close(() =>
+      store.close().then(
+        () => process.exit(0),
+        (fault: Error) => {
+          process.stderr.write(`The store did not close: ${fault.message}\n`)
+          process.exit(1)
+        },
+      ),
+    )
     // Open event streams would keep the server from closing.
     if ('closeAllConnections' in server) setTimeout(() => server.closeAllConnections(), 2000).unref()
   }

@@ -36,11 +36,21 @@ function inWords(fault: unknown): unknown {
       'The database that keeps your talks cannot be reached just now. What was answered before is safe there. Try again in a moment.',
       fault,
     )
-  if (turnedBack.test(code))
+  if (turnedBack.test(code) || isLocked(fault))
     return new Unavailable(
       'database-busy',
       'The database that keeps your talks is too busy just now. What was answered before is safe there. Try again in a moment.',
       fault,
     )
+  if (isDamaged(fault))
+    return new Unavailable(
+      'database-damaged',
+      'The file that keeps your talks is damaged, so this cannot be read or kept. Whoever runs this server should stop it, and put the last good copy in its place.',
+      fault,
+    )
   return fault
 }
+
+/** SQLite's “busy”, “locked”, “corrupt” and “not a database” (sqlite.org/rescode.html). */
+export const isLocked = (fault: unknown): boolean => /^SQLITE_(BUSY|LOCKED)/.test(codeOf(fault))
+export const isDamaged = (fault: unknown): boolean => /^SQLITE_(CORRUPT|NOTADB)/.test(codeOf(fault))

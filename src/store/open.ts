@@ -2,25 +2,35 @@
 import { randomUUID } from 'node:crypto'
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
-import { Kysely, PostgresDialect, SqliteDialect } from 'kysely'
+import { setTimeout as pause } from 'node:timers/promises'
+import { Kysely, PostgresDialect, SqliteDialect, type SqliteStatement } from 'kysely'
 import Database from 'libsql'
 import pg from 'pg'
+import { isDamaged, isLocked } from './faults.ts'
 import { type Made, openSqlStore } from './sql-store.ts'
-import type { Store } from './store.ts'
+import { type Store, Unavailable } from './store.ts'
 import type { Tables } from './tables.ts'
 
-export type Where = { readonly dataFolder: string } | { readonly databaseUrl: string } | { readonly memory: true }
+export type Where =
+  | { readonly dataFolder: string; readonly longestWaitMs?: number }
+  | { readonly databaseUrl: string }
+  | { readonly memory: true }
 
 const made: Made = { clock: () => new Date(), newId: randomUUID }
 
 export async function openStore(where: Where, make: Made = made): Promise<Store> {
   if ('databaseUrl' in where) return openSqlStore(postgres(where.databaseUrl), make)
-  if ('memory' in where) return openSqlStore(sqlite(':memory:'), make)
+  if ('memory' in where) return openSqlStore(connected(':memory:', 0), make)
   mkdirSync(where.dataFolder, { recursive: true })
-  return openSqlStore(sqlite(join(where.dataFolder, 'conversations.sqlite')), make)
+  const file = join(where.dataFolder, 'conversations.sqlite')
+  try {
+    return await openSqlStore(await sqlite(file, where.longestWaitMs ?? longestWaitMs), make)
+  } catch (fault) {
+    throw inItsFile(file, fault)
+  }
 }
 
-/** After so long without a free connection the question is turned away, so that none waits for ever. */
+/** After so long without a free connection, or with another program at the file, the question is turned away, so that none waits for ever. */
 const longestWaitMs = 10_000
 
 function postgres(connectionString: string): Kysely<Tables> {
@@ -32,10 +42,58 @@ function postgres(connectionString: string): Kysely<Tables> {
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
 }
 
-function sqlite(file: string): Kysely<Tables> {
+/** Several programs may open a fresh file at once. Who turns its journal on is let alone, and the others are told at once that it is locked. */
+async function sqlite(file: string, waitMs: number): Promise<Kysely<Tables>> {
+  const until = Date.now() + waitMs
+  for (;;)
+    try {
+      return connected(file, waitMs)
+    } catch (fault) {
+      if (!isLocked(fault) || Date.now() >= until) throw fault
+      await pause(10 + Math.random() * 40)
+    }
+}
+
+function connected(file: string, waitMs: number): Kysely<Tables> {
   const database = new Database(file)
-  // Written to the disk before it is acknowledged; a second process waits its turn.
-  for (const pragma of ['journal_mode = WAL', 'synchronous = FULL', 'busy_timeout = 10000', 'foreign_keys = ON'])
+  // A second program waits its turn, from the first word on; what is written is on the disk before it is acknowledged.
+  for (const pragma of [`busy_timeout = ${waitMs}`, 'journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON'])
     database.pragma(pragma)
-  return new Kysely<Tables>({ dialect: new SqliteDialect({ database }) })
+  const close = (): void => {
+    try {
+      // So that the one file holds all, and can be copied by itself. Where another program still reads, it is left to that one.
+      database.pragma('busy_timeout = 0')
+      database.pragma('wal_checkpoint(TRUNCATE)')
+    } finally {
+      database.close()
+    }
+  }
+  // The right to write is waited for here, where giving up leaves nothing behind. A statement that gave up half way would stand in the way of every later commit.
+  const begin = {
+    reader: false,
+    run: () => {
+      database.exec('begin immediate')
+      return { changes: 0, lastInsertRowid: 0 }
+    },
+    all: () => [],
+    iterate: () => [][Symbol.iterator](),
+  }
+  const prepare = (text: string): SqliteStatement => (text === 'begin' ? begin : database.prepare(text))
+  return new Kysely<Tables>({ dialect: new SqliteDialect({ database: { prepare, close } }) })
+}
+
+/** What is wrong with the file, for whoever starts the server. Nothing is done to it. */
+function inItsFile(file: string, fault: unknown): unknown {
+  const cause = fault instanceof Unavailable ? fault.cause : fault
+  if (isDamaged(cause))
+    return new Error(
+      `${file}, where your talks are kept, is damaged. I have left it as it is. Put your last good copy in its place, or set PLUMBPOST_DATA to another folder and begin anew there; keep the damaged file, since some of it may still be saved.`,
+      { cause },
+    )
+  if (isLocked(cause))
+    return new Error(
+      `${file}, where your talks are kept, is locked by another program. I have left it as it is. Close what has it open and start again, or set PLUMBPOST_DATA to another folder.`,
+      { cause },
+    )
+  return fault
 }

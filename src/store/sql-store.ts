@@ -24,7 +24,7 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
     create: () =>
       run(async () => {
         const row = { id: newId(), title: '', created: now(), changed: now() }
-        await db.insertInto('conversations').values(row).execute()
+        await db.transaction().execute((tx) => tx.insertInto('conversations').values(row).execute())
         return { ...row, turns: 0 }
       }),
 

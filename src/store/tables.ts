@@ -1,4 +1,5 @@
 // This file is about the tables: the same for SQLite and PostgreSQL.
+import { setTimeout as pause } from 'node:timers/promises'
 import type { Kysely } from 'kysely'
 
 export interface Tables {
@@ -18,8 +19,29 @@ export interface Tables {
   }
 }
 
-/** Makes what is not there yet. Safe to run at every start, and by two processes at once. */
+const mostAttempts = 20
+
+/** Makes what is not there yet. Safe to run at every start, and by many processes at once: one that another was quicker than looks again. */
 export async function makeTables(db: Kysely<Tables>): Promise<void> {
+  for (let attempt = 1; ; attempt++)
+    try {
+      return await makeMissing(db)
+    } catch (fault) {
+      if (attempt >= mostAttempts || !isOfAnother(fault)) throw fault
+      await pause(Math.random() * 50)
+    }
+}
+
+/**
+ * “If not exists” looks before it writes, and PostgreSQL then finds the name taken in its own tables: unique violation, duplicate table, column or object
+ * (PostgreSQL manual, “Error Codes”), or a row of the catalogue that another was changing.
+ */
+function isOfAnother(fault: unknown): boolean {
+  const { code, message } = fault as { code?: string; message?: string }
+  return /^(23505|42P07|42701|42710)$/.test(code ?? '') || /tuple concurrently (updated|deleted)/.test(message ?? '')
+}
+
+async function makeMissing(db: Kysely<Tables>): Promise<void> {
   await db.schema
     .createTable('conversations')
     .ifNotExists()

@@ -1,6 +1,6 @@
 // One suite for every store: what was appended is there, once, in order, whatever happens next.
 import { spawn } from 'node:child_process'
-import { chmodSync, mkdtempSync, rmSync } from 'node:fs'
+import { chmodSync, copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import Database from 'libsql'
@@ -212,6 +212,90 @@ describe('a file', () => {
     await store.close()
   })
 
+  it('six programs open a fresh folder at once, and each can write', async () => {
+    const dataFolder = folder()
+    const programs = Array.from({ length: 6 }, () => program(dataFolder, ''))
+    const ids = await Promise.all(programs.map((it) => it.said))
+    await Promise.all(programs.map((it) => it.ended))
+    const store = await openStore({ dataFolder })
+    expect(new Set((await store.list()).map((it) => it.id))).toEqual(new Set(ids))
+    await store.close()
+  }, 60_000)
+
+  it('holds everything by itself when it is closed, so that it can be copied', async () => {
+    const dataFolder = folder()
+    const store = await openStore({ dataFolder })
+    const { id } = await store.create()
+    await store.append(id, turn(0), 0)
+    await store.close()
+    const copied = folder()
+    copyFileSync(join(dataFolder, 'conversations.sqlite'), join(copied, 'conversations.sqlite'))
+    const copy = await openStore({ dataFolder: copied })
+    expect((await copy.read(id))?.turns).toHaveLength(1)
+    await copy.close()
+  })
+
+  it('that is damaged is said to be, and left as it was', async () => {
+    const dataFolder = folder()
+    const store = await openStore({ dataFolder })
+    const { id } = await store.create()
+    for (let n = 0; n < 20; n++) await store.append(id, { ...turn(n), said: 'word '.repeat(2000) }, n)
+    await store.close()
+    const path = join(dataFolder, 'conversations.sqlite')
+    const good = readFileSync(path)
+    const bad = Buffer.concat([Buffer.alloc(4096, 'x'), good.subarray(4096)])
+    writeFileSync(path, bad)
+    await expect(openStore({ dataFolder })).rejects.toThrow(
+      /conversations\.sqlite, where your talks are kept, is damaged.*PLUMBPOST_DATA/,
+    )
+    expect(readFileSync(path).equals(bad)).toBe(true)
+  })
+
+  it('that is damaged further in is read as far as it can be, and what cannot be is said', async () => {
+    const dataFolder = folder()
+    const store = await openStore({ dataFolder })
+    const { id } = await store.create()
+    for (let n = 0; n < 20; n++) await store.append(id, { ...turn(n), said: 'word '.repeat(2000) }, n)
+    await store.close()
+    const path = join(dataFolder, 'conversations.sqlite')
+    const good = readFileSync(path)
+    // Written over from the sixth page on, and cut off there.
+    for (const bad of [Buffer.from(good).fill('x', 5 * 4096), good.subarray(0, 5 * 4096)]) {
+      writeFileSync(path, bad)
+      const again = await openStore({ dataFolder })
+      await expect(again.read(id)).rejects.toMatchObject({ code: 'database-damaged' })
+      await again.close()
+      expect(readFileSync(path).equals(bad)).toBe(true)
+    }
+  })
+
+  it('that another program has locked is said to be busy, and is written to once it is free', async () => {
+    const dataFolder = folder()
+    const where = { dataFolder, longestWaitMs: 50 }
+    const store = await openStore(where)
+    const { id } = await store.create()
+    const other = new Database(join(dataFolder, 'conversations.sqlite'))
+    other.exec('begin exclusive')
+    await expect(store.append(id, turn(0), 0)).rejects.toMatchObject({ code: 'database-busy' })
+    await expect(store.create()).rejects.toMatchObject({ code: 'database-busy' })
+    await expect(store.remove(id)).rejects.toMatchObject({ code: 'database-busy' })
+    other.exec('rollback')
+    await store.append(id, turn(0), 0)
+    await store.close()
+    other.close()
+  })
+
+  it('that another program has for itself alone is said to be locked at the start', async () => {
+    const dataFolder = folder()
+    const other = new Database(join(dataFolder, 'conversations.sqlite'))
+    for (const it of ['locking_mode = exclusive', 'journal_mode = WAL']) other.pragma(it)
+    other.exec('create table theirs (x)')
+    await expect(openStore({ dataFolder, longestWaitMs: 50 })).rejects.toThrow(
+      /conversations\.sqlite.* is locked by another program.*PLUMBPOST_DATA/,
+    )
+    other.close()
+  })
+
   it('an answer acknowledged is kept when the program is killed the moment after', async () => {
     const dataFolder = folder()
     const killed = program(
@@ -269,6 +353,18 @@ describe('PostgreSQL', () => {
     await older.end()
     await expectGoesOn({ databaseUrl: olderUrl })
   })
+
+  it('six open a fresh database at once, and each can write', async () => {
+    // Whether they get in each other's way is luck, so there are several fresh ones.
+    for (const name of ['fresh_1', 'fresh_2', 'fresh_3', 'fresh_4']) {
+      await sql(`create database ${name}`)
+      const where = { databaseUrl: databaseUrl.replace(/postgres$/, name) }
+      const stores = await Promise.all(Array.from({ length: 6 }, () => openStore(where)))
+      const made = await Promise.all(stores.map((it) => it.create()))
+      expect(new Set((await stores[0]?.list())?.map((it) => it.id))).toEqual(new Set(made.map((it) => it.id)))
+      await Promise.all(stores.map((it) => it.close()))
+    }
+  }, 60_000)
 
   const sql = async (...lines: readonly string[]): Promise<void> => {
     const client = new pg.Client({ connectionString: databaseUrl })
