@@ -55,6 +55,12 @@ describe('an entry', () => {
       expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('11 posts')
       await first.locator('.assumed .fig', { hasText: '3 1/2 in' }).click()
       expect(await slip.innerText()).toContain('Taken as usual, since a nominal 4x4 is dressed')
+      await page.keyboard.press('Escape')
+      // A dimension of the drawing tells the same: a little beside it is near enough for a glove.
+      await first.locator('.sketch').evaluate((it) => it.scrollIntoView({ block: 'center' }))
+    const wide = await first.locator('.sketch text', { hasText: '10 in wide' }).boundingBox()
+      await page.mouse.click((wide?.x ?? 0) + (wide?.width ?? 0) + 12, (wide?.y ?? 0) + 8)
+      expect(await slip.innerText()).toContain('You said “10 in”')
       await page.locator('#sheet .fig', { hasText: '12.65 ft³' }).first().focus()
       const session = await page.context().newCDPSession(page)
       const { nodes } = await session.send('Accessibility.getFullAXTree')

@@ -146,7 +146,10 @@ function bodyOf(answer: ShownAnswer, within: Within, prose: HTMLElement | null, 
     changesOf(answer, within),
     questionsOf(answer, does.send),
   )
-  const sketches = answer.calls.flatMap((call) => (call.drawing ? [sketchOf(call.drawing)] : []))
+  const sketches = answer.calls.flatMap((call) => {
+    const { drawing } = call
+    return drawing ? [sketchOf({ ...call, drawing }, within)] : []
+  })
   return [
     element(
       'div',

@@ -200,7 +200,7 @@ function resultOf(call: Direct): HTMLElement[] {
         ...resultsOf(call, answer, within),
         ...call.words.remarks.map((it) => element('p', {}, it.text)),
       ),
-      call.drawing ? element('div', { class: 'sketches' }, sketchOf(call.drawing)) : null,
+      call.drawing ? element('div', { class: 'sketches' }, sketchOf({ ...call, drawing: call.drawing }, within)) : null,
     ),
     careOf(call.cautions),
     ...assumed,

@@ -43,7 +43,8 @@ export function openToChange(button: HTMLElement, on: OnSlip): void {
   void writeAnew(on)
 }
 
-function pin(button: HTMLElement, on: OnSlip): void {
+/** Shown and kept until it is put away. */
+export function pin(button: HTMLElement, on: OnSlip): void {
   show(button, on)
   isPinned = true
   const copy = element('button', { type: 'button' }, 'Copy the figure')
