@@ -58,7 +58,7 @@ describe('an entry', () => {
       await page.keyboard.press('Escape')
       // A dimension of the drawing tells the same: a little beside it is near enough for a glove.
       await first.locator('.sketch').evaluate((it) => it.scrollIntoView({ block: 'center' }))
-    const wide = await first.locator('.sketch text', { hasText: '10 in wide' }).boundingBox()
+      const wide = await first.locator('.sketch text', { hasText: '10 in wide' }).boundingBox()
       await page.mouse.click((wide?.x ?? 0) + (wide?.width ?? 0) + 12, (wide?.y ?? 0) + 8)
       expect(await slip.innerText()).toContain('You said “10 in”')
       await page.locator('#sheet .fig', { hasText: '12.65 ft³' }).first().focus()
