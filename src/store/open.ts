@@ -19,7 +19,19 @@ export type Where =
 const made: Made = { clock: () => new Date(), newId: randomUUID }
 
 export async function openStore(where: Where, make: Made = made): Promise<Store> {
-  if ('databaseUrl' in where) return openSqlStore(postgres(where.databaseUrl), make)
+  if ('databaseUrl' in where) {
+    const db = postgres(where.databaseUrl)
+    try {
+      return await openSqlStore(db, make)
+    } catch (fault) {
+      await db.destroy()
+      const cause = (fault instanceof Unavailable ? fault.cause : fault) as { message?: string; code?: string }
+      throw new Error(
+        `The database that DATABASE_URL names cannot be used (${cause.message || cause.code}). Start it, or correct DATABASE_URL, and start again.`,
+        { cause },
+      )
+    }
+  }
   if ('memory' in where) return openSqlStore(connected(':memory:', 0), make)
   mkdirSync(where.dataFolder, { recursive: true })
   const file = join(where.dataFolder, 'conversations.sqlite')

@@ -396,6 +396,23 @@ describe('PostgreSQL', () => {
     await store.close()
   })
 
+  it('that cannot be used at the start is said to be, with the setting to look at and no password', async () => {
+    const faults = [
+      databaseUrl.replace(/:\d+\//, ':1/'),
+      databaseUrl.replace(':plumbpost@', ':let-me-in@'),
+      databaseUrl.replace(/postgres$/, 'nothing'),
+    ].map((it) =>
+      openStore({ databaseUrl: it }).then(
+        () => 'opened',
+        (fault: Error) => fault.message,
+      ),
+    )
+    for (const said of await Promise.all(faults)) {
+      expect(said).toMatch(/^The database that DATABASE_URL names cannot be used \(.+\)\. Start it, or correct/)
+      expect(said).not.toMatch(/let-me-in|postgres:/)
+    }
+  })
+
   it('goes away in the middle of a write and at rest, is said to be away, and is written to again when it is back', async () => {
     const store = await openStore({ databaseUrl })
     const app = createApp({
