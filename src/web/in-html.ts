@@ -9,9 +9,13 @@ export interface InHtml {
   readonly advice: readonly string[]
 }
 
-export const inHtml = ({ prose, words, advice }: Answer, render: (markdown: string) => string): InHtml => ({
+export const inHtml = (
+  { prose, words, advice, calls, reply }: Answer,
+  render: (markdown: string) => string,
+): InHtml => ({
   prose: render(prose),
-  notices: words?.notices.map(render) ?? [],
+  // A talk that was kept before sentences were told apart has them in its reply alone; beside sums they say nothing that the figures do not.
+  notices: words?.notices.map(render) ?? (calls.length === 0 ? [render(reply.split('\n\n### ')[0] ?? '')] : []),
   leftOver: words?.leftOver.map(render) ?? [],
   remarks: words?.remarks.map(({ call, text }) => ({ call, html: render(text) })) ?? [],
   advice: advice.map((it) => render(it.text)),

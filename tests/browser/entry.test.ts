@@ -101,8 +101,8 @@ describe('an entry', () => {
     await ask(page, bags)
     await page.getByLabel('Units').selectOption('metric')
     await whole(page, 2)
-    // 30 in − 6 in = 24 in = 610 mm.
-    expect(await entry(page, 2).locator('.row', { hasText: 'Post in the ground' }).innerText()).toContain('610 mm')
+    // 30 in − 6 in = 24 in, × 25.4 = 609.6 mm.
+    expect(await entry(page, 2).locator('.row', { hasText: 'Post in the ground' }).innerText()).toContain('609.6 mm')
     await page.getByLabel('Country').selectOption('uk')
     await whole(page, 3)
     await page.reload()

@@ -78,4 +78,5 @@ function rowOf(figure: Figure, call: Call, within: Within, withPlace: boolean): 
 const tapeOf = ({ byTape, at, ref }: Figure, call: Call): string =>
   !byTape || call.results.some((it) => it.ref !== ref && it.at === at && it.text === byTape.text)
     ? ''
-    : ` (${byTape.text} by the tape)`
+    : // No line ends between 2 and 11/16.
+      ` (${byTape.text.replaceAll(' ', '\u00a0')} by the tape)`
