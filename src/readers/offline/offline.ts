@@ -58,6 +58,7 @@ import { wantsIn } from './wants.ts'
 import { chosenReading, isPlain } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
+import { saysAnew } from './said-anew.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { walkReading, wantsOfWalk } from './walk/read.ts'
 
@@ -101,7 +102,9 @@ function readAnew(all: Heard): Request {
   const walk = walking === 'torn' ? undefined : walking
   const runs = walk ? [] : byRules
   const stretches = stretchesByRun(message, runs)
-  const { wants: asked, spent } = wantsIn(message, hits, places, heard.job)
+  const { wants: asked, spent } = saysAnew(heard, message, hits)
+    ? { wants: [], spent: [] }
+    : wantsIn(message, hits, places, heard.job)
   // “The back run is 48 ft at 8 ft on centre, how many posts?” asks of one stretch: no fence of several is told.
   const isFence =
     points.length > 0 ||

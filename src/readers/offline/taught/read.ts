@@ -4,6 +4,7 @@ import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { isAsked } from '../asked-of-fence.ts'
 import { isOfPeople } from '../fits.ts'
+import { saysAnew } from '../said-anew.ts'
 import { saidOutright } from '../said-outright.ts'
 import { weight } from '../cue-score.ts'
 import { quoted } from '../stems.ts'
@@ -43,11 +44,19 @@ export function sortOf(looked: Looked): Sort {
 export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const { job } = looked.heard
   const talk = talkedOf(job).now
-  const [first, next] = readingsOf(looked, weights())
+  const readings = readingsOf(looked, weights())
+  const told = new Set(job.decisions.map((it) => it.word))
+  const again = saysAnew(looked.heard, looked.message, looked.hits)
+    ? readings.find(
+        (it) =>
+          talk.includes(it.calculation.name) && it.left.length === 0 && it.bound.every(({ word }) => told.has(word)),
+      )
+    : undefined
+  const [first, next] = again ? [again] : readings
   if (!first || first.clashes) return undefined
   const { calculation } = first
   const best = { ...first, ...wholeRows(looked, first) }
-  const asks = resultsOf(looked, sort, best, talk)
+  const asks = again ? [] : resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
   const outright = [...saidOutright(looked.message, calculation.needs, job), ...peopleIn(looked, best)]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>

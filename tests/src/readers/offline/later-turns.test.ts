@@ -60,4 +60,19 @@ describe('what a later turn leaves standing', () => {
     // π × 36 × 30 − 3 1/2² × 30 = 3025.4 in³ = 1.7508 ft³; × 8 / 0.6 = 23.3 → 24
     expect(results(answers.at(-1)).bags).toBe('24 bags')
   })
+
+  it.each([
+    ['what about 12 in holes?', '35 bags'],
+    ['and with 12 inch holes?', '35 bags'],
+    // π × 25 × 22 − 3 1/2² × 22 = 1458.4 in³ = 0.8440 ft³; × 11 / 0.45 = 20.6
+    ['8 inches of gravel instead', '21 bags'],
+  ])('sizes told anew ask the same as before, at the same place: %s', async (said, bags) => {
+    const answers = await talk([
+      'How many 60 lb bags for 11 corner and gate posts? Holes 10 in wide, 30 in deep, 6 in of gravel.',
+      said,
+    ])
+    const figure = answers.at(-1)?.figures.find((it) => it.headline)
+    // π × 36 × 24 − 3 1/2² × 24 = 2420.3 in³ = 1.4006 ft³; × 11 / 0.45 = 34.2
+    expect([figure?.word, figure?.at, figure?.text]).toEqual(['bags', 'corner-posts+gate-posts', bags])
+  })
 })
