@@ -20,6 +20,10 @@ const subjects = any(`
   this_answer remarks? printed_for cleared pits? fingers? oily cloths knees heave_(?:it|that) by_yourself the_drop of_the_bank gales? keep_at_it the_(?:afternoon_)?heat vacuum\\w* limit_of_your your_lot folks? their_hedge wires over_by_a beneath_(?:their|anyone's|his)_notice blessing boss in_your_hand if_you_slip catch_you pool_fence
   alarms? adults? detectors? responsibility take_care the_supply chances? locate_(?:still|is|was) year's_locate corner_stakes? corner_lots? sight_lines? scarf scarves breath butter trousers wash_your_hands prove hold_on_tight engineers? retaining_walls? balcon(?:y|ies) cav(?:es?|ing)_in earthquakes? insurance insured
   skip(?:s|ped|ping)? ignor\\w+ disregard\\w* bypass\\w* overlook(?:s|ed|ing)? dispense_with forg?o(?:e|es|ing)? neglect\\w* pay_no_attention take_no_notice bother\\w* worr(?:y|ies|ied|ying) relax trust\\w* promis\\w+ guarantee\\w* assured? pretend\\w* secret\\w* blind_eye close_your_eyes quiet_about say_nothing between_you_and_me
+  hydrants? manholes? sprinklers? ducts? live_feeds? crews? owners?(?!')
+  triggers? blade_covers? sleeves clothing (?:under|below|beneath|down)_there get_(?:round|around)_to if_you_have_to money_grab grab hardly_used fumes? ventilat\\w+ solvents? ajar itch(?:es|y|ing)? one_person single-handed(?:ly)? with_no_help without_(?:any_)?(?:help|trouble) terraces? little_one
+  (?:stand|stands|standing|sit|sits|sitting|step|steps|stepping|lean|leans|leaning|climb|climbs)_on_(?:the|a|your|its)_(?:top_|bottom_|middle_|new_|lower_|upper_)?(?:rails?|fence|gate|posts?)
+  plugged_in unplug(?:ged)? a_swing swing_sets? hammocks? money_(?:thrown|down) thrown_away throwing_away without_(?:a_)?(?:brac(?:e|es|ing)|props?|propping|shoring)
   no_need no_reason no_use no_point pointless needless never_mind free_to feel_free go_(?:right_)?ahead carry_on get_away_with get_off_with get_in_trouble no_big_deal makes?_no_(?:odds|difference) waste_of_(?:time|money|your) worth_the_(?:money|trouble|bother) red_herring rest_assured good_to_go up_to_you your_(?:choice|business|responsibility|call)
   take_(?:it_from_me|a_chance|my_word|the_program's_word) chance_it the_odds common_sense gut_feeling your_(?:gut|instincts?) my_word i_must because_i_have_to you_know_better unlucky lucky
   (?:my|your)_town (?:the|your|any|this|that|every)_(?:town|city|village|state)(?:'s)?
@@ -86,7 +90,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('treated treatment preserved scraps offcuts sawdust chips? chipping chip sleepers green'),
     any(
-      'mulch bedding vegetables? hens eat lunch sandpit salt mild roses feeds compost animals? food free_fuel stove clean_burn fresh_so',
+      'lettuces? raised_beds? clean chemicals? compost mulch bedding vegetables? hens eat lunch sandpit salt mild roses feeds compost animals? food free_fuel stove clean_burn fresh_so',
     ),
   ],
   [
@@ -95,6 +99,31 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
       'paint sand sanding scrape scraping burn heat heat_gun wash pressure_wash taste indoors thin lawn test testing dry too used',
     ),
   ],
+  [
+    any('creeks? streams? river ditch(?:es)? gutters? drains? sinks? flower_beds?'),
+    any('wash(?:ed|ing)? rins(?:e|ed|ing) pour(?:ed|ing)? tip(?:ped|ping)? dump(?:ed|ing)? empty emptied emptying'),
+  ],
+  [any('extensions? cords? leads? power_tools?'), any('puddles? wet rain damp water dew lie lies coiled')],
+  [
+    any('hit hits strike strikes struck meet meets clinks? clunks? feel soft give gives resistance'),
+    any('keep_(?:going|digging|at) push_(?:on|through|past) press_on go_on_digging work_round dig_round'),
+  ],
+  [
+    any('hang load hanging mount fix fit attach'),
+    any(
+      'right_after_(?:the|you)_pour\\w* straight_after_(?:the|you)_pour\\w* (?:while|before)_the_(?:concrete|mix|cement)',
+    ),
+  ],
+  [
+    any('blades? bits? chains?'),
+    any('reach reaching hands? under behind beside cover covers swap swaps swapping clear clearing jam jammed'),
+  ],
+  [any('dogs? cats? pets? heads?'), any('stuck trapped squeeze squeezes through holes? hurt')],
+  [any('frost freeze freezes frozen'), any('stop_digging bother bothers short_post ignore matter matters or_no')],
+  [any('forms? papers? filing'), any('later afterwards after first_and only never')],
+  [any('tug tugs tugging yank yanks'), any('cords? roots? lines? cables?')],
+  [any('digs? digging'), any('as_planned regardless anyhow as_normal as_usual')],
+  [any('lift lifts lifting'), any('twist twists twisting faster jerk')],
   [any('tests? testing'), any("fussy isn't_worth not_worth kit money")],
   [
     any('dust dusty'),
@@ -114,7 +143,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('battery trigger blade blades nailer nail_guns? saw saws'),
     any(
-      "battery_in won't_move guard point anywhere tip fires? reach_over reach_in over_the squint knee plenty one_hand your_hand wedge turns running without_glasses in_the_drizzle",
+      "battery_in won't_move guard point_(?:it|at|the|them) anywhere tip fires? reach_over reach_in over_the squint knee plenty one_hand your_hand wedge turns running without_glasses in_the_drizzle",
     ),
   ],
   [
@@ -144,7 +173,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
     any("can't never won't no any can_not cannot isn't_strong that_strong move_it over"),
   ],
   [
-    any("paint can label labels maker's makers limits frost rain sun"),
+    any("paint the_cans? paint_cans? label labels maker's makers limits frost rain sun"),
     any(
       "whatever_the only_advice don't_read written_by same if_you're_quick never_minds won't_hurt midday just_advice",
     ),
@@ -174,7 +203,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('fence fencing holes? digging post construction gate garden'),
     any(
-      "is_exempt isn't_digging isn't_construction too_small too_low no_permit doesn't_count hardly_counts nothing_to_do a_wall the_deck top_of_the",
+      "is_exempt isn't_digging isn't_construction too_small too_low no_permit doesn't_count hardly_counts nothing_to_do a_wall the_deck (?:at|to|on)_(?:the_)?top_of_the",
     ),
   ],
   [any('careful carefully'), any("don't just_costs better so_careful too_careful costs than_careful")],
@@ -201,11 +230,11 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
 /** Sentences that wave things aside whatever they are about. */
 const dismissals: readonly RegExp[] = [
   /\b(?:nobody|no one|no-one)\b(?! (?:trips|steps|has to lift|stumbles))/,
-  /\bnothing\b(?! (?:else|more|changes|moves|fancy|special|to (?:trim|cut|plane)))/,
+  /(?<!\badds )\bnothing\b(?! (?:else|more|changes|moves|fancy|special|to (?:trim|cut|plane)))/,
   /\b(?:anyone|anybody|somebody's|someone's)\b/,
   /\byou(?:'re| are| were|'ll be| will be) (?:all )?(?:fine|good|clear|okay|ok|cool|covered|right to|experienced|free|done)\b/,
   /\b(?:it|that|this|they|everything|all)(?:'s| is|'ll be| will be| are|'re) (?:all |perfectly |quite |just |totally |only )?(?:fine|ok|okay|all right|alright|clear|normal|nothing|harmless|yours|your|empty|dead|worth|rubbish|money|advice|mud|tar)\b/,
-  /\b(?:all right|alright|be fine|just fine|is okay|are okay|is ok|okay to|ok to|fine to|fine without|do without|done without|go without|does as well|as good as|will do|it'll do)\b(?! for the (?:rails|pickets|caps))/,
+  /\b(?:all right|alright|be fine|just fine|is okay|are okay|is ok|okay to|ok to|fine to|fine without|do without|done without|go without|does as well|as good as|(?<!\b(?:box|pack|packet|bag|can|roll|tube|trip|load) )will do|it'll do)\b(?! for the (?:rails|pickets|caps))/,
   /\b(?:all|ground|land|area|spot|way) (?:is|'s) (?:all )?(?:clear|empty)\b|\bclear to\b/,
   /\b(?:need not|needn't|don't need to|do not need to|don't have to|do not have to|doesn't have to|does not have to|not have to|needs? no)\b(?! (?:be )?(?:measur|cut|rip|mark|buy|trim|sand|drill|notch|plan|mov|chang|mix|remember|shift|replac|match|land|line|spac|exact|perfect|order|work|recalc|redo|add|fill|sharpen|repeat|extra|trimming|cutting|ripping|spacer))/,
   /\b(?:don't|do not|never) (?:mind|tell|ask|wait|read the|call|ring|be so|need anyone|need anybody|need help)\b/,
@@ -214,7 +243,8 @@ const dismissals: readonly RegExp[] = [
   /\bno (?:licen[cs]e|law|rule|rules|issue|trouble|matter|problem|big|doctor|check|checks|permission|setback|one|difference|worse|storm|court|ladder|wait|engineer|guard|fence while)\b/,
   /\b(?:isn't|not|never|hardly) (?:really )?(?:worth|necessary|needed|required|strictly|a problem|an issue|digging|construction|the sort)\b/,
   /\b(?:is|are|was|it's|that's|they're) (?:only|just|merely|mostly|always|purely) (?:a |an |for |to |written |advice|suggestions?|recommend|paper|there|money|guess|scare|fine|free|allowed|deeper|the same|wood,|about)/,
-  /\b(?:suggestions?|recommendation|a luxury|a nuisance|an extra|a rough guide|in theory|in practice|strictly speaking|free country|past caring|old wives|your own (?:garden|land|yard)|scare stories|for beginners|for contractors|for sheds|for houses|for big jobs|for other people|other countries)\b/,
+  /\bas (?:[a-z]+ )?(?:as )?you (?:like|please|wish|fancy)\b|\b([a-z]+) or no \1\b|\bhowever (?:[a-z]+ )?you (?:like|please|want)\b|\bwhenever you (?:like|please)\b/,
+  /\b(?:suggestions?|recommendation|a luxury|a nuisance|an extra(?! [a-z])|a rough guide|in theory|in practice|strictly speaking|free country|past caring|old wives|your own (?:garden|land|yard)|scare stories|for beginners|for contractors|for sheds|for houses|for big jobs|for other people|other countries)\b/,
   /\b(?:every|most|other|old) (?:builders?|people|hands|pros?|folks?|men) (?:does|do|never|did|don't)\b|\b(?:pros|professionals|experts)\b/,
   /\bi(?:'ve| have)? (?:already )?(?:checked|called|rang|rung|looked|phoned|asked|confirmed|am sure)\b|\bi'm sure\b|\b(?:has|have) been (?:checked|done|granted|confirmed|moved|cut off|taken out|turned off)\b|\bconfirmed (?:it )?to me\b/,
   /\b(?:could|can) go wrong\b|\b(?:rather|better) (?:to be )?quick\b|\bthis once\b|\bif you (?:must|insist|feel like)\b|\bon a sunday\b|\bact now\b|\bdig on\b|\byou already (?:know|have|did)\b|\banywhere\b|\bwherever you\b|\breplaced all\b|\buse the pick\b|\b(?:bar|pick|auger|spade) (?:down )?hard\b|\bmy way is\b|\bwall will carry\b|\b(?:pull|blow|push) (?:the post |it |the fence )?over\b|\bwhat (?:you|they) don't know\b|\bthe other way\b|\bwhether to ask\b|\bneither here nor there\b/,
@@ -222,11 +252,16 @@ const dismissals: readonly RegExp[] = [
   /\b(?:a few|some) (?:inches|feet) over\b|\bclose enough\b|\bbare hands\b|\bhold (?:it|the picket|the board) in your hand\b|\bwith (?:your|a) knee\b|\bheals\b|\bkeep moving\b|\bget used to\b|\bdries? by itself\b|\bclears? by itself\b/,
 ]
 
+/** Lines that a builder draws or pulls tight, and the frost line: nobody buried those. */
+const ownLines = /\b(?:frost|string|chalk|pencil|cut|cutting|level|center|centre|scribed?|saw) lines?\b/g
+
 /** Whether the piece speaks of a caution's subject. */
 export function isCautionSubject(piece: string): boolean {
   const text = folded(piece)
     .replace(/[*_"“”]/g, '')
     .replace(/\s+/g, ' ')
+    .replace(ownLines, 'edge')
+    .replace(/\bi (?:don't|do not) (?:yet )?know\b/g, 'i lack')
   return (
     (subjects.test(text) && !isOtherwise(text)) ||
     pairs.some(([one, other]) => one.test(text) && other.test(text)) ||

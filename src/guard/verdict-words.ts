@@ -3,6 +3,7 @@ import { folded } from './form.ts'
 
 const verdicts: readonly RegExp[] = [
   /\b(?:dry|wet|deep|strong|wide|tall|high|long|thick|thin|narrow|stiff|heavy|light|sound|stable|solid|close|cured|warm|cool|shallow|short|much|many|big|large|small|good) enough\b/,
+  /\b(?!(?:sure|fair|easy|simple|soon|often|oddly|funnily|plain|well|not|quick|far|is|are|be|just|have|has|with|leave|leaves|cut|buy|get|add|adds|need|want|keep|and|but|if|of|that|for|it|in|mix|order|take|gives?|use)\b)[a-z]+ enough\b(?! (?:to|of|for) (?:the|your|each|every|all|cover|fill|do|reach))/,
   /\benough (?:depth|strength|bags?|posts?|pickets?|room|cover|embedment)\b/,
   /\btoo (?:wet|dry|damp|shallow|deep|wide|narrow|short|tall|high|low|weak|thin|thick|big|small|large|tight|close|far|long|heavy|cold|hot|many|few|much|little|weathered|green)\b/,
   /\b(?:is|are|looks?|seems?|now|all|be|not|isn't|aren't|it's|wood's|surface's|nearly|fully|quite) ready\b|\bready (?:to (?:be )?(?:finish|paint|stain|seal|prime|coat|hang|load)|for (?:paint|stain|finish|primer|a coat|sealing))\w*\b/,

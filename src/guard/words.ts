@@ -7,7 +7,7 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/).fil
 const cardinals =
   set(`zero nil nought naught two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen
   twenty thirty forty fourty fifty sixty seventy eighty ninety hundred hundreds thousand thousands million millions billion billions trillion umpteen dozen dozens score scores gross trio duo quartet
-  twos threes fours fives sixes sevens eights nines tens twenties thirties forties fifties sixties zeros zeroes twosome threesome couple couples pair pairs brace-of`)
+  twos threes fours fives sixes sevens eights nines tens twenties thirties forties fifties sixties zeros zeroes twosome threesome couple couples pair pairs`)
 const multiples = set(
   'double doubles doubled doubling twice thrice triple tripled triples treble trebled quadruple quadrupled quintuple twofold threefold fourfold fivefold tenfold manifold half halves halved halving halfway twin twins',
 )
@@ -45,7 +45,7 @@ export const isNearNumber = (word: string): boolean => {
 export const measures =
   set(`inch inches foot feet yard yards mile miles millimeter millimeters millimetre millimetres centimeter centimeters centimetre centimetres meter meters metre metres mm cm km in ft yd
   gallon gallons quart quarts pint pints cup cups ounce ounces oz pound pounds lb lbs kilo kilos kilogram kilograms gram grams ton tons tonne tonnes liter liters litre litres
-  hour hours minute minutes day days week weeks month months year years hr hrs degree degrees percent percentage dollar dollars cent cents buck bucks euro euros psi psf pcf mph kg kn acre acres sq`)
+  hour hours minute minutes day days week weeks month months year years hr hrs degree degrees percent percentage dollar dollars cent cents buck bucks euro euros psi psf pcf mph kg kn acre acres sq weekend weekends moon moons`)
 const adjectives = set(
   'good full bare scant whole solid short long further extra additional mere rough generous big small little cubic square linear running',
 )
@@ -81,7 +81,7 @@ const passes: readonly RegExp[] = [
   /\b(?:on|in) one hand\b/g,
   /\bone by one\b/g,
   /\bone at a time\b/g,
-  /\bsecond[- ]hand\b/g,
+  /\bsecond-hand\b|(?<!\b(?:the|a|an|your|this|that|every|each) )\bsecond hand\b/g,
   /\bsecond nature\b/g,
   /\bsecond thoughts?\b/g,
   /\bon second\b/g,
@@ -103,6 +103,8 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
   const gapAfter = (i: number): string =>
     words[i] && words[i + 1] ? text.slice((words[i] as Word).end, (words[i + 1] as Word).start) : ''
 
+  if (lapses.test(text) || until.test(text)) say('R7-time')
+  if (asLarge.test(text)) say('R8-object')
   words.forEach(({ text: word, start }, i) => {
     const next = near(i + 1)
     const term = (): boolean => isOwnTerm(words, i, own)
@@ -122,7 +124,9 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
     if (ordinals.has(word) && !opensWithComma(text, start, word) && !term()) say('R7-ordinal')
     if (foreign.has(word)) say('R7-foreign')
     if (times.has(word)) say('R7-time')
-    if (word === 'once' && /^(?:a|an|per|every|each)$/.test(next)) say('R7-multiple')
+    if (word === 'once' && /^(?:a|an|per|every|each)$/.test(next) && isTime(near(i + 2))) say('R7-multiple')
+    if (word === 'brace' && next === 'of' && isSeveral(near(i + 2))) say('R7-number')
+    if (word === 'c' && /^notes?$/.test(next)) say('R7-number')
     if (word === 'grand' && near(i - 1) === 'a') say('R7-number')
     if (word === 'one' && isCounting(words, i, text) && !term()) say('R7-one')
     if (
@@ -149,6 +153,24 @@ export function figuresInWords(piece: string, own: string): Trouble[] {
   })
   return troubles
 }
+
+/** A wait told by what passes meanwhile: “leave it the weekend”, “let it sit through the night”; “the day you dig” is a day of theirs. */
+const lapses =
+  /\b(?:leave|give|let|wait|stands?|sits?|rests?|cures?|dry|dries|sets?|hardens?)\b[^,.;:]{0,24}\bthe (?:whole |entire |full |best part of the |rest of the )?(?:weekend|night|day|week|month|morning|afternoon|winter|season)\b(?! (?:you|they|that|it|we|sun|rain|before|after))/
+
+/** A wait told by its end, or by a part of a day: “until Tuesday”, “by the next morning”, “in an afternoon”. */
+const until =
+  /\b(?:by|until|till?|to|within) (?:the )?(?:(?:next|following) (?:morning|afternoon|evening|day|night|week|weekend|month)|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b|\b(?:within the (?:hour|day|week|month)|(?:in|takes?|leave (?:it|them)|let (?:it|them) sit) an? (?:whole |full |single )?(?:morning|afternoon|evening|night|season))\b/
+
+/** A size told by a thing or a part of the body: “as wide as your hand”, “the length of your arm”. The fence's own parts are no such thing. */
+const asLarge =
+  /\b(?:as (?:wide|deep|long|thick|tall|high|big) as|the (?:length|width|breadth|depth|thickness|height|span|size) of) (?:an?|your|one's|my) (?!(?:[a-z]+ )?(?:fence|gate|yard|run|holes?|posts?|pickets?|rails?|boards?|bays?|opening|panel|slat|paling|gap|lot|garden|drive|path|side|auger|spacer|screw|wood|timber|bags?)\b)/
+
+const isTime = (word: string): boolean =>
+  measures.has(word) || /^(?:season|spring|summer|autumn|fall|winter|morning|night|evening)$/.test(word)
+
+/** Countable things named as more than one. */
+const isSeveral = (word: string): boolean => word.endsWith('s') && countables.has(word)
 
 /** "two-by-four", "four by four". */
 const isNominal = (words: readonly Word[], i: number): boolean =>
@@ -229,10 +251,14 @@ function isOwnTerm(words: readonly Word[], i: number, own: string): boolean {
 export const ownTerms = (texts: readonly string[]): string =>
   ` ${texts.flatMap((text) => [...wordsOf(folded(text)).map((it) => it.text.replace(/s$/, '')), '|']).join(' ')} `
 
-/** Rule 9: Roman numerals of two capitals or more, but for the trade's abbreviations. */
+/** Rule 9: Roman numerals of two capitals or more, but for the trade's abbreviations; and one that stands before things counted. */
 export const romanNumeral = (piece: string): boolean =>
   [...piece.matchAll(/(?<![\p{L}\p{N}])[IVXLCDM]{2,}(?![\p{L}\p{N}])/gu)].some(
     ([it]) =>
       !/^(?:MC|CD|CM|MDF|DC|MM|CC)$/.test(it) &&
       /^M{0,4}(?:CM|CD|D?C{0,4})(?:XC|XL|L?X{0,4})(?:IX|IV|V?I{0,4})$/.test(it),
+  ) ||
+  [...piece.matchAll(/(?<![\p{L}\p{N}'’-])[VXLCDMK] +(\p{L}+)/gu)].some(
+    ([, thing = '']) =>
+      isSeveral(folded(thing)) && !/^(?:braces|brackets|joints|stakes|screws|caps)$/.test(folded(thing)),
   )

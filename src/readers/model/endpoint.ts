@@ -60,7 +60,7 @@ export function openEndpoint(settings: EndpointSettings): Endpoint {
       const body = bodyOf(asked, current, wishes)
       const assembly = createAssembly(offered, earlierCalls)
       const show = createShowing(assembly, onText)
-      const failed = await exchange(client, body, assembly, watch, waits, key, show.more).finally(watch.close)
+      const failed = await exchange(client, body, assembly, watch, waits, show.more).finally(watch.close)
       const next =
         failed?.refusal && !show.begun() && tried.length < mostTries
           ? learn(current, failed.refusal, body, tried)
@@ -100,7 +100,6 @@ async function exchange(
   assembly: Assembly,
   watch: Watch,
   waits: Waits,
-  key: string | undefined,
   more: () => void,
 ): Promise<Mishap | undefined> {
   const given = (): Mishap =>
@@ -118,9 +117,9 @@ async function exchange(
       asked.catch(() => {})
       return given()
     }
-    return await hear(response, assembly, watch, waits, key, more, given)
+    return await hear(response, assembly, watch, waits, more, given)
   } catch (fault) {
-    return watch.why() ? given() : mishapOf(fault, key)
+    return watch.why() ? given() : mishapOf(fault)
   }
 }
 
@@ -129,7 +128,6 @@ async function hear(
   assembly: Assembly,
   watch: Watch,
   waits: Waits,
-  key: string | undefined,
   more: () => void,
   given: () => Mishap,
 ): Promise<Mishap | undefined> {
@@ -163,7 +161,7 @@ async function hear(
   // Not awaited: some servers never let go.
   reader.cancel().catch(() => {})
   const failure = assembly.failure()
-  if (failure) return refusedWith(failure.code, failure.words, key)
+  if (failure) return refusedWith(failure.code, failure.words)
   if (done || (assembly.finished() && watch.why() !== 'aborted')) return undefined
   if (watch.why()) return given()
   return mishap(unreadable ? 'unreadable' : 'cut')

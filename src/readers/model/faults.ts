@@ -1,5 +1,4 @@
 // This file is about what a person is told when a model could not be asked, or did not answer: what is wrong, and which setting mends it.
-import { guardProse } from '../../guard/prose.ts'
 import type { Endpoint, Spoken } from './endpoint.ts'
 import type { Trouble } from './speech.ts'
 
@@ -44,9 +43,9 @@ function told(trouble: Trouble, { reason, patience }: Spoken, { address, model, 
     case 'timeout':
       return `The server at ${address} did not answer in time. Ask again in a while; where the model is slow, give it more seconds in PLUMBPOST_PATIENCE.`
     case 'upstream':
-      return `The server at ${address} failed while answering; that lies with it and not with you.${quoted(reason)} Ask again in a while.`
+      return `The server at ${address} failed while answering; that lies with it and not with you.${added(reason)} Ask again in a while.`
     case 'rejected':
-      return `The server at ${address} did not take the question for the model “${model}”.${quoted(reason)} Look at PLUMBPOST_MODEL and OPENAI_BASE_URL.`
+      return `The server at ${address} did not take the question for the model “${model}”.${added(reason)} Look at PLUMBPOST_MODEL and OPENAI_BASE_URL.`
     case 'aborted':
       return 'The question was taken back before it was read.'
     default:
@@ -54,9 +53,7 @@ function told(trouble: Trouble, { reason, patience }: Spoken, { address, model, 
   }
 }
 
-/** A server’s words are no more trusted than a model’s: only what the guard lets through is shown. */
-const quoted = (reason: string | undefined): string =>
-  reason !== undefined && guardProse(reason, {}, '').pass ? ` It says: “${reason}”` : ''
+const added = (reason: string | undefined): string => (reason === undefined ? '' : ` ${reason}`)
 
 // No number: every figure of a reply is the engine’s or the person’s own.
 const inWords = (seconds: number): string =>

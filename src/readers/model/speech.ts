@@ -60,7 +60,7 @@ export interface Spoken {
   readonly error?: Trouble
   /** What went wrong, in plain words. Never the key, never a stack. */
   readonly message?: string
-  /** The server’s own reason, where it gave one in a short line. */
+  /** What its status says, in our words; never the server’s. */
   readonly reason?: string
   /** How many seconds the server wants to be left alone. */
   readonly patience?: number

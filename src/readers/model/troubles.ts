@@ -29,21 +29,31 @@ const plainly: Readonly<Record<Trouble, string>> = {
   unreadable: 'The server sent something that is not an answer.',
 }
 
+/** What a status says, in our words: what a server writes beside it is as little trusted as what a model writes, and is not shown. */
+const reasons: Readonly<Record<number, string>> = {
+  400: 'It finds fault with how the question was put.',
+  413: 'It finds the question too large.',
+  422: 'It finds fault with how the question was put.',
+  501: 'It cannot do what was asked of it.',
+  502: 'Something stands before it and cannot reach it.',
+  503: 'It is starting, or not taking questions now.',
+}
+
 export const mishap = (trouble: Trouble): Mishap => ({ trouble, message: plainly[trouble] })
 
-export function mishapOf(fault: unknown, key: string | undefined): Mishap {
+export function mishapOf(fault: unknown): Mishap {
   if (fault instanceof APIConnectionTimeoutError) return mishap('timeout')
   if (!(fault instanceof APIError) || fault.status === undefined) return mishap('unreachable')
-  const refused = refusedWith(Number(fault.status), fault.error, key)
+  const refused = refusedWith(Number(fault.status), fault.error)
   const patience = Number((fault.headers as Headers | undefined)?.get('retry-after') ?? Number.NaN)
   return refused.trouble === 'busy' && patience > 0 ? { ...refused, patience: Math.ceil(patience) } : refused
 }
 
 /** A status and a body, or an error inside an answer. */
-export function refusedWith(status: number | undefined, body: unknown, key: string | undefined): Mishap {
+export function refusedWith(status: number | undefined, body: unknown): Mishap {
   const words = wordsIn(body).join('\n')
   const trouble = troubleOf(status, words)
-  const reason = trouble === 'unauthorised' ? undefined : quotable(body, key)
+  const reason = status === undefined ? undefined : reasons[status]
   return {
     ...mishap(trouble),
     ...(reason === undefined ? {} : { reason }),
@@ -75,25 +85,4 @@ function wordsIn(value: unknown): string[] {
   if (typeof value === 'string') return [value]
   if (Array.isArray(value)) return value.flatMap(wordsIn)
   return isRecord(value) ? Object.values(value).flatMap(wordsIn) : []
-}
-
-/** The server's own reason, where it is one short line that holds nothing of the key and no markup. */
-function quotable(body: unknown, key: string | undefined): string | undefined {
-  const outer = isRecord(body) && isRecord(body.error) ? body.error : body
-  const reason = isRecord(outer)
-    ? [outer.message, outer.detail, outer.error].find((it) => typeof it === 'string')
-    : outer
-  if (typeof reason !== 'string') return undefined
-  const line = reason.trim()
-  if (line === '' || line.length > 200 || /[<>\n\r]|\bat .*:\d+|bearer|sk-/i.test(line) || holdsPartOf(line, key))
-    return undefined
-  return line
-}
-
-// Servers repeat keys whole, or their first and last letters.
-function holdsPartOf(line: string, key: string | undefined): boolean {
-  if (key === undefined) return false
-  const size = Math.min(4, key.length)
-  for (let at = 0; at + size <= key.length; at++) if (line.includes(key.slice(at, at + size))) return true
-  return false
 }

@@ -180,7 +180,7 @@ describe('a refusal that names nothing', () => {
     expect(spoken).toMatchObject({
       error: 'rejected',
       message: 'The server did not take the question.',
-      reason: 'Bad Request',
+      reason: 'It finds fault with how the question was put.',
     })
     expect(asked.map(({ body }) => Object.keys(body))).toEqual([
       ['model', 'tools', 'messages', 'stream', 'tool_choice', 'max_tokens', 'stream_options'],
