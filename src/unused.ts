@@ -35,10 +35,13 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
   const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
   // “A gallon does 300 square feet” tells one thing. Elsewhere “a foot” may be a size that somebody missed.
   const isCoverage = held.some((it) => isQuantity(it.value) && it.value.kind === 'coverage')
+  // “My wife and I want a fence”: who asks counts nothing, where no hours are told.
+  const isOfHours = held.some((it) => isQuantity(it.value) && it.value.kind === 'duration')
   const isTurnOfPhrase = (it: Tagged): boolean =>
     isDenied(it, heard) ||
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
+    (it.people === true && !isOfHours) ||
     (isCoverage && isRate(it)) ||
     (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.

@@ -102,4 +102,16 @@ describe('where a quantity stands', () => {
       .map((it) => `${it.figure.word} ${it.figure.text}`)
     expect(sizes?.sort()).toEqual(['holeDepth 24 in', 'holeDiameter 12 in'])
   })
+
+  it('who asks counts nothing where no hours are told, and is named where they are and no sum takes it', async () => {
+    const asked = await talk([
+      'my wife and I have a 93 in opening, 3 1/2 in pickets, gaps at most 2 1/2 in. how many pickets?',
+    ])
+    expect(results(asked.at(-1)).pickets).toBe('16 pickets')
+    expect(asked.at(-1)?.reply).not.toContain('I did not use')
+    const hours = await talk([
+      'I have 7 leaning posts to set right, the first took me 2.5 hours. 5 hours a day, me and my brother. How many days?',
+    ])
+    expect(hours.at(-1)?.reply).toContain('I did not use “me and my brother”')
+  })
 })
