@@ -21,18 +21,24 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
   const now = (): string => clock().toISOString()
 
   return {
-    create: () =>
+    create: (owner = '') =>
       run(async () => {
         const row = { id: newId(), title: '', created: now(), changed: now() }
-        await db.transaction().execute((tx) => tx.insertInto('conversations').values(row).execute())
+        await db.transaction().execute((tx) =>
+          tx
+            .insertInto('conversations')
+            .values({ ...row, owner })
+            .execute(),
+        )
         return { ...row, turns: 0 }
       }),
 
-    list: () =>
+    list: (owner) =>
       run(async () => {
         const rows = await db
           .selectFrom('conversations')
-          .selectAll()
+          .select(told)
+          .$if(owner !== undefined, (it) => it.where('owner', '=', owner ?? ''))
           .select((it) =>
             it
               .selectFrom('turns')
@@ -55,9 +61,48 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
         }))
       }),
 
+    isOf: (id, owner) =>
+      run(async () => {
+        const row = await db
+          .selectFrom('conversations')
+          .select('id')
+          .where('id', '=', id)
+          .where('owner', '=', owner)
+          .executeTakeFirst()
+        return row !== undefined
+      }),
+
+    share: (id, link) =>
+      run(async () => {
+        const { numUpdatedRows } = await db
+          .transaction()
+          .execute((tx) =>
+            tx.updateTable('conversations').set({ shared: link }).where('id', '=', id).executeTakeFirst(),
+          )
+        return numUpdatedRows > 0n
+      }),
+
+    sharedBy: (id) =>
+      run(async () => {
+        const row = await db.selectFrom('conversations').select('shared').where('id', '=', id).executeTakeFirst()
+        return row?.shared ?? null
+      }),
+
+    tokens: (of) =>
+      run(async () => {
+        const { sum } = await db
+          .selectFrom('turns')
+          .select((it) => it.fn.sum<number | string | null>('tokens').as('sum'))
+          .where('tokens', 'is not', null)
+          .$if('id' in of, (it) => it.where('conversation', '=', 'id' in of ? of.id : ''))
+          .$if('since' in of, (it) => it.where('at', '>=', 'since' in of ? of.since.toISOString() : ''))
+          .executeTakeFirstOrThrow()
+        return Number(sum ?? 0)
+      }),
+
     read: (id) =>
       run(async () => {
-        const row = await db.selectFrom('conversations').selectAll().where('id', '=', id).executeTakeFirst()
+        const row = await db.selectFrom('conversations').select(told).where('id', '=', id).executeTakeFirst()
         if (!row) return null
         const written = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
         const turns = asItStands(written.map(keptTurn))
@@ -92,6 +137,7 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
                 answer: JSON.stringify(turn.answer),
                 job: JSON.stringify(turn.job),
                 events: JSON.stringify(turn.events),
+                tokens: turn.tokens ?? null,
               })
               .execute()
             const title = turn.n === 0 ? { title: titleOf(turn.said) } : {}
@@ -123,6 +169,9 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
   }
 }
 
+/** What is told of a conversation: never whose it is. */
+const told = ['id', 'title', 'created', 'changed'] as const
+
 function keptTurn(row: Selectable<Tables['turns']>): KeptTurn {
   return {
     n: row.turn ?? row.n,
@@ -132,6 +181,7 @@ function keptTurn(row: Selectable<Tables['turns']>): KeptTurn {
     answer: JSON.parse(row.answer) as Answer,
     job: JSON.parse(row.job),
     events: JSON.parse(row.events) as KeptTurn['events'],
+    ...(row.tokens === null ? {} : { tokens: Number(row.tokens) }),
   }
 }
 

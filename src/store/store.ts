@@ -17,6 +17,8 @@ export interface KeptTurn extends Turn {
   readonly at: string
   /** The pieces it was told in, so that a stream can go on after a restart. */
   readonly events: readonly TurnEvent[]
+  /** What a model was asked and answered for it, counted or guessed. */
+  readonly tokens?: number
 }
 
 /** A turn of the talk as it stands. */
@@ -47,9 +49,16 @@ export interface Talk {
 }
 
 export interface Store {
-  create(): Promise<Conversation>
-  /** Newest first. */
-  list(): Promise<Conversation[]>
+  /** Of nobody in particular where no owner is named. */
+  create(owner?: string): Promise<Conversation>
+  /** Newest first: the owner's, or all there are where none is named. */
+  list(owner?: string): Promise<Conversation[]>
+  isOf(id: string, owner: string): Promise<boolean>
+  /** Keeps the hash of the one link by which it may be read; null withdraws it. False where there is no such conversation. */
+  share(id: string, link: string | null): Promise<boolean>
+  sharedBy(id: string): Promise<string | null>
+  /** What models were asked and answered: in one conversation, or in all of them since that moment. */
+  tokens(of: { readonly id: string } | { readonly since: Date }): Promise<number>
   read(id: string): Promise<Talk | null>
   /** A turn that was set aside is found too. */
   turnByKey(id: string, key: string): Promise<KeptTurn | null>

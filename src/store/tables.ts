@@ -1,9 +1,18 @@
 // This file is about the tables: the same for SQLite and PostgreSQL.
 import { setTimeout as pause } from 'node:timers/promises'
-import type { Kysely } from 'kysely'
+import { type ColumnDefinitionBuilder, type Generated, type Kysely, sql } from 'kysely'
 
 export interface Tables {
-  conversations: { id: string; title: string; created: string; changed: string }
+  conversations: {
+    id: string
+    title: string
+    created: string
+    changed: string
+    /** Whose it is, as a hash of what they show. Empty where nobody is asked. */
+    owner: Generated<string>
+    /** A hash of the link by which it may be read. */
+    shared: string | null
+  }
   turns: {
     conversation: string
     /** The order in which they were written, from 0. None is ever changed. */
@@ -16,6 +25,8 @@ export interface Tables {
     answer: string
     job: string
     events: string
+    /** What a model was asked and answered for it. Not set where none was. */
+    tokens: number | null
   }
 }
 
@@ -49,6 +60,8 @@ async function makeMissing(db: Kysely<Tables>): Promise<void> {
     .addColumn('title', 'text', (it) => it.notNull())
     .addColumn('created', 'text', (it) => it.notNull())
     .addColumn('changed', 'text', (it) => it.notNull())
+    .addColumn('owner', 'text', ofNobody)
+    .addColumn('shared', 'text')
     .execute()
   await db.schema
     .createTable('turns')
@@ -62,29 +75,51 @@ async function makeMissing(db: Kysely<Tables>): Promise<void> {
     .addColumn('answer', 'text', (it) => it.notNull())
     .addColumn('job', 'text', (it) => it.notNull())
     .addColumn('events', 'text', (it) => it.notNull())
+    .addColumn('tokens', 'integer')
     .addPrimaryKeyConstraint('turns_in_order', ['conversation', 'n'])
     .addUniqueConstraint('turns_once_a_key', ['conversation', 'key'])
     .execute()
-  if (await isMissingTurn(db)) await addTurn(db)
+  // Tables that are older than a column get it.
+  await addMissing(db, 'turns', 'turn', 'integer')
+  await addMissing(db, 'turns', 'tokens', 'integer')
+  await addMissing(db, 'conversations', 'owner', 'text', ofNobody)
+  await addMissing(db, 'conversations', 'shared', 'text')
+  await db.schema
+    .createIndex('conversations_of_owner')
+    .ifNotExists()
+    .on('conversations')
+    .columns(['owner', 'changed'])
+    .execute()
+  // Of the turns that a model read, and of no others.
+  await db.schema
+    .createIndex('turns_with_tokens')
+    .ifNotExists()
+    .on('turns')
+    .columns(['at', 'tokens'])
+    .where('tokens', 'is not', null)
+    .execute()
 }
 
-// Named with its table: SQLite takes a bare name that is no column for a text.
-const isMissingTurn = (db: Kysely<Tables>): Promise<boolean> =>
-  db
-    .selectFrom('turns')
-    .select('turns.turn')
-    .limit(0)
-    .execute()
-    .then(
-      () => false,
-      () => true,
-    )
+const ofNobody = (it: ColumnDefinitionBuilder): ColumnDefinitionBuilder => it.notNull().defaultTo('')
 
-async function addTurn(db: Kysely<Tables>): Promise<void> {
+async function addMissing(
+  db: Kysely<Tables>,
+  table: keyof Tables,
+  column: string,
+  type: 'text' | 'integer',
+  as: (it: ColumnDefinitionBuilder) => ColumnDefinitionBuilder = (it) => it,
+): Promise<void> {
+  // Named with its table: SQLite takes a bare name that is no column for a text.
+  const isThere = (): Promise<boolean> =>
+    sql`select ${sql.ref(`${table}.${column}`)} from ${sql.table(table)} limit 0`.execute(db).then(
+      () => true,
+      () => false,
+    )
+  if (await isThere()) return
   try {
-    await db.schema.alterTable('turns').addColumn('turn', 'integer').execute()
+    await db.schema.alterTable(table).addColumn(column, type, as).execute()
   } catch (fault) {
     // Another process may have been quicker.
-    if (await isMissingTurn(db)) throw fault
+    if (!(await isThere())) throw fault
   }
 }

@@ -129,6 +129,52 @@ function suite(name: string, where: () => Where): void {
       expect(await store.turnByKey(first.id, 'key')).toBeNull()
     })
 
+    it('a conversation is its owner’s, and is told without their name; one of nobody is nobody’s', async () => {
+      const [anns, bens, nobodys] = [await store.create('ann'), await store.create('ben'), await store.create()]
+      expect((await store.list('ann')).map((it) => it.id)).toEqual([anns.id])
+      expect((await store.list()).map((it) => it.id)).toEqual(
+        expect.arrayContaining([anns.id, bens.id, nobodys.id].sort()),
+      )
+      expect([
+        await store.isOf(anns.id, 'ann'),
+        await store.isOf(anns.id, 'ben'),
+        await store.isOf('none', 'ann'),
+      ]).toEqual([true, false, false])
+      expect(await store.isOf(nobodys.id, 'ann')).toBe(false)
+      for (const told of [anns, (await store.list('ann'))[0], (await store.read(anns.id))?.conversation])
+        expect(Object.keys(told ?? {}).sort()).toEqual(['changed', 'created', 'id', 'title', 'turns'])
+    })
+
+    it('is read by one link at a time, which can be withdrawn; a conversation that is gone has none', async () => {
+      const { id } = await store.create()
+      expect(await store.sharedBy(id)).toBeNull()
+      expect(await store.share(id, 'one')).toBe(true)
+      expect(await store.share(id, 'two')).toBe(true)
+      expect(await store.sharedBy(id)).toBe('two')
+      await store.share(id, null)
+      expect(await store.sharedBy(id)).toBeNull()
+      await store.share(id, 'three')
+      await store.remove(id)
+      expect([await store.sharedBy(id), await store.share(id, 'four')]).toEqual([null, false])
+    })
+
+    it('what a model was asked is counted: of one conversation, and of all since a moment, turns set aside among them', async () => {
+      const { id } = await store.create()
+      const start = new Date(Date.UTC(2026, 0, 1, 0, 0, tick))
+      await store.append(id, { ...turn(0), tokens: 1200 }, 0)
+      await store.append(id, turn(1), 1)
+      const later = new Date(Date.UTC(2026, 0, 1, 0, 0, tick))
+      await store.append(id, { ...turn(0), tokens: 34 }, 2)
+      const other = await store.create()
+      await store.append(other.id, { ...turn(0), tokens: 5 }, 0)
+      expect(await store.tokens({ id })).toBe(1234)
+      expect(await store.tokens({ since: start })).toBe(1239)
+      expect(await store.tokens({ since: later })).toBe(39)
+      expect(await store.tokens({ since: new Date(Date.UTC(2027, 0)) })).toBe(0)
+      expect((await store.read(id))?.turns.map((it) => it.tokens)).toEqual([34])
+      expect((await store.read(id))?.turns[0]?.aside[0]?.map((it) => it.tokens)).toEqual([1200, undefined])
+    })
+
     it('counts no turn where none was written', async () => {
       const { id } = await store.create()
       expect((await store.list()).find((it) => it.id === id)?.turns).toBe(0)
