@@ -13,6 +13,8 @@ const programs = {
   server: 'src/main.ts',
   ask: 'src/cli/ask.ts',
   audit: 'src/cli/audit.ts',
+  backup: 'src/cli/backup.ts',
+  restore: 'src/cli/restore.ts',
 }
 
 // Some packages are still CommonJS and call `require`, which an ES module has not got.

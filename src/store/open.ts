@@ -16,6 +16,8 @@ export type Where =
   | { readonly databaseUrl: string }
   | { readonly memory: true }
 
+export const talksFileIn = (dataFolder: string): string => join(dataFolder, 'conversations.sqlite')
+
 const made: Made = { clock: () => new Date(), newId: randomUUID }
 
 export async function openStore(where: Where, make: Made = made): Promise<Store> {
@@ -34,7 +36,7 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
   }
   if ('memory' in where) return openSqlStore(connected(':memory:', 0), make)
   mkdirSync(where.dataFolder, { recursive: true })
-  const file = join(where.dataFolder, 'conversations.sqlite')
+  const file = talksFileIn(where.dataFolder)
   try {
     return await openSqlStore(await sqlite(file, where.longestWaitMs ?? longestWaitMs), make)
   } catch (fault) {

@@ -5,6 +5,7 @@ import { inSpite } from './faults.ts'
 import { Conflict, type KeptTurn, type Store } from './store.ts'
 import { makeTables, type Tables } from './tables.ts'
 import { asItStands } from './talk.ts'
+import { putTalk, takeTalks } from './whole-talks.ts'
 
 export interface Made {
   readonly clock: () => Date
@@ -163,6 +164,9 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
           return numDeletedRows > 0n
         })
       }),
+
+    takeTalks: () => takeTalks(db, run),
+    putTalk: (talk) => run(() => putTalk(db, talk)),
 
     retries: () => retries,
     close: () => db.destroy(),

@@ -1,6 +1,7 @@
 // This file is about what a store of conversations does. An answer acknowledged is an answer kept.
 import type { Turn } from '../answer.ts'
 import type { TurnEvent } from '../turn-event.ts'
+import type { Put, WholeTalk } from './whole-talks.ts'
 
 export interface Conversation {
   readonly id: string
@@ -68,6 +69,10 @@ export interface Store {
    */
   append(id: string, turn: Omit<KeptTurn, 'at'>, written: number): Promise<KeptTurn>
   remove(id: string): Promise<boolean>
+  /** Every talk, for a backup, one at a time. */
+  takeTalks(): AsyncIterable<WholeTalk>
+  /** A talk of a backup. What is there is never written over. */
+  putTalk(talk: WholeTalk): Promise<Put>
   /** How often a write was turned back by the database and tried again, since the store was opened. */
   retries(): number
   close(): Promise<void>

@@ -10,6 +10,7 @@ import type { Answer } from '../../../src/answer.ts'
 import { createAssistant } from '../../../src/assistant.ts'
 import { createApp } from '../../../src/http/app.ts'
 import { offlineReader } from '../../../src/readers/offline/offline.ts'
+import { restoreBackup, writeBackup } from '../../../src/store/backup.ts'
 import { openStore, type Where } from '../../../src/store/open.ts'
 import { Conflict, type KeptTurn, type Store, type TalkTurn, Unavailable } from '../../../src/store/store.ts'
 import { titleOf } from '../../../src/store/sql-store.ts'
@@ -179,6 +180,23 @@ function suite(name: string, where: () => Where): void {
       const { id } = await store.create()
       expect((await store.list()).find((it) => it.id === id)?.turns).toBe(0)
       expect(await store.read(id)).toMatchObject({ turns: [], written: 0 })
+    })
+
+    it('gives its talks away by a backup, and takes them back, as they were', async () => {
+      const { id } = await store.create()
+      for (const [written, n] of [0, 1, 1].entries()) await store.append(id, turn(n, `key ${written}`), written)
+      const before = await store.read(id)
+      const [there, back] = [join(folder(), 'there'), join(folder(), 'back')]
+      await writeBackup(store, there, new Date(0))
+      const other = await openStore({ memory: true })
+      await restoreBackup(other, there, () => {})
+      expect(await other.read(id)).toEqual(before)
+      await writeBackup(other, back, new Date(0))
+      expect(readFileSync(back, 'utf8')).toBe(readFileSync(there, 'utf8'))
+      await store.remove(id)
+      await restoreBackup(store, back, () => {})
+      expect(await store.read(id)).toEqual(before)
+      await other.close()
     })
 
     it('answers for what is not there', async () => expect(await store.read("'; drop table turns; --")).toBeNull())
