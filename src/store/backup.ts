@@ -6,18 +6,19 @@ import { open, rename, rm } from 'node:fs/promises'
 import { z } from 'zod'
 import { version } from '../../engine/index.ts'
 import type { Store } from './store.ts'
-import type { Tables } from './tables.ts'
-import type { Put, WholeTalk } from './whole-talks.ts'
+import type { ConversationRow, Put, TurnRow, WholeTalk } from './whole-talks.ts'
 
 /** The version of the rows. It goes up when a column is added; files of earlier versions stay readable. */
 const rowsVersion = 1
 const longestLine = 256 * 1024 * 1024
 
-const conversationRow: z.ZodType<Tables['conversations']> = z.strictObject({
+const conversationRow: z.ZodType<ConversationRow> = z.strictObject({
   id: z.string(),
   title: z.string(),
   created: z.string(),
   changed: z.string(),
+  owner: z.string(),
+  shared: z.string().nullable(),
 })
 const json = z.string().refine((it) => {
   try {
@@ -26,7 +27,7 @@ const json = z.string().refine((it) => {
     return false
   }
 })
-const turnRow: z.ZodType<Tables['turns']> = z.strictObject({
+const turnRow: z.ZodType<TurnRow> = z.strictObject({
   conversation: z.string(),
   n: z.int().min(0),
   turn: z.int().min(0).nullable(),
@@ -36,6 +37,7 @@ const turnRow: z.ZodType<Tables['turns']> = z.strictObject({
   answer: json,
   job: json,
   events: json,
+  tokens: z.int().min(0).nullable(),
 })
 const first = z.object({ backup: z.literal('plumbpost talks'), rows: z.int().min(1), by: z.string(), made: z.string() })
 const end = z.object({ conversations: z.int(), turns: z.int(), sha256: z.string() })
@@ -111,7 +113,7 @@ async function* talksIn(path: string): AsyncGenerator<WholeTalk> {
   const bad = (why: string): BadBackup => new BadBackup(`“${path}” ${why}`)
   const hash = createHash('sha256')
   const count = { conversations: 0, turns: 0 }
-  let talk: { conversation: Tables['conversations']; turns: Tables['turns'][] } | undefined
+  let talk: { conversation: ConversationRow; turns: TurnRow[] } | undefined
   let isBegun = false
   let isEnded = false
   for await (const { text, whole } of linesOf(path, hash, () => isTooLong(path))) {

@@ -1,11 +1,14 @@
 // This file is about whole talks, row by row as they are stored: taken out for a backup, and put in from one.
-import type { Kysely } from 'kysely'
+import type { Kysely, Selectable } from 'kysely'
 import type { Tables } from './tables.ts'
+
+export type ConversationRow = Selectable<Tables['conversations']>
+export type TurnRow = Selectable<Tables['turns']>
 
 /** One talk as the tables hold it. Its turns are in the order in which they were written, those set aside among them. */
 export interface WholeTalk {
-  readonly conversation: Tables['conversations']
-  readonly turns: readonly Tables['turns'][]
+  readonly conversation: ConversationRow
+  readonly turns: readonly TurnRow[]
 }
 
 /**
@@ -76,5 +79,5 @@ export const putTalk = (db: Kysely<Tables>, { conversation, turns }: WholeTalk):
     return there ? 'continued' : 'added'
   })
 
-const isSame = (a: Tables['turns'], b: Tables['turns']): boolean =>
-  (Object.keys({ ...a, ...b }) as (keyof Tables['turns'])[]).every((it) => (a[it] ?? null) === (b[it] ?? null))
+const isSame = (a: TurnRow, b: TurnRow): boolean =>
+  (Object.keys({ ...a, ...b }) as (keyof TurnRow)[]).every((it) => (a[it] ?? null) === (b[it] ?? null))

@@ -1,26 +1,14 @@
-// This file is about `npm run soak`: every calculation with a hundred thousand random inputs (or as many as named), or those that are named, from a seed that is printed.
-import { catalogue } from '../../engine/catalogue.ts'
-import { alwaysGivesAnOutcome } from '../engine/laws.ts'
+// This file is about `npm run soak`: what takes too long for the tests. Every calculation with a hundred thousand random inputs (or as many as named), or those
+// that are named; and with `kill` a hundred rounds of kill −9 on each store (or as many as named). From a seed that is printed.
+import { soakCalculations } from './calculations.ts'
+import { soakKills } from './kills.ts'
 
-const [runs = 100_000, seed = Date.now() % 2 ** 31] = process.argv
-  .slice(2)
-  .filter((it) => /^\d+$/.test(it))
-  .map(Number)
-const only = process.argv.slice(2).filter((it) => /[a-z]/.test(it))
-// One property of a hundred thousand runs holds on to all of them, until the memory is full.
-const portion = 2000
-let failed = 0
-for (const calc of catalogue.filter((it) => only.length === 0 || only.includes(it.name))) {
-  let at = seed
-  try {
-    for (let done = 0; done < runs; done += portion, at++)
-      alwaysGivesAnOutcome(calc, Math.min(portion, runs - done), at)
-    process.stdout.write(`${calc.name}: ${runs} outcomes\n`)
-  } catch (fault) {
-    failed++
-    process.stdout.write(
-      `${calc.name}: FAILED, seed ${at}\n${fault instanceof Error ? fault.message : String(fault)}\n`,
-    )
-  }
-}
-process.exitCode = failed > 0 ? 1 : 0
+const args = process.argv.slice(2)
+const [runs, seed = Date.now() % 2 ** 31] = args.filter((it) => /^\d+$/.test(it)).map(Number)
+const names = args.filter((it) => /[a-z]/.test(it))
+const isAll = names.length === 0
+const kept: boolean[] = []
+const calculations = names.filter((it) => it !== 'kill')
+if (isAll || names.includes('kill')) kept.push(await soakKills(isAll ? undefined : runs, seed))
+if (isAll || calculations.length > 0) kept.push(soakCalculations(calculations, runs, seed))
+process.exitCode = kept.every((it) => it) ? 0 : 1
