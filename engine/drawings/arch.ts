@@ -4,7 +4,7 @@ import { chainFor, type Curve, heightAt } from '../curves.ts'
 import { toNumber } from '../quantities/amount.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, box, heading, line, shape, sheet, width } from './svg.ts'
+import { across, aside, box, heading, line, part, shape, sheet, width } from './svg.ts'
 
 export function archDrawing(seen: Seen): string | null {
   const [opening, rise] = [seen.one('opening'), seen.one('archRise')]
@@ -38,14 +38,17 @@ export function archDrawing(seen: Seen): string | null {
     for (let i = 0; i < many; i++) {
       const x = gap + i * (gap + w) - c / 2
       parts.push(
-        shape(
-          [
-            [at(x)[0], ground],
-            ...Array.from({ length: bits + 1 }, (_, k) => at(x + (k * w) / bits)),
-            [at(x + w)[0], ground],
-          ],
-          '#f4f4f4',
-          many > 40 ? 0.6 : 1,
+        part(
+          picketSays(seen, i, many),
+          shape(
+            [
+              [at(x)[0], ground],
+              ...Array.from({ length: bits + 1 }, (_, k) => at(x + (k * w) / bits)),
+              [at(x + w)[0], ground],
+            ],
+            '#f4f4f4',
+            many > 40 ? 0.6 : 1,
+          ),
         ),
       )
     }
@@ -72,4 +75,13 @@ export function archDrawing(seen: Seen): string | null {
     },
     parts,
   )
+}
+
+/** From its foot to the curve, as the table has it. */
+function picketSays(seen: Seen, i: number, many: number): string {
+  const table = seen.tables.find((it) => it.title.startsWith('Picket by picket'))
+  const unit = table?.columns[1]?.unit
+  const [, left, middle, right, cut] = table?.rows[i] ?? []
+  const long = `${middle} ${unit} long in the middle, ${left} ${unit} at its left edge, ${right} ${unit} at its right`
+  return `picket ${i + 1} of ${many}${table ? `: ${long}; its top is cut ${cut} from square` : ''}`
 }

@@ -3,7 +3,7 @@ import type { Seen } from '../calculation.ts'
 import { toNumber } from '../quantities/amount.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { box, grey, line, sheet, words } from './svg.ts'
+import { box, grey, line, mostParts, part, sheet, words } from './svg.ts'
 
 const width = 460
 const margin = 16
@@ -31,7 +31,17 @@ export function bayPatternsDrawing(seen: Seen): string | null {
     parts.push(words(margin, y, name, 'start', 13, true))
     let x = margin
     const places = [x, ...bays.map((bay) => (x += numberIn(bay, 'in') * scale))]
-    parts.push(line(margin, y + 26, x, y + 26, 2, grey))
+    if (bays.length * ways.length > mostParts) parts.push(line(margin, y + 26, x, y + 26, 2, grey))
+    else
+      bays.forEach((bay, i) => {
+        const [from, to] = [places[i] as number, places[i + 1] as number]
+        parts.push(
+          part(
+            `bay ${i + 1} of ${bays.length}: ${show(bay)} centre to centre`,
+            line(from, y + 26, to, y + 26, 2, grey),
+          ),
+        )
+      })
     for (const place of places) parts.push(box(place - post / 2, y + 12, post, 28, '#fff', 1.5))
   })
   return sheet(

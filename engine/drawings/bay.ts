@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, box, heading, line, shape, sheet, width } from './svg.ts'
+import { across, aside, box, heading, line, mostParts, part, shape, sheet, width } from './svg.ts'
 
 const side = 26
 const ground = 196
@@ -56,22 +56,25 @@ function bayWith(seen: Seen, ends: Ends): string {
   for (let i = 0; i < many; i++) {
     const x = first + i * pitch * scale
     const point = Math.min(wide / 2, 10)
-    parts.push(
-      shape(
-        [
-          [x, ground - 8],
-          [x, tops + point],
-          [x + wide / 2, tops],
-          [x + wide, tops + point],
-          [x + wide, ground - 8],
-        ],
-        '#fff',
-        // So many that their edges stand close together are drawn finer, or they would run into one black.
-        Math.min(many > 40 ? 0.6 : 1, (pitch * scale) / 8),
-      ),
+    const drawn = shape(
+      [
+        [x, ground - 8],
+        [x, tops + point],
+        [x + wide / 2, tops],
+        [x + wide, tops + point],
+        [x + wide, ground - 8],
+      ],
+      '#fff',
+      // So many that their edges stand close together are drawn finer, or they would run into one black.
+      Math.min(many > 40 ? 0.6 : 1, (pitch * scale) / 8),
     )
+    parts.push(many > mostParts ? drawn : part(picketSays(seen, i, many), drawn))
   }
-  for (const x of [side, right]) parts.push(box(x, tops - 8, post * scale, ground - tops + 8, '#bbb'))
+  for (const [x, says] of [
+    [side, 'left post: the opening begins at its face'],
+    [right, `right post: its face is ${show(opening)} from the left one's`],
+  ] as const)
+    parts.push(part(says, box(x, tops - 8, post * scale, ground - tops + 8, '#bbb')))
   parts.push(across(left, right, 44, `opening ${show(opening)}`))
   // The gap's dimension stands under the gap before the first picket where that is a whole one, else under the gap behind it.
   const gapFrom = ends.before === 1 ? left : first + wide
@@ -97,4 +100,14 @@ function bayWith(seen: Seen, ends: Ends): string {
     },
     parts,
   )
+}
+
+/** Its mark as the table of running marks has it, and where that is measured from. */
+function picketSays(seen: Seen, i: number, many: number): string {
+  const [table, width] = [seen.tables.find((it) => it.title.startsWith('Running marks')), show(seen.one('picketWidth'))]
+  const mark = table?.rows[i]?.[1]
+  const from = table?.title.split(', from ')[1]?.replace(/ \(.*/, '')
+  const unit = table?.columns[1]?.unit
+  const at = mark === undefined ? '' : `left edge at ${mark} ${unit} from ${from}; `
+  return `picket ${i + 1} of ${many}: ${at}${width} wide`
 }

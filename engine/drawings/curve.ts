@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { aside, dot, heading, line, sheet, width } from './svg.ts'
+import { aside, dot, heading, line, mostParts, part, sheet, width } from './svg.ts'
 
 export function curveDrawing(seen: Seen): string | null {
   const [radius, bays, chord, turn] = [
@@ -29,8 +29,14 @@ export function curveDrawing(seen: Seen): string | null {
   const parts = [`<path d="M${fine.join('L')}" fill="none" stroke="#111" stroke-width="1" stroke-dasharray="5 4"/>`]
   points.forEach(([u, v], i) => {
     const next = points[i + 1]
-    if (next) parts.push(line(x(u), y(v), x(next[0]), y(next[1]), 2))
-    parts.push(dot(x(u), y(v), many > 40 ? 2 : 4))
+    const isAsked = 2 * many < mostParts
+    const of = (says: string, drawn: string): string => (isAsked ? part(says, drawn) : drawn)
+    if (next)
+      parts.push(
+        of(`bay ${i + 1} of ${many}: ${show(chord)} in a straight line`, line(x(u), y(v), x(next[0]), y(next[1]), 2)),
+      )
+    const turned = i === 0 || !next ? 'an end of the curve' : `the fence turns ${show(turn)} here`
+    parts.push(of(`post ${i + 1} of ${points.length}: ${turned}`, dot(x(u), y(v), many > 40 ? 2 : 4)))
   })
   const [string, first, last] = [seen.maybe('longChord'), points[0], points.at(-1)]
   if (string && first && last)

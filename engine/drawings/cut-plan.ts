@@ -4,7 +4,7 @@ import { add } from '../quantities/amount.ts'
 import { less, numberIn, type Quantity, zero } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import { byTape } from '../quantities/tape.ts'
-import { aside, box, heading, ledDown, line, sheet, spread, width, words } from './svg.ts'
+import { aside, box, heading, ledDown, line, mostParts, part, sheet, spread, width, words } from './svg.ts'
 
 const most = 12
 const [left, right] = [16, width - 16]
@@ -94,9 +94,11 @@ function oneWay({ alike, length, offcut, pieces }: Way, top: number, scale: numb
   ]
   if (trim > 0) parts.push(box(left, top, trim * scale, deep, '#fff'))
   let x = left + trim * scale
-  for (const piece of pieces) {
+  for (const [i, piece] of pieces.entries()) {
     const wide = inches(piece) * scale
-    parts.push(box(x, top, wide, deep, '#f4f4f4'), label(x, wide, top, piece))
+    const drawn = box(x, top, wide, deep, '#f4f4f4') + label(x, wide, top, piece)
+    const says = `piece ${i + 1} of ${pieces.length}: ${byTape(piece)}, from a board of ${show(length)}`
+    parts.push(pieces.length > mostParts ? drawn : part(says, drawn))
     // What is sawn lies on the far side of the mark.
     if (x + wide < end - 0.01) parts.push(line(x + wide, top - 3, x + wide, top + deep + 3, 1.6))
     x += wide + kerf * scale

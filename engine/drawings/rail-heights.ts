@@ -1,8 +1,9 @@
 // This file is about pickets on their rails from the front, with every height from the ground, heights to scale.
 import type { Seen } from '../calculation.ts'
-import { numberIn } from '../quantities/quantity.ts'
+import { exact, subtract, times } from '../quantities/amount.ts'
+import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { aside, box, column, down, heading, line, shape, sheet, spread, width, words } from './svg.ts'
+import { aside, box, column, down, heading, line, part, shape, sheet, spread, width, words } from './svg.ts'
 
 const [left, right] = [166, 250] // of the rails
 const top = 52
@@ -32,9 +33,18 @@ export function railHeightsDrawing(seen: Seen): string | null {
     number,
     number,
   ]
-  const many = Math.min(40, Math.round(numberIn(rails, rails.unit)))
+  const all = Math.round(numberIn(rails, rails.unit))
+  const many = Math.min(40, all)
   const parts: string[] = []
-  for (let i = 0; i < many; i++) parts.push(box(left, y(t - i * a), right - left, d * scale, '#ccc', 0.75))
+  for (let i = 0; i < many; i++) {
+    const edge: Quantity = { ...topAt, amount: subtract(topAt.amount, times(apart.amount, exact(i))) }
+    parts.push(
+      part(
+        `rail ${i + 1} of ${all}: its top edge ${show(edge)} from the ground`,
+        box(left, y(t - i * a), right - left, d * scale, '#ccc', 0.75),
+      ),
+    )
+  }
   const start = (left + right - pickets * picket - (pickets - 1) * gap) / 2
   for (let i = 0; i < pickets; i++) {
     const x = start + i * (picket + gap)

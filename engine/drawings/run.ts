@@ -2,7 +2,7 @@
 import type { Seen } from '../calculation.ts'
 import { less } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { aside, box, heading, ledDown, line, plate, sheet, spread, width, words } from './svg.ts'
+import { aside, box, heading, ledDown, line, part, plate, sheet, spread, width, words } from './svg.ts'
 
 const margin = 30
 const perStrip = 5 // posts; more would crowd their stations
@@ -93,7 +93,12 @@ function stripOf(
       gates.push(plate((x(before) + here) / 2, y + 58, 'gate', 11))
     }
     if (next && !post.gateFollows) parts.push(line(here, y + 40, x(next), y + 40, 3))
-    parts.push(box(here - 5, y + 35, 10, 10, post.isGate ? '#111' : '#fff', 1.5))
+    parts.push(
+      part(
+        `${post.isGate ? 'gate post' : 'post'} ${post.number} of ${posts.length}: centre at ${post.station} from the start`,
+        box(here - 5, y + 35, 10, 10, post.isGate ? '#111' : '#fff', 1.5),
+      ),
+    )
     // Over a leaf, and over the number of a post that stands too near.
     const isNear = before && here - x(before) < spread(`${before.number}${post.number}`, 12, true) / 2 + 2
     const up = raised > 8 ? 36 - raised : isNear ? 16 : 28

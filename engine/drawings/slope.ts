@@ -1,8 +1,9 @@
 // This file is about fences on a slope from the side: stepped, raked, and posts under a string. Heights and lengths to one scale where they fit, else it says so.
 import type { Seen } from '../calculation.ts'
+import { over } from '../quantities/amount.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, heading, ledDown, line, shape, sheet, width, words } from './svg.ts'
+import { across, aside, heading, ledDown, line, mostParts, part, shape, sheet, width, words } from './svg.ts'
 
 const side = 24
 const fenceShown = 42 // inches of fence above the ground; the height is no part of these sums
@@ -17,6 +18,7 @@ export function slopeDrawing(seen: Seen): string | null {
   ]
   const many = Math.min(12, Math.round(numberIn(bays, bays.unit)))
   const all = Math.round(numberIn(bays, bays.unit))
+  const level: Quantity = { ...distance, amount: over(distance.amount, bays.amount) }
   const run = (numberIn(distance, 'in') * many) / all
   const drop = (numberIn(fall, 'in') * many) / all
   const across1 = (width - 2 * side) / run
@@ -28,16 +30,20 @@ export function slopeDrawing(seen: Seen): string | null {
   const parts: string[] = [line(x(0) - 14, ground(0), x(many) + 14, ground(many), 2)]
   for (let i = 0; i < many; i++) {
     // A level bay stands on the higher ground at its start; below its far end the ground has fallen by a step.
+    const lower = i === 0 ? '' : `, its top ${show(step)} lower than the one before`
     parts.push(
-      shape(
-        [
-          [x(i), fenceTop(i)],
-          [x(i + 1), fenceTop(i)],
-          [x(i + 1), ground(i) - 3],
-          [x(i), ground(i) - 3],
-        ],
-        '#f2f2f2',
-        1,
+      part(
+        `bay ${i + 1} of ${all}: ${show(level)} level${lower}`,
+        shape(
+          [
+            [x(i), fenceTop(i)],
+            [x(i + 1), fenceTop(i)],
+            [x(i + 1), ground(i) - 3],
+            [x(i), ground(i) - 3],
+          ],
+          '#f2f2f2',
+          1,
+        ),
       ),
     )
   }
@@ -141,7 +147,11 @@ export function stringDrawing(seen: Seen): string | null {
     parts.push(
       `<path d="M${at.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}" fill="none" stroke="#111" stroke-width="2"/>`,
     )
-  for (const [x, y] of at) parts.push(line(x, string - 10, x, y + 14, heights.length > 40 ? 1.5 : 4, '#888'))
+  for (const [i, [x, y]] of at.entries()) {
+    const drawn = line(x, string - 10, x, y + 14, heights.length > 40 ? 1.5 : 4, '#888')
+    const says = `post ${i + 1} of ${at.length}: the string is ${show(heights[i] as Quantity)} above the ground`
+    parts.push(at.length > mostParts ? drawn : part(says, drawn))
+  }
   const labels = ledDown(
     at.flatMap(([x, y], i) =>
       i % every === 0 || i === at.length - 1 ? [{ x, from: y + 14, text: show(heights[i] as Quantity) }] : [],

@@ -1,8 +1,9 @@
 // This file is about a story stick laid aslant between two posts, to scale: its marks carried plumb, and the same marks squared off it.
 import type { Seen } from '../calculation.ts'
+import { exact, times } from '../quantities/amount.ts'
 import { numberIn, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { aside, dot, grey, heading, line, shape, sheet, width } from './svg.ts'
+import { aside, dot, grey, heading, line, mostParts, part, shape, sheet, width } from './svg.ts'
 
 const [left, right] = [34, 326]
 const top = 62
@@ -46,7 +47,10 @@ export function stickErrorsDrawing(seen: Seen): string | null {
   ]
   for (const [i, along] of marks.entries()) {
     const [x, y] = [left + along * ux, top + along * uy]
-    parts.push(line(x, y, x, rail, 0.9), line(x, rail, x, rail + 8, 2))
+    const drawn = line(x, y, x, rail, 0.9) + line(x, rail, x, rail + 8, 2)
+    const past = show({ ...step, amount: times(step.amount, exact(i)) })
+    const says = `mark ${i + 1} of ${n}: ${i === 0 ? 'the first on the stick' : `${past} past the first, along the stick`}`
+    parts.push(n > mostParts ? drawn : part(says, drawn))
     // Square to the stick, down to the same rail: only where it still falls between the posts, and few of them.
     const squared = x - ((rail - y) * uy) / ux
     if (squared > left && (n <= 6 || i % 3 === 0)) {

@@ -22,6 +22,15 @@ export interface Sheet {
 export const sheet = ({ width, height, title, description }: Sheet, parts: readonly string[]): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${at(width)} ${at(height)}" role="img" font-family="sans-serif" font-size="${letter}"><title>${escaped(title)}</title><desc>${escaped(description)}</desc><rect width="${at(width)}" height="${at(height)}" fill="#fff"/>${parts.join('')}</svg>`
 
+/**
+ * A picket, a post, a mark that tells what it is, where a reader lets it be asked: “picket 5 of 16: left edge at 24 7/8 in”.
+ * What comes before the colon names it. On paper nothing of it is seen.
+ */
+export const part = (says: string, drawn: string): string => `<g><title>${escaped(says)}</title>${drawn}</g>`
+
+/** Of more parts than these nobody asks each: they are drawn, and tell nothing. */
+export const mostParts = 150
+
 export const line = (x1: number, y1: number, x2: number, y2: number, weight = 1, colour = ink, dash = ''): string =>
   `<line x1="${at(x1)}" y1="${at(y1)}" x2="${at(x2)}" y2="${at(y2)}" stroke="${colour}" stroke-width="${weight}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`
 

@@ -2,7 +2,7 @@
 // Where north lies nobody said, so nothing points to it. The first run goes to the right, whatever way it goes in the yard.
 import { numberIn, type Quantity, quantity, type System } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { dot, ink, line, plate, shape, sheet, spread, words } from './svg.ts'
+import { dot, ink, line, part, plate, shape, sheet, spread, words } from './svg.ts'
 
 export type PostSeen = 'corner' | 'gate' | 'end' | 'line'
 
@@ -61,7 +61,9 @@ export function yardPlanDrawing(plan: YardPlan): string {
     ...placed.map(fencing),
     ...placed.flatMap(walls),
     ...placed.flatMap(({ run, posts, along }) =>
-      run.posts.map(({ kind }, i) => postSign(kind, posts[i] as Point, along)),
+      run.posts.map(({ kind, number, station }, i) =>
+        part(`${kind} post ${number}: ${show(station)} along ${run.name}`, postSign(kind, posts[i] as Point, along)),
+      ),
     ),
     ...placed.flatMap((it) => gateNames(it, labels)),
     ...(plan.isFor === 'permit' ? placed.map(outsideOf) : []),

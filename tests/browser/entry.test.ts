@@ -73,6 +73,53 @@ describe('an entry', () => {
     },
   )
 
+  browserTest(
+    'a drawing is alive: its pickets and posts tell their figures to a finger, to the keyboard and to a reader, and it is looked at closer',
+    async ({ page }) => {
+      await page.setViewportSize({ width: 360, height: 740 })
+      await page.goto(served.address)
+      await ask(page, 'What spacing for a 70 5/8 in bay, 3 1/2 in pickets, gaps at most 2 1/2 in?')
+      const sketch = entry(page, 1).locator('.sketch')
+      const slip = page.locator('#slip')
+      await sketch.evaluate((it) => it.scrollIntoView({ block: 'center' }))
+      // Picket 5 begins at 5 × 229/104 + 4 × 3 1/2 = 25.01 in.
+      const picket = sketch.locator('.part').nth(4)
+      const box = (await picket.boundingBox()) as { x: number; y: number; width: number; height: number }
+      await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2)
+      expect(await slip.innerText()).toMatch(/^Picket 5 of 12\s+Left edge at 25 in from the face of the left post/)
+      await page.keyboard.press('Escape')
+      // The keyboard stops once at a drawing, and goes from part to part with the arrows.
+      expect(await sketch.locator('.part[tabindex="0"]').count()).toBe(1)
+      await sketch.locator('.part[tabindex="0"]').focus()
+      await page.keyboard.press('ArrowRight')
+      expect(await slip.innerText()).toContain('Picket 2 of 12')
+      await page.keyboard.press('End')
+      await page.keyboard.press('Home')
+      await page.keyboard.press('Enter')
+      expect(await slip.innerText()).toContain('Picket 1 of 12')
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Copy this')
+      await page.keyboard.press('Escape')
+      const session = await page.context().newCDPSession(page)
+      const { nodes } = await session.send('Accessibility.getFullAXTree')
+      const names = nodes.map((it) => String(it.name?.value ?? ''))
+      expect(names.filter((it) => /^Picket \d+ of 12: Left edge at .*3 1\/2 in wide\.$/.test(it))).toHaveLength(12)
+      expect(names.some((it) => it.startsWith('Right post: Its face is 70 5/8 in'))).toBe(true)
+      // Twice as near, around the same middle.
+      const wide = async (): Promise<number> => (await sketch.locator('svg').boundingBox())?.width ?? 0
+      const before = await wide()
+      await sketch.getByRole('button', { name: 'Closer' }).click()
+      expect((await wide()) / before).toBeCloseTo(2, 1)
+      const seen = await sketch.locator('.sheet-of-paper').evaluate((it) => ({
+        middle: it.scrollLeft + it.clientWidth / 2,
+        all: it.scrollWidth,
+      }))
+      expect(seen.middle / seen.all).toBeCloseTo(0.5, 1)
+      await sketch.getByRole('button', { name: 'Closer' }).click()
+      expect(await sketch.getByRole('button', { name: 'Closer' }).isDisabled()).toBe(true)
+      expect(await withAxe(page)).toEqual([])
+    },
+  )
+
   browserTest('an assumption is changed in place, is worked again at once, and is taken back', async ({ page }) => {
     await page.goto(served.address)
     await ask(page, bags)

@@ -2,7 +2,7 @@
 import type { Figure } from '../../answer.ts'
 import { element } from './element.ts'
 import { originOf, type Within } from './origin.ts'
-import { offerSlip } from './slip.ts'
+import { offerSlip, ofFigure } from './slip.ts'
 
 /** A figure to be touched. What it tells is its description too, so that it is read out with it. */
 export function figureButton(figure: Figure, within: Within, kind = ''): HTMLElement {
@@ -19,7 +19,7 @@ export function figureButton(figure: Figure, within: Within, kind = ''): HTMLEle
     },
     figure.text,
   )
-  offerSlip(button, { figure, origin })
+  offerSlip(button, ofFigure(figure, origin))
   return button
 }
 

@@ -61,4 +61,4 @@ function stepOf({ ref, word, text }: Figure, { answer, before }: Within): [Withi
   return [answer, undefined]
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,10 +1,26 @@
 // This file is about the slip: the one small sheet that says where a figure comes from, lets it be copied, and written anew.
 import type { Figure } from '../../answer.ts'
 import { element, found } from './element.ts'
+import { capital } from './origin.ts'
 
 export interface OnSlip {
-  readonly figure: Figure
-  readonly origin: string
+  /** Large: the figure itself, or what is touched. */
+  readonly head: string
+  readonly label: string
+  readonly tells: string
+  readonly figure: Figure | null
+}
+
+export const ofFigure = (figure: Figure, origin: string): OnSlip => ({
+  head: figure.text,
+  label: figure.text.endsWith(figure.label) ? '' : figure.label,
+  tells: origin,
+  figure,
+})
+/** “picket 5 of 16: left edge at 24 7/8 in”. */
+export const ofPart = (says: string): OnSlip => {
+  const [name = '', ...rest] = says.split(': ')
+  return { head: capital(name), label: '', tells: `${capital(rest.join(': '))}.`, figure: null }
 }
 
 interface Changing {
@@ -15,7 +31,7 @@ interface Changing {
 }
 
 const slip = found('slip')
-let owner: HTMLElement | null = null
+let owner: HTMLElement | SVGElement | null = null
 let isPinned = false
 let leaving: ReturnType<typeof setTimeout> | undefined
 let changing: Changing | null = null
@@ -26,39 +42,46 @@ export function letChange(how: Changing): void {
 
 /** Shown while the figure is pointed at or has the focus; it stays when it is pressed. */
 export function offerSlip(button: HTMLElement, on: OnSlip): void {
-  button.addEventListener('pointerenter', (event) => {
-    if (event.pointerType === 'mouse' && !isPinned) show(button, on)
-  })
-  button.addEventListener('pointerleave', leave)
-  button.addEventListener('focus', () => {
-    if (!isPinned && button.matches(':focus-visible')) show(button, on)
-  })
-  button.addEventListener('blur', leave)
+  showWhileAt(button, on)
   button.addEventListener('click', () => pin(button, on))
 }
 
+/** Shown only while it is pointed at or has the focus. */
+export function showWhileAt(button: HTMLElement | SVGElement, on: OnSlip): void {
+  const hear = (event: string, act: (event: Event) => void): void => button.addEventListener(event, act)
+  hear('pointerenter', (event) => {
+    if ((event as PointerEvent).pointerType === 'mouse' && !isPinned) show(button, on)
+  })
+  hear('pointerleave', leave)
+  hear('focus', () => {
+    if (!isPinned && button.matches(':focus-visible')) show(button, on)
+  })
+  hear('blur', leave)
+}
+
 /** The slip with a line to write the figure anew. */
-export function openToChange(button: HTMLElement, on: OnSlip): void {
-  pin(button, on)
-  void writeAnew(on)
+export function openToChange(button: HTMLElement, figure: Figure, origin: string): void {
+  pin(button, ofFigure(figure, origin))
+  void writeAnew(figure)
 }
 
 /** Shown and kept until it is put away. */
-export function pin(button: HTMLElement, on: OnSlip): void {
+export function pin(button: HTMLElement | SVGElement, on: OnSlip): void {
   show(button, on)
   isPinned = true
-  const copy = element('button', { type: 'button' }, 'Copy the figure')
+  const copy = element('button', { type: 'button' }, on.figure ? 'Copy the figure' : 'Copy this')
   copy.addEventListener('click', () => {
-    void navigator.clipboard.writeText(on.figure.text).then(() => {
+    void navigator.clipboard.writeText(on.figure?.text ?? `${on.head}: ${on.tells}`).then(() => {
       copy.textContent = 'Copied'
     })
   })
   const close = element('button', { type: 'button' }, 'Put away')
   close.addEventListener('click', () => putAway(true))
   const row = element('div', { class: 'acts' }, copy)
-  if (canChange(on.figure)) {
+  if (on.figure && canChange(on.figure)) {
+    const { figure } = on
     const change = element('button', { type: 'button' }, 'Change it')
-    change.addEventListener('click', () => void writeAnew(on))
+    change.addEventListener('click', () => void writeAnew(figure))
     row.append(change)
   }
   row.append(close)
@@ -76,26 +99,18 @@ const canChange = ({ role, word }: Figure): boolean =>
   word !== 'cited' &&
   word !== 'note'
 
-function show(button: HTMLElement, { figure, origin }: OnSlip): void {
+function show(button: HTMLElement | SVGElement, { head, label, tells }: OnSlip): void {
   clearTimeout(leaving)
   owner = button
   isPinned = false
-  slip.setAttribute('aria-label', `Where ${figure.text} comes from`)
-  slip.replaceChildren(
-    element(
-      'p',
-      { class: 'of' },
-      element('strong', {}, figure.text),
-      ` ${figure.text.endsWith(figure.label) ? '' : figure.label}`,
-    ),
-    element('p', {}, origin),
-  )
+  slip.setAttribute('aria-label', `What ${head} is`)
+  slip.replaceChildren(element('p', { class: 'of' }, element('strong', {}, head), ` ${label}`), element('p', {}, tells))
   slip.hidden = false
   place(button)
 }
 
 /** Beside its figure where there is room for both, else at the foot of the window. */
-function place(button: HTMLElement): void {
+function place(button: HTMLElement | SVGElement): void {
   slip.classList.toggle('at-foot', innerWidth < 736)
   slip.style.removeProperty('left')
   slip.style.removeProperty('top')
@@ -107,7 +122,7 @@ function place(button: HTMLElement): void {
   slip.style.top = `${under ? at.bottom + 6 : Math.max(8, at.top - height - 6)}px`
 }
 
-async function writeAnew({ figure }: OnSlip): Promise<void> {
+async function writeAnew(figure: Figure): Promise<void> {
   const choices = figure.unit === 'choice' ? ((await changing?.choices(figure.word)) ?? []) : []
   const field =
     choices.length > 0
@@ -177,7 +192,7 @@ document.addEventListener('keydown', (event) => {
 })
 document.addEventListener('pointerdown', (event) => {
   const on = event.target as Element
-  if (!slip.contains(on) && !on.closest('.fig')) putAway(false)
+  if (!slip.contains(on) && !on.closest('.fig, .part')) putAway(false)
 })
 addEventListener(
   'scroll',

@@ -33,7 +33,7 @@ export function assumedOf({ calls, words }: Told, within: Within): HTMLElement[]
         { type: 'button', class: 'change', 'aria-label': `Change ${figure.label}` },
         'Change',
       )
-      change.addEventListener('click', () => openToChange(button, { figure, origin: originOf(figure, within) }))
+      change.addEventListener('click', () => openToChange(button, figure, originOf(figure, within)))
       return [
         element(
           'li',
