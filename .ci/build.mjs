@@ -15,6 +15,7 @@ const programs = {
   audit: 'src/cli/audit.ts',
   backup: 'src/cli/backup.ts',
   restore: 'src/cli/restore.ts',
+  plumbpost: 'src/cli/plumbpost.ts',
 }
 
 // Some packages are still CommonJS and call `require`, which an ES module has not got.

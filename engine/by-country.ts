@@ -1,5 +1,6 @@
 // This file is about wordings that hold in one country and not in the next: whom to ask before digging, which number to ring.
 // A telephone number is right in its own country alone, and is not shown in another.
+/** Where the fence stands, as far as numbers to ring and rules differ by it. */
 export type Country = 'us' | 'canada' | 'uk' | 'ireland' | 'europe' | 'australia' | 'new-zealand' | 'elsewhere'
 
 /** One wording for each country that has its own; `unknown` while nobody has said which it is, `elsewhere` for those not listed. */

@@ -117,6 +117,7 @@ export interface Seen {
   readonly system: System
 }
 
+/** A calculation whose lines are read and checked: what `calculation` makes of what a file declares. `run` works it. */
 export interface Calculation extends Omit<Declared<Words>, 'work' | 'lines'> {
   readonly lines: ReadonlyMap<string, { readonly line: Line; readonly because: string; readonly dimension: Dimension }>
   work(given: Record<string, unknown>, tools: Tools<Words>): void

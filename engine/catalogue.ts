@@ -361,6 +361,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
 ]
 
+/** Every calculation, in the order a job meets them. */
 export const catalogue: readonly Calculation[] = subjects.flatMap((it) => it.calculations)
 
 /** Those that somebody may ask for: the others are worked for a whole fence, from what its parts give. */
@@ -382,4 +383,5 @@ export const vocabulary: ReadonlyMap<string, Word> = (() => {
   return words
 })()
 
+/** The calculation of that name (`picket-spacing`); nothing where there is none. */
 export const calculationNamed = (name: string): Calculation | undefined => catalogue.find((calc) => calc.name === name)

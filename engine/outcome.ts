@@ -15,6 +15,7 @@ export interface Step {
   readonly because: string
 }
 
+/** What is missing, unreadable, impossible, implausible or contradictory: of which word, and what to do about it. */
 export interface Problem {
   readonly code: 'missing' | 'unreadable' | 'impossible' | 'implausible' | 'contradictory'
   readonly word: string
@@ -29,6 +30,7 @@ export interface Source {
   readonly from: string
 }
 
+/** Values in rows, such as the marks of a bay. A column says its unit; an empty unit is plain text. */
 export interface Table {
   readonly title: string
   readonly columns: readonly { readonly label: string; readonly unit: string }[]
@@ -38,6 +40,7 @@ export interface Table {
 /** Who a given value comes from. */
 export type Role = 'said' | 'known' | 'assumed' | 'result' | 'published'
 
+/** A value as it went into a calculation, and who it comes from. */
 export interface Given {
   readonly value: Value
   readonly role: Role
@@ -54,6 +57,7 @@ export interface Cited {
   readonly role: 'result' | 'published'
 }
 
+/** What came out: values with their working, or the problems that stand in the way. */
 export type Outcome =
   | {
       readonly ok: true

@@ -6,6 +6,7 @@
 //         ├─ run-2 …
 //         └─ corner-posts, corner-posts+gate-posts …
 
+/** The place that holds everything: what is said of no run and no kind of post holds there. */
 export const yard = 'yard'
 
 /** The kinds of post, and what people call them. */
@@ -53,11 +54,13 @@ export function runOf(place: string): string {
 }
 
 const numbered = /^run-([1-9]\d?)$/
+/** Whether a place is a run: one with a name (`front`), or `run-1` to `run-99`. */
 export const isRun = (place: string): boolean => Object.hasOwn(runNames, place) || numbered.test(place)
 /** A bay or gate of a run: `front/bay-3`. */
 export const partOf = (run: string, part: 'bay' | 'gate', number: number): string => `${run}/${part}-${number}`
 const part = /^(bay|gate)-([1-9]\d{0,3})$/
 
+/** Whether that names a place at all: the yard, a run, a bay or gate of one, or kinds of post. */
 export function isPlace(place: string): boolean {
   if (place === yard) return true
   const [run, inRun, ...more] = place.split('/') as [string, ...string[]]

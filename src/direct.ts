@@ -1,21 +1,5 @@
 // This file is about running one calculation directly, without a conversation, and about listing them.
-import {
-  inSentence,
-  type Calculation,
-  calculationNamed,
-  catalogue,
-  type Given,
-  isList,
-  isQuantity,
-  parseValue,
-  type Problem,
-  run,
-  type System,
-  unitNamed,
-  usualFor,
-  vocabulary,
-  type Word,
-} from '../engine/index.ts'
+import { type Calculation, calculationNamed, catalogue, usualFor, type Word, workWritten } from '../engine/index.ts'
 import type { Answer, Call } from './answer.ts'
 import { callOf } from './calls.ts'
 import { wordsOf } from './compose.ts'
@@ -100,39 +84,7 @@ export async function runCalculation(
 ): Promise<Direct | undefined> {
   const calc = calculationNamed(name)
   if (!calc) return undefined
-  const problems: Problem[] = []
-  const system = systemIn(inputs)
-  const told = new Map<string, Given>()
-  for (const [key, input] of Object.entries(inputs)) {
-    const word = Object.hasOwn(calc.needs, key) ? calc.needs[key] : undefined
-    if (!word) {
-      problems.push({
-        code: 'unreadable',
-        word: key,
-        message: `“${key}” is not an input of ${calc.name}. Its inputs are: ${Object.keys(calc.needs).join(', ')}.`,
-      })
-      continue
-    }
-    if (input === null || input === undefined) continue
-    const text = textOf(input)
-    const value = text === undefined ? undefined : parseValue(word, text, system)
-    if (value === undefined)
-      problems.push({
-        code: 'unreadable',
-        word: key,
-        message: `I cannot read ${JSON.stringify(input)} as ${inSentence(word)}. ${word.measure}`,
-        ask: word.ask,
-      })
-    else told.set(key, { value, role: 'said' })
-  }
-  const outcome =
-    problems.length > 0
-      ? { ok: false as const, given: told, problems, cited: [] }
-      : run(calc, told, {
-          system,
-          wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)),
-          solver: calc.solves ? await cutSolver() : undefined,
-        })
+  const outcome = workWritten(calc, inputs, { solver: calc.solves ? await cutSolver() : undefined })
   const worked = { calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }
   const call = callOf(worked, 'r1', calc.headlines)
   return {
@@ -145,35 +97,4 @@ export async function runCalculation(
     }),
     words: wordsOf({ worked: [worked], calls: [call], notices: [], leftOver: [] }),
   }
-}
-
-/** One value as text; a list with semicolons between its values, which no quantity holds. */
-const textOf = (input: unknown): string | undefined =>
-  typeof input === 'string' || typeof input === 'number'
-    ? String(input)
-    : Array.isArray(input) && input.every((it) => typeof it === 'string' || typeof it === 'number')
-      ? input.join('; ')
-      : undefined
-
-/** Metric when any input is written in a metric unit. */
-function systemIn(inputs: Readonly<Record<string, unknown>>): System {
-  for (const [key, input] of Object.entries(inputs)) {
-    const word = vocabulary.get(key)
-    const text = textOf(input)
-    const value = word && text !== undefined ? parseValue(word, text, 'imperial') : undefined
-    const first = isList(value) ? value[0] : value
-    if (isQuantity(first) && unitNamed(first.unit).system === 'metric') return 'metric'
-  }
-  return 'imperial'
-}
-
-/** What can be wanted of what was given: a result that hangs on an input left out is not asked for, unless nothing else is left. */
-function wantedWith(
-  onlyFor: Readonly<Record<string, readonly string[] | undefined>>,
-  told: ReadonlyMap<string, Given>,
-  all: readonly string[],
-): string[] {
-  const out = new Set(Object.entries(onlyFor).flatMap(([need, results]) => (told.has(need) ? [] : (results ?? []))))
-  const left = all.filter((it) => !out.has(it))
-  return left.length > 0 ? left : [...all]
 }

@@ -2,6 +2,7 @@
 
 import { type ByCountry, type Country, wordingIn } from '../by-country.ts'
 
+/** What a caution is about. The first three stand in every answer. */
 export type CautionCode =
   | 'utilities'
   | 'lot-line'

@@ -39,6 +39,7 @@ const all: readonly Caution[] = [
 /** The three that stand in every answer, whatever is said. */
 export const standingCautions: readonly CautionCode[] = ['utilities', 'lot-line', 'local-code']
 
+/** The texts of a caution. Throws for a code that has none, which is a mistake of ours. */
 export function cautionFor(code: CautionCode): Caution {
   const found = all.find((it) => it.code === code)
   if (!found) throw new Error(`no text for the caution “${code}”`)

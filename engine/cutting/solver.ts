@@ -31,6 +31,7 @@ export interface Solved {
   readonly nodes: number
 }
 
+/** What solves linear and whole-number models. The engine holds none: whoever runs it hands one in. */
 export interface Solver {
   /** What it is and which version, since another may search another way. */
   readonly name: string

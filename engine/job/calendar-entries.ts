@@ -7,6 +7,7 @@ import type { CalendarEntry } from './sheets.ts'
 /** The table in which a calendar of the job says when each of its parts is. */
 export const partByPart = 'Part by part'
 
+/** The entries that such a table holds; a row without a day is left out. */
 export const entriesIn = ({ rows }: Table): CalendarEntry[] =>
   rows.flatMap(([what, from, to, decides, slip]) => {
     const [first, last] = [dayIn(from), dayIn(to)]

@@ -84,6 +84,12 @@ export function markOf(job: Job): string {
   const runs = fenceOf(job).runs.map((it) => it.place)
   const text = [systemOf(job), ...runs, ...told.toSorted()].join('|')
   let hash = 0x811c9dc5
-  for (const byte of new TextEncoder().encode(text)) hash = Math.imul(hash ^ byte, 0x01000193) >>> 0
+  for (const byte of bytesOf(text)) hash = Math.imul(hash ^ byte, 0x01000193) >>> 0
   return hash.toString(36).toUpperCase().padStart(7, '0')
 }
+
+/** The text in UTF-8, with what the language alone has: a bare engine knows no TextEncoder. */
+const bytesOf = (text: string): number[] =>
+  (encodeURIComponent(text).match(/%..|./g) ?? []).map((it) =>
+    it.length === 1 ? it.charCodeAt(0) : Number.parseInt(it.slice(1), 16),
+  )

@@ -6,6 +6,7 @@ import { type Amount, compare, isExact } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
 import { kindsIn, looksFrom } from '../places.ts'
 
+/** What was told of one word at one place, and in which turn. */
 export interface Decision {
   readonly word: string
   readonly at: string
@@ -14,6 +15,7 @@ export interface Decision {
   readonly turn: number
 }
 
+/** A word that is asked for, at a place. */
 export interface Wanted {
   readonly word: string
   readonly at: string
@@ -45,6 +47,7 @@ export interface Kept {
   readonly moves: readonly Move[]
 }
 
+/** Everything that was decided about a fence. A value: deciding gives a new one and leaves this as it was. */
 export interface Job {
   /** Everything that was decided and not taken back, in order. `decisions` and `confirmed` are what it comes to. */
   readonly moves: readonly Move[]
@@ -63,6 +66,7 @@ export interface Job {
   readonly told: readonly string[]
 }
 
+/** A job in which nothing is decided yet. */
 export const newJob: Job = {
   moves: [],
   takenBack: [],
@@ -163,6 +167,7 @@ export function decided(job: Job, wordName: string, place: string): Decision | u
 const sameQuantity = (a: Quantity, b: Quantity): boolean =>
   a.kind === b.kind && Math.abs(compare(a.amount, b.amount) ?? 0) === 0
 
+/** Whether two values are the same, in whatever units they were said. */
 export function sameValue(a: Value, b: Value): boolean {
   if (isQuantity(a) && isQuantity(b)) return sameQuantity(a, b)
   if (isList(a) && isList(b)) return a.length === b.length && a.every((q, i) => sameQuantity(q, b[i] as Quantity))
@@ -212,6 +217,7 @@ export const readValue = (value: WrittenValue): Value =>
 
 type WrittenDecision = Omit<Decision, 'value'> & { readonly value: WrittenValue }
 type WrittenMove = Omit<Move, 'decisions'> & { readonly decisions: readonly WrittenDecision[] }
+/** A job as it is kept in JSON: amounts are written exactly, as fractions. */
 export type WrittenJob = Omit<Job, 'moves' | 'takenBack' | 'kept' | 'decisions' | 'confirmed' | 'results'> & {
   readonly moves: readonly WrittenMove[]
   readonly takenBack: readonly WrittenMove[]
@@ -227,6 +233,7 @@ const writeMoves = (moves: readonly Move[]): WrittenMove[] =>
 const readMoves = (moves: readonly WrittenMove[]): Move[] =>
   moves.map((move) => ({ ...move, decisions: move.decisions.map((it) => ({ ...it, value: readValue(it.value) })) }))
 
+/** The job for JSON; `readJob` gives the same job back. */
 export function writeJob({ decisions: _, confirmed: __, ...job }: Job): WrittenJob {
   return {
     ...job,
@@ -237,6 +244,7 @@ export function writeJob({ decisions: _, confirmed: __, ...job }: Job): WrittenJ
   }
 }
 
+/** The job that `writeJob` wrote, read back. Nothing is checked: hand in only what was written so. */
 export function readJob(written: WrittenJob): Job {
   const moves = readMoves(written.moves)
   return {

@@ -31,6 +31,7 @@ export interface Memo {
   /** The solver that is handed in, for what can only be proved with one. */
   readonly solver?: Solver
 }
+/** An empty memo, with the solver that plans may use. */
 export const newMemo = (solver?: Solver): Memo => ({ outcomes: new Map(), ran: [], ...(solver ? { solver } : {}) })
 
 export interface Plan {

@@ -19,6 +19,7 @@ export type Block =
       readonly caption: string
     }
 
+/** One sheet to print: a title, and its parts one under the other. */
 export interface Sheet {
   readonly title: string
   readonly blocks: readonly Block[]
@@ -32,6 +33,7 @@ export interface CalendarEntry {
   readonly note: string
 }
 
+/** All sheets of one plan, with the days that go into a calendar. */
 export interface FieldPack {
   readonly title: string
   /** The plan's version: the turn that it stands at, and a short mark of what was decided. */

@@ -11,6 +11,7 @@ import type { Memo, Plan } from './node.ts'
 import { planOf } from './plan.ts'
 import { work } from './work.ts'
 
+/** A plan and the name that it was kept under. */
 export interface Named {
   readonly name: string
   readonly job: Job

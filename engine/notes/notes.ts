@@ -26,6 +26,7 @@ import { tops } from './tops.ts'
 import { upkeep } from './upkeep.ts'
 import { wood } from './wood.ts'
 
+/** Every note, by stage of the job. */
 export const notes: readonly Note[] = [
   ...emergencies,
   ...idea,
@@ -54,4 +55,5 @@ export const notes: readonly Note[] = [
   ...repair,
 ]
 
+/** The note of that name; nothing where there is none. */
 export const noteNamed = (name: string): Note | undefined => notes.find((it) => it.name === name)

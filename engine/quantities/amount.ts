@@ -13,6 +13,7 @@ export type Amount = Fraction | About
 export const exact = (value: number | string | bigint | Fraction): Fraction => new Fraction(value)
 export const about = (value: number, error = Math.abs(value) * 2 ** -50): About => ({ value, error })
 
+/** Whether an amount is an exact fraction, and not an approximate value with its error. */
 export const isExact = (a: Amount): a is Fraction => a instanceof Fraction
 
 /** The nearest double. */

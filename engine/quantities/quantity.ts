@@ -13,6 +13,7 @@ export interface Quantity {
 /** What a word can hold: a quantity, one for each place, an option of a choice, or a verdict (null: cannot say). */
 export type Value = Quantity | readonly Quantity[] | string | boolean | null
 
+/** The units that results are shown in where nobody said one. */
 export type System = 'imperial' | 'metric'
 
 /** So much of a unit: `quantity('93', 'in')`, `quantity(11, 'post')`. */
@@ -40,8 +41,10 @@ export function exactly(q: Quantity): Fraction {
   return q.amount
 }
 
+/** Whether a value is one quantity: no list, no choice, no verdict. */
 export const isQuantity = (value: Value | undefined): value is Quantity =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
+/** Whether a value is a list of quantities, one for each place or in the order they were told. */
 export const isList = (value: Value | undefined): value is readonly Quantity[] => Array.isArray(value)
 
 /** Whether a is surely less than b. */

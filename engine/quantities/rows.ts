@@ -76,6 +76,7 @@ export function underTheirHeads(
   return read
 }
 
+/** A table that was pasted into a message: its heads, and its quantities row by row. */
 export interface PastedTable<R extends Reading = Reading> {
   /** What stands over each column; empty where no line of as many heads stands above. */
   readonly heads: readonly string[]

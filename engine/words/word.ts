@@ -28,6 +28,7 @@ export interface Called {
   readonly byDefault?: boolean
 }
 
+/** One word of the vocabulary: its kind, how to measure it, the question that asks for it, its usual value and its limits. */
 export interface Word<K extends WordKind = WordKind> {
   readonly name: string
   readonly kind: K

@@ -8,8 +8,9 @@ import { furnish } from '../house.ts'
 import { readSettings } from '../settings.ts'
 import { today } from '../today.ts'
 import { tell } from './tell.ts'
+import { typed } from './typed.ts'
 
-const usage = `npm run --silent ask -- "question" ["next turn" …]
+const usage = `${typed('ask')} "question" ["next turn" …]
   --json               prints one Answer a line
   --export FILE.json   keeps the conversation for an audit
   --pack FILE.pdf      writes the sheets to print

@@ -4,11 +4,12 @@ import { z } from 'zod'
 import { editions, version } from '../../engine/index.ts'
 import { audit } from '../audit.ts'
 import { exportSchema } from '../export/export.ts'
+import { typed } from './typed.ts'
 
 async function main(args: readonly string[]): Promise<number> {
   const [file] = args
   if (!file || args.length !== 1) {
-    process.stderr.write('Name one exported conversation.\n  npm run --silent audit -- FILE.json\n')
+    process.stderr.write(`Name one exported conversation.\n  ${typed('audit')} FILE.json\n`)
     return 2
   }
   let text: string

@@ -3,11 +3,12 @@ import { existsSync } from 'node:fs'
 import { readSettings } from '../settings.ts'
 import { writeBackup } from '../store/backup.ts'
 import { openStore, talksFileIn } from '../store/open.ts'
+import { typed } from './typed.ts'
 
 async function main(args: readonly string[]): Promise<number> {
   const [file] = args
   if (!file || args.length !== 1) {
-    process.stderr.write('Name one new file.\n  npm run --silent backup -- FILE\n')
+    process.stderr.write(`Name one new file.\n  ${typed('backup')} FILE\n`)
     return 2
   }
   const where = readSettings(process.env).store

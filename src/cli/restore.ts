@@ -4,11 +4,12 @@ import { readSettings } from '../settings.ts'
 import { BadBackup, restoreBackup } from '../store/backup.ts'
 import { openStore } from '../store/open.ts'
 import type { Put } from '../store/whole-talks.ts'
+import { typed } from './typed.ts'
 
 async function main(args: readonly string[]): Promise<number> {
   const [file] = args
   if (!file || args.length !== 1) {
-    process.stderr.write('Name one backup.\n  npm run --silent restore -- FILE\n')
+    process.stderr.write(`Name one backup.\n  ${typed('restore')} FILE\n`)
     return 2
   }
   if (!existsSync(file)) {
@@ -32,7 +33,7 @@ async function main(args: readonly string[]): Promise<number> {
   )
   if (differs.length === 0) return 0
   process.stderr.write(
-    `Left as they are, since they are not those of “${file}”: ${differs.length}.\n${differs.map((it) => `  ${it}\n`).join('')}To see those of the file, restore it into an empty folder: PLUMBPOST_DATA=another-folder npm run --silent restore -- ${file}\n`,
+    `Left as they are, since they are not those of “${file}”: ${differs.length}.\n${differs.map((it) => `  ${it}\n`).join('')}To see those of the file, restore it into an empty folder: PLUMBPOST_DATA=another-folder ${typed('restore')} ${file}\n`,
   )
   return 1
 }

@@ -1,0 +1,1 @@
+export function makeLibrary(root: string, into: string): void
