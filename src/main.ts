@@ -23,6 +23,8 @@ async function main(settings: Settings): Promise<void> {
     renderReply,
     host: settings.host,
     secret: settings.secret,
+    names: settings.names,
+    proxies: settings.proxies,
     page: createPage({
       assets: fileURLToPath(new URL('./web', import.meta.url)),
       example: workedExample,

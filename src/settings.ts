@@ -3,10 +3,23 @@ import { z } from 'zod'
 
 const text = z.string().trim().min(1).optional().catch(undefined)
 
+/** Several in one value, with commas between. */
+const list = z
+  .string()
+  .transform((it) =>
+    it
+      .split(',')
+      .map((one) => one.trim())
+      .filter((one) => one !== ''),
+  )
+  .default([])
+
 const environment = z.object({
   PORT: z.coerce.number().int().min(0).max(65535).default(4680),
   HOST: z.string().trim().min(1).default('127.0.0.1'),
   PLUMBPOST_SECRET: text,
+  PLUMBPOST_NAME: list,
+  PLUMBPOST_PROXY: list,
   PLUMBPOST_DATA: z.string().trim().min(1).default('.plumbpost'),
   DATABASE_URL: text,
   PLUMBPOST_MODEL: text,
@@ -21,6 +34,10 @@ export interface Settings {
   readonly host: string
   /** What everybody must say whom the server is to answer. */
   readonly secret?: string
+  /** The names it is reached under besides its own, such as those of a proxy before it. */
+  readonly names: readonly string[]
+  /** Addresses of proxies whose word is taken for who asks, and whether over TLS. */
+  readonly proxies: readonly string[]
   readonly store: { readonly dataFolder: string } | { readonly databaseUrl: string }
   /** Set only when questions are to go to a model. A key alone sends nothing anywhere. */
   readonly model?: {
@@ -45,6 +62,8 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
     port: it.PORT,
     host: it.HOST,
     ...(it.PLUMBPOST_SECRET ? { secret: it.PLUMBPOST_SECRET } : {}),
+    names: it.PLUMBPOST_NAME,
+    proxies: it.PLUMBPOST_PROXY,
     store: it.DATABASE_URL ? { databaseUrl: it.DATABASE_URL } : { dataFolder: it.PLUMBPOST_DATA },
     ...(usesModel
       ? {

@@ -14,10 +14,14 @@ import { inHtml } from '../web/in-html.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
-import { ownNameOnly, ownPagesOnly, secretOnly } from './doors.ts'
+import { callerOf } from './caller.ts'
+import { letIn, ownNameOnly, ownPagesOnly, ownTalksOnly } from './doors.ts'
 import { failed, faulted, noConversation, sayFault } from './errors.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
+import { createOwners, giveToken, type Owners, takeToken } from './owners.ts'
+import { Rate } from './rate.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
+import { addSharing } from './sharing.ts'
 import { Turns } from './turns.ts'
 
 export interface Parts {
@@ -30,12 +34,17 @@ export interface Parts {
   readonly host: string
   /** What everybody must say who asks for more than whether the server is up. */
   readonly secret?: string | undefined
+  /** Other names the server is known under, and the proxies whose word is taken for who asks. */
+  readonly names?: readonly string[]
+  readonly proxies?: readonly string[]
   readonly page?: Hono
   /** How long a turn with a key is worked on when nobody listens any more. */
   readonly patienceMs?: number
 }
 
 const mostBytes = 1_000_000
+/** In a minute, from one address. */
+const mostWrongSecrets = 10
 /** A telephone that lost its line in the yard has it again by then, and no model is kept busy much longer for nobody. */
 const usualPatienceMs = 60_000
 
@@ -47,6 +56,8 @@ export function createApp({
   renderReply,
   host,
   secret,
+  names = [],
+  proxies = [],
   page,
   patienceMs = usualPatienceMs,
 }: Parts): Hono {
@@ -77,9 +88,23 @@ export function createApp({
       referrerPolicy: 'no-referrer',
     }),
   )
-  app.use(ownNameOnly(host))
+  app.use(ownNameOnly(host, names))
   app.use(ownPagesOnly)
-  if (secret !== undefined) app.use(secretOnly(secret))
+  const owners = secret === undefined ? null : createOwners(secret)
+  app.use(
+    secret !== undefined && owners
+      ? letIn({ secret, owners, proxies, wrong: new Rate(mostWrongSecrets) })
+      : (c, next) => {
+          c.set('visitor', 'everybody')
+          return next()
+        },
+  )
+  // What a talk holds stays in no browser's or proxy's store.
+  app.use(async (c, next) => {
+    await next()
+    if (/^\/(api|shared)\//.test(c.req.path)) c.header('Cache-Control', 'no-store')
+  })
+  app.use('/api/conversations/:id/*', ownTalksOnly(store))
   app.use(
     bodyLimit({
       maxSize: mostBytes,
@@ -97,9 +122,25 @@ export function createApp({
 
   app.post('/api/conversations', async (c) => {
     const body = await objectIn(c)
-    return body instanceof Response ? body : c.json({ id: (await store.create()).id }, 201)
+    if (body instanceof Response) return body
+    const visitor = c.get('visitor')
+    if (visitor === 'everybody') return c.json({ id: (await store.create()).id }, 201)
+    if (visitor !== 'newcomer') return c.json({ id: (await store.create(visitor.owner)).id }, 201)
+    const token = (owners as Owners).mint()
+    const { id } = await store.create(owners?.read(token)?.owner)
+    giveToken(c, token, callerOf(c, proxies).isSecure)
+    // A page has it as a cookie, out of reach of scripts; a program must be told.
+    return c.json({ id, ...(c.req.header('origin') === undefined ? { owner: token } : {}) }, 201)
   })
-  app.get('/api/conversations', async (c) => c.json(await store.list()))
+  app.delete('/api/owner', (c) => {
+    takeToken(c, callerOf(c, proxies).isSecure)
+    return c.body(null, 204)
+  })
+  app.get('/api/conversations', async (c) => {
+    const visitor = c.get('visitor')
+    if (visitor === 'everybody') return c.json(await store.list())
+    return c.json(visitor === 'newcomer' ? [] : await store.list(visitor.owner))
+  })
   app.get('/api/conversations/:id', async (c) => {
     const found = await store.read(c.req.param('id'))
     if (!found) return noConversation(c, c.req.param('id'))
@@ -194,6 +235,8 @@ export function createApp({
     return found ? exported(c, found, ending) : noConversation(c, c.req.param('id'))
   })
 
+  addSharing(app, store, renderReply)
+
   app.get('/api/calculations', (c) => c.json(listCalculations()))
   app.post('/api/calculations/:name', async (c) => {
     const body = await objectIn(c)
@@ -214,21 +257,9 @@ export function createApp({
 
   if (page) app.route('/', page)
 
-  const known: readonly (readonly [RegExp, string])[] = [
-    [/^\/healthz$/, 'GET'],
-    [/^\/api\/conversations$/, 'GET, POST'],
-    [/^\/api\/conversations\/[^/]+$/, 'GET, DELETE'],
-    [
-      /^\/api\/conversations\/[^/]+\/(turns|turns\/halt|turns\/[0-9]+\/(again|resume)|job\/change|job\/undo|job\/units)$/,
-      'POST',
-    ],
-    [/^\/api\/conversations\/[^/]+\/(job|job\/open|export\.(json|md|pdf|csv|ics|svg))$/, 'GET'],
-    [/^\/api\/calculations$/, 'GET'],
-    [/^\/api\/calculations\/[^/]+$/, 'POST'],
-  ]
   app.notFound((c) => {
-    const allowed = known.find(([path]) => path.test(c.req.path))?.[1]
-    if (!allowed) return failed(c, 404, 'not-found', `There is nothing at ${c.req.path.slice(0, 100)}.`)
+    const allowed = methodsAt(app, c.req.path)
+    if (allowed === '') return failed(c, 404, 'not-found', `There is nothing at ${c.req.path.slice(0, 100)}.`)
     c.header('Allow', allowed)
     return failed(c, 405, 'wrong-method', `${c.req.method} does not go here. Use ${allowed}.`)
   })
@@ -311,6 +342,12 @@ function attend(c: Context, running: Running, hear: Parameters<Running['listen']
   signal.addEventListener('abort', leave, { once: true })
   return leave
 }
+
+/** The methods that go there, as the routes have it. */
+const methodsAt = (app: Hono, path: string): string =>
+  ['GET', 'POST', 'DELETE']
+    .filter((method) => app.router.match(method, path)[0].some(([[, route]]) => route.method !== 'ALL'))
+    .join(', ')
 
 const keyOf = (c: Context): string | null => c.req.header('idempotency-key')?.slice(0, 200) || null
 const atTheEnd = (said: string): Asked => ({ said, key: null, inPlaceOf: null })

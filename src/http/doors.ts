@@ -1,14 +1,23 @@
 // This file is about who is let in: the server's own name, its own pages, and the secret where others can reach it.
 import { createHash, timingSafeEqual } from 'node:crypto'
 import type { MiddlewareHandler } from 'hono'
+import type { Settings } from '../settings.ts'
 import { isThisMachine } from '../this-machine.ts'
-import { failed } from './errors.ts'
+import type { Store } from '../store/store.ts'
+import { callerOf } from './caller.ts'
+import { failed, noConversation } from './errors.ts'
+import { giveToken, type Owners, type Shown, tokenIn } from './owners.ts'
+import type { Rate } from './rate.ts'
 
 /** From `openssl rand -hex 24` come twice as many as are asked for. */
 const shortestSecret = 24
 
 /** Throws with one plain sentence when others could walk in. */
-export function checkDoor({ host, secret }: { readonly host: string; readonly secret?: string }): void {
+export function checkDoor({ host, names, secret }: Pick<Settings, 'host' | 'names' | 'secret'>): void {
+  if (names.length > 0 && secret === undefined)
+    throw new Error(
+      `PLUMBPOST_NAME is “${names.join(', ')}”, under which others can reach this server, and there is no access secret. Set PLUMBPOST_SECRET, for instance to what “openssl rand -hex 24” prints, or take PLUMBPOST_NAME away.`,
+    )
   if (!isThisMachine(host) && secret === undefined)
     throw new Error(
       `HOST is “${host}”, where others can reach this server, and there is no access secret. Set PLUMBPOST_SECRET, for instance to what “openssl rand -hex 24” prints, or take HOST away.`,
@@ -19,13 +28,25 @@ export function checkDoor({ host, secret }: { readonly host: string; readonly se
     )
 }
 
-/** On this machine only its own names are answered: a name that somebody's page points at it is not one of them. */
+/**
+ * Only the names that were told are answered, and those of this machine: a name that somebody's page points at it is not one of them. Where others
+ * reach the server and no name was told, any serves: the secret stands before everything.
+ */
 export const ownNameOnly =
-  (host: string): MiddlewareHandler =>
+  (host: string, names: readonly string[]): MiddlewareHandler =>
   async (c, next) => {
-    const asked = c.req.header('host')
-    if (!isThisMachine(host) || asked === undefined || isThisMachine(asked.replace(/:\d+$/, ''))) return next()
-    return failed(c, 403, 'wrong-host', 'This server answers to localhost only.')
+    const asked = c.req.header('host')?.replace(/:\d+$/, '').toLowerCase()
+    const isAny = names.length === 0 && !isThisMachine(host)
+    if (isAny || asked === undefined || isThisMachine(asked) || names.some((it) => it.toLowerCase() === asked))
+      return next()
+    return failed(
+      c,
+      403,
+      'wrong-host',
+      names.length === 0
+        ? 'This server answers to localhost only.'
+        : 'This server is not known under that name. Whoever runs it can set PLUMBPOST_NAME.',
+    )
   }
 
 export const ownPagesOnly: MiddlewareHandler = async (c, next) =>
@@ -44,14 +65,46 @@ function isOwnPage(origin: string | undefined, host: string | undefined, site: s
   }
 }
 
-/** A program sends the secret as a bearer's token; a browser asks for a name, which may be any, and a password. */
-export const secretOnly = (secret: string): MiddlewareHandler => {
+/** Whether the server is up, and a talk for whoever holds its link, with what its page needs. */
+const openToAll = /^\/(healthz|shared\/[^/]+|web\/page\.css|web\/mark\.svg)$/
+
+interface Door {
+  readonly secret: string
+  readonly owners: Owners
+  readonly proxies: readonly string[]
+  /** Wrong secrets, by address. */
+  readonly wrong: Rate
+}
+
+/**
+ * Who shows a token of their own is its owner. Else the secret is asked for: a program sends it as a bearer's token; a browser asks for a name,
+ * which may be any, and a password.
+ */
+export const letIn = ({ secret, owners, proxies, wrong }: Door): MiddlewareHandler => {
   const known = digest(secret)
   return async (c, next) => {
-    // Whoever watches whether the server is up need not know it.
-    if (c.req.path === '/healthz') return next()
+    if (openToAll.test(c.req.path)) return next()
+    const { address, isSecure } = callerOf(c, proxies)
     const said = secretIn(c.req.header('authorization') ?? '')
-    if (said !== null && timingSafeEqual(digest(said), known)) return next()
+    const kept = tokenIn(c, isSecure)
+    const shown = owners.read(said ?? '') ?? owners.read(kept ?? '')
+    if (shown?.isGood) return asOwner(shown)
+    const seconds = said === null ? 0 : wrong.wait(address)
+    if (seconds > 0) {
+      c.header('Retry-After', String(seconds))
+      return failed(
+        c,
+        429,
+        'too-many-secrets',
+        `Too many wrong secrets came from your address. Wait ${seconds} s, look the secret up, and try again.`,
+      )
+    }
+    if (said !== null && timingSafeEqual(digest(said), known)) {
+      if (shown) return asOwner(shown)
+      c.set('visitor', 'newcomer')
+      return next()
+    }
+    if (said !== null) wrong.count(address)
     c.header('WWW-Authenticate', 'Basic realm="Plumbpost", charset="UTF-8"')
     return failed(
       c,
@@ -59,8 +112,31 @@ export const secretOnly = (secret: string): MiddlewareHandler => {
       'no-secret',
       'This server asks for its access secret: as the password, with any name, or as “Authorization: Bearer …”.',
     )
+
+    function asOwner({ owner, isGood, isOlder, renewed }: Shown): Promise<void> {
+      c.set('visitor', { owner })
+      if (kept !== undefined && (!isGood || isOlder)) giveToken(c, renewed, isSecure)
+      return next()
+    }
   }
 }
+
+/** A talk is there for its owner only; to everybody else it looks like one that never was. */
+export const ownTalksOnly =
+  (store: Store): MiddlewareHandler =>
+  async (c, next) => {
+    const visitor = c.get('visitor')
+    if (visitor === 'everybody') return next()
+    const id = c.req.param('id') ?? ''
+    if (visitor === 'newcomer')
+      return failed(
+        c,
+        401,
+        'no-owner',
+        'A talk is shown to its owner only. Send the token that came when it was begun: as the cookie, or as “Authorization: Bearer …”.',
+      )
+    return (await store.isOf(id, visitor.owner)) ? next() : noConversation(c, id)
+  }
 
 function secretIn(authorization: string): string | null {
   const [, kind, said] = /^(bearer|basic) +(\S+)$/i.exec(authorization) ?? []

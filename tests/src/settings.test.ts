@@ -4,7 +4,13 @@ import { readSettings } from '../../src/settings.ts'
 
 describe('settings', () => {
   it('are this machine only, port 4680 and a folder beside the program, when nothing is set', () => {
-    expect(readSettings({})).toEqual({ host: '127.0.0.1', port: 4680, store: { dataFolder: '.plumbpost' } })
+    expect(readSettings({})).toEqual({
+      host: '127.0.0.1',
+      port: 4680,
+      names: [],
+      proxies: [],
+      store: { dataFolder: '.plumbpost' },
+    })
   })
 
   it('a key alone sends nothing anywhere', () => {
@@ -25,6 +31,13 @@ describe('settings', () => {
   it('the secret that lets people in is read; an empty one is none', () => {
     expect(readSettings({ PLUMBPOST_SECRET: 'abc' }).secret).toBe('abc')
     expect(readSettings({ PLUMBPOST_SECRET: '' })).not.toHaveProperty('secret')
+  })
+
+  it('names and proxies are told with commas between', () => {
+    expect(readSettings({ PLUMBPOST_NAME: 'fence.test, club.test,', PLUMBPOST_PROXY: '127.0.0.1' })).toMatchObject({
+      names: ['fence.test', 'club.test'],
+      proxies: ['127.0.0.1'],
+    })
   })
 
   it('a slow model is given more seconds', () => {

@@ -34,14 +34,17 @@ const told = async (response: Response | Promise<Response>) => {
 describe('a server that others can reach', () => {
   it.each(['0.0.0.0', '::', '192.168.1.5', 'fence.test', '127.0.0.1.fence.test'])(
     'does not start at %s without a secret, and says which setting to set',
-    (host) => expect(() => checkDoor({ host })).toThrow(/“.+”.+PLUMBPOST_SECRET/),
+    (host) => expect(() => checkDoor({ host, names: [] })).toThrow(/“.+”.+PLUMBPOST_SECRET/),
   )
 
   it('starts with a secret, unless that is too short; on this machine it needs none', () => {
-    expect(() => checkDoor({ host: '0.0.0.0', secret: 'fence' })).toThrow('at least 24 characters')
-    checkDoor({ host: '0.0.0.0', secret })
-    for (const host of ['127.0.0.1', '127.8.9.1', 'localhost', '::1']) checkDoor({ host })
+    expect(() => checkDoor({ host: '0.0.0.0', names: [], secret: 'fence' })).toThrow('at least 24 characters')
+    checkDoor({ host: '0.0.0.0', names: [], secret })
+    for (const host of ['127.0.0.1', '127.8.9.1', 'localhost', '::1']) checkDoor({ host, names: [] })
   })
+
+  it('nor with a name that others reach it by, on this machine too', () =>
+    expect(() => checkDoor({ host: '127.0.0.1', names: ['fence.test'] })).toThrow(/“fence.test”.+PLUMBPOST_SECRET/))
 
   it('as a program: it ends with that sentence, and with a fault', async () => {
     const child = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts'], {
@@ -59,7 +62,7 @@ describe('a server that others can reach', () => {
   it('answers nothing but whether it is up to whoever does not say the secret, also where there is nothing', async () => {
     const app = serverAt('0.0.0.0', secret)
     expect((await app.request('/healthz')).status).toBe(200)
-    const routes = app.routes.filter((it) => it.method !== 'ALL' && it.path !== '/healthz')
+    const routes = app.routes.filter((it) => it.method !== 'ALL' && !['/healthz', '/shared/:link'].includes(it.path))
     expect(routes.length).toBeGreaterThan(12)
     for (const { method, path } of [...routes, { method: 'GET', path: '/nothing' }, { method: 'GET', path: '/' }]) {
       const at = path.replace(/\{.*?\}/g, '').replace(/:\w+/g, '1')
