@@ -1,7 +1,8 @@
 // This file is about turns: each made once, one after the other, kept before it is handed out, and halted when its owner says so.
+import { randomUUID } from 'node:crypto'
 import type { Answer, Turn } from '../answer.ts'
 import type { Answered } from '../assistant.ts'
-import { Conflict, type KeptTurn, type Store, type Talk } from '../store/store.ts'
+import { Conflict, type KeptTurn, type Store, type Talk, Unavailable } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { type Asked, type Fault, Running } from './running.ts'
 
@@ -10,6 +11,9 @@ type Making = (before: readonly Turn[], watch: (event: TurnEvent) => void, signa
 export class Turns {
   /** The turns in the making of each conversation, in the order they were asked. */
   private readonly running = new Map<string, readonly Running[]>()
+
+  /** What could not be kept for certain, under its key or the one it got here: it may stand. Sent again in the same words without a key, it is that one. */
+  private readonly uncertain = new Map<string, Asked>()
 
   constructor(
     private readonly store: Store,
@@ -75,7 +79,7 @@ export class Turns {
         written.push(
           await this.store.append(
             id,
-            { n: n + written.length, said, answer, job, key: null, events },
+            { n: n + written.length, said, answer, job, key: randomUUID(), events },
             talk.written + written.length,
           ),
         )
@@ -106,9 +110,11 @@ export class Turns {
     make: (before: readonly Turn[], watch: (event: TurnEvent) => void) => Promise<Answered>,
     tell: (event: TurnEvent) => void,
   ): Promise<KeptTurn | Fault> {
-    const { said, key, inPlaceOf } = asked
-    const earlier = key === null ? null : await this.store.turnByKey(id, key)
+    const { said, inPlaceOf } = asked
+    const key = asked.key ?? this.keyFor(id, asked)
+    const earlier = await this.store.turnByKey(id, key)
     if (earlier) {
+      this.uncertain.delete(id)
       if (earlier.said !== said || (inPlaceOf ?? earlier.n) !== earlier.n) return keyReused
       for (const event of earlier.events) tell(event)
       return earlier
@@ -130,16 +136,33 @@ export class Turns {
       try {
         kept = await this.store.append(id, { n, said, answer, job, key, events }, talk.written)
       } catch (fault) {
+        if (fault instanceof Unavailable) this.remember(id, { ...asked, key })
         if (!(fault instanceof Conflict) || attempt >= 5) throw fault
-        const theirs = key === null ? null : await this.store.turnByKey(id, key)
+        const theirs = await this.store.turnByKey(id, key)
         if (theirs) return theirs
         continue
       }
+      this.uncertain.delete(id)
       tell(events.at(-1) as TurnEvent)
       return kept
     }
   }
+
+  private keyFor(id: string, asked: Asked): string {
+    const uncertain = this.uncertain.get(id)
+    return uncertain?.key && isSame(uncertain, asked) ? uncertain.key : randomUUID()
+  }
+
+  private remember(id: string, asked: Asked): void {
+    this.uncertain.delete(id)
+    this.uncertain.set(id, asked)
+    const [oldest] = this.uncertain.keys()
+    if (this.uncertain.size > mostUncertain && oldest !== undefined) this.uncertain.delete(oldest)
+  }
 }
+
+/** A database that is away for long must not fill the memory. */
+const mostUncertain = 10_000
 
 const isSame = (a: Asked, b: Asked): boolean => a.said === b.said && a.inPlaceOf === b.inPlaceOf
 

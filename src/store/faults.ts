@@ -13,24 +13,38 @@ const awayInWords =
 
 const mostAttempts = 10
 
-/** Does the work; again when it was turned back, telling each time. What the database cannot help is thrown as Unavailable. */
-export async function inSpite<T>(work: () => Promise<T>, again: () => void): Promise<T> {
+export interface Patience {
+  /** How long a file is waited for that another program holds, in ms. */
+  readonly busyMs: number
+  /** How long a database is waited for that cannot be reached, in ms. Only for work that may be done twice. */
+  readonly awayMs: number
+}
+
+/**
+ * Does the work; again when it was turned back, or as long as patience lasts. Tells of each time but those of waiting for a file.
+ * What the database cannot help is thrown as Unavailable.
+ */
+export async function inSpite<T>(work: () => Promise<T>, again: () => void, { busyMs, awayMs }: Patience): Promise<T> {
+  const begun = Date.now()
   for (let attempt = 1; ; attempt++)
     try {
       return await work()
     } catch (fault) {
-      if (!turnedBack.test(codeOf(fault)) || attempt >= mostAttempts) throw inWords(fault)
-      again()
+      const waited = Date.now() - begun
+      const isToldAgain = turnedBack.test(codeOf(fault)) ? attempt < mostAttempts : isAway(fault) && waited < awayMs
+      if (!isToldAgain && !(isLocked(fault) && waited < busyMs)) throw inWords(fault)
+      if (isToldAgain) again()
       // Not all at the same moment again.
-      await pause(Math.random() * Math.min(2 ** attempt * 5, 500))
+      await pause(Math.random() * (isLocked(fault) ? 30 : Math.min(2 ** attempt * 5, 500)))
     }
 }
 
+const isAway = (fault: unknown): boolean => away.test(codeOf(fault)) || awayInWords.test((fault as Error).message)
 const codeOf = (fault: unknown): string => String((fault as { code?: unknown }).code ?? '')
 
 function inWords(fault: unknown): unknown {
   const code = codeOf(fault)
-  if (away.test(code) || awayInWords.test((fault as Error).message))
+  if (isAway(fault))
     return new Unavailable(
       'database-away',
       'The database that keeps your talks cannot be reached just now. What was answered before is safe there. Try again in a moment.',

@@ -13,7 +13,7 @@ import type { Tables } from './tables.ts'
 
 export type Where =
   | { readonly dataFolder: string; readonly longestWaitMs?: number }
-  | { readonly databaseUrl: string }
+  | { readonly databaseUrl: string; readonly longestWaitMs?: number }
   | { readonly memory: true }
 
 export const talksFileIn = (dataFolder: string): string => join(dataFolder, 'conversations.sqlite')
@@ -24,7 +24,7 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
   if ('databaseUrl' in where) {
     const db = postgres(where.databaseUrl)
     try {
-      return await openSqlStore(db, make)
+      return await openSqlStore(db, make, { busyMs: 0, awayMs: where.longestWaitMs ?? longestWaitMs / 2 })
     } catch (fault) {
       await db.destroy()
       const cause = (fault instanceof Unavailable ? fault.cause : fault) as { message?: string; code?: string }
@@ -34,11 +34,12 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
       )
     }
   }
-  if ('memory' in where) return openSqlStore(connected(':memory:', 0), make)
+  if ('memory' in where) return openSqlStore(connected(':memory:'), make, { busyMs: 0, awayMs: 0 })
   mkdirSync(where.dataFolder, { recursive: true })
   const file = talksFileIn(where.dataFolder)
+  const busyMs = where.longestWaitMs ?? longestWaitMs
   try {
-    return await openSqlStore(await sqlite(file, where.longestWaitMs ?? longestWaitMs), make)
+    return await openSqlStore(await sqlite(file, busyMs), make, { busyMs, awayMs: 0 })
   } catch (fault) {
     throw inItsFile(file, fault)
   }
@@ -61,28 +62,28 @@ async function sqlite(file: string, waitMs: number): Promise<Kysely<Tables>> {
   const until = Date.now() + waitMs
   for (;;)
     try {
-      return connected(file, waitMs)
+      return connected(file)
     } catch (fault) {
       if (!isLocked(fault) || Date.now() >= until) throw fault
       await pause(10 + Math.random() * 40)
     }
 }
 
-function connected(file: string, waitMs: number): Kysely<Tables> {
+function connected(file: string): Kysely<Tables> {
   const database = new Database(file)
-  // A second program waits its turn, from the first word on; what is written is on the disk before it is acknowledged.
-  for (const pragma of [`busy_timeout = ${waitMs}`, 'journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON'])
+  // Where another program holds the file this one is told at once, and asks again: SQLite's own waiting would stand in the way of everybody.
+  // What is written is on the disk before it is acknowledged.
+  for (const pragma of ['busy_timeout = 0', 'journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON'])
     database.pragma(pragma)
   const close = (): void => {
     try {
       // So that the one file holds all, and can be copied by itself. Where another program still reads, it is left to that one.
-      database.pragma('busy_timeout = 0')
       database.pragma('wal_checkpoint(TRUNCATE)')
     } finally {
       database.close()
     }
   }
-  // The right to write is waited for here, where giving up leaves nothing behind. A statement that gave up half way would stand in the way of every later commit.
+  // The right to write is asked for here, where giving up leaves nothing behind. A statement that gave up half way would stand in the way of every later commit.
   const begin = {
     reader: false,
     run: () => {

@@ -1,7 +1,7 @@
 // This file is about the one query layer, over SQLite and PostgreSQL alike.
 import { type Kysely, type Selectable, sql } from 'kysely'
 import type { Answer } from '../answer.ts'
-import { inSpite } from './faults.ts'
+import { inSpite, type Patience } from './faults.ts'
 import { Conflict, type KeptTurn, type Store } from './store.ts'
 import { makeTables, type Tables } from './tables.ts'
 import { asItStands } from './talk.ts'
@@ -12,14 +12,21 @@ export interface Made {
   readonly newId: () => string
 }
 
-export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): Promise<Store> {
+export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made, patience: Patience): Promise<Store> {
   let retries = 0
-  const run = <T>(work: () => Promise<T>): Promise<T> =>
-    inSpite(work, () => {
-      retries++
-    })
+  const run = <T>(work: () => Promise<T>, awayMs = 0): Promise<T> =>
+    inSpite(work, () => void retries++, { ...patience, awayMs })
   await run(() => makeTables(db))
   const now = (): string => clock().toISOString()
+  const byKey = async (id: string, key: string): Promise<KeptTurn | null> => {
+    const row = await db
+      .selectFrom('turns')
+      .selectAll()
+      .where('conversation', '=', id)
+      .where('key', '=', key)
+      .executeTakeFirst()
+    return row ? keptTurn(row) : null
+  }
 
   return {
     create: (owner = '') =>
@@ -110,19 +117,11 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
         return { conversation: { ...row, turns: turns.length }, turns, written: written.length }
       }),
 
-    turnByKey: (id, key) =>
-      run(async () => {
-        const row = await db
-          .selectFrom('turns')
-          .selectAll()
-          .where('conversation', '=', id)
-          .where('key', '=', key)
-          .executeTakeFirst()
-        return row ? keptTurn(row) : null
-      }),
+    turnByKey: (id, key) => run(() => byKey(id, key)),
 
-    append: (id, turn, written) =>
-      run(async () => {
+    append: (id, turn, written) => {
+      let isSecond = false
+      return run(async () => {
         const at = now()
         try {
           await db.transaction().execute(async (tx) => {
@@ -149,12 +148,18 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made): 
               .execute()
           })
         } catch (fault) {
-          if (isTaken(fault))
-            throw new Conflict(`this conversation has more than ${written} turns by now, or one under this key`)
-          throw fault
+          if (!isTaken(fault)) {
+            isSecond = true
+            throw fault
+          }
+          // Where the connection broke at COMMIT, what has taken its place is this turn itself.
+          const own = isSecond && turn.key !== null ? await byKey(id, turn.key) : null
+          if (own) return own
+          throw new Conflict(`this conversation has more than ${written} turns by now, or one under this key`)
         }
         return { ...turn, at }
-      }),
+      }, patience.awayMs)
+    },
 
     remove: (id) =>
       run(async () => {

@@ -66,6 +66,7 @@ export interface Store {
   /**
    * Resolves once the turn is on disk. It stands on the talk as it was when so many turns were `written`: throws Conflict when there are more by now,
    * or its key is taken. One whose number is given already sets that turn and those after it aside.
+   * Under a key it is safe to write again where the connection broke meanwhile, and that is done for a while: it stands once. Else throws Unavailable.
    */
   append(id: string, turn: Omit<KeptTurn, 'at'>, written: number): Promise<KeptTurn>
   remove(id: string): Promise<boolean>

@@ -349,6 +349,29 @@ describe('a file', () => {
     other.close()
   })
 
+  it('that another program has locked is waited for, and meanwhile everybody else is answered', async () => {
+    const dataFolder = folder()
+    const store = await openStore({ dataFolder })
+    const { id } = await store.create()
+    await store.append(id, turn(0), 0)
+    const other = new Database(join(dataFolder, 'conversations.sqlite'))
+    other.exec('begin immediate')
+    let isKept = false
+    const waiting = store.append(id, turn(1), 1).then(() => {
+      isKept = true
+    })
+    for (let i = 0; i < 20; i++) {
+      await new Promise((resolve) => setTimeout(resolve, 1))
+      expect((await store.read(id))?.written).toBe(1)
+    }
+    expect(isKept).toBe(false)
+    other.exec('rollback')
+    await waiting
+    expect((await store.read(id))?.written).toBe(2)
+    await store.close()
+    other.close()
+  })
+
   it('that another program has for itself alone is said to be locked at the start', async () => {
     const dataFolder = folder()
     const other = new Database(join(dataFolder, 'conversations.sqlite'))
@@ -478,7 +501,7 @@ describe('PostgreSQL', () => {
   })
 
   it('goes away in the middle of a write and at rest, is said to be away, and is written to again when it is back', async () => {
-    const store = await openStore({ databaseUrl })
+    const store = await openStore({ databaseUrl, longestWaitMs: 100 })
     const app = createApp({
       assistant: createAssistant(offlineReader),
       store,
