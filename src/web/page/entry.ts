@@ -58,7 +58,7 @@ export function beginEntry(said: string, turn: number, before: readonly ShownAns
     read(answer.readAs)
     const within: Within = { answer, before }
     lines = answer.prose === '' ? null : proseOf(answer, within)
-    article.append(...bodyOf(answer, within, lines, does), footOf(said, answer, does))
+    article.append(...bodyOf(answer, before, lines, does), footOf(said, answer, does))
   }
   return {
     element: article,
@@ -127,12 +127,22 @@ function readingOf(readAs: ShownAnswer['readAs'], within: Within): HTMLElement {
   )
 }
 
-function bodyOf(answer: ShownAnswer, within: Within, prose: HTMLElement | null, does: Does): HTMLElement[] {
+function bodyOf(
+  answer: ShownAnswer,
+  before: readonly ShownAnswer[],
+  prose: HTMLElement | null,
+  does: Does,
+): HTMLElement[] {
+  const within: Within = { answer, before }
   const { html } = answer
   const order = answer.calls.toSorted((a, b) => Number(answers(b)) - Number(answers(a)))
+  const questions = questionsOf(answer, does.send)
+  // Where nothing answers yet, what is still to be told comes before what was worked meanwhile.
+  const asksFirst = !order.some(answers)
   const text = element(
     'div',
     { class: 'answer' },
+    asksFirst ? questions : null,
     ...html.notices.map((it) => wordsOf(it, answer, within)),
     ...order.flatMap((call, i) => [
       ...resultsOf(call, answer, within, i === 0 ? prose : null),
@@ -144,7 +154,7 @@ function bodyOf(answer: ShownAnswer, within: Within, prose: HTMLElement | null, 
     ),
     ...html.leftOver.map((it) => wordsOf(it, answer, within)),
     changesOf(answer, within),
-    questionsOf(answer, does.send),
+    asksFirst ? null : questions,
   )
   const sketches = answer.calls.flatMap((call) => {
     const { drawing } = call
@@ -157,11 +167,11 @@ function bodyOf(answer: ShownAnswer, within: Within, prose: HTMLElement | null, 
       text,
       sketches.length > 0 ? element('div', { class: 'sketches' }, ...sketches) : null,
     ),
-    careOf(answer.cautions),
-    ...assumedOf(answer, within),
+    careOf(answer.cautions, before),
     ...tablesOf(answer),
+    ...assumedOf(answer, within),
     ...workingOf(answer, within),
-    ...sourcesOf(answer),
+    ...sourcesOf(answer, within),
   ]
 }
 

@@ -203,9 +203,9 @@ function resultOf(call: Direct): HTMLElement[] {
       call.drawing ? element('div', { class: 'sketches' }, sketchOf({ ...call, drawing: call.drawing }, within)) : null,
     ),
     careOf(call.cautions),
-    ...assumed,
     ...tablesOf(answer),
+    ...assumed,
     ...workingOf(answer, within),
-    ...sourcesOf(answer),
+    ...sourcesOf(answer, within),
   ]
 }

@@ -123,7 +123,7 @@ const inShort = ({ calls, asks, halted }: Answer): string => {
   if (halted) return 'Halted.'
   const leads = calls.flatMap((it) => it.results.filter((one) => one.headline)).map((it) => it.text)
   if (leads.length > 0) return `Answered: ${leads.join(', ')}.`
-  return asks.length > 0 ? 'Written in. Something is still to be told.' : 'Written in.'
+  return asks.length > 0 ? 'Something is to be told.' : 'Written in.'
 }
 
 // While a question is under way the same button halts it. It stays where the keyboard left it.
@@ -325,7 +325,7 @@ keepEarlierPages(
 
 let unfolded: HTMLDetailsElement[] = []
 addEventListener('beforeprint', () => {
-  unfolded = [...document.querySelectorAll<HTMLDetailsElement>('.fold:not([open])')]
+  unfolded = [...document.querySelectorAll<HTMLDetailsElement>(':is(.fold, .said-before):not([open])')]
   for (const fold of unfolded) fold.open = true
 })
 addEventListener('afterprint', () => {

@@ -84,9 +84,8 @@ function openOf(open: readonly Open[], settle: (ask: Open, value: string) => voi
     { class: 'next' },
     element('h3', {}, 'To settle next'),
     element('label', { for: 'next' }, next.question, place && !next.question.startsWith('For ') ? ` (${place})` : ''),
-    next.waits.length > 0 ? element('p', { class: 'whose' }, `For ${next.waits.join(', ')}.`) : null,
-    field,
-    element('button', { type: 'submit' }, 'Settle it'),
+    next.waits.length > 0 ? element('p', { class: 'whose' }, `For ${waitingInWords(next.waits)}.`) : null,
+    element('div', { class: 'told' }, field, element('button', { type: 'submit' }, 'Settle it')),
     others.length > 0
       ? element(
           'details',
@@ -103,6 +102,10 @@ function openOf(open: readonly Open[], settle: (ask: Open, value: string) => voi
   })
   return [form]
 }
+
+/** The first of what waits for an answer, and how many more. */
+const waitingInWords = ([first = '', second, ...more]: readonly string[]): string =>
+  [first, second, more.length > 0 ? `${more.length} more` : undefined].filter((it) => it !== undefined).join('; ')
 
 /** Where the window is narrow the sheet lies under the book, and is pulled out by its lip. */
 function pull(isOut: boolean): void {

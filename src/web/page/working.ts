@@ -8,25 +8,34 @@ import { openToChange } from './slip.ts'
 
 const wide = '(min-width: 46rem)'
 
-/** Long, and seldom read on site: folded where the page is narrow, unfolded when printed. */
-function fold(title: string, ...content: HTMLElement[]): HTMLElement {
+/** Long, and seldom read on site: folded where the page is narrow or an earlier entry shows the like, unfolded when printed. */
+function fold(title: string, isNew: boolean, ...content: HTMLElement[]): HTMLElement {
   const it = element('details', { class: 'fold' }, element('summary', {}, element('h3', {}, title)), ...content)
-  it.open = matchMedia(wide).matches
+  it.open = isNew && matchMedia(wide).matches
   return it
 }
+
+/** Whether a sum is worked that no earlier entry of the page has worked. */
+const isNewIn = (calls: readonly Call[], { before }: Within): boolean =>
+  calls.some((call) => !before.some((it) => it.calls.some((one) => one.calculation === call.calculation)))
 
 type Told = Pick<Answer, 'calls' | 'words' | 'turn' | 'advice' | 'readAs'>
 
 /** Each figure that nobody said, with the reason for it, and a way to say it. */
 export function assumedOf({ calls, words }: Told, within: Within): HTMLElement[] {
   const isTold = new Set<string>()
+  const reasonsBefore = new Set(within.before.flatMap((it) => it.words?.usual ?? []).map((it) => it.because))
+  const places = new Set(calls.flatMap((it) => it.inputs.filter((one) => one.role === 'assumed')).map((it) => it.at))
+  const [one = 'yard'] = places
+  // Where all hold at one place, it is named once.
+  const everywhere = places.size === 1 ? placeInWords(one) : ''
   const rows = calls.flatMap((call) =>
     call.inputs.flatMap((figure) => {
       const reason = figure.role === 'assumed' ? reasonOf(figure, { words } as Told) : undefined
       const key = `${figure.word} ${figure.at} ${figure.text}`
       if (!reason || isTold.has(key)) return []
       isTold.add(key)
-      const place = placeInWords(figure.at)
+      const place = everywhere ? '' : placeInWords(figure.at)
       const button = figureButton(figure, within)
       const change = element(
         'button',
@@ -41,7 +50,9 @@ export function assumedOf({ calls, words }: Told, within: Within): HTMLElement[]
           element('span', {}, figure.label.charAt(0).toUpperCase() + figure.label.slice(1), place ? `, ${place}` : ''),
           element('span', { class: 'value' }, button),
           change,
-          element('span', { class: 'because' }, `since ${reason.because} (${reason.from})`),
+          reasonsBefore.has(reason.because)
+            ? null
+            : element('span', { class: 'because' }, `since ${reason.because} (${reason.from})`),
         ),
       ]
     }),
@@ -51,7 +62,7 @@ export function assumedOf({ calls, words }: Told, within: Within): HTMLElement[]
     element(
       'section',
       { class: 'assumed' },
-      element('h3', {}, 'Taken as usual'),
+      element('h3', {}, everywhere ? `Taken as usual for ${theBy(everywhere)}` : 'Taken as usual'),
       element('ul', { class: 'rows', role: 'list' }, ...rows),
     ),
   ]
@@ -70,6 +81,7 @@ export const workingOf = ({ calls }: Pick<Answer, 'calls'>, within: Within): HTM
   return [
     fold(
       'Working',
+      isNewIn(worked, within),
       ...worked.map((call) =>
         element(
           'section',
@@ -149,7 +161,7 @@ export const tablesOf = ({ calls }: Pick<Answer, 'calls'>): HTMLElement[] =>
 const cellText = (cell: number | string): string =>
   typeof cell === 'number' ? String(Math.round(cell * 1000) / 1000) : cell
 
-export function sourcesOf({ calls, advice }: Pick<Answer, 'calls' | 'advice'>): HTMLElement[] {
+export function sourcesOf({ calls, advice }: Pick<Answer, 'calls' | 'advice'>, within: Within): HTMLElement[] {
   const lines = [
     ...calls
       .filter((call) => call.results.length > 0)
@@ -157,5 +169,8 @@ export function sourcesOf({ calls, advice }: Pick<Answer, 'calls' | 'advice'>): 
     ...advice.map((it) => `${it.title}: ${it.from}`),
   ]
   if (lines.length === 0) return []
-  return [fold('Where it comes from', element('ul', {}, ...[...new Set(lines)].map((it) => element('li', {}, it))))]
+  const isNew = advice.length > 0 || isNewIn(calls, within)
+  return [
+    fold('Where it comes from', isNew, element('ul', {}, ...[...new Set(lines)].map((it) => element('li', {}, it)))),
+  ]
 }
