@@ -51,28 +51,37 @@ export type Watch = (event: TurnEvent) => void
 export interface Answered {
   readonly answer: Answer
   readonly job: unknown
+  /** What a model was asked and answered for it; not set where none was. */
+  readonly tokens?: number
+}
+
+interface AskedOfUs {
+  readonly said: string
+  readonly before: readonly Turn[]
+  /** Why no model is to be asked, said to the person. */
+  readonly spared?: string | undefined
 }
 
 export interface Assistant {
   /** When the signal comes nothing more is asked of a model, and what is answered says how far it got. */
-  turn(
-    asked: { readonly said: string; readonly before: readonly Turn[] },
-    watch?: Watch,
-    signal?: AbortSignal,
-  ): Promise<Answered>
+  turn(asked: AskedOfUs, watch?: Watch, signal?: AbortSignal): Promise<Answered>
 }
 
 export function createAssistant(reader: Reader, writer?: Writer): Assistant {
   return {
-    async turn({ said, before }, watch = () => {}, signal) {
+    async turn({ said, before, spared }, watch = () => {}, signal) {
       const job = jobAfter(before)
       const heard = hear(said, job)
       const allowance = newAllowance()
-      const heed = await reader.read(heard, allowance, signal)
-      if (heed === 'halted') return haltedTurn(job, before.length, reader.front)
+      const heed: Heed | 'halted' =
+        spared === undefined
+          ? await reader.read(heard, allowance, signal)
+          : { request: readOffline(heard), by: 'offline', notice: spared }
+      const spent = (): { tokens?: number } => (allowance.tokens() > 0 ? { tokens: allowance.tokens() } : {})
+      if (heed === 'halted') return { ...haltedTurn(job, before.length, reader.front), ...spent() }
       const write: Write | undefined =
         writer && heed.by === 'model' ? (card, show) => writer(said, card, show, allowance, signal) : undefined
-      return answerTo(heed, heard, before.length, write, watch, signal)
+      return { ...(await answerTo(heed, heard, before.length, write, watch, signal)), ...spent() }
     },
   }
 }

@@ -25,6 +25,7 @@ async function main(settings: Settings): Promise<void> {
     secret: settings.secret,
     names: settings.names,
     proxies: settings.proxies,
+    limits: settings.limits,
     page: createPage({
       assets: fileURLToPath(new URL('./web', import.meta.url)),
       example: workedExample,

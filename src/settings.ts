@@ -14,12 +14,23 @@ const list = z
   )
   .default([])
 
+const most = z.coerce.number().int().min(1).optional()
+
 const environment = z.object({
   PORT: z.coerce.number().int().min(0).max(65535).default(4680),
   HOST: z.string().trim().min(1).default('127.0.0.1'),
   PLUMBPOST_SECRET: text,
   PLUMBPOST_NAME: list,
   PLUMBPOST_PROXY: list,
+  PLUMBPOST_MOST_BYTES: most,
+  PLUMBPOST_MOST_CHARACTERS: most,
+  PLUMBPOST_MOST_TURNS: most,
+  PLUMBPOST_MOST_TURNS_A_MINUTE: most,
+  PLUMBPOST_MOST_AT_ONCE: most,
+  PLUMBPOST_MOST_TALKS: most,
+  PLUMBPOST_MOST_TOKENS: most,
+  PLUMBPOST_MOST_TOKENS_A_DAY: most,
+  PLUMBPOST_MOST_WRONG_SECRETS: most,
   PLUMBPOST_DATA: z.string().trim().min(1).default('.plumbpost'),
   DATABASE_URL: text,
   PLUMBPOST_MODEL: text,
@@ -28,6 +39,51 @@ const environment = z.object({
   OPENAI_BASE_URL: text,
   PLUMBPOST_PATIENCE: z.coerce.number().int().min(1).max(3600).optional(),
 })
+
+/** How much of what the server takes, and how often. Infinity where it is not counted. */
+export interface Limits {
+  /** Of the body of a request. */
+  readonly bytes: number
+  /** Of a message. */
+  readonly characters: number
+  /** Of one talk, those set aside among them. */
+  readonly turns: number
+  /** Of one owner: whatever is worked for them. */
+  readonly turnsAMinute: number
+  /** Turns under way of one owner, streams among them. */
+  readonly atOnce: number
+  /** Kept of one owner. */
+  readonly talks: number
+  /** Asked and answered by a model, of one talk. */
+  readonly tokens: number
+  /** The same of everybody, from midnight to midnight in UTC. */
+  readonly tokensADay: number
+  /** In a minute, from one address. */
+  readonly wrongSecrets: number
+}
+
+/** Who is alone with the program on their own machine is not counted. */
+export const limitsAlone: Limits = {
+  bytes: 1_000_000,
+  characters: 20_000,
+  turns: Infinity,
+  turnsAMinute: Infinity,
+  atOnce: Infinity,
+  talks: Infinity,
+  tokens: Infinity,
+  tokensADay: Infinity,
+  wrongSecrets: 10,
+}
+/** More than a person who plans a fence comes to, and less than one program takes from the others. */
+export const limitsAmongOthers: Limits = {
+  ...limitsAlone,
+  turns: 1000,
+  turnsAMinute: 60,
+  atOnce: 6,
+  talks: 500,
+  tokens: 1_000_000,
+  tokensADay: 10_000_000,
+}
 
 export interface Settings {
   readonly port: number
@@ -38,6 +94,7 @@ export interface Settings {
   readonly names: readonly string[]
   /** Addresses of proxies whose word is taken for who asks, and whether over TLS. */
   readonly proxies: readonly string[]
+  readonly limits: Limits
   readonly store: { readonly dataFolder: string } | { readonly databaseUrl: string }
   /** Set only when questions are to go to a model. A key alone sends nothing anywhere. */
   readonly model?: {
@@ -57,6 +114,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
   const it = parsed.data
   if (it.PLUMBPOST_FRONT === 'model' && !it.PLUMBPOST_MODEL)
     throw new Error('PLUMBPOST_FRONT is “model”, but PLUMBPOST_MODEL names none. Set it, or take PLUMBPOST_FRONT away.')
+  const usual = it.PLUMBPOST_SECRET === undefined ? limitsAlone : limitsAmongOthers
   const usesModel = it.PLUMBPOST_MODEL !== undefined && it.PLUMBPOST_FRONT !== 'offline'
   return {
     port: it.PORT,
@@ -64,6 +122,17 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
     ...(it.PLUMBPOST_SECRET ? { secret: it.PLUMBPOST_SECRET } : {}),
     names: it.PLUMBPOST_NAME,
     proxies: it.PLUMBPOST_PROXY,
+    limits: {
+      bytes: it.PLUMBPOST_MOST_BYTES ?? usual.bytes,
+      characters: it.PLUMBPOST_MOST_CHARACTERS ?? usual.characters,
+      turns: it.PLUMBPOST_MOST_TURNS ?? usual.turns,
+      turnsAMinute: it.PLUMBPOST_MOST_TURNS_A_MINUTE ?? usual.turnsAMinute,
+      atOnce: it.PLUMBPOST_MOST_AT_ONCE ?? usual.atOnce,
+      talks: it.PLUMBPOST_MOST_TALKS ?? usual.talks,
+      tokens: it.PLUMBPOST_MOST_TOKENS ?? usual.tokens,
+      tokensADay: it.PLUMBPOST_MOST_TOKENS_A_DAY ?? usual.tokensADay,
+      wrongSecrets: it.PLUMBPOST_MOST_WRONG_SECRETS ?? usual.wrongSecrets,
+    },
     store: it.DATABASE_URL ? { databaseUrl: it.DATABASE_URL } : { dataFolder: it.PLUMBPOST_DATA },
     ...(usesModel
       ? {

@@ -11,6 +11,7 @@ import { listCalculations, runCalculation } from '../direct.ts'
 import { openIn } from '../next.ts'
 import { jobSheet } from '../sheet.ts'
 import { inHtml } from '../web/in-html.ts'
+import { type Limits, limitsAlone } from '../settings.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { objectIn, textIn } from './body.ts'
@@ -21,6 +22,7 @@ import { exported, isFormat, noSuchExport } from './exports.ts'
 import { createOwners, giveToken, type Owners, takeToken } from './owners.ts'
 import { Rate } from './rate.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
+import { createGuards } from './limits.ts'
 import { addSharing } from './sharing.ts'
 import { Turns } from './turns.ts'
 
@@ -37,14 +39,12 @@ export interface Parts {
   /** Other names the server is known under, and the proxies whose word is taken for who asks. */
   readonly names?: readonly string[]
   readonly proxies?: readonly string[]
+  readonly limits?: Limits
   readonly page?: Hono
   /** How long a turn with a key is worked on when nobody listens any more. */
   readonly patienceMs?: number
 }
 
-const mostBytes = 1_000_000
-/** In a minute, from one address. */
-const mostWrongSecrets = 10
 /** A telephone that lost its line in the yard has it again by then, and no model is kept busy much longer for nobody. */
 const usualPatienceMs = 60_000
 
@@ -58,6 +58,7 @@ export function createApp({
   secret,
   names = [],
   proxies = [],
+  limits = limitsAlone,
   page,
   patienceMs = usualPatienceMs,
 }: Parts): Hono {
@@ -71,7 +72,8 @@ export function createApp({
     job,
     aside: aside.map((branch) => branch.map(shown)),
   })
-  const turns = new Turns(store, withHtml, patienceMs)
+  const turns = new Turns(store, withHtml, patienceMs, limits.turns)
+  const guards = createGuards(limits, store, proxies)
 
   app.use(
     secureHeaders({
@@ -93,7 +95,7 @@ export function createApp({
   const owners = secret === undefined ? null : createOwners(secret)
   app.use(
     secret !== undefined && owners
-      ? letIn({ secret, owners, proxies, wrong: new Rate(mostWrongSecrets) })
+      ? letIn({ secret, owners, proxies, wrong: new Rate(limits.wrongSecrets) })
       : (c, next) => {
           c.set('visitor', 'everybody')
           return next()
@@ -105,10 +107,17 @@ export function createApp({
     if (/^\/(api|shared)\//.test(c.req.path)) c.header('Cache-Control', 'no-store')
   })
   app.use('/api/conversations/:id/*', ownTalksOnly(store))
+  app.use('/api/*', guards.notTooOften)
   app.use(
     bodyLimit({
-      maxSize: mostBytes,
-      onError: (c) => failed(c, 413, 'too-large', `The request is larger than ${mostBytes / 1_000_000} MB.`),
+      maxSize: limits.bytes,
+      onError: (c) =>
+        failed(
+          c,
+          413,
+          'too-large',
+          `The request is larger than ${limits.bytes} bytes, which is the most I take. Send less at once.`,
+        ),
     }),
   )
 
@@ -123,6 +132,8 @@ export function createApp({
   app.post('/api/conversations', async (c) => {
     const body = await objectIn(c)
     if (body instanceof Response) return body
+    const refused = await guards.anotherTalk(c)
+    if (refused) return refused
     const visitor = c.get('visitor')
     if (visitor === 'everybody') return c.json({ id: (await store.create()).id }, 201)
     if (visitor !== 'newcomer') return c.json({ id: (await store.create(visitor.owner)).id }, 201)
@@ -273,11 +284,21 @@ export function createApp({
   async function askedTurn(c: Context, id: string, inPlaceOf: number | null): Promise<Response> {
     const body = await objectIn(c)
     if (body instanceof Response) return body
-    const said = textIn(c, body, 'text')
+    const said = textIn(c, body, 'text', limits.characters)
     if (said instanceof Response) return said
-    const running = await turns.begin(id, { said, key: keyOf(c), inPlaceOf }, (before, watch, signal) =>
-      assistant.turn({ said, before }, watch, signal),
-    )
+    const leave = guards.place(c)
+    if (leave instanceof Response) return leave
+    const running = await turns
+      .begin(id, { said, key: keyOf(c), inPlaceOf }, async (before, watch, signal) => {
+        const spared = front === 'model' ? await guards.spared(id) : undefined
+        return assistant.turn({ said, before, spared }, watch, signal)
+      })
+      .catch((fault: unknown) => {
+        leave()
+        throw fault
+      })
+    if (isFault(running)) leave()
+    else void running.done.catch(() => undefined).finally(leave)
     return !isFault(running) && c.req.header('accept')?.includes('text/event-stream')
       ? inPieces(c, running)
       : whole(c, running)

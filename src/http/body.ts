@@ -2,7 +2,6 @@
 import type { Context } from 'hono'
 import { failed } from './errors.ts'
 
-export const longestText = 20_000
 /** Nothing that is asked here goes deeper than a few levels, and what reads it goes down level by level. */
 const deepest = 32
 
@@ -25,12 +24,7 @@ export async function objectIn(c: Context): Promise<Record<string, unknown> | Re
 }
 
 /** A field that must be text with something in it. */
-export function textIn(
-  c: Context,
-  body: Record<string, unknown>,
-  field: string,
-  most = longestText,
-): string | Response {
+export function textIn(c: Context, body: Record<string, unknown>, field: string, most: number): string | Response {
   const value = Object.hasOwn(body, field) ? body[field] : undefined
   if (value === undefined) return failed(c, 400, 'missing', `“${field}” is missing.`, field)
   if (typeof value !== 'string') return failed(c, 422, 'not-text', `“${field}” must be text.`, field)

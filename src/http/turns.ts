@@ -19,6 +19,7 @@ export class Turns {
     private readonly store: Store,
     private readonly withHtml: (answer: Answer) => unknown,
     private readonly patienceMs: number,
+    private readonly mostTurns: number,
   ) {}
 
   /** Begins a turn, or finds the one that the key began. */
@@ -73,6 +74,7 @@ export class Turns {
     const turns = talk.turns[n]?.aside[branch]
     if (!turns)
       return { code: 'no-branch', status: 404, message: `Nothing was set aside at turn ${n} under that number.` }
+    if (talk.written + turns.length > this.mostTurns) return talkFull(this.mostTurns)
     const written: KeptTurn[] = []
     try {
       for (const { said, answer, job, events } of turns)
@@ -123,10 +125,11 @@ export class Turns {
     for (let attempt = 0; ; attempt++) {
       const talk = await this.store.read(id)
       if (!talk) return noConversation
+      if (talk.written >= this.mostTurns) return talkFull(this.mostTurns)
       if (inPlaceOf !== null && inPlaceOf >= talk.turns.length) return noTurn(inPlaceOf, talk)
       const n = inPlaceOf ?? talk.turns.length
       const pieces: TurnEvent[] = []
-      const { answer, job } = await make(talk.turns.slice(0, n), ({ event, data }) => {
+      const { answer, job, tokens } = await make(talk.turns.slice(0, n), ({ event, data }) => {
         const piece = { event, data: event === 'card' ? this.withHtml(data as Answer) : data }
         pieces.push(piece)
         tell(piece)
@@ -134,7 +137,11 @@ export class Turns {
       const events = [...pieces, { event: 'answer' as const, data: this.withHtml(answer) }]
       let kept: KeptTurn
       try {
-        kept = await this.store.append(id, { n, said, answer, job, key, events }, talk.written)
+        kept = await this.store.append(
+          id,
+          { n, said, answer, job, key, events, ...(tokens === undefined ? {} : { tokens }) },
+          talk.written,
+        )
       } catch (fault) {
         if (fault instanceof Unavailable) this.remember(id, { ...asked, key })
         if (!(fault instanceof Conflict) || attempt >= 5) throw fault
@@ -176,6 +183,11 @@ const noConversation: Fault = {
   status: 404,
   message: 'This conversation was deleted meanwhile.',
 }
+const talkFull = (most: number): Fault => ({
+  code: 'talk-full',
+  status: 409,
+  message: `This talk has its ${most} turns, those set aside among them; no talk here holds more. Start a new one.`,
+})
 const noTurn = (n: number, { turns }: Talk): Fault => ({
   code: 'no-turn',
   status: 404,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { furnish } from '../../src/house.ts'
-import { readSettings } from '../../src/settings.ts'
+import { limitsAlone, limitsAmongOthers, readSettings } from '../../src/settings.ts'
 
 describe('settings', () => {
   it('are this machine only, port 4680 and a folder beside the program, when nothing is set', () => {
@@ -9,6 +9,7 @@ describe('settings', () => {
       port: 4680,
       names: [],
       proxies: [],
+      limits: limitsAlone,
       store: { dataFolder: '.plumbpost' },
     })
   })
@@ -31,6 +32,29 @@ describe('settings', () => {
   it('the secret that lets people in is read; an empty one is none', () => {
     expect(readSettings({ PLUMBPOST_SECRET: 'abc' }).secret).toBe('abc')
     expect(readSettings({ PLUMBPOST_SECRET: '' })).not.toHaveProperty('secret')
+  })
+
+  it('who is alone on their machine is not counted; among others everything is, and each number can be set', () => {
+    const among = { PLUMBPOST_SECRET: '0123456789abcdef01234567' }
+    expect(readSettings(among).limits).toEqual(limitsAmongOthers)
+    expect(Object.values(limitsAmongOthers).every(Number.isFinite)).toBe(true)
+    for (const [name, field] of [
+      ['BYTES', 'bytes'],
+      ['CHARACTERS', 'characters'],
+      ['TURNS', 'turns'],
+      ['TURNS_A_MINUTE', 'turnsAMinute'],
+      ['AT_ONCE', 'atOnce'],
+      ['TALKS', 'talks'],
+      ['TOKENS', 'tokens'],
+      ['TOKENS_A_DAY', 'tokensADay'],
+      ['WRONG_SECRETS', 'wrongSecrets'],
+    ] as const) {
+      const setting = `PLUMBPOST_MOST_${name}`
+      expect(readSettings({ ...among, [setting]: '7' }).limits, name).toEqual({ ...limitsAmongOthers, [field]: 7 })
+      expect(readSettings({ [setting]: '7' }).limits, name).toEqual({ ...limitsAlone, [field]: 7 })
+      for (const nonsense of ['0', '-1', 'many', '1.5'])
+        expect(() => readSettings({ [setting]: nonsense }), nonsense).toThrow(setting)
+    }
   })
 
   it('names and proxies are told with commas between', () => {

@@ -76,10 +76,20 @@ export function openEndpoint(settings: EndpointSettings): Endpoint {
         settings.learnt?.keep(of, current)
       }
       const spoken = failed ? { ...assembly.spoken(failed.trouble), ...toldOf(failed) } : assembly.spoken()
-      return show.ended({ ...spoken, sent: tried.length })
+      return show.ended({ ...spoken, sent: tried.length, tokens: tokensOf(spoken, body) })
     }
   }
   return { address, model: settings.model, hasKey: key !== undefined, say }
+}
+
+/** In English a token is about four letters (rule of thumb, no source). */
+const lettersOfToken = 4
+
+function tokensOf({ usage, text, calls, reasoning = '' }: Spoken, body: Body): number {
+  const told = usage?.total_tokens
+  if (typeof told === 'number' && Number.isFinite(told) && told > 0) return Math.ceil(told)
+  const answered = [text, reasoning, ...calls.map((it) => it.raw)].join('').length
+  return Math.ceil((JSON.stringify(body).length + answered) / lettersOfToken)
 }
 
 const toldOf = ({ message, reason, patience }: Mishap): Pick<Spoken, 'message' | 'reason' | 'patience'> => ({

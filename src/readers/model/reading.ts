@@ -29,6 +29,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
     let before: readonly string[] = []
     for (let why: 'work' | 'repair' = 'work'; allowance.spend(why); why = 'repair') {
       const spoken = await endpoint.say({ messages, tools: toolsOffered, choice: 'required' }, signal ? { signal } : {})
+      allowance.count(spoken.tokens ?? 0)
       if (spoken.error === 'aborted') return 'halted'
       const fault = faultOf(spoken, endpoint)
       if (fault) return fallBack(heard, fault)

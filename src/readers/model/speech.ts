@@ -67,6 +67,8 @@ export interface Spoken {
   /** How many requests it took, with those that were refused and sent otherwise. */
   readonly sent?: number
   readonly usage?: Readonly<Record<string, unknown>>
+  /** What was asked and answered: counted by the server, or guessed where it did not say. */
+  readonly tokens?: number
   readonly kept?: Readonly<Record<string, unknown>>
 }
 

@@ -23,6 +23,7 @@ export function createWriter(endpoint: Endpoint): Writer {
     // The second try names the rules that were broken, never the words.
     for (let why: 'work' | 'repair' = 'work'; messages.length <= mostMessages && allowance.spend(why); why = 'repair') {
       const spoken = await endpoint.say({ messages }, signal ? { signal } : {})
+      allowance.count(spoken.tokens ?? 0)
       if (spoken.error || spoken.refusal || spoken.finish === 'length' || spoken.finish === 'filtered') return ''
       const passed = passProse(spoken.text, refs, said)
       if (passed.shown !== '' && !isForeign(spoken.text)) {
