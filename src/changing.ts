@@ -1,5 +1,14 @@
 // This file is about changing the job directly, without a message to read: from the page's job sheet, or another program.
-import { inSentence, isPlace, parseValue, systemOf, vocabulary, yard } from '../engine/index.ts'
+import {
+  calculationNamed,
+  inSentence,
+  isPlace,
+  parseValue,
+  systemOf,
+  vocabulary,
+  type Word,
+  yard,
+} from '../engine/index.ts'
 import type { Turn } from './answer.ts'
 import { type Answered, answerTo, hear, jobAfter } from './assistant.ts'
 import type { Told } from './request.ts'
@@ -49,6 +58,58 @@ export async function changeJob(
   }
   return { ok: true, said: heard.said, ...(await answerTo({ request, by: 'offline' }, heard, before.length)) }
 }
+
+/** Works one calculation on values as people write them, and writes it into the talk: what a form was filled in with. A list has one value for each. */
+export async function workIn(
+  before: readonly Turn[],
+  { calculation, inputs }: { readonly calculation: string; readonly inputs: Readonly<Record<string, unknown>> },
+): Promise<Changed> {
+  const calc = calculationNamed(calculation)
+  if (!calc)
+    return {
+      ok: false,
+      field: 'calculation',
+      message: `There is no calculation “${calculation.slice(0, 60)}”. GET /api/calculations lists them.`,
+    }
+  const job = jobAfter(before)
+  const values: { word: Word; value: string }[] = []
+  for (const [name, given] of Object.entries(inputs)) {
+    const word = Object.values(calc.needs).find((it) => it.name === name)
+    if (!word) return { ok: false, field: name, message: `“${name.slice(0, 60)}” is not asked for by “${calc.title}”.` }
+    for (const each of Array.isArray(given) ? given : [given]) {
+      const value = String(each).trim()
+      if (value.length > mostOfOne || parseValue(word, value, systemOf(job)) === undefined)
+        return {
+          ok: false,
+          field: name,
+          message: `I cannot read “${value.slice(0, 60)}” as ${inSentence(word)}. ${word.measure}`,
+        }
+      values.push({ word, value })
+    }
+  }
+  const lines = values.map(({ word, value }) => `${word.label}: ${word.options?.[value]?.label ?? value}`)
+  const heard = hear([calc.title, ...lines].join('\n'), job)
+  let end = calc.title.length
+  const told: Told[] = values.map(({ word, value }, i) => {
+    const start = end + 1 + `${word.label}: `.length
+    end += 1 + (lines[i] as string).length
+    const tag = heard.readings.find((it) => it.start >= start && it.end <= end)?.tag
+    const from: Told['from'] =
+      word.kind === 'choice'
+        ? { tag: null, quote: word.options?.[value]?.label ?? value, option: value, usual: null }
+        : { tag: tag ?? null, quote: tag ? null : value, option: null, usual: null }
+    return { word: word.name, at: yard, from }
+  })
+  const request = {
+    told,
+    wants: calc.headlines.map((word) => ({ word, at: yard })),
+    calculation: calc.name,
+    confirms: [],
+    declines: [],
+  }
+  return { ok: true, said: heard.said, ...(await answerTo({ request, by: 'offline' }, heard, before.length)) }
+}
+const mostOfOne = 200
 
 /** Shows everything in other units from here on, and works again what was wanted. */
 export async function changeUnits(

@@ -1,5 +1,5 @@
 // This file is about running one calculation directly, without a conversation, and about listing them.
-import { type Calculation, calculationNamed, catalogue, usualFor, type Word, workWritten } from '../engine/index.ts'
+import { type Calculation, calculationNamed, subjects, usualFor, type Word, workWritten } from '../engine/index.ts'
 import type { Answer, Call } from './answer.ts'
 import { callOf } from './calls.ts'
 import { wordsOf } from './compose.ts'
@@ -11,6 +11,8 @@ type JsonSchema = Readonly<Record<string, unknown>>
 export interface Listed {
   readonly name: string
   readonly title: string
+  /** The part of the job it belongs to. */
+  readonly subject: string
   readonly answers: string
   readonly inputs: JsonSchema
   /** The same inputs as a form asks for them, in order. */
@@ -32,24 +34,27 @@ export interface Field {
 /** A call beside what goes with it in every answer. */
 export type Direct = Call & { readonly cautions: Answer['cautions']; readonly words: NonNullable<Answer['words']> }
 
-/** The catalogue, each calculation with the JSON Schema of its inputs. */
+/** The catalogue in the order a job meets it, each calculation with the JSON Schema of its inputs. */
 export const listCalculations = (): Listed[] =>
-  catalogue.map((calc) => {
-    const words = Object.values(calc.needs)
-    return {
-      name: calc.name,
-      title: calc.title,
-      answers: calc.answers,
-      inputs: {
-        type: 'object',
-        additionalProperties: false,
-        properties: Object.fromEntries(words.map((word) => [word.name, schemaOf(word, usualFor(calc, word)?.value)])),
-        required: words.filter((word) => isNeeded(calc, word)).map((word) => word.name),
-      },
-      fields: words.map((word) => fieldOf(calc, word)),
-      results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
-    }
-  })
+  subjects.flatMap(({ subject, calculations }) => calculations.map((calc) => listed(calc, subject)))
+
+const listed = (calc: Calculation, subject: string): Listed => {
+  const words = Object.values(calc.needs)
+  return {
+    name: calc.name,
+    title: calc.title,
+    subject,
+    answers: calc.answers,
+    inputs: {
+      type: 'object',
+      additionalProperties: false,
+      properties: Object.fromEntries(words.map((word) => [word.name, schemaOf(word, usualFor(calc, word)?.value)])),
+      required: words.filter((word) => isNeeded(calc, word)).map((word) => word.name),
+    },
+    fields: words.map((word) => fieldOf(calc, word)),
+    results: Object.values(calc.gives).map(({ name, label, kind }) => ({ word: name, label, kind })),
+  }
+}
 
 const isNeeded = (calc: Calculation, word: Word): boolean =>
   !calc.may?.includes(word.name) && !calc.onlyFor?.[word.name] && !usualFor(calc, word)

@@ -6,15 +6,16 @@ import { secureHeaders } from 'hono/secure-headers'
 import { streamSSE } from 'hono/streaming'
 import type { Answer } from '../answer.ts'
 import type { Assistant } from '../assistant.ts'
-import { changeJob, changeUnits, undoChange } from '../changing.ts'
+import { type Changed, changeJob, changeUnits, undoChange, workIn } from '../changing.ts'
 import { listCalculations, runCalculation } from '../direct.ts'
 import { openIn } from '../next.ts'
 import { jobSheet } from '../sheet.ts'
 import { inHtml } from '../web/in-html.ts'
 import { type Limits, limitsAlone } from '../settings.ts'
+import type { Turn } from '../answer.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
-import { objectIn, textIn } from './body.ts'
+import { inputsIn, objectIn, textIn } from './body.ts'
 import { callerOf } from './caller.ts'
 import { letIn, ownNameOnly, ownPagesOnly, ownTalksOnly } from './doors.ts'
 import { failed, faulted, noConversation, sayFault } from './errors.ts'
@@ -194,30 +195,17 @@ export function createApp({
     if (value instanceof Response) return value
     const at = body.at === undefined ? undefined : textIn(c, body, 'at', 200)
     if (at instanceof Response) return at
-    const found = await store.read(id)
-    if (!found) return noConversation(c, id)
-    const change = { word, value, ...(at ? { at } : {}) }
-    const tried = await changeJob(found.turns, change)
-    if (!tried.ok) return failed(c, 422, 'not-changed', tried.message, tried.field)
-    const running = await turns.begin(id, atTheEnd(tried.said), async (before) => {
-      const changed = await changeJob(before, change)
-      if (!changed.ok) throw new Error(changed.message)
-      return changed
-    })
-    return whole(c, running)
+    return writtenIn(c, id, 422, (before) => changeJob(before, { word, value, ...(at ? { at } : {}) }))
   })
-  app.post('/api/conversations/:id/job/undo', async (c) => {
-    const id = c.req.param('id')
-    const found = await store.read(id)
-    if (!found) return noConversation(c, id)
-    const tried = await undoChange(found.turns)
-    if (!tried.ok) return failed(c, 409, 'not-changed', tried.message, tried.field)
-    const running = await turns.begin(id, atTheEnd(tried.said), async (before) => {
-      const changed = await undoChange(before)
-      if (!changed.ok) throw new Error(changed.message)
-      return changed
-    })
-    return whole(c, running)
+  app.post('/api/conversations/:id/job/undo', (c) => writtenIn(c, c.req.param('id'), 409, undoChange))
+  app.post('/api/conversations/:id/job/work', async (c) => {
+    const body = await objectIn(c)
+    if (body instanceof Response) return body
+    const calculation = textIn(c, body, 'calculation', 200)
+    if (calculation instanceof Response) return calculation
+    const inputs = inputsIn(c, body)
+    if (inputs instanceof Response) return inputs
+    return writtenIn(c, c.req.param('id'), 422, (before) => workIn(before, { calculation, inputs }))
   })
   app.post('/api/conversations/:id/job/units', async (c) => {
     const body = await objectIn(c)
@@ -252,10 +240,9 @@ export function createApp({
   app.post('/api/calculations/:name', async (c) => {
     const body = await objectIn(c)
     if (body instanceof Response) return body
-    const inputs = body.inputs ?? {}
-    if (typeof inputs !== 'object' || inputs === null || Array.isArray(inputs))
-      return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
-    const call = await runCalculation(c.req.param('name'), inputs as Record<string, unknown>)
+    const inputs = inputsIn(c, body)
+    if (inputs instanceof Response) return inputs
+    const call = await runCalculation(c.req.param('name'), inputs)
     if (!call)
       return failed(
         c,
@@ -279,6 +266,25 @@ export function createApp({
     return faulted(c, fault)
   })
   return app
+
+  /** A turn without a message, at the end of the talk; what cannot be is said, and nothing is written. */
+  async function writtenIn(
+    c: Context,
+    id: string,
+    refusal: 409 | 422,
+    act: (before: readonly Turn[]) => Promise<Changed>,
+  ): Promise<Response> {
+    const found = await store.read(id)
+    if (!found) return noConversation(c, id)
+    const tried = await act(found.turns)
+    if (!tried.ok) return failed(c, refusal, 'not-changed', tried.message, tried.field)
+    const running = await turns.begin(id, atTheEnd(tried.said), async (before) => {
+      const changed = await act(before)
+      if (!changed.ok) throw new Error(changed.message)
+      return changed
+    })
+    return whole(c, running)
+  }
 
   /** A turn at the end of the talk, or in place of the turn of that number. */
   async function askedTurn(c: Context, id: string, inPlaceOf: number | null): Promise<Response> {

@@ -48,6 +48,12 @@ export function textIn(c: Context, body: Record<string, unknown>, field: string,
   return value
 }
 
+/** What a calculation is worked on: `inputs`, an object; nothing where it is left out. */
+export function inputsIn(c: Context, { inputs = {} }: Record<string, unknown>): Record<string, unknown> | Response {
+  if (typeof inputs === 'object' && inputs !== null && !Array.isArray(inputs)) return inputs as Record<string, unknown>
+  return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
+}
+
 /** Level by level, since a function that calls itself would run out of room here too. */
 function isTooDeep(data: object): boolean {
   let level: object[] = [data]

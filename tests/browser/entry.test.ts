@@ -181,6 +181,12 @@ describe('an entry', () => {
     await page.goto(served.address)
     await page.getByRole('button', { name: 'Pages and units' }).click()
     await page.getByRole('button', { name: 'Sums without talking' }).click()
+    // By the part of the job: those of one part are seen when it is unfolded, or when their words are written.
+    expect(await page.locator('#forms summary').first().innerText()).toContain('Lot lines')
+    expect(await page.getByRole('link', { name: 'Pickets in one bay, with equal gaps' }).isVisible()).toBe(false)
+    expect(await withAxe(page)).toEqual([])
+    await page.getByLabel('Find one by its words').fill('zzz')
+    expect(await page.locator('#forms').innerText()).toContain('None has those words')
     await page.getByLabel('Find one by its words').fill('equal gaps')
     await page.getByRole('link', { name: 'Pickets in one bay, with equal gaps' }).click()
     const forms = page.locator('#forms')
@@ -201,9 +207,14 @@ describe('an entry', () => {
     await page.goto(link)
     await forms.locator('.lead', { hasText: '16 pickets' }).waitFor()
     expect(await page.locator('#sum-opening').inputValue()).toBe('93 in')
-    // Back to the book by asking.
-    await ask(page, bags)
+    // Into the book as an entry, which knows from then on what was filled in.
+    await forms.getByRole('button', { name: 'Write it into the book' }).click()
+    await whole(page, 1)
     expect(await forms.isVisible()).toBe(false)
     expect(page.url()).not.toContain('sums')
+    expect(await entry(page, 1).locator('.lead').first().innerText()).toContain('16 pickets')
+    await ask(page, 'and if the gaps are at most 2 inches?')
+    // (93 − 2) / (3 1/2 + 2) = 16.5, so 17.
+    expect(await entry(page, 2).locator('.lead').first().innerText()).toContain('17 pickets')
   })
 })

@@ -3,7 +3,7 @@ import type { Direct, Field, Listed } from '../../direct.ts'
 import { careOf } from './care.ts'
 import { element, found } from './element.ts'
 import { sayFault } from './fault.ts'
-import type { Within } from './origin.ts'
+import { capital, type Within } from './origin.ts'
 import { resultsOf } from './results.ts'
 import { calculations, work } from './server.ts'
 import { sketchOf } from './sketch.ts'
@@ -15,6 +15,8 @@ let goesTo: {
   readonly into: HTMLElement
   readonly shown: (isShown: boolean) => void
   readonly back: (page: string) => void
+  /** Works it once more as an entry of the page that lies open. */
+  readonly writeIn: (calculation: string, inputs: Readonly<Record<string, unknown>>) => Promise<void>
 } | null = null
 
 export const isForm = (hash: string): boolean => hash === mark || hash.startsWith(`${mark}/`)
@@ -62,11 +64,13 @@ function show(content: readonly HTMLElement[]): void {
   content[0]?.focus({ preventScroll: true })
 }
 
-/** All of them, in the order a job meets them, and a line to find one by. */
+/** All of them, by the part of the job they belong to, and a line to find one by. */
 function listOf(all: readonly Listed[]): HTMLElement[] {
   const field = element('input', { id: 'find', type: 'search', autocomplete: 'off' })
+  const none = element('p', { role: 'status' })
   const rows = all.map((it) => ({
-    text: `${it.title} ${it.answers} ${it.fields.map((one) => one.label).join(' ')}`.toLowerCase(),
+    text: `${it.subject} ${it.title} ${it.answers} ${it.fields.map((one) => one.label).join(' ')}`.toLowerCase(),
+    subject: it.subject,
     row: element(
       'li',
       {},
@@ -79,21 +83,38 @@ function listOf(all: readonly Listed[]): HTMLElement[] {
       ),
     ),
   }))
+  const parts = [...new Set(all.map((it) => it.subject))].map((subject) => {
+    const own = rows.filter((it) => it.subject === subject).map((it) => it.row)
+    const part = element(
+      'details',
+      { class: 'fold' },
+      element('summary', {}, element('h3', {}, capital(subject)), element('span', { class: 'whose' }, `${own.length}`)),
+      element('ul', { class: 'list', role: 'list' }, ...own),
+    )
+    return { part, own }
+  })
   field.addEventListener('input', () => {
     const words = field.value.toLowerCase().split(/\s+/)
     for (const { text, row } of rows) row.hidden = !words.every((it) => text.includes(it))
+    for (const { part, own } of parts) {
+      part.hidden = own.every((it) => it.hidden)
+      part.open = field.value.trim() !== '' && !part.hidden
+    }
+    none.textContent = parts.every((it) => it.part.hidden) ? 'None has those words. Try fewer.' : ''
   })
   return [
     element('h2', { tabindex: '-1' }, 'Sums without talking'),
     element('label', { for: 'find' }, 'Find one by its words'),
     field,
-    element('ul', { class: 'list', role: 'list' }, ...rows.map((it) => it.row)),
+    none,
+    ...parts.map((it) => it.part),
   ]
 }
 
 function formOf(calculation: Listed, filled: URLSearchParams): HTMLElement[] {
   const lines = calculation.fields.map((field) => ({ field, ...lineOf(field, filled.get(field.word) ?? '') }))
   const result = element('div', { class: 'result' })
+  const writeIn = element('button', { type: 'button' }, 'Write it into the book')
   const copy = element('button', { type: 'button' }, 'Copy the link')
   const heading = element('h2', { tabindex: '-1' }, calculation.title)
   const form = element(
@@ -110,15 +131,16 @@ function formOf(calculation: Listed, filled: URLSearchParams): HTMLElement[] {
     history.replaceState(null, '', `#${mark}/${calculation.name}?${told()}`)
     return location.href
   }
-  const workIt = async (): Promise<void> => {
-    address()
-    const inputs = Object.fromEntries(
+  const inputs = (): Readonly<Record<string, unknown>> =>
+    Object.fromEntries(
       lines.flatMap(({ field, input }) => {
         const value = input.value.trim()
         return value === '' ? [] : [[field.word, field.isList ? value.split(/\s*;\s*/) : value]]
       }),
     )
-    const worked = await work(calculation.name, inputs)
+  const workIt = async (): Promise<void> => {
+    address()
+    const worked = await work(calculation.name, inputs())
     for (const { field, input, wrong } of lines) {
       const problem = worked.problems.find((it) => it.word === field.word)
       wrong.textContent = problem ? problem.message : ''
@@ -126,12 +148,16 @@ function formOf(calculation: Listed, filled: URLSearchParams): HTMLElement[] {
     }
     lines.find(({ field }) => worked.problems.some((it) => it.word === field.word))?.input.focus()
     result.replaceChildren(...resultOf(worked))
+    if (worked.problems.length === 0) result.append(element('div', { class: 'acts' }, writeIn))
     if (worked.problems.length === 0)
       result.querySelector<HTMLElement>('.fig')?.scrollIntoView({ block: 'center', behavior: 'instant' })
   }
   form.addEventListener('submit', (event) => {
     event.preventDefault()
     workIt().catch(sayFault)
+  })
+  writeIn.addEventListener('click', () => {
+    goesTo?.writeIn(calculation.name, inputs()).catch(sayFault)
   })
   copy.addEventListener('click', () => {
     void navigator.clipboard.writeText(address()).then(() => {
@@ -172,7 +198,7 @@ function lineOf(field: Field, value: string) {
     element(
       'label',
       { for: id },
-      field.label.charAt(0).toUpperCase() + field.label.slice(1),
+      capital(field.label),
       field.isNeeded ? '' : element('span', { class: 'whose' }, ' (may be left empty)'),
     ),
     element('p', { id: `${id}-hint`, class: 'because' }, hints.filter((it) => it !== '').join(' ')),

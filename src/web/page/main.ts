@@ -18,6 +18,7 @@ import {
   startPage,
   undo,
   units,
+  workIn,
 } from './server.ts'
 import { askTurn, example, type Asking, type ShownAnswer, type ShownTurn } from './server.ts'
 import { keepHead, showHead, showUnits } from './head.ts'
@@ -217,6 +218,15 @@ async function changeTo(word: string, at: string, value: string): Promise<void> 
   await writtenApart(id)
 }
 
+/** What a form was filled in with, as an entry: brought to the top of the window as one that was asked. */
+async function writeIn(calculation: string, inputs: Readonly<Record<string, unknown>>): Promise<void> {
+  const id = current ?? (await startPage())
+  await workIn(id, calculation, inputs)
+  lieOpen(id)
+  await writtenApart(id)
+  bringUp(entryNumbered(answers.length - 1))
+}
+
 async function measureIn(system: string): Promise<void> {
   const id = current ?? (await startPage())
   if (current === null) lieOpen(id)
@@ -342,6 +352,7 @@ keepForms({
   back(id) {
     if (id !== current) open(id, false)
   },
+  writeIn,
 })
 const named = location.hash.slice(1)
 if (named && !isForm(named)) open(named, false)

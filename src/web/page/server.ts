@@ -58,6 +58,11 @@ export const open = async (id: string): Promise<ReturnType<typeof openIn>> =>
   (await ask(`/api/conversations/${id}/job/open`)).json()
 export const change = async (id: string, word: string, at: string, value: string): Promise<ShownAnswer> =>
   (await ask(`/api/conversations/${id}/job/change`, post({ word, at, value }))).json()
+export const workIn = async (
+  id: string,
+  calculation: string,
+  inputs: Readonly<Record<string, unknown>>,
+): Promise<ShownAnswer> => (await ask(`/api/conversations/${id}/job/work`, post({ calculation, inputs }))).json()
 export const units = async (id: string, system: string): Promise<ShownAnswer> =>
   (await ask(`/api/conversations/${id}/job/units`, post({ system }))).json()
 export const undo = async (id: string): Promise<ShownAnswer> =>

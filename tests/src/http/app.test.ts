@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { type Answer, answerSchema, callSchema } from '../../../src/answer.ts'
 import { type Assistant, createAssistant } from '../../../src/assistant.ts'
+import { audit } from '../../../src/audit.ts'
 import { exportSchema } from '../../../src/export/export.ts'
 import { createApp } from '../../../src/http/app.ts'
 import { offlineReader } from '../../../src/readers/offline/offline.ts'
@@ -179,6 +180,41 @@ describe('a conversation over HTTP', () => {
     expect(
       await problem(post(`/api/conversations/${id}/job/change`, { word: 'holeDiameter', at: 'moon', value: '1 in' })),
     ).toMatchObject({ status: 422, field: 'at' })
+  })
+
+  it('a sum filled in as a form is written into the talk as a turn, and an audit works it again', async () => {
+    const id = await start()
+    const inputs = { opening: '93 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' }
+    const path = `/api/conversations/${id}/job/work`
+    const written = answerSchema.parse(await (await post(path, { calculation: 'picket-spacing', inputs })).json())
+    // 93 − 16 × 3 1/2 = 37, shared by 17 gaps: 2 3/17 in.
+    expect(written.figures.filter((it) => it.headline).map((it) => it.text)).toEqual(['16 pickets', '2 3/16 in'])
+    expect(written.readAs.map((it) => it.said)).toEqual(['93 in', '3 1/2 in', '2 1/2 in'])
+    expect(written.cautions.map((it) => it.code)).toEqual(
+      expect.arrayContaining(['utilities', 'lot-line', 'local-code']),
+    )
+    // A choice and a list are told as well, and what was filled in is known from here on.
+    const holes = { posts: '4', holeDiameter: '10 in', holeDepth: '30 in', bagYield: '0.45 ft3', holeShape: 'square' }
+    const square = answerSchema.parse(
+      await (await post(path, { calculation: 'concrete-for-posts', inputs: holes })).json(),
+    )
+    // 10² − 3 1/2² = 87.75 in²; × 30 = 2632.5 in³ = 1.5234 ft³; × 4 = 6.094; / 0.45 = 13.5, so 14.
+    expect(square.figures.find((it) => it.headline)?.text).toBe('14 bags')
+    const yard = { sides: ['5 ft', '120 ft 6 in', '4 ft', '120 ft'], yardDiagonal: '120 ft 7 in' }
+    const closed = answerSchema.parse(await (await post(path, { calculation: 'yard-closure', inputs: yard })).json())
+    expect(closed.calls[0]?.problems).toEqual([])
+    const exported = exportSchema.parse(await (await app.request(`/api/conversations/${id}/export.json`)).json())
+    expect(await audit(exported)).toEqual([])
+
+    for (const [body, field] of [
+      [{ calculation: 'no-such-sum', inputs: {} }, 'calculation'],
+      [{ calculation: 'picket-spacing', inputs: { opening: 'blue' } }, 'opening'],
+      [{ calculation: 'picket-spacing', inputs: { constructor: '1' } }, 'constructor'],
+      [{ calculation: 'picket-spacing', inputs: { opening: { in: 93 } } }, 'opening'],
+      [{ calculation: 'picket-spacing', inputs: [] }, 'inputs'],
+    ] as const)
+      expect(await problem(post(path, body))).toMatchObject({ status: 422, field })
+    expect((await (await app.request(`/api/conversations/${id}`)).json()).turns).toHaveLength(3)
   })
 
   it('exports what an audit reads', async () => {
