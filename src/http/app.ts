@@ -19,6 +19,7 @@ import { inputsIn, objectIn, textIn } from './body.ts'
 import { callerOf } from './caller.ts'
 import { letIn, ownNameOnly, ownPagesOnly, ownTalksOnly } from './doors.ts'
 import { failed, faulted, noConversation, sayFault } from './errors.ts'
+import type { Pace } from './elsewhere.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
 import { createOwners, giveToken, type Owners, takeToken } from './owners.ts'
 import { Rate } from './rate.ts'
@@ -44,6 +45,8 @@ export interface Parts {
   readonly page?: Hono
   /** How long a turn with a key is worked on when nobody listens any more. */
   readonly patienceMs?: number
+  /** How servers on one database hear of each other's turns. */
+  readonly pace?: Pace
 }
 
 /** A telephone that lost its line in the yard has it again by then, and no model is kept busy much longer for nobody. */
@@ -62,6 +65,7 @@ export function createApp({
   limits = limitsAlone,
   page,
   patienceMs = usualPatienceMs,
+  pace,
 }: Parts): Hono {
   const app = new Hono()
   const withHtml = (answer: Answer): unknown => ({ ...answer, html: inHtml(answer, renderReply) })
@@ -73,7 +77,7 @@ export function createApp({
     job,
     aside: aside.map((branch) => branch.map(shown)),
   })
-  const turns = new Turns(store, withHtml, patienceMs, limits.turns)
+  const turns = new Turns(store, withHtml, patienceMs, limits.turns, pace)
   const guards = createGuards(limits, store, proxies)
 
   app.use(
@@ -327,9 +331,11 @@ export function createApp({
     const after = Number.isInteger(last) ? last : -1
     return streamSSE(c, async (stream) => {
       let sent = after
+      let isAnswered = false
       const write = async (event: TurnEvent, index: number): Promise<void> => {
         if (index <= sent) return
         sent = index
+        isAnswered ||= event.event === 'answer'
         await stream.writeSSE({ id: String(index), event: event.event, data: JSON.stringify(event.data) })
       }
       let queue: Promise<void> = Promise.resolve()
@@ -350,6 +356,8 @@ export function createApp({
         } else {
           turn.events.forEach(push)
           await queue
+          // A turn that was begun anew elsewhere may have fewer pieces than were heard of it. Its answer is told all the same.
+          if (!isAnswered) await write(turn.events.at(-1) as TurnEvent, sent + 1)
         }
       } catch (fault) {
         await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: sayFault(fault) }) })

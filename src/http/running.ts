@@ -30,9 +30,9 @@ export class Running {
     readonly asked: Asked,
     /** How long a turn is worked on when nobody listens any more, so that a cut line can be taken up again. */
     private readonly patienceMs: number,
-    make: (tell: (event: TurnEvent) => void, signal: AbortSignal) => Promise<KeptTurn | Fault>,
+    make: (running: Running) => Promise<KeptTurn | Fault>,
   ) {
-    this.done = make((event) => this.tell(event), this.halting.signal).finally(() => {
+    this.done = make(this).finally(() => {
       this.isDone = true
       clearTimeout(this.patience)
     })
@@ -50,12 +50,17 @@ export class Running {
     }
   }
 
+  get signal(): AbortSignal {
+    return this.halting.signal
+  }
+
   /** Ends it as soon as may be: what it has come to by then is kept. */
   halt(): void {
     this.halting.abort()
   }
 
-  private tell(event: TurnEvent): void {
+  /** The next piece of it. */
+  tell(event: TurnEvent): void {
     const index = this.events.push(event) - 1
     for (const hear of this.listeners) hear(event, index)
   }

@@ -4,6 +4,7 @@ import type { Answer, Turn } from '../answer.ts'
 import type { Answered } from '../assistant.ts'
 import { Conflict, type KeptTurn, type Store, type Talk, Unavailable } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
+import { Elsewhere, type Pace, usualPace } from './elsewhere.ts'
 import { type Asked, type Fault, Running } from './running.ts'
 
 type Making = (before: readonly Turn[], watch: (event: TurnEvent) => void, signal: AbortSignal) => Promise<Answered>
@@ -15,12 +16,17 @@ export class Turns {
   /** What could not be kept for certain, under its key or the one it got here: it may stand. Sent again in the same words without a key, it is that one. */
   private readonly uncertain = new Map<string, Asked>()
 
+  private readonly elsewhere: Elsewhere
+
   constructor(
     private readonly store: Store,
     private readonly withHtml: (answer: Answer) => unknown,
     private readonly patienceMs: number,
     private readonly mostTurns: number,
-  ) {}
+    pace: Pace = usualPace,
+  ) {
+    this.elsewhere = new Elsewhere(store, pace)
+  }
 
   /** Begins a turn, or finds the one that the key began. */
   async begin(id: string, asked: Asked, make: Making): Promise<Running | Fault> {
@@ -28,7 +34,8 @@ export class Turns {
     const talk = await this.store.read(id)
     if (!talk) return noConversation
     const { key, inPlaceOf } = asked
-    const isKept = inPlaceOf !== null && key !== null && (await this.store.turnByKey(id, key)) !== null
+    const isKept = inPlaceOf !== null && key !== null && (await this.isBegun(id, key))
+    if (inPlaceOf !== null && !isKept && inPlaceOf < talk.turns.length) await this.elsewhere.haltAll(id)
     // From here to the end nothing is waited for, so that one key begins one turn.
     const known = key === null ? undefined : this.inMaking(id).find((it) => it.asked.key === key)
     if (known) return isSame(known.asked, asked) ? known : keyReused
@@ -40,9 +47,9 @@ export class Turns {
     const before = this.inMaking(id)
       .at(-1)
       ?.done.catch(() => undefined)
-    const running = new Running(asked, this.patienceMs, async (tell, signal) => {
+    const running = new Running(asked, this.patienceMs, async (it) => {
       await before
-      return this.make(id, asked, (turns, watch) => make(turns, watch, signal), tell)
+      return this.make(id, it, make)
     })
     this.running.set(id, [...this.inMaking(id), running])
     void running.done
@@ -62,7 +69,7 @@ export class Turns {
     if (running) return running.done
     if (!(await this.store.read(id))) return noConversation
     // A moment too late is no fault: the turn is there, and whole.
-    const kept = key === null ? null : await this.store.turnByKey(id, key)
+    const kept = (await this.elsewhere.halt(id, key)) ?? (key === null ? null : await this.store.turnByKey(id, key))
     return kept ?? { code: 'nothing-to-halt', status: 409, message: 'No turn is in the making here.' }
   }
 
@@ -99,28 +106,44 @@ export class Turns {
   /** Halts all that is in the making, and waits until it is kept. */
   async haltAll(id: string): Promise<void> {
     for (const it of this.inMaking(id)) it.halt()
-    await Promise.allSettled(this.inMaking(id).map((it) => it.done))
+    await Promise.allSettled([...this.inMaking(id).map((it) => it.done), this.elsewhere.haltAll(id)])
+  }
+
+  private async isBegun(id: string, key: string): Promise<boolean> {
+    if ((await this.store.turnByKey(id, key)) !== null) return true
+    return (await this.elsewhere.announced(id)).some((it) => it.key === key)
   }
 
   private inMaking(id: string): readonly Running[] {
     return this.running.get(id) ?? []
   }
 
-  private async make(
-    id: string,
-    asked: Asked,
-    make: (before: readonly Turn[], watch: (event: TurnEvent) => void) => Promise<Answered>,
-    tell: (event: TurnEvent) => void,
-  ): Promise<KeptTurn | Fault> {
-    const { said, inPlaceOf } = asked
+  /** Makes the turn, or takes it from where it was made or is being made. */
+  private async make(id: string, running: Running, make: Making): Promise<KeptTurn | Fault> {
+    const { asked } = running
     const key = asked.key ?? this.keyFor(id, asked)
-    const earlier = await this.store.turnByKey(id, key)
+    const earlier =
+      (await this.store.turnByKey(id, key)) ??
+      (asked.key === null ? null : await this.elsewhere.follow(id, key, running))
     if (earlier) {
       this.uncertain.delete(id)
-      if (earlier.said !== said || (inPlaceOf ?? earlier.n) !== earlier.n) return keyReused
-      for (const event of earlier.events) tell(event)
+      if (earlier.said !== asked.said || (asked.inPlaceOf ?? earlier.n) !== earlier.n) return keyReused
+      for (const event of earlier.events.slice(running.events.length)) running.tell(event)
       return earlier
     }
+    const withdraw = this.elsewhere.announce(id, key, running)
+    try {
+      return await this.makeHere(id, key, running, make)
+    } catch (fault) {
+      if (fault instanceof Unavailable) this.remember(id, { ...asked, key })
+      throw fault
+    } finally {
+      await withdraw()
+    }
+  }
+
+  private async makeHere(id: string, key: string, running: Running, make: Making): Promise<KeptTurn | Fault> {
+    const { said, inPlaceOf } = running.asked
     // Another process may write a turn first: then the talk is read again and the turn is made on top of it.
     for (let attempt = 0; ; attempt++) {
       const talk = await this.store.read(id)
@@ -129,11 +152,12 @@ export class Turns {
       if (inPlaceOf !== null && inPlaceOf >= talk.turns.length) return noTurn(inPlaceOf, talk)
       const n = inPlaceOf ?? talk.turns.length
       const pieces: TurnEvent[] = []
-      const { answer, job, tokens } = await make(talk.turns.slice(0, n), ({ event, data }) => {
+      const watch = ({ event, data }: TurnEvent): void => {
         const piece = { event, data: event === 'card' ? this.withHtml(data as Answer) : data }
         pieces.push(piece)
-        tell(piece)
-      })
+        running.tell(piece)
+      }
+      const { answer, job, tokens } = await make(talk.turns.slice(0, n), watch, running.signal)
       const events = [...pieces, { event: 'answer' as const, data: this.withHtml(answer) }]
       let kept: KeptTurn
       try {
@@ -143,14 +167,13 @@ export class Turns {
           talk.written,
         )
       } catch (fault) {
-        if (fault instanceof Unavailable) this.remember(id, { ...asked, key })
         if (!(fault instanceof Conflict) || attempt >= 5) throw fault
         const theirs = await this.store.turnByKey(id, key)
         if (theirs) return theirs
         continue
       }
       this.uncertain.delete(id)
-      tell(events.at(-1) as TurnEvent)
+      running.tell(events.at(-1) as TurnEvent)
       return kept
     }
   }

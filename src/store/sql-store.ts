@@ -3,6 +3,7 @@ import { type Kysely, type Selectable, sql } from 'kysely'
 import type { Answer } from '../answer.ts'
 import { inSpite, type Patience } from './faults.ts'
 import { Conflict, type KeptTurn, type Store } from './store.ts'
+import { announce, announced, askToHalt, withdraw } from './makings.ts'
 import { makeTables, type Tables } from './tables.ts'
 import { asItStands } from './talk.ts'
 import { putTalk, takeTalks } from './whole-talks.ts'
@@ -148,6 +149,7 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made, p
               .execute()
           })
         } catch (fault) {
+          if (isOfNone(fault)) throw new Conflict('this conversation was deleted meanwhile')
           if (!isTaken(fault)) {
             isSecond = true
             throw fault
@@ -169,6 +171,11 @@ export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made, p
           return numDeletedRows > 0n
         })
       }),
+
+    announce: (...said) => run(() => announce(db, ...said)),
+    announced: (id) => run(() => announced(db, id)),
+    askToHalt: (id, key) => run(() => askToHalt(db, id, key)),
+    withdraw: (id, key) => run(() => withdraw(db, id, key)),
 
     takeTalks: () => takeTalks(db, run),
     putTalk: (talk) => run(() => putTalk(db, talk)),
@@ -202,6 +209,10 @@ const isTaken = (fault: unknown): boolean => {
     /SQLITE_CONSTRAINT_(UNIQUE|PRIMARYKEY)|UNIQUE constraint failed/.test(`${code ?? ''} ${message ?? ''}`)
   )
 }
+
+/** Its conversation is not there: foreign key violated. */
+const isOfNone = (fault: unknown): boolean =>
+  /^(23503|SQLITE_CONSTRAINT_FOREIGNKEY)$/.test((fault as { code?: string }).code ?? '')
 
 /** The first message, on one line, cut at a word. */
 export function titleOf(said: string): string {

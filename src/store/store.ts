@@ -1,6 +1,7 @@
 // This file is about what a store of conversations does. An answer acknowledged is an answer kept.
 import type { Turn } from '../answer.ts'
 import type { TurnEvent } from '../turn-event.ts'
+import type { InMaking } from './makings.ts'
 import type { Put, WholeTalk } from './whole-talks.ts'
 
 export interface Conversation {
@@ -65,11 +66,17 @@ export interface Store {
   turnByKey(id: string, key: string): Promise<KeptTurn | null>
   /**
    * Resolves once the turn is on disk. It stands on the talk as it was when so many turns were `written`: throws Conflict when there are more by now,
-   * or its key is taken. One whose number is given already sets that turn and those after it aside.
+   * its key is taken, or the conversation was deleted. One whose number is given already sets that turn and those after it aside.
    * Under a key it is safe to write again where the connection broke meanwhile, and that is done for a while: it stands once. Else throws Unavailable.
    */
   append(id: string, turn: Omit<KeptTurn, 'at'>, written: number): Promise<KeptTurn>
   remove(id: string): Promise<boolean>
+  /** Says that a turn is in the making here, with its pieces where there are new ones; hears whether it is to be halted. */
+  announce(id: string, key: string, beat: number, events: readonly TurnEvent[] | null): Promise<'go on' | 'halt'>
+  /** What any server has announced of that conversation and not withdrawn. */
+  announced(id: string): Promise<InMaking[]>
+  askToHalt(id: string, key: string): Promise<void>
+  withdraw(id: string, key: string): Promise<void>
   /** Every talk, for a backup, one at a time. */
   takeTalks(): AsyncIterable<WholeTalk>
   /** A talk of a backup. What is there is never written over. */

@@ -28,6 +28,15 @@ export interface Tables {
     /** What a model was asked and answered for it. Not set where none was. */
     tokens: number | null
   }
+  /** Turns in the making that take their time. See `makings.ts`. */
+  makings: {
+    conversation: string
+    key: string
+    beat: number
+    /** 1 when its maker is to halt it. */
+    halt: number
+    events: string
+  }
 }
 
 const mostAttempts = 20
@@ -78,6 +87,16 @@ async function makeMissing(db: Kysely<Tables>): Promise<void> {
     .addColumn('tokens', 'integer')
     .addPrimaryKeyConstraint('turns_in_order', ['conversation', 'n'])
     .addUniqueConstraint('turns_once_a_key', ['conversation', 'key'])
+    .execute()
+  await db.schema
+    .createTable('makings')
+    .ifNotExists()
+    .addColumn('conversation', 'text', (it) => it.notNull().references('conversations.id').onDelete('cascade'))
+    .addColumn('key', 'text', (it) => it.notNull())
+    .addColumn('beat', 'integer', (it) => it.notNull())
+    .addColumn('halt', 'integer', (it) => it.notNull())
+    .addColumn('events', 'text', (it) => it.notNull())
+    .addPrimaryKeyConstraint('makings_once_a_key', ['conversation', 'key'])
     .execute()
   // Tables that are older than a column get it.
   await addMissing(db, 'turns', 'turn', 'integer')

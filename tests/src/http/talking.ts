@@ -2,6 +2,7 @@
 import { type Answer, answerSchema } from '../../../src/answer.ts'
 import type { Assistant } from '../../../src/assistant.ts'
 import { createApp } from '../../../src/http/app.ts'
+import type { Pace } from '../../../src/http/elsewhere.ts'
 import type { Store } from '../../../src/store/store.ts'
 
 export interface KeptOverHttp {
@@ -17,7 +18,7 @@ export interface Refused {
   readonly error: { readonly code: string; readonly message: string }
 }
 
-export function talkingTo(assistant: Assistant, store: Store, patienceMs?: number) {
+export function talkingTo(assistant: Assistant, store: Store, patienceMs?: number, pace?: Pace) {
   const app = createApp({
     assistant,
     store,
@@ -26,6 +27,7 @@ export function talkingTo(assistant: Assistant, store: Store, patienceMs?: numbe
     renderReply: (markdown) => `<p>${markdown.length}</p>`,
     host: '127.0.0.1',
     ...(patienceMs === undefined ? {} : { patienceMs }),
+    ...(pace ? { pace } : {}),
   })
   const post = async (path: string, body: object = {}, headers: Record<string, string> = {}, signal?: AbortSignal) =>
     app.request(path, {
