@@ -5,6 +5,7 @@ import { version } from '../engine/index.ts'
 import { furnish } from './house.ts'
 import { createApp } from './http/app.ts'
 import { checkDoor } from './http/doors.ts'
+import { logTo } from './http/watching.ts'
 import { readSettings, type Settings } from './settings.ts'
 import { openStore } from './store/open.ts'
 import { createPage } from './web/app.tsx'
@@ -26,6 +27,7 @@ async function main(settings: Settings): Promise<void> {
     names: settings.names,
     proxies: settings.proxies,
     limits: settings.limits,
+    log: logTo((line) => process.stderr.write(line), settings.log),
     page: createPage({
       assets: fileURLToPath(new URL('./web', import.meta.url)),
       example: workedExample,

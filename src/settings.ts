@@ -31,6 +31,7 @@ const environment = z.object({
   PLUMBPOST_MOST_TOKENS: most,
   PLUMBPOST_MOST_TOKENS_A_DAY: most,
   PLUMBPOST_MOST_WRONG_SECRETS: most,
+  PLUMBPOST_LOG: z.enum(['all', 'faults']).optional(),
   PLUMBPOST_DATA: z.string().trim().min(1).default('.plumbpost'),
   DATABASE_URL: text,
   PLUMBPOST_MODEL: text,
@@ -95,6 +96,8 @@ export interface Settings {
   /** Addresses of proxies whose word is taken for who asks, and whether over TLS. */
   readonly proxies: readonly string[]
   readonly limits: Limits
+  /** What is written to standard error of the requests. */
+  readonly log: 'all' | 'faults'
   readonly store: { readonly dataFolder: string } | { readonly databaseUrl: string }
   /** Set only when questions are to go to a model. A key alone sends nothing anywhere. */
   readonly model?: {
@@ -133,6 +136,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
       tokensADay: it.PLUMBPOST_MOST_TOKENS_A_DAY ?? usual.tokensADay,
       wrongSecrets: it.PLUMBPOST_MOST_WRONG_SECRETS ?? usual.wrongSecrets,
     },
+    log: it.PLUMBPOST_LOG ?? (it.PLUMBPOST_SECRET === undefined ? 'faults' : 'all'),
     store: it.DATABASE_URL ? { databaseUrl: it.DATABASE_URL } : { dataFolder: it.PLUMBPOST_DATA },
     ...(usesModel
       ? {

@@ -1,4 +1,5 @@
 // This file is about the HTTP front: every route, in the order of the contract.
+import { setTimeout as pause } from 'node:timers/promises'
 import { Hono, type Context } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
 import { HTTPException } from 'hono/http-exception'
@@ -24,9 +25,11 @@ import { exported, isFormat, noSuchExport } from './exports.ts'
 import { createOwners, giveToken, type Owners, takeToken } from './owners.ts'
 import { Rate } from './rate.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
+import { createMetrics, metricsType } from './metrics.ts'
 import { createGuards } from './limits.ts'
 import { addSharing } from './sharing.ts'
 import { Turns } from './turns.ts'
+import { type Log, logTo, watched } from './watching.ts'
 
 export interface Parts {
   readonly assistant: Assistant
@@ -42,6 +45,7 @@ export interface Parts {
   readonly names?: readonly string[]
   readonly proxies?: readonly string[]
   readonly limits?: Limits
+  readonly log?: Log
   readonly page?: Hono
   /** How long a turn with a key is worked on when nobody listens any more. */
   readonly patienceMs?: number
@@ -63,6 +67,7 @@ export function createApp({
   names = [],
   proxies = [],
   limits = limitsAlone,
+  log = logTo((line) => process.stderr.write(line), 'faults'),
   page,
   patienceMs = usualPatienceMs,
   pace,
@@ -80,6 +85,8 @@ export function createApp({
   const turns = new Turns(store, withHtml, patienceMs, limits.turns, pace)
   const guards = createGuards(limits, store, proxies)
 
+  const metrics = createMetrics(store.retries)
+  app.use(watched(log, metrics))
   app.use(
     secureHeaders({
       contentSecurityPolicy: {
@@ -133,6 +140,18 @@ export function createApp({
   )
 
   app.get('/healthz', (c) => c.json({ ok: true, version, front, retries: store.retries() }))
+
+  app.get('/readyz', async (c) => {
+    if (await isReady(store)) return c.json({ ready: true })
+    c.header('Retry-After', '5')
+    return failed(
+      c,
+      503,
+      'not-ready',
+      'The database cannot be reached, or its tables are not made yet. Ask again in a moment.',
+    )
+  })
+  app.get('/metrics', (c) => c.body(metrics.text(), 200, { 'Content-Type': metricsType }))
 
   app.post('/api/conversations', async (c) => {
     const body = await objectIn(c)
@@ -360,7 +379,7 @@ export function createApp({
           if (!isAnswered) await write(turn.events.at(-1) as TurnEvent, sent + 1)
         }
       } catch (fault) {
-        await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: sayFault(fault) }) })
+        await stream.writeSSE({ event: 'error', data: JSON.stringify({ error: sayFault(c, fault) }) })
       } finally {
         leave()
         clearInterval(quiet)
@@ -376,6 +395,18 @@ function attend(c: Context, running: Running, hear: Parameters<Running['listen']
   if (signal.aborted) leave()
   signal.addEventListener('abort', leave, { once: true })
   return leave
+}
+
+/** Longer than a database takes that is there, shorter than whoever asks waits. */
+const longestLookMs = 3_000
+
+/** Both tables answer, with the columns that came last. */
+const isReady = (store: Store): Promise<boolean> => {
+  const looked = Promise.all([store.isOf('', ''), store.tokens({ id: '' })]).then(
+    () => true,
+    () => false,
+  )
+  return Promise.race([looked, pause(longestLookMs, false, { ref: false })])
 }
 
 /** The methods that go there, as the routes have it. */

@@ -66,7 +66,7 @@ function isOwnPage(origin: string | undefined, host: string | undefined, site: s
 }
 
 /** Whether the server is up, and a talk for whoever holds its link, with what its page needs. */
-const openToAll = /^\/(healthz|shared\/[^/]+|web\/page\.css|web\/mark\.svg)$/
+const openToAll = /^\/(healthz|readyz|shared\/[^/]+|web\/page\.css|web\/mark\.svg)$/
 
 interface Door {
   readonly secret: string

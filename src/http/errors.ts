@@ -20,23 +20,32 @@ export const noConversation = (c: Context, id: string): Response =>
   )
 
 /** A fault of ours, written to the log and said without a word of its inside. */
-export function sayFault(fault: unknown): { readonly code: string; readonly message: string } {
+export function sayFault(c: Context, fault: unknown): { readonly code: string; readonly message: string } {
+  const log = c.get('log')
+  const request = c.get('requestId')
   if (fault instanceof Unavailable) {
     const { message, code } = fault.cause as { message?: string; code?: string }
-    process.stderr.write(`${fault.code}: ${message || code}\n`)
+    log('error', { request, fault: fault.code, because: message || code })
     return { code: fault.code, message: fault.message }
   }
-  process.stderr.write(`${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`)
+  log('error', { request, fault: 'fault', ...whereFrom(fault) })
   return {
     code: 'fault',
     message: 'Something went wrong here, and it is not your doing. Nothing you had is lost. Try again.',
   }
 }
 
+/** What broke, and where. What it says of itself is left out: it may hold what somebody wrote. */
+function whereFrom(fault: unknown): { readonly kind: string; readonly where?: string } {
+  if (!(fault instanceof Error)) return { kind: typeof fault }
+  const frames = (fault.stack ?? '').split('\n').filter((it) => /^ {4}at /.test(it))
+  return { kind: [fault.name, (fault as { code?: string }).code].filter(Boolean).join(' '), where: frames.join('\n') }
+}
+
 const comeBackSeconds = 5
 
 export function faulted(c: Context, fault: unknown): Response {
-  const { code, message } = sayFault(fault)
+  const { code, message } = sayFault(c, fault)
   if (!(fault instanceof Unavailable)) return failed(c, 500, code, message)
   c.header('Retry-After', String(comeBackSeconds))
   return failed(c, 503, code, message)

@@ -10,6 +10,7 @@ describe('settings', () => {
       names: [],
       proxies: [],
       limits: limitsAlone,
+      log: 'faults',
       store: { dataFolder: '.plumbpost' },
     })
   })

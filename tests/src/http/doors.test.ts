@@ -62,7 +62,9 @@ describe('a server that others can reach', () => {
   it('answers nothing but whether it is up to whoever does not say the secret, also where there is nothing', async () => {
     const app = serverAt('0.0.0.0', secret)
     expect((await app.request('/healthz')).status).toBe(200)
-    const routes = app.routes.filter((it) => it.method !== 'ALL' && !['/healthz', '/shared/:link'].includes(it.path))
+    const routes = app.routes.filter(
+      (it) => it.method !== 'ALL' && !['/healthz', '/readyz', '/shared/:link'].includes(it.path),
+    )
     expect(routes.length).toBeGreaterThan(12)
     for (const { method, path } of [...routes, { method: 'GET', path: '/nothing' }, { method: 'GET', path: '/' }]) {
       const at = path.replace(/\{.*?\}/g, '').replace(/:\w+/g, '1')
