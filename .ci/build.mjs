@@ -4,10 +4,10 @@ import { dirname, join, relative } from 'node:path'
 import { build } from 'esbuild'
 
 // Native code cannot be bundled: libsql stays in node_modules. pg asks for pg-native if it is there; it never is.
-// What writes files to take along is read when the first one is asked for: in the bundle it would be read at every start.
+// What writes files to take along, and what other programs' protocol needs, is read when it is first asked for: in the bundle it would be read at every start.
 const writers = ['pdfkit', 'svg-to-pdfkit', 'ics', 'csv-stringify']
 // The solver finds its WebAssembly beside itself, and is read when the first plan is asked for.
-const leftOutside = [...writers, 'highs', 'libsql', 'pg-native']
+const leftOutside = [...writers, '@modelcontextprotocol/sdk', 'highs', 'libsql', 'pg-native']
 
 const programs = {
   server: 'src/main.ts',
@@ -15,6 +15,7 @@ const programs = {
   audit: 'src/cli/audit.ts',
   backup: 'src/cli/backup.ts',
   restore: 'src/cli/restore.ts',
+  mcp: 'src/cli/mcp.ts',
   plumbpost: 'src/cli/plumbpost.ts',
 }
 

@@ -11,11 +11,12 @@ import { inSentence } from './words/word.ts'
  * Works a calculation on texts, numbers and lists of both: `{ opening: '93 in', picketWidth: '3 1/2 in', sides: ['60 ft', '40 ft'] }`.
  * A bare number is in the unit of its word. Results are metric when any input is written in a metric unit, else imperial.
  * An input that is unknown or cannot be read is a problem of the outcome; null and undefined count as not given. Never throws for what was written.
+ * `confirmed` names inputs whose odd value the person stands by; others are asked about and not worked.
  */
 export function workWritten(
   calc: Calculation,
   inputs: Readonly<Record<string, unknown>>,
-  options: { readonly solver?: Solver } = {},
+  options: { readonly solver?: Solver; readonly confirmed?: readonly string[] } = {},
 ): Outcome {
   const problems: Problem[] = []
   const system = systemIn(calc, inputs)
@@ -47,6 +48,7 @@ export function workWritten(
     : run(calc, told, {
         system,
         wanted: wantedWith(calc.onlyFor ?? {}, told, Object.keys(calc.gives)),
+        confirmed: new Set(options.confirmed),
         solver: options.solver,
       })
 }

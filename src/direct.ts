@@ -2,7 +2,7 @@
 import { type Calculation, calculationNamed, subjects, usualFor, type Word, workWritten } from '../engine/index.ts'
 import type { Answer, Call } from './answer.ts'
 import { callOf } from './calls.ts'
-import { wordsOf } from './compose.ts'
+import { compose, wordsOf } from './compose.ts'
 import { cautionsFor } from './guard/cautions.ts'
 import { cutSolver } from './solver/highs.ts'
 
@@ -31,8 +31,13 @@ export interface Field {
   readonly choices?: readonly { readonly value: string; readonly label: string }[]
 }
 
-/** A call beside what goes with it in every answer. */
-export type Direct = Call & { readonly cautions: Answer['cautions']; readonly words: NonNullable<Answer['words']> }
+/** A call beside what goes with it in every answer, and all of it as one text that stands by itself. */
+export type Direct = Call & {
+  readonly cautions: Answer['cautions']
+  readonly words: NonNullable<Answer['words']>
+  /** Markdown: figures, questions, how the inputs were read, the working, cautions. */
+  readonly reply: string
+}
 
 /** The catalogue in the order a job meets it, each calculation with the JSON Schema of its inputs. */
 export const listCalculations = (): Listed[] =>
@@ -82,24 +87,35 @@ function schemaOf(word: Word, usual: string | undefined): JsonSchema {
       : { type: ['string', 'number'], description }
 }
 
-/** Runs one calculation on inputs as people write them ("93 in", "11", 11). Undefined when there is no such calculation. */
+/** Runs one calculation on inputs as people write them ("93 in", "11", 11). `confirmed` names inputs whose odd value is meant. Undefined when there is no such calculation. */
 export async function runCalculation(
   name: string,
   inputs: Readonly<Record<string, unknown>>,
+  confirmed: readonly string[] = [],
 ): Promise<Direct | undefined> {
   const calc = calculationNamed(name)
   if (!calc) return undefined
-  const outcome = workWritten(calc, inputs, { solver: calc.solves ? await cutSolver() : undefined })
+  const outcome = workWritten(calc, inputs, { confirmed, solver: calc.solves ? await cutSolver() : undefined })
   const worked = { calculation: calc, at: 'yard', places: ['yard'], wanted: [], outcome }
   const call = callOf(worked, 'r1', calc.headlines)
-  return {
-    ...call,
+  const parts = {
+    worked: [worked],
+    calls: [call],
+    advice: [],
+    asks: [...call.problems, ...call.doubts].flatMap(({ word, at, ask }) => (ask ? [{ word, at, question: ask }] : [])),
+    changed: [],
+    readAs: call.inputs.flatMap((figure) =>
+      figure.role === 'said' ? [{ said: String(inputs[figure.word]), figure }] : [],
+    ),
     cautions: cautionsFor({
       full: outcome.ok ? calc.cautions : [],
       lines: outcome.ok ? [] : calc.cautions,
       alreadyTold: [],
       brief: calc.plain ?? false,
     }),
-    words: wordsOf({ worked: [worked], calls: [call], notices: [], leftOver: [] }),
+    notices: [],
+    leftOver: [],
+    prose: '',
   }
+  return { ...call, cautions: parts.cautions, words: wordsOf(parts), reply: compose(parts) }
 }

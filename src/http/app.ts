@@ -16,12 +16,13 @@ import { type Limits, limitsAlone } from '../settings.ts'
 import type { Turn } from '../answer.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
-import { inputsIn, objectIn, textIn } from './body.ts'
+import { confirmedIn, inputsIn, objectIn, textIn } from './body.ts'
 import { callerOf } from './caller.ts'
 import { letIn, ownNameOnly, ownPagesOnly, ownTalksOnly } from './doors.ts'
 import { failed, faulted, noConversation, sayFault } from './errors.ts'
 import type { Pace } from './elsewhere.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
+import { addMcp } from './mcp.ts'
 import { createOwners, giveToken, type Owners, takeToken } from './owners.ts'
 import { Rate } from './rate.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
@@ -265,7 +266,9 @@ export function createApp({
     if (body instanceof Response) return body
     const inputs = inputsIn(c, body)
     if (inputs instanceof Response) return inputs
-    const call = await runCalculation(c.req.param('name'), inputs)
+    const confirmed = confirmedIn(c, body)
+    if (confirmed instanceof Response) return confirmed
+    const call = await runCalculation(c.req.param('name'), inputs, confirmed)
     if (!call)
       return failed(
         c,
@@ -275,6 +278,8 @@ export function createApp({
       )
     return c.json(call, call.problems.length > 0 ? 422 : 200)
   })
+
+  addMcp(app, store)
 
   if (page) app.route('/', page)
 

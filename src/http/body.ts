@@ -54,6 +54,12 @@ export function inputsIn(c: Context, { inputs = {} }: Record<string, unknown>): 
   return failed(c, 422, 'not-an-object', '“inputs” must be an object, such as {"opening":"93 in"}.', 'inputs')
 }
 
+/** The inputs whose unusual value is meant: `confirmed`, a list of their names; none where it is left out. */
+export function confirmedIn(c: Context, { confirmed = [] }: Record<string, unknown>): string[] | Response {
+  if (Array.isArray(confirmed) && confirmed.every((it) => typeof it === 'string')) return confirmed
+  return failed(c, 422, 'not-a-list', '“confirmed” must be a list of inputs, such as ["holeDepth"].', 'confirmed')
+}
+
 /** Level by level, since a function that calls itself would run out of room here too. */
 function isTooDeep(data: object): boolean {
   let level: object[] = [data]

@@ -1,0 +1,3 @@
+import { become } from './prepare.mjs'
+
+await become('mcp')
