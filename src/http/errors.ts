@@ -48,5 +48,5 @@ export function faulted(c: Context, fault: unknown): Response {
   const { code, message } = sayFault(c, fault)
   if (!(fault instanceof Unavailable)) return failed(c, 500, code, message)
   c.header('Retry-After', String(comeBackSeconds))
-  return failed(c, 503, code, message)
+  return failed(c, code === 'database-full' ? 507 : 503, code, message)
 }

@@ -56,10 +56,22 @@ function inWords(fault: unknown): unknown {
       'The database that keeps your talks is too busy just now. What was answered before is safe there. Try again in a moment.',
       fault,
     )
+  if (isFull(fault))
+    return new Unavailable(
+      'database-full',
+      'There is no room left where your talks are kept, so this was not kept. What was answered before is safe there. Whoever runs this server should make room.',
+      fault,
+    )
+  if (isReadOnly(fault))
+    return new Unavailable(
+      'database-read-only',
+      'Nothing can be written where your talks are kept, so this was not kept. What was answered before is safe there. Whoever runs this server should look at its folder.',
+      fault,
+    )
   if (isDamaged(fault))
     return new Unavailable(
       'database-damaged',
-      'The file that keeps your talks is damaged, so this cannot be read or kept. Whoever runs this server should stop it, and put the last good copy in its place.',
+      'The file that keeps your talks is damaged, so this cannot be read or kept. Whoever runs this server should stop it and start it again: it then says what to do.',
       fault,
     )
   return fault
@@ -68,3 +80,9 @@ function inWords(fault: unknown): unknown {
 /** SQLite's “busy”, “locked”, “corrupt” and “not a database” (sqlite.org/rescode.html). */
 export const isLocked = (fault: unknown): boolean => /^SQLITE_(BUSY|LOCKED)/.test(codeOf(fault))
 export const isDamaged = (fault: unknown): boolean => /^SQLITE_(CORRUPT|NOTADB)/.test(codeOf(fault))
+/** “full” of SQLite, “disk full” of PostgreSQL, and what the system says. */
+export const isFull = (fault: unknown): boolean => /^(SQLITE_FULL|53100|ENOSPC|EDQUOT)$/.test(codeOf(fault))
+/** “readonly”, “cannot open” and a failed write of SQLite, and what the system says of folders. */
+export const isReadOnly = (fault: unknown): boolean =>
+  /^(SQLITE_(READONLY|CANTOPEN|IOERR|PERM)|EACCES|EPERM|EROFS|ENOTDIR|EEXIST|EISDIR)/.test(codeOf(fault)) ||
+  /^ConnectionFailed\("Unable to open/.test((fault as Error).message)

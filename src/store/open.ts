@@ -6,7 +6,8 @@ import { setTimeout as pause } from 'node:timers/promises'
 import { Kysely, PostgresDialect, SqliteDialect, type SqliteStatement } from 'kysely'
 import Database from 'libsql'
 import pg from 'pg'
-import { isDamaged, isLocked } from './faults.ts'
+import { isDamaged, isFull, isLocked, isReadOnly } from './faults.ts'
+import { inPlaceOfDamaged, keepGoodCopy } from './good-copy.ts'
 import { type Made, openSqlStore } from './sql-store.ts'
 import { type Store, Unavailable } from './store.ts'
 import type { Tables } from './tables.ts'
@@ -24,7 +25,11 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
   if ('databaseUrl' in where) {
     const db = postgres(where.databaseUrl)
     try {
-      return await openSqlStore(db, make, { busyMs: 0, awayMs: where.longestWaitMs ?? longestWaitMs / 2 })
+      return await openSqlStore(db, make, {
+        busyMs: 0,
+        awayMs: where.longestWaitMs ?? longestWaitMs / 2,
+        tablesAtOnce: false,
+      })
     } catch (fault) {
       await db.destroy()
       const cause = (fault instanceof Unavailable ? fault.cause : fault) as { message?: string; code?: string }
@@ -34,12 +39,12 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
       )
     }
   }
-  if ('memory' in where) return openSqlStore(connected(':memory:'), make, { busyMs: 0, awayMs: 0 })
-  mkdirSync(where.dataFolder, { recursive: true })
+  if ('memory' in where) return openSqlStore(connected(':memory:'), make, { busyMs: 0, awayMs: 0, tablesAtOnce: true })
   const file = talksFileIn(where.dataFolder)
   const busyMs = where.longestWaitMs ?? longestWaitMs
   try {
-    return await openSqlStore(await sqlite(file, busyMs), make, { busyMs, awayMs: 0 })
+    mkdirSync(where.dataFolder, { recursive: true })
+    return await openSqlStore(await sqlite(file, busyMs), make, { busyMs, awayMs: 0, tablesAtOnce: true })
   } catch (fault) {
     throw inItsFile(file, fault)
   }
@@ -75,25 +80,44 @@ function connected(file: string): Kysely<Tables> {
   // What is written is on the disk before it is acknowledged.
   for (const pragma of ['busy_timeout = 0', 'journal_mode = WAL', 'synchronous = FULL', 'foreign_keys = ON'])
     database.pragma(pragma)
+  // Said at the start where nothing can be written, rather than to everybody who asks.
+  database.exec('begin immediate')
+  database.exec('rollback')
+  keepGoodCopy(database, file)
   const close = (): void => {
     try {
       // So that the one file holds all, and can be copied by itself. Where another program still reads, it is left to that one.
       database.pragma('wal_checkpoint(TRUNCATE)')
+      keepGoodCopy(database, file)
+    } catch {
+      // The disk is full, or cannot be written any more: what was kept stands in the log beside the file, and is read there at the next start.
     } finally {
       database.close()
     }
   }
-  // The right to write is asked for here, where giving up leaves nothing behind. A statement that gave up half way would stand in the way of every later commit.
-  const begin = {
+  return kyselyOver(database, close)
+}
+
+/** SQLite with a beginning and an end of transactions that leave nothing behind. */
+export function kyselyOver(database: Database.Database, close: () => void): Kysely<Tables> {
+  const statement = (run: () => void): SqliteStatement => ({
     reader: false,
     run: () => {
-      database.exec('begin immediate')
+      run()
       return { changes: 0, lastInsertRowid: 0 }
     },
     all: () => [],
     iterate: () => [][Symbol.iterator](),
+  })
+  const own: Readonly<Record<string, SqliteStatement>> = {
+    // The right to write is asked for here, where giving up leaves nothing behind. A statement that gave up half way would stand in the way of every later commit.
+    begin: statement(() => database.exec('begin immediate')),
+    // Where the disk is full SQLite has rolled back by itself, and what is wrong must not be hidden behind that.
+    rollback: statement(() => {
+      if (database.inTransaction) database.exec('rollback')
+    }),
   }
-  const prepare = (text: string): SqliteStatement => (text === 'begin' ? begin : database.prepare(text))
+  const prepare = (text: string): SqliteStatement => own[text] ?? database.prepare(text)
   return new Kysely<Tables>({ dialect: new SqliteDialect({ database: { prepare, close } }) })
 }
 
@@ -102,12 +126,23 @@ function inItsFile(file: string, fault: unknown): unknown {
   const cause = fault instanceof Unavailable ? fault.cause : fault
   if (isDamaged(cause))
     return new Error(
-      `${file}, where your talks are kept, is damaged. I have left it as it is. Put your last good copy in its place, or set PLUMBPOST_DATA to another folder and begin anew there; keep the damaged file, since some of it may still be saved.`,
+      `${file}, where your talks are kept, is damaged. I have left it as it is. ${inPlaceOfDamaged(file)}`,
       { cause },
     )
   if (isLocked(cause))
     return new Error(
       `${file}, where your talks are kept, is locked by another program. I have left it as it is. Close what has it open and start again, or set PLUMBPOST_DATA to another folder.`,
+      { cause },
+    )
+  const why = (cause as Error).message
+  if (isFull(cause))
+    return new Error(
+      `${file}, where your talks are kept, cannot be written: the disk is full (${why}). Make room and start again, or set PLUMBPOST_DATA to a folder on another disk.`,
+      { cause },
+    )
+  if (isReadOnly(cause))
+    return new Error(
+      `${file}, where your talks are kept, cannot be written (${why}). Give this account the right to write there, or set PLUMBPOST_DATA to another folder.`,
       { cause },
     )
   return fault

@@ -13,11 +13,16 @@ export interface Made {
   readonly newId: () => string
 }
 
-export async function openSqlStore(db: Kysely<Tables>, { clock, newId }: Made, patience: Patience): Promise<Store> {
+/** `tablesAtOnce`: missing tables are made in one transaction, where the database leaves nothing behind of one that it cannot do. */
+export async function openSqlStore(
+  db: Kysely<Tables>,
+  { clock, newId }: Made,
+  { tablesAtOnce, ...patience }: Patience & { readonly tablesAtOnce: boolean },
+): Promise<Store> {
   let retries = 0
   const run = <T>(work: () => Promise<T>, awayMs = 0): Promise<T> =>
     inSpite(work, () => void retries++, { ...patience, awayMs })
-  await run(() => makeTables(db))
+  await run(() => (tablesAtOnce ? db.transaction().execute(makeTables) : makeTables(db)))
   const now = (): string => clock().toISOString()
   const byKey = async (id: string, key: string): Promise<KeptTurn | null> => {
     const row = await db

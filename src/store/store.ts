@@ -35,7 +35,7 @@ export class Conflict extends Error {}
 /** The database cannot do it now. The message is for whoever asked, the cause for whoever runs the server. */
 export class Unavailable extends Error {
   constructor(
-    readonly code: 'database-away' | 'database-busy' | 'database-damaged',
+    readonly code: 'database-away' | 'database-busy' | 'database-full' | 'database-read-only' | 'database-damaged',
     message: string,
     cause: unknown,
   ) {
