@@ -6,6 +6,7 @@ import { furnish } from './house.ts'
 import { createApp } from './http/app.ts'
 import { checkDoor } from './http/doors.ts'
 import { logTo } from './http/watching.ts'
+import { legibly } from './http/listening.ts'
 import { readSettings, type Settings } from './settings.ts'
 import { openStore } from './store/open.ts'
 import { createPage } from './web/app.tsx'
@@ -34,7 +35,7 @@ async function main(settings: Settings): Promise<void> {
       front: house.front,
     }),
   })
-  const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host }, (address) => {
+  const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host, ...legibly }, (address) => {
     const host = settings.host.includes(':') ? `[${settings.host}]` : settings.host
     process.stdout.write(`Plumbpost is at http://${host}:${address.port}/\n${house.reads}\n`)
   })

@@ -291,6 +291,9 @@ export function createApp({
   })
   app.onError((fault, c) => {
     if (fault instanceof HTTPException) return failed(c, fault.status as 400, 'refused', 'The request cannot be taken.')
+    // Whoever sent it went away in the middle: nobody hears this answer, and no fault of ours is counted. A database's broken line is another fault.
+    if ((fault as NodeJS.ErrnoException).code === 'ECONNRESET')
+      return failed(c, 400, 'cut', 'The request was cut before it was whole. Send it again.')
     return faulted(c, fault)
   })
   return app
