@@ -2,12 +2,11 @@
 import { readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { brotliCompressSync } from 'node:zlib'
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, describe, expect } from 'vitest'
 import { type Assistant, createAssistant } from '../../src/assistant.ts'
 import { offlineReader } from '../../src/readers/offline/offline.ts'
 import { browserTest } from './browser-test.ts'
-import { ask, bags, entry, fitsAcross, serveThePage, type Served, whole, withAxe } from './served.ts'
+import { ask, bags, entry, fitsAcross, serveThePage, type Served, tooSmall, whole, withAxe } from './served.ts'
 
 let served: Served
 beforeAll(async () => {
@@ -17,56 +16,6 @@ afterAll(() => served.close())
 beforeEach(() => {
   served.assistant = createAssistant(offlineReader)
 })
-
-/** A page that writes down what moved by itself, what its policy forbade, and what it asked of other hosts. */
-async function watched(browser: Browser, options: BrowserContextOptions): Promise<Page> {
-  const context = await browser.newContext(options)
-  context.setDefaultTimeout(10_000)
-  const page = await context.newPage()
-  await page.addInitScript(() => {
-    const seen = { moved: [] as string[], forbidden: [] as string[] }
-    Object.assign(window, { seen })
-    new PerformanceObserver((list) => {
-      for (const it of list.getEntries() as (PerformanceEntry & {
-        value: number
-        sources: { node: Node | null; previousRect: DOMRect; currentRect: DOMRect }[]
-      })[]) {
-        // The line to write on grows with what the person types, and only that moves it.
-        if (it.sources.every(({ node }) => (node instanceof Element ? node : node?.parentElement)?.closest('#ask')))
-          continue
-        const where = ({ x, y, width }: DOMRect): string => [x, y, width].map(Math.round).join(' ')
-        const what = it.sources.map(
-          ({ node, previousRect, currentRect }) =>
-            `${node instanceof Element ? node.className || node.id : node?.textContent} ${where(previousRect)} → ${where(currentRect)}`,
-        )
-        seen.moved.push(`${it.value.toFixed(4)} ${what.join(', ')}`)
-      }
-    }).observe({ type: 'layout-shift', buffered: true })
-    document.addEventListener('securitypolicyviolation', (it) =>
-      seen.forbidden.push(`${it.violatedDirective} ${it.blockedURI}`),
-    )
-  })
-  page.on('request', (it) => {
-    if (!it.url().startsWith(served.address) && !it.url().startsWith('blob:')) elsewhere.push(it.url())
-  })
-  return page
-}
-const elsewhere: string[] = []
-const seenBy = (page: Page): Promise<{ moved: string[]; forbidden: string[] }> =>
-  page.evaluate(() => (window as unknown as { seen: { moved: string[]; forbidden: string[] } }).seen)
-
-/** Everything that can be pressed and is smaller than a gloved fingertip: 48 px. */
-const tooSmall = (page: Page): Promise<string[]> =>
-  page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('a, button, input, select, textarea, summary')]
-      .filter((it) => it.checkVisibility({ visibilityProperty: true }) && !it.classList.contains('skip'))
-      .map((it) => ({ it, box: it.getBoundingClientRect() }))
-      .filter(({ box }) => box.width > 0 && (box.height < 48 || box.width < 48))
-      .map(
-        ({ it, box }) =>
-          `${it.className || it.id || it.localName} “${it.textContent?.slice(0, 20)}” ${Math.round(box.width)} × ${Math.round(box.height)}`,
-      ),
-  )
 
 /** A reader that counts as a model, and a writer that takes its time over its sentences. */
 function slowWriter(): Assistant {
@@ -101,8 +50,8 @@ describe('the page', () => {
   ] as const)
     browserTest(
       `at ${width} px, ${scheme}: axe finds nothing, nothing moves by itself, all is large enough to press, nothing runs off sideways`,
-      async ({ browser }) => {
-        const page = await watched(browser, {
+      async ({ open }) => {
+        const { page, moved } = await open({
           viewport: { width, height: 740 },
           colorScheme: scheme,
           reducedMotion: 'reduce',
@@ -111,14 +60,11 @@ describe('the page', () => {
         await page.locator('#example .lead').waitFor()
         expect(await fitsAcross(page)).toBe(true)
         expect(await withAxe(page)).toEqual([])
-        expect((await seenBy(page)).moved).toEqual([])
+        expect(await moved()).toEqual([])
         if (width < 736) await page.getByRole('button', { name: 'Pages and units' }).click()
         expect(await tooSmall(page)).toEqual([])
         if (width < 736) await page.getByRole('button', { name: 'Pages and units' }).click()
-        await page.evaluate(async () => {
-          await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 50)))
-          ;(window as unknown as { seen: { moved: string[] } }).seen.moved = []
-        })
+        await moved()
 
         await ask(page, bags)
         served.assistant = slowWriter()
@@ -126,7 +72,7 @@ describe('the page', () => {
         expect(await entry(page, 2).locator('.prose').innerText()).toContain('Opened one by one')
         served.assistant = createAssistant(offlineReader)
         await ask(page, 'How many pickets for another bay of 93 in with 5 1/2 in boards?')
-        expect((await seenBy(page)).moved).toEqual([])
+        expect(await moved()).toEqual([])
 
         await page.locator('.fold').evaluateAll((folds) => {
           for (const fold of folds) fold.setAttribute('open', '')
@@ -151,9 +97,6 @@ describe('the page', () => {
         await page.locator('#fault').waitFor()
         expect(await fitsAcross(page)).toBe(true)
         expect(await withAxe(page)).toEqual([])
-        expect((await seenBy(page)).forbidden).toEqual([])
-        expect(elsewhere).toEqual([])
-        await page.context().close()
       },
     )
 
@@ -168,8 +111,8 @@ describe('the page', () => {
     expect(await paper()).not.toBe(night)
   })
 
-  browserTest('words that look like markup are words, whoever wrote them', async ({ browser }) => {
-    const page = await watched(browser, { viewport: { width: 1200, height: 800 } })
+  browserTest('words that look like markup are words, whoever wrote them', async ({ open }) => {
+    const { page } = await open({ viewport: { width: 1200, height: 800 } })
     const hostile = [
       '<script>document.title="taken"</script>',
       '<img src=x onerror="document.title=\'taken\'"> ![seen](http://tracker.example/x.png)',
@@ -211,10 +154,6 @@ describe('the page', () => {
     ).toBe(0)
     expect(await page.title()).toContain('Plumbpost')
     expect(await third.locator('.care').innerText()).toContain('ask where the lines are buried')
-    const { forbidden } = await seenBy(page)
-    expect(forbidden).toEqual([])
-    expect(elsewhere).toEqual([])
-    await page.context().close()
   })
 
   browserTest('works with the keyboard alone, and is there again when it is loaded again', async ({ page }) => {

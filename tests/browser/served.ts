@@ -105,6 +105,19 @@ export function holdAnswers(served: Served): { open: () => void } {
 export const fitsAcross = (page: Page): Promise<boolean> =>
   page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth)
 
+/** Everything that can be pressed and is smaller than a gloved fingertip: 48 px. */
+export const tooSmall = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('a, button, input, select, textarea, summary')]
+      .filter((it) => it.checkVisibility({ visibilityProperty: true }) && !it.classList.contains('skip'))
+      .map((it) => ({ it, box: it.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.height < 48 || box.width < 48))
+      .map(
+        ({ it, box }) =>
+          `${it.className || it.id || it.localName} “${it.textContent?.slice(0, 20)}” ${Math.round(box.width)} × ${Math.round(box.height)}`,
+      ),
+  )
+
 interface Finding {
   readonly id: string
   readonly nodes: readonly { readonly target: readonly string[]; readonly failureSummary?: string }[]
