@@ -7,6 +7,7 @@ import { createApp } from './http/app.ts'
 import { checkDoor } from './http/doors.ts'
 import { logTo } from './http/watching.ts'
 import { legibly } from './http/listening.ts'
+import { Stopping } from './http/stopping.ts'
 import { readSettings, type Settings } from './settings.ts'
 import { openStore } from './store/open.ts'
 import { createPage } from './web/app.tsx'
@@ -17,6 +18,7 @@ async function main(settings: Settings): Promise<void> {
   checkDoor(settings)
   const house = furnish(settings)
   const store = await openStore(settings.store)
+  const stopping = new Stopping()
   const app = createApp({
     assistant: house.assistant,
     store,
@@ -28,6 +30,7 @@ async function main(settings: Settings): Promise<void> {
     names: settings.names,
     proxies: settings.proxies,
     limits: settings.limits,
+    stopping,
     log: logTo((line) => process.stderr.write(line), settings.log),
     page: createPage({
       assets: fileURLToPath(new URL('./web', import.meta.url)),
@@ -47,18 +50,27 @@ async function main(settings: Settings): Promise<void> {
     )
     process.exit(1)
   })
+  let isClosing = false
   const close = (): void => {
-    server.close(() =>
-      store.close().then(
+    if (isClosing) return
+    isClosing = true
+    // Nobody new is let in; who waits for an answer gets it, or what it has come to.
+    const closed = new Promise<void>((resolve) => server.close(() => resolve()))
+    stopping
+      .finish()
+      .then(() => {
+        // Open event streams and idle connections would keep the server from closing.
+        if ('closeAllConnections' in server) setTimeout(() => server.closeAllConnections(), 500).unref()
+        return closed
+      })
+      .then(() => store.close())
+      .then(
         () => process.exit(0),
         (fault: Error) => {
           process.stderr.write(`The store did not close: ${fault.message}\n`)
           process.exit(1)
         },
-      ),
-    )
-    // Open event streams would keep the server from closing.
-    if ('closeAllConnections' in server) setTimeout(() => server.closeAllConnections(), 2000).unref()
+      )
   }
   process.on('SIGINT', close)
   process.on('SIGTERM', close)

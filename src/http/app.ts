@@ -29,6 +29,7 @@ import { type Asked, type Fault, isFault, type Running } from './running.ts'
 import { createMetrics, metricsType } from './metrics.ts'
 import { createGuards } from './limits.ts'
 import { addSharing } from './sharing.ts'
+import { Stopping } from './stopping.ts'
 import { Turns } from './turns.ts'
 import { type Log, logTo, watched } from './watching.ts'
 
@@ -52,6 +53,8 @@ export interface Parts {
   readonly patienceMs?: number
   /** How servers on one database hear of each other's turns. */
   readonly pace?: Pace
+  /** Told when the server is to stop. */
+  readonly stopping?: Stopping
 }
 
 /** A telephone that lost its line in the yard has it again by then, and no model is kept busy much longer for nobody. */
@@ -72,6 +75,7 @@ export function createApp({
   page,
   patienceMs = usualPatienceMs,
   pace,
+  stopping = new Stopping(),
 }: Parts): Hono {
   const app = new Hono()
   const withHtml = (answer: Answer): unknown => ({ ...answer, html: inHtml(answer, renderReply) })
@@ -83,7 +87,7 @@ export function createApp({
     job,
     aside: aside.map((branch) => branch.map(shown)),
   })
-  const turns = new Turns(store, withHtml, patienceMs, limits.turns, pace)
+  const turns = new Turns(store, withHtml, patienceMs, limits.turns, pace, stopping)
   const guards = createGuards(limits, store, proxies)
 
   const metrics = createMetrics(store.retries)
@@ -143,7 +147,7 @@ export function createApp({
   app.get('/healthz', (c) => c.json({ ok: true, version, front, retries: store.retries() }))
 
   app.get('/readyz', async (c) => {
-    if (await isReady(store)) return c.json({ ready: true })
+    if (!stopping.begun && (await isReady(store))) return c.json({ ready: true })
     c.header('Retry-After', '5')
     return failed(
       c,

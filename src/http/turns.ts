@@ -6,6 +6,7 @@ import { Conflict, type KeptTurn, type Store, type Talk, Unavailable } from '../
 import type { TurnEvent } from '../turn-event.ts'
 import { Elsewhere, type Pace, usualPace } from './elsewhere.ts'
 import { type Asked, type Fault, Running } from './running.ts'
+import { Stopping } from './stopping.ts'
 
 type Making = (before: readonly Turn[], watch: (event: TurnEvent) => void, signal: AbortSignal) => Promise<Answered>
 
@@ -24,6 +25,7 @@ export class Turns {
     private readonly patienceMs: number,
     private readonly mostTurns: number,
     pace: Pace = usualPace,
+    private readonly stopping = new Stopping(),
   ) {
     this.elsewhere = new Elsewhere(store, pace)
   }
@@ -39,6 +41,7 @@ export class Turns {
     // From here to the end nothing is waited for, so that one key begins one turn.
     const known = key === null ? undefined : this.inMaking(id).find((it) => it.asked.key === key)
     if (known) return isSame(known.asked, asked) ? known : keyReused
+    this.stopping.check()
     if (inPlaceOf !== null && !isKept) {
       if (inPlaceOf >= talk.turns.length + inMaking) return noTurn(inPlaceOf, talk)
       // They come after it, so they are set aside with it: nobody waits for their answers.
@@ -52,6 +55,7 @@ export class Turns {
       return this.make(id, it, make)
     })
     this.running.set(id, [...this.inMaking(id), running])
+    this.stopping.watch(running)
     void running.done
       .catch(() => undefined)
       .then(() => {

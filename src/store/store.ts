@@ -32,10 +32,16 @@ export interface TalkTurn extends KeptTurn {
 /** Somebody else has written a turn, or used that key, meanwhile. */
 export class Conflict extends Error {}
 
-/** The database cannot do it now. The message is for whoever asked, the cause for whoever runs the server. */
+/** The database cannot do it now, or the server is about to stop. The message is for whoever asked, the cause for whoever runs the server. */
 export class Unavailable extends Error {
   constructor(
-    readonly code: 'database-away' | 'database-busy' | 'database-full' | 'database-read-only' | 'database-damaged',
+    readonly code:
+      | 'database-away'
+      | 'database-busy'
+      | 'database-full'
+      | 'database-read-only'
+      | 'database-damaged'
+      | 'server-stopping',
     message: string,
     cause: unknown,
   ) {

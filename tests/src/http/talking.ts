@@ -3,6 +3,7 @@ import { type Answer, answerSchema } from '../../../src/answer.ts'
 import type { Assistant } from '../../../src/assistant.ts'
 import { createApp } from '../../../src/http/app.ts'
 import type { Pace } from '../../../src/http/elsewhere.ts'
+import type { Stopping } from '../../../src/http/stopping.ts'
 import type { Store } from '../../../src/store/store.ts'
 
 export interface KeptOverHttp {
@@ -18,7 +19,7 @@ export interface Refused {
   readonly error: { readonly code: string; readonly message: string }
 }
 
-export function talkingTo(assistant: Assistant, store: Store, patienceMs?: number, pace?: Pace) {
+export function talkingTo(assistant: Assistant, store: Store, patienceMs?: number, pace?: Pace, stopping?: Stopping) {
   const app = createApp({
     assistant,
     store,
@@ -28,6 +29,7 @@ export function talkingTo(assistant: Assistant, store: Store, patienceMs?: numbe
     host: '127.0.0.1',
     ...(patienceMs === undefined ? {} : { patienceMs }),
     ...(pace ? { pace } : {}),
+    ...(stopping ? { stopping } : {}),
   })
   const post = async (path: string, body: object = {}, headers: Record<string, string> = {}, signal?: AbortSignal) =>
     app.request(path, {
