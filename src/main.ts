@@ -14,6 +14,9 @@ import { createPage } from './web/app.tsx'
 import { workedExample } from './web/example.ts'
 import { renderReply } from './web/markdown.ts'
 
+/** A container is killed after ten seconds. */
+const longestStopMs = 9500
+
 async function main(settings: Settings): Promise<void> {
   checkDoor(settings)
   const house = furnish(settings)
@@ -54,6 +57,8 @@ async function main(settings: Settings): Promise<void> {
   const close = (): void => {
     if (isClosing) return
     isClosing = true
+    // A database that does not answer must not keep it from ending.
+    setTimeout(() => process.exit(1), longestStopMs).unref()
     // Nobody new is let in; who waits for an answer gets it, or what it has come to.
     const closed = new Promise<void>((resolve) => server.close(() => resolve()))
     stopping
