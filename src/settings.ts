@@ -41,6 +41,8 @@ const environment = z.object({
   PLUMBPOST_PATIENCE: z.coerce.number().int().min(1).max(3600).optional(),
 })
 
+export const settingNames: readonly string[] = Object.keys(environment.shape)
+
 /** How much of what the server takes, and how often. Infinity where it is not counted. */
 export interface Limits {
   /** Of the body of a request. */
