@@ -22,7 +22,7 @@ export const cautionCodes = [
 ] as const
 
 /** In `unit`; true, false or null (cannot say) for a verdict; the option for a choice; an ISO date. */
-const figureValue = z.union([z.number(), z.string(), z.boolean(), z.null()]).meta({ id: 'FigureValue' })
+export const figureValue = z.union([z.number(), z.string(), z.boolean(), z.null()]).meta({ id: 'FigureValue' })
 
 // The names are those of the schemas that are made from these.
 export const figureSchema = z

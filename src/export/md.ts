@@ -15,8 +15,14 @@ export const talkInMarkdown = (turns: readonly Turn[], { title, version, date }:
     ...turns.flatMap((turn, i) => [`## ${i + 1}`, quoted(turn.said), turn.answer.reply]),
   ].join('\n\n')}\n`
 
-/** What a person typed stays what they typed: no heading, link or tag comes of it. */
-const asText = (text: string): string => text.replace(/[\\`*_{}[\]<>#|~]/g, (sign) => `\\${sign}`).replace(/\s+/g, ' ')
+/** What a person typed stays what they typed: no heading, list, rule, link, sign or tag comes of it. */
+const asText = (text: string): string =>
+  text
+    .trim()
+    .replace(/[\\`*_{}[\]<>#|~&]/g, (sign) => `\\${sign}`)
+    .replace(/^[-+=]/, (sign) => `\\${sign}`)
+    .replace(/^(\d+)([.)])/, '$1\\$2')
+    .replace(/\s+/g, ' ')
 
 const quoted = (said: string): string =>
   said

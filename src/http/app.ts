@@ -23,6 +23,7 @@ import { failed, faulted, noConversation, sayFault } from './errors.ts'
 import type { Pace } from './elsewhere.ts'
 import { exported, isFormat, noSuchExport } from './exports.ts'
 import { addMcp } from './mcp.ts'
+import { addDescription } from './openapi.ts'
 import { createOwners, giveToken, type Owners, takeToken } from './owners.ts'
 import { Rate } from './rate.ts'
 import { type Asked, type Fault, isFault, type Running } from './running.ts'
@@ -287,6 +288,7 @@ export function createApp({
   })
 
   addMcp(app, store)
+  addDescription(app)
 
   if (page) app.route('/', page)
 

@@ -14,7 +14,6 @@ import { failed } from './errors.ts'
 type Found = NonNullable<Awaited<ReturnType<Store['read']>>>
 interface Made {
   readonly body: string | Uint8Array
-  readonly type: string
   readonly name: string
 }
 /** Nothing to export yet: why, and what to do. */
@@ -23,10 +22,20 @@ interface Nothing {
   readonly message: string
 }
 
-const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promise<Made | Nothing>>> = {
+/** What a talk can be taken along as, by the ending of the file. */
+export const formatsOfExport = {
+  json: 'application/json',
+  md: 'text/markdown',
+  pdf: 'application/pdf',
+  csv: 'text/csv',
+  ics: 'text/calendar',
+  svg: 'image/svg+xml',
+} as const
+type Ending = keyof typeof formatsOfExport
+
+const formats: Readonly<Record<Ending, (found: Found) => Made | Nothing | Promise<Made | Nothing>>> = {
   json: ({ conversation: { id, title, created }, turns }) => ({
     body: JSON.stringify(exportConversation(turns, { id, title, created })),
-    type: 'application/json',
     name: 'conversation',
   }),
   md: ({ conversation: { title }, turns }) =>
@@ -34,7 +43,6 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
       ? nothingAsked
       : {
           body: talkInMarkdown(turns, { title, version: packOf(turns).version, date: today() }),
-          type: 'text/markdown; charset=utf-8',
           name: 'talk',
         },
   pdf: async ({ turns }) => {
@@ -47,7 +55,6 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
       }
     return {
       body: await fieldPackPdf(pack, { date: today(), caution: standingLine }),
-      type: 'application/pdf',
       name: 'field-pack',
     }
   },
@@ -56,7 +63,6 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
       ? nothingAsked
       : {
           body: await spreadsheet(turns, await packWithCuts(turns), { title, caution: standingLine }),
-          type: 'text/csv; charset=utf-8',
           name: 'figures',
         },
   ics: async ({ conversation: { id }, turns }) => {
@@ -70,7 +76,6 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
       }
     return {
       body: await calendarFile(pack, { id, stamp, caution: standingLine }),
-      type: 'text/calendar; charset=utf-8',
       name: 'calendar',
     }
   },
@@ -81,7 +86,7 @@ const formats: Readonly<Record<string, (found: Found) => Made | Nothing | Promis
           code: 'no-drawing',
           message: 'No answer here has a drawing yet. Ask for something that is drawn, such as the spacing of a bay.',
         }
-      : { body, type: 'image/svg+xml', name: 'drawing' }
+      : { body, name: 'drawing' }
   },
 }
 
@@ -90,7 +95,7 @@ const nothingAsked: Nothing = {
   message: 'Nothing has been asked here yet, so there is nothing to export. Ask a question first.',
 }
 
-export const isFormat = (ending: string): boolean => Object.hasOwn(formats, ending)
+export const isFormat = (ending: string): ending is Ending => Object.hasOwn(formats, ending)
 
 export const noSuchExport = (c: Context, ending: string): Response =>
   failed(
@@ -102,13 +107,13 @@ export const noSuchExport = (c: Context, ending: string): Response =>
       .join(', ')}.`,
   )
 
-export async function exported(c: Context, found: Found, ending: string): Promise<Response> {
-  const made = await formats[ending]?.(found)
-  if (!made) return noSuchExport(c, ending)
+export async function exported(c: Context, found: Found, ending: Ending): Promise<Response> {
+  const made = await formats[ending](found)
   if ('code' in made) return failed(c, 409, made.code, made.message)
   // The turn in its name tells one plan from the next in a folder of downloads.
   const name = ending === 'json' ? made.name : `${made.name}-turn-${found.turns.length}`
-  c.header('Content-Type', made.type)
+  const type = formatsOfExport[ending]
+  c.header('Content-Type', type.startsWith('text/') ? `${type}; charset=utf-8` : type)
   c.header('Content-Disposition', `attachment; filename="${name}.${ending}"`)
   return c.body(typeof made.body === 'string' ? made.body : new Uint8Array(made.body))
 }
