@@ -162,6 +162,45 @@ describe('a talk on the page', () => {
     expect((await served.store.read(id))?.turns).toHaveLength(1)
   })
 
+  browserTest('a page that lies open in two windows stays one talk, in order', async ({ page }) => {
+    await page.goto(served.address)
+    await ask(page, bags)
+    const other = await page.context().newPage()
+    await other.goto(page.url())
+    await whole(other, 1)
+    await ask(page, 'and if the holes are 12 inches?')
+    // The other window has not seen the second entry: what is asked in it is the third, and both are there.
+    await other.getByLabel('Ask about your fence').fill('and if the holes are 14 inches?')
+    await other.keyboard.press('Enter')
+    await whole(other, 3)
+    expect(await entry(other, 2).locator('.asked').innerText()).toBe('and if the holes are 12 inches?')
+    expect(await entry(other, 3).locator('.asked').innerText()).toBe('and if the holes are 14 inches?')
+    expect(await other.locator('#progress').innerText()).toContain('What another window wrote is here too.')
+    // Coming back to the first one brings it up to date.
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')))
+    await whole(page, 3)
+    expect(await page.locator('#entries > .entry').count()).toBe(3)
+    await other.close()
+  })
+
+  browserTest('one figure is copied, and a whole entry with its cautions', async ({ page }) => {
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: served.address })
+    await page.goto(served.address)
+    await ask(page, bags)
+    const copied = (): Promise<string> => page.evaluate(() => navigator.clipboard.readText())
+    await entry(page, 1).locator('.lead .fig').first().click()
+    await page.getByRole('button', { name: 'Copy the figure' }).click()
+    await page.getByRole('button', { name: 'Copied' }).waitFor()
+    expect(await copied()).toBe('23 bags')
+    await page.keyboard.press('Escape')
+    await entry(page, 1).getByRole('button', { name: 'Copy this entry' }).click()
+    await entry(page, 1).getByRole('button', { name: 'Copied' }).waitFor()
+    const text = await copied()
+    expect(text.startsWith(bags)).toBe(true)
+    expect(text).toContain('**23 bags**')
+    expect(text).toContain('ask where the lines are buried')
+  })
+
   browserTest('a fault is said in place, what was typed is kept, and trying again goes on', async ({ page }) => {
     await page.goto(served.address)
     served.assistant = {

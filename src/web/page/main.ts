@@ -82,6 +82,10 @@ async function send(said: string, inPlaceOf: number | null = null): Promise<void
       await turnTo(asked)
       bringUp(entryNumbered(inPlaceOf))
       progress.textContent = 'Written again. The old lines are struck, and can still be read.'
+    } else if (answer.turn !== before.length) {
+      await turnTo(asked)
+      bringUp(entryNumbered(answer.turn))
+      progress.textContent = `${inShort(answer)} ${fromElsewhere}`
     } else {
       entry.finish(answer)
       written(answer)
@@ -119,6 +123,22 @@ function written(answer: ShownAnswer): void {
   answers.push(answer)
   strikeIn(entries, answer)
 }
+
+/** The same page lies open in another window too. */
+const fromElsewhere = 'What another window wrote is here too.'
+
+/** Whoever comes back to this window finds what was written in another. */
+async function catchUp(): Promise<void> {
+  const id = current
+  if (id === null || busy || document.visibilityState !== 'visible') return
+  const { turns } = await page(id)
+  if (current !== id || busy || turns.length === answers.length) return
+  const top = scrollY
+  await turnTo(id)
+  scrollTo({ top, behavior: 'instant' })
+  progress.textContent = fromElsewhere
+}
+document.addEventListener('visibilitychange', () => void catchUp().catch(() => undefined))
 
 const inShort = ({ calls, asks, halted }: Answer): string => {
   if (halted) return 'Halted.'
@@ -245,6 +265,11 @@ async function writtenApart(id: string): Promise<void> {
   const { turns } = await page(id)
   const last = turns.at(-1)
   if (current !== id || !last) return
+  if (turns.length !== answers.length + 1) {
+    await turnTo(id)
+    progress.textContent = fromElsewhere
+    return
+  }
   entries.append(wholeEntry(last, [...answers], does).element)
   written(last.answer)
   showEmpty()
