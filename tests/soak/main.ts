@@ -3,6 +3,7 @@
 // is printed.
 import { soakCalculations } from './calculations.ts'
 import { soakConformance } from './conformance.ts'
+import { soakFailover } from './failover.ts'
 import { soakKills } from './kills.ts'
 
 const args = process.argv.slice(2)
@@ -13,6 +14,7 @@ const kept: boolean[] = []
 const calculations = names.filter((it) => it !== 'kill' && it !== 'mcp')
 if (isAll || names.includes('kill')) kept.push(await soakKills(isAll ? undefined : runs, seed))
 if (names.includes('mcp')) kept.push(await soakConformance())
+if (isAll || names.includes('failover')) kept.push(await soakFailover())
 if (isAll || calculations.length > 0) kept.push(soakCalculations(calculations, runs, seed))
 // The PostgreSQL that is started for this ends the program with 0 when it has nothing more to do, whatever exit code stands there.
 process.exit(kept.every((it) => it) ? 0 : 1)

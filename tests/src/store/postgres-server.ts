@@ -31,7 +31,7 @@ export function postgresServer(folder: () => string) {
   }
 }
 
-const freePort = (): Promise<number> =>
+export const freePort = (): Promise<number> =>
   new Promise((resolve, reject) => {
     const probe = createServer().listen(0, '127.0.0.1', () => {
       const address = probe.address()
