@@ -15,6 +15,7 @@ const programs = {
   audit: 'src/cli/audit.ts',
   backup: 'src/cli/backup.ts',
   restore: 'src/cli/restore.ts',
+  evidence: 'src/cli/evidence.ts',
   mcp: 'src/cli/mcp.ts',
   plumbpost: 'src/cli/plumbpost.ts',
 }

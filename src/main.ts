@@ -8,6 +8,7 @@ import { checkDoor } from './http/doors.ts'
 import { logTo } from './http/watching.ts'
 import { legibly } from './http/listening.ts'
 import { Stopping } from './http/stopping.ts'
+import { keptEvidence } from './kept-evidence.ts'
 import { readSettings, type Settings } from './settings.ts'
 import { openStore } from './store/open.ts'
 import { createPage } from './web/app.tsx'
@@ -39,6 +40,7 @@ async function main(settings: Settings): Promise<void> {
       assets: fileURLToPath(new URL('./web', import.meta.url)),
       example: workedExample,
       front: house.front,
+      evidence: () => keptEvidence(new URL('.', import.meta.url)),
     }),
   })
   const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host, ...legibly }, (address) => {

@@ -154,7 +154,7 @@ describe('what is packed', () => {
       )
     const beyond = files.filter(
       (it) =>
-        !/^(package\.json|README\.md|LICENSE|prompts\/(planning\/)?[\w-]+\.md|dist\/[\w-]+\.mjs|dist\/web\/page\.(js|css)|dist\/engine\/.*\.(js|d\.ts)|dist\/engine\/API\.md)$/.test(
+        !/^(package\.json|README\.md|LICENSE|prompts\/(planning\/)?[\w-]+\.md|dist\/[\w-]+\.mjs|dist\/web\/page\.(js|css)|dist\/engine\/.*\.(js|d\.ts)|dist\/engine\/API\.md|dist\/evidence\.json)$/.test(
           it,
         ),
     )

@@ -6,6 +6,7 @@ const commands: Readonly<Record<string, readonly [program: string, says: string]
   serve: ['server', 'serves the page and the HTTP interface; PORT and HOST say where'],
   ask: ['ask', 'one conversation in the terminal'],
   audit: ['audit', 'works every figure of an exported conversation again'],
+  evidence: ['evidence', 'what every calculation was held against'],
   mcp: ['mcp', 'every calculation as a tool for another program, over standard input and output'],
   backup: ['backup', 'writes all talks into one new file'],
   restore: ['restore', 'puts the talks of such a file into the store'],

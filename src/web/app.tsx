@@ -4,6 +4,8 @@ import { join } from 'node:path'
 import { createHash } from 'node:crypto'
 import { type Context, Hono } from 'hono'
 import type { Answer } from '../answer.ts'
+import type { Evidence } from '../evidence.ts'
+import { evidencePage } from './evidence.tsx'
 import { inHtml } from './in-html.ts'
 import { mark } from './mark.ts'
 import { renderReply } from './markdown.ts'
@@ -22,9 +24,11 @@ interface Printed {
   readonly assets: string
   readonly example: () => Promise<Example>
   readonly front: 'offline' | 'model'
+  /** What the sums were held against, where the report was made. */
+  readonly evidence?: () => Evidence | undefined
 }
 
-export function createPage({ assets, example, front }: Printed): Hono {
+export function createPage({ assets, example, front, evidence }: Printed): Hono {
   const app = new Hono()
   app.get('/', (c) => {
     c.header('Cache-Control', 'no-cache')
@@ -40,6 +44,10 @@ export function createPage({ assets, example, front }: Printed): Hono {
     worked ??= example()
     const { said, answer } = await worked
     return c.json({ said, answer: { ...answer, html: inHtml(answer, renderReply) } })
+  })
+  app.get('/evidence', (c) => {
+    c.header('Cache-Control', 'no-cache')
+    return c.html(evidencePage(evidence?.()))
   })
   app.get('/web/mark.svg', (c) => cached(c, Buffer.from(mark), 'image/svg+xml', tagOf(mark)))
   return app

@@ -1,37 +1,45 @@
-// This file is about the evidence as a report: every calculation, what it reproduces, and what rests on habit alone.
+// This file is about making the evidence: every check worked, beside the formulas and the sources of its calculation.
 import { catalogue } from '../../engine/catalogue.ts'
-import { type Checked, runCheck } from './check.ts'
+import { version } from '../../engine/editions.ts'
+import type { Source } from '../../engine/outcome.ts'
+import type { Evidence } from '../../src/evidence.ts'
+import { runCheck } from './check.ts'
 import { checks } from './checks.ts'
 import { explained } from './explained.ts'
 
-export interface Report {
-  readonly calculations: readonly {
-    readonly name: string
-    readonly title: string
-    readonly checks: readonly Checked[]
-    /** Facts that rest on the trade's habit, or on memory: said so in every answer. */
-    readonly unsourced: readonly { readonly fact: string; readonly from: string }[]
-  }[]
-  readonly explained: Readonly<Record<string, string>>
-  readonly passed: number
-  readonly failed: number
-  /** Calculations without a check of their own. */
-  readonly unchecked: readonly string[]
+export function report(): Evidence {
+  const done = checks.map(runCheck)
+  return {
+    version,
+    calculations: catalogue.map(({ name, title, lines, sources }) => ({
+      name,
+      title,
+      formulas: [...lines].map(([gives, { line, because }]) => ({ formula: `${gives} = ${line.text}`, because })),
+      checks: done
+        .filter((it) => it.calculation === name)
+        .map(({ what, kind, source, reference, unit, expected, got, tolerance, pass }) => ({
+          what,
+          kind,
+          source,
+          ...(reference ? { reference } : {}),
+          unit,
+          expected,
+          got,
+          tolerance,
+          pass,
+        })),
+      ...byStanding(sources),
+    })),
+    explained,
+  }
 }
 
-export function report(): Report {
-  const done = checks.map(runCheck)
-  const calculations = catalogue.map(({ name, title, sources }) => ({
-    name,
-    title,
-    checks: done.filter((it) => it.calculation === name),
-    unsourced: sources.filter((it) => /no source|from memory/i.test(it.from)),
-  }))
+const byStanding = (sources: readonly Source[]) => {
+  const isFromMemory = (from: string): boolean => /from memory/i.test(from)
+  const isHabit = (from: string): boolean => !isFromMemory(from) && /no source|common practice/i.test(from)
   return {
-    calculations,
-    explained,
-    passed: done.filter((it) => it.pass).length,
-    failed: done.filter((it) => !it.pass).length,
-    unchecked: calculations.filter((it) => it.checks.length === 0).map((it) => it.name),
+    sourced: sources.filter(({ from }) => !isFromMemory(from) && !isHabit(from)),
+    habit: sources.filter(({ from }) => isHabit(from)),
+    memory: sources.filter(({ from }) => isFromMemory(from)),
   }
 }

@@ -1,0 +1,107 @@
+// This file is about the evidence as a page: for each calculation its formulas, what it was held against, and what nobody vouches for.
+import { type Evidence, figure, kinds, sumOf } from '../evidence.ts'
+
+export const evidencePage = (evidence: Evidence | undefined): string =>
+  `<!doctype html>${String(<Page evidence={evidence} />)}`
+
+const Page = ({ evidence }: { readonly evidence: Evidence | undefined }) => (
+  <html lang="en">
+    <head>
+      <meta charset="utf-8" />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <meta name="color-scheme" content="light dark" />
+      <title>What the sums were held against · Plumbpost</title>
+      <link rel="icon" href="/web/mark.svg" type="image/svg+xml" />
+      <link rel="stylesheet" href="/web/page.css" />
+    </head>
+    <body>
+      <header class="cover">
+        <h1>Plumbpost</h1>
+        <p class="by">What the sums were held against.</p>
+      </header>
+      <main class="shared" aria-label="Evidence">
+        {evidence ? (
+          <Report evidence={evidence} />
+        ) : (
+          <p>The report has not been made here yet. Whoever runs this server can make it: npm run evidence</p>
+        )}
+      </main>
+    </body>
+  </html>
+)
+
+const Report = ({ evidence }: { readonly evidence: Evidence }) => {
+  const sum = sumOf(evidence)
+  return (
+    <>
+      <section class="reply">
+        <p>
+          Version {evidence.version}: {sum.agree} figures agree with what they were held against, {sum.differ} differ.{' '}
+          {sum.habit} facts are common practice without a source, {sum.memory} are from memory.
+        </p>
+        <ul>
+          {Object.entries(kinds).map(([kind, says]) => (
+            <li>
+              {sum.byKind[kind as keyof typeof kinds]} by {says}
+            </li>
+          ))}
+        </ul>
+        <nav aria-label="Calculations">
+          <ul>
+            {evidence.calculations.map(({ name, title }) => (
+              <li>
+                <a href={`#${name}`}>{title}</a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+      </section>
+      {evidence.calculations.map((it) => (
+        <Calculation {...it} />
+      ))}
+    </>
+  )
+}
+
+const Calculation = (it: Evidence['calculations'][number]) => (
+  <section class="reply" id={it.name}>
+    <h2>{it.title}</h2>
+    <ul>
+      {it.formulas.map(({ formula, because }) => (
+        <li>
+          <code>{formula}</code>: {because}
+        </li>
+      ))}
+    </ul>
+    {it.checks.map(({ what, kind, source, unit, expected, got, tolerance, pass }) => (
+      <p>
+        {pass ? 'Agrees' : 'Differs'}: {what}. Expected {figure(expected)} {unit}, got {figure(got)}, within{' '}
+        {figure(tolerance)}. By {kinds[kind]}: {source}
+      </p>
+    ))}
+    {it.checks.length === 0 ? <p>Nothing was held against it.</p> : null}
+    <Facts title="From a source" facts={it.sourced} />
+    <Facts title="Common practice, no source" facts={it.habit} />
+    <Facts title="From memory" facts={it.memory} />
+  </section>
+)
+
+const Facts = ({
+  title,
+  facts,
+}: {
+  readonly title: string
+  readonly facts: Evidence['calculations'][number]['habit']
+}) =>
+  facts.length === 0 ? null : (
+    <>
+      <h3>{title}</h3>
+      <ul>
+        {facts.map(({ fact, from }) => (
+          <li>
+            {fact} ({from})
+          </li>
+        ))}
+      </ul>
+    </>
+  )
