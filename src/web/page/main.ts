@@ -360,7 +360,7 @@ keepEarlierPages(
 
 let unfolded: HTMLDetailsElement[] = []
 addEventListener('beforeprint', () => {
-  unfolded = [...document.querySelectorAll<HTMLDetailsElement>(':is(.fold, .said-before):not([open])')]
+  unfolded = [...document.querySelectorAll<HTMLDetailsElement>('.fold:not([open])')]
   for (const fold of unfolded) fold.open = true
 })
 addEventListener('afterprint', () => {
