@@ -1,10 +1,12 @@
-// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json. `front` measures a model instead.
+// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json. `front` measures a model instead,
+// `load` the whole server under load.
 import { cuttingMeasures, inWords } from './cutting.ts'
 import { engineMeasures } from './engine.ts'
 import { fenceMeasures } from './fence.ts'
 import { measureFront } from './front.ts'
 import { guardMeasures, inWords as guardInWords } from './guard.ts'
 import { growthMeasures, inWords as growthInWords } from './growth.ts'
+import { loadInWords, loadMeasures } from './load.ts'
 import { overheadInWords, overheadMeasure } from './own-reading.ts'
 import { readingGrowth, inWords as readerInWords, readMeasures } from './reader.ts'
 import { pageInWords, pageMeasures } from './page.ts'
@@ -43,7 +45,10 @@ async function measureAll(asJson: boolean): Promise<void> {
 }
 
 const args = process.argv.slice(2)
-if (!args.includes('front')) await measureAll(args.includes('--json'))
+if (args.includes('load')) {
+  const loads = await loadMeasures(Number(args.find((it) => /^\d+$/.test(it)) ?? 400))
+  process.stdout.write(`${args.includes('--json') ? JSON.stringify(loads, null, 1) : loadInWords(loads)}\n`)
+} else if (!args.includes('front')) await measureAll(args.includes('--json'))
 else
   await measureFront(args, process.env).then(
     (told) => void process.stdout.write(`${told}\n`),

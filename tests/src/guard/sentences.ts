@@ -2,9 +2,8 @@
 import { readFileSync } from 'node:fs'
 
 const lines = (name: string): string[] =>
-  readFileSync(new URL(name, import.meta.url), 'utf8')
-    .trim()
-    .split('\n')
+  // From the top of the repository: `npm run bench` is bundled into another folder.
+  readFileSync(`tests/src/guard/${name}`, 'utf8').trim().split('\n')
 
-export const harmless = lines('./harmless.txt')
-export const contradictions = lines('./contradictions.txt')
+export const harmless = lines('harmless.txt')
+export const contradictions = lines('contradictions.txt')
