@@ -92,7 +92,7 @@ export function inWords(evidence: Evidence): string {
     ...Object.entries(evidence.explained).map(([id, why]) => `not reproduced [${id}]: ${why}`),
     '',
     `${sum.agree} agree, ${sum.differ} differ. ${sum.unchecked.length === 0 ? 'Every calculation has a check.' : `Without a check: ${sum.unchecked.join(', ')}.`}`,
-    ...Object.entries(kinds).map(([kind, says]) => `  ${sum.byKind[kind as keyof typeof kinds]} by ${says}`),
+    ...Object.entries(kinds).map(([kind, says]) => `  ${sum.byKind[kind as keyof typeof kinds]} against ${says}`),
     `  ${sum.habit} facts are common practice without a source, ${sum.memory} are from memory`,
     '',
   ].join('\n')

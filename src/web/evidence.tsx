@@ -42,7 +42,7 @@ const Report = ({ evidence }: { readonly evidence: Evidence }) => {
         <ul>
           {Object.entries(kinds).map(([kind, says]) => (
             <li>
-              {sum.byKind[kind as keyof typeof kinds]} by {says}
+              {sum.byKind[kind as keyof typeof kinds]} against {says}
             </li>
           ))}
         </ul>
@@ -76,7 +76,7 @@ const Calculation = (it: Evidence['calculations'][number]) => (
     {it.checks.map(({ what, kind, source, unit, expected, got, tolerance, pass }) => (
       <p>
         {pass ? 'Agrees' : 'Differs'}: {what}. Expected {figure(expected)} {unit}, got {figure(got)}, within{' '}
-        {figure(tolerance)}. By {kinds[kind]}: {source}
+        {figure(tolerance)}. Against {kinds[kind]}: {source}
       </p>
     ))}
     {it.checks.length === 0 ? <p>Nothing was held against it.</p> : null}

@@ -1,5 +1,7 @@
-// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json. `front` measures a model instead,
-// `load` the whole server under load.
+// This file is about `npm run bench`: what waiting there is, as ratios to references in the same run; JSON with --json, to be kept, and `--against FILE`
+// holds it beside one that was. `front` measures a model instead, `load` the whole server under load.
+import { readFileSync } from 'node:fs'
+import { againstInWords, type KeptBench } from './against.ts'
 import { cuttingMeasures, inWords } from './cutting.ts'
 import { engineMeasures } from './engine.ts'
 import { fenceMeasures } from './fence.ts'
@@ -10,10 +12,11 @@ import { loadInWords, loadMeasures } from './load.ts'
 import { overheadInWords, overheadMeasure } from './own-reading.ts'
 import { readingGrowth, inWords as readerInWords, readMeasures } from './reader.ts'
 import { pageInWords, pageMeasures } from './page.ts'
+import { programMeasures } from './program.ts'
 import { parts, inWords as readingInWords, played, talksOf } from './reading/measure.ts'
 
-async function measureAll(asJson: boolean): Promise<void> {
-  const measures = [...engineMeasures(), ...fenceMeasures(), ...readMeasures()]
+async function measureAll(asJson: boolean, before: KeptBench | undefined): Promise<void> {
+  const measures = [...engineMeasures(), ...fenceMeasures(), ...readMeasures(), ...(await programMeasures())]
   const growth = growthMeasures()
   const readGrowth = readingGrowth()
   const guard = guardMeasures()
@@ -23,16 +26,16 @@ async function measureAll(asJson: boolean): Promise<void> {
   const [first] = reading
   const overhead = await overheadMeasure(talksOf(folder, 'first'), first?.heard ?? [])
   const page = await pageMeasures()
+  const report = { measures, growth, readGrowth, guard, cutting, reading, overhead, page }
   if (asJson)
-    process.stdout.write(
-      `${JSON.stringify({ measures, growth, readGrowth, guard, cutting, reading, overhead, page }, null, 1)}
-`,
-    )
+    process.stdout.write(`${JSON.stringify(report, null, 1)}
+`)
   else {
     for (const it of measures)
       process.stdout.write(
-        `${it.what}: ${it.ms.toFixed(4)} ms, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
+        `${it.what}: ${it.ms.toFixed(4)} ${it.unit ?? 'ms'}, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
       )
+    if (before) process.stdout.write(`${againstInWords(before, { measures })}\n`)
     process.stdout.write(`${growthInWords(growth)}\n`)
     process.stdout.write(`${readerInWords(readGrowth)}\n`)
     process.stdout.write(`${guardInWords(guard)}\n`)
@@ -45,10 +48,12 @@ async function measureAll(asJson: boolean): Promise<void> {
 }
 
 const args = process.argv.slice(2)
+const against = args.indexOf('--against')
+const before = against < 0 ? undefined : (JSON.parse(readFileSync(args[against + 1] ?? '', 'utf8')) as KeptBench)
 if (args.includes('load')) {
   const loads = await loadMeasures(Number(args.find((it) => /^\d+$/.test(it)) ?? 400))
   process.stdout.write(`${args.includes('--json') ? JSON.stringify(loads, null, 1) : loadInWords(loads)}\n`)
-} else if (!args.includes('front')) await measureAll(args.includes('--json'))
+} else if (!args.includes('front')) await measureAll(args.includes('--json'), before)
 else
   await measureFront(args, process.env).then(
     (told) => void process.stdout.write(`${told}\n`),

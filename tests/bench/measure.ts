@@ -2,6 +2,8 @@
 
 export interface Measured {
   readonly what: string
+  /** Where it is no time: what `ms` and `referenceMs` count. */
+  readonly unit?: string
   /** Median time of one run, warm, in milliseconds. */
   readonly ms: number
   readonly reference: string
