@@ -62,6 +62,15 @@ describe('who may import whom', () => {
   })
 })
 
+describe('the picture in DEVELOPERS.md', () => {
+  it('shows which folder imports which: all there are, and no others. Where it differs, what is received belongs there', () => {
+    const drawn =
+      /```mermaid\nflowchart LR\n(.*?)```/s.exec(readFileSync(join(root, 'DEVELOPERS.md'), 'utf8'))?.[1] ?? ''
+    const lines = drawn.trimEnd().split('\n')
+    expect(importsBetweenFolders()).toEqual(lines.map((it) => it.trim()))
+  })
+})
+
 describe('the engine is pure', () => {
   it('has no clock, no chance, no files and no network', () => {
     expect(engine.flatMap((path) => worldly(read(path)).map((what) => `${path}: ${what}`))).toEqual([])
@@ -218,6 +227,20 @@ function breaches(files: readonly string[], forbidden: (to: string) => boolean):
       .filter(forbidden)
       .map((to) => `${path} imports ${to}`),
   )
+}
+
+/** `src/http --> src/store`, each once. The files that stand in no folder hold the folders together, and are left out; to `src` the engine is one. */
+function importsBetweenFolders(): string[] {
+  const folder = (path: string): string | undefined => /^(?:engine|src)\/[^/]+(?=\/)/.exec(path)?.[0]
+  const lines = [...engine, ...src].flatMap((path) => {
+    const from = folder(path)
+    return importsIn(read(path)).flatMap((written) => {
+      const to = written.startsWith('.') ? relative(root, join(root, dirname(path), written)) : ''
+      const into = from?.startsWith('src/') && to.startsWith('engine/') ? 'engine' : folder(to)
+      return from && into && from !== into ? [`${from} --> ${into}`] : []
+    })
+  })
+  return [...new Set(lines)].sort()
 }
 
 const world = new Set([
