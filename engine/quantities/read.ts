@@ -422,7 +422,9 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
       const isOfNumber =
         after === 'of' &&
         (tokens[number.next + 1]?.sort === 'digits' || /^(that|it|this)$/.test(lower(tokens[number.next + 1])))
-      if (fraction) return isOfNumber ? { next: number.next, quantity: null, bare: number.value } : null
+      // “Five eighths”, “a sixteenth”: nobody shares in such parts, they are on the tape.
+      const isOnTape = after !== 'of' && [8n, 16n, 32n, 64n].includes(number.value.d)
+      if (fraction) return isOfNumber || isOnTape ? { next: number.next, quantity: null, bare: number.value } : null
       // "seven ten and 3/8" stays with feet and inches only when two numbers stand side by side.
     }
     const inches = feetSpoken(tokens, number)

@@ -68,7 +68,7 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
     }
   }
   const sizes = [Number(a), Number(b)]
-  if (!/^\d+$/.test(a) || !/^\d+$/.test(b) || sizes.some((it) => it < 12 || it > 300) || Math.min(...sizes) > 150)
+  if (!/^\d+$/.test(a) || !/^\d+$/.test(b) || !sizes.every((it) => sawnSizes.has(it)) || Math.max(...sizes) < 32)
     return null
   if (unit && unit.unit !== 'mm') return null
   const [thin, wide] = (sizes[0] as number) < (sizes[1] as number) ? [a, b] : [b, a]
@@ -82,6 +82,17 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
     },
   }
 }
+
+/** Millimetres that timber is sawn or planed to, common practice, no source. “57 by 39” is a gate, “12 by 30” a hole. */
+const sawnSizes = new Set(
+  [
+    [12, 13, 15, 16, 18, 19, 20, 21, 22, 25, 27, 28, 30, 32, 33, 35, 38],
+    [40, 42, 44, 45, 47, 48, 50, 55, 58, 60, 63, 65, 66, 68, 69, 70, 72, 75],
+    [80, 85, 88, 89, 90, 94, 95, 96, 97, 98, 100, 110, 114, 115, 119, 120, 125],
+    [130, 138, 140, 144, 145, 147, 150, 160, 169, 170, 175, 180, 184, 190, 194, 195],
+    [200, 219, 220, 225, 235, 240, 245, 250, 285, 290, 295, 300],
+  ].flat(),
+)
 
 /** "6x6 actual", "rough sawn 6x6", "a full 6x6": it measures what it is called. */
 const fullSize = /^(actual|full|true|rough|sawn|roughsawn)$/i

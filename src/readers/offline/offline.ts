@@ -55,7 +55,7 @@ import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
 import { wantsIn } from './wants.ts'
-import { chosenReading, isPlain } from './taught/choose.ts'
+import { chosenReading, isOfKinds, isPlain } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import { saysAnew } from './said-anew.ts'
@@ -236,8 +236,11 @@ function readAnew(all: Heard): Request {
     !(isLater(heard.job)
       ? isSort('sum', 0) || isSort('told', 0)
       : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
-  const taught = isFence || !isPlain(heard, places) || wantsNoSum ? undefined : taughtReading(looked, sort)
-  const which = taught ? chosenReading(taught, { meant, bound, loose, context }, heard) : 'own'
+  const reading = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
+  const taught = reading && isOfKinds(reading.calculation, heard, places) ? undefined : reading
+  const which = taught
+    ? chosenReading(taught, { meant, bound, loose, context, ofKinds: places.length > 0 }, heard)
+    : 'own'
   if (which === 'torn' && notesIn(message).length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   if (taught && which === 'taught') {

@@ -17,7 +17,13 @@ export function saidOutright(
   const needed = new Set(Object.keys(needs))
   // “12 % or less”: a meter reads no such thing.
   const limit = needed.has('moistureLimit') ? message.find(({ reading }) => isLimit(reading))?.reading : undefined
+  // “It went up a week ago”: so long it has been out.
+  const age = needed.has('woodAge')
+    ? message.find(({ reading }, i) => reading?.quantity?.kind === 'duration' && message[i + 1]?.stem === 'ago')
+        ?.reading
+    : undefined
   return [
+    ...(age ? [{ reading: age, word: 'woodAge', at: yard, score: weight.byPlace }] : []),
     ...(limit ? [{ reading: limit, word: 'moistureLimit', at: yard, score: weight.byPlace }] : []),
     ...cutsIn(message, needed),
     ...diagonalsIn(message, needed),

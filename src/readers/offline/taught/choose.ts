@@ -21,15 +21,18 @@ const isPriceOfEach = ({ quantity, end }: Tagged, { said }: Heard): boolean =>
   quantity?.kind === 'money' && /^\s*(each|apiece|a piece)\b/i.test(said.slice(end))
 
 const mostTaught = 24
-/** Whether the taught reading may try a message: no table, no readings by their dates, no post of a kind: those have readers of their own. */
-export const isPlain = (heard: Heard, places: readonly PlaceSaid[]): boolean =>
-  places.length === 0 &&
+/** Whether the taught reading may try a message: no table and no readings by their dates, which have readers of their own. */
+export const isPlain = (heard: Heard): boolean =>
   heard.readings.length <= mostTaught &&
-  // A price by the measure, and a day of the calendar, too.
-  heard.readings.every((it) => !it.per && it.quantity?.kind !== 'date' && !isPriceOfEach(it, heard)) &&
+  // A price by the measure, and several days of the calendar, too.
+  heard.readings.every((it) => !it.per && !isPriceOfEach(it, heard)) &&
+  heard.readings.filter((it) => it.quantity?.kind === 'date').length <= 1 &&
   !/\t|\n[^\n]*\d[^\n]*\n/.test(heard.said) &&
-  readingsByDate(heard) === undefined &&
-  heard.job.decisions.every((it) => it.at === yard)
+  readingsByDate(heard) === undefined
+
+/** Whether a calculation is worked for posts of one kind apart from others: where they are named, or were, the vocabulary says which. */
+export const isOfKinds = ({ needs }: Calculation, { job }: Heard, places: readonly PlaceSaid[]): boolean =>
+  needs.posts !== undefined && (places.length > 0 || job.decisions.some((it) => it.at !== yard))
 
 // So much better than the next a taught reading must be to be taken before ours, by another calculation.
 const clearly = 1.2
@@ -46,6 +49,8 @@ interface Own {
   readonly bound: readonly Bound[]
   readonly loose: readonly Tagged[]
   readonly context: readonly Wanted[]
+  /** Whether posts of a kind are named. */
+  readonly ofKinds: boolean
 }
 
 /**
@@ -56,6 +61,11 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
   const openTaught = taught.missing + taught.loose.length
   if (own.meant?.plain) return 'own'
   if (isLater(heard.job)) {
+    // “July 2 2025” to “on which day do you call?”: a day of the calendar is what it was asked for.
+    const isDay = own.bound.some(
+      (it) => it.reading.quantity?.kind === 'date' && heard.job.asked.some((asked) => asked.word === it.word),
+    )
+    if (isDay) return 'own'
     if (taught.bound.length === 0 && taught.loose.length > 0 && own.bound.length > 0) return 'own'
     if (taught.ahead >= close || openTaught > 0) return 'taught'
     return own.loose.length === 0 && (own.bound.length > 0 || own.context.length > 0) ? 'own' : 'torn'
@@ -77,6 +87,8 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
       (it) => !has.has(it.name) && !usualFor(calc, it) && it.kind !== 'choice' && !isFed(it.name, has),
     ).length
   const open = Math.min(...calcs.map(lacks)) + own.loose.length
+  // Where a kind of post is named, the vocabulary knows what is said of it.
+  if (own.ofKinds && open <= openTaught) return 'own'
   if (isElse && taught.ahead <= clearly && open <= openTaught) return 'own'
   // The same sum, and it is not sure which size is which: ours takes what the vocabulary names.
   const differs = own.bound.some((it) =>

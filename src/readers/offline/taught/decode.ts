@@ -9,6 +9,7 @@ import {
   needsFor,
   sameValue,
   systemOf,
+  toNumber,
   usualFor,
   vocabulary,
   type Word,
@@ -49,9 +50,9 @@ export interface Reading {
   /** Quantities that it has no place for. */
   readonly left: readonly Tagged[]
   readonly missing: readonly Word[]
+  /** One size was measured more than once, and not alike. */
+  readonly repeated: boolean
   readonly score: number
-  /** Two different sizes are said of one word. */
-  readonly clashes: boolean
   /** What speaks for it and against it. */
   readonly features: readonly (readonly [string, number])[]
 }
@@ -227,14 +228,19 @@ function tried(
     if (a?.quantity && b?.quantity) return sameValue(a.quantity, b.quantity)
     return a?.bare != null && b?.bare != null && a.bare.equals(b.bare)
   })
-  const clashes = scores.some((own, i) => {
+  const clashes = scores.map((own, i) => {
     const best = own.indexOf(Math.max(...own))
     const [mine, at] = [own[best] ?? 0, chosen[i]]
     const held = at === undefined ? 0 : (own[at] as number)
     return !words[best]?.list && at !== best && mine > weigh.twice && mine - held > weigh.twice && chosen.includes(best)
   })
+  const repeated = scores.some((own, i) => {
+    const best = own.indexOf(Math.max(...own))
+    const other = (own[best] ?? 0) > 0 && !words[best]?.list ? quantities[chosen.indexOf(best)] : undefined
+    return other !== undefined && isAlmost(quantities[i]?.reading, other.reading)
+  })
   const bound = chosen.flatMap((at, i): Binding[] => {
-    if (at === undefined) return []
+    if (at === undefined || clashes[i]) return []
     const own = scores[i] as number[]
     const score = own[at] as number
     const next = Math.max(
@@ -253,7 +259,7 @@ function tried(
   const left = quantities
     .filter(
       (_, i) =>
-        chosen[i] === undefined &&
+        (chosen[i] === undefined || clashes[i]) &&
         !isRate((quantities[i] as { reading: Tagged }).reading) &&
         !isSmallWord((quantities[i] as { reading: Tagged }).reading),
     )
@@ -277,7 +283,7 @@ function tried(
     bound,
     left,
     missing,
-    clashes,
+    repeated,
     features: speaking({ calculation, asked, bound, left, missing, each }, job, known),
     isUncalled: isUncalled(calculation, job, known),
     each,
@@ -357,6 +363,13 @@ export const lackingFor = (calculation: Calculation, has: ReadonlySet<string>): 
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
   const word = vocabulary.get(name)
   return word?.list === true && word.kind === 'length' && bound.filter((it) => it.word === name).length === 1
+}
+
+/** “93 in, 93 1/8 in”: two readings of one measure. */
+function isAlmost(one: Tagged | undefined, other: Tagged): boolean {
+  if (!one?.quantity || one.quantity.kind !== other.quantity?.kind) return false
+  const [a, b] = [toNumber(one.quantity.amount), toNumber(other.quantity.amount)]
+  return a !== b && Math.max(a, b) < 1.05 * Math.min(a, b)
 }
 
 /** “9 cm by 9 cm”, “90 x 90”: what stands so beside one another is one thing. */

@@ -33,14 +33,17 @@ export interface Taught {
 export interface Sort {
   readonly kind: MessageKind
   readonly share: number
+  /** How surely it has to do with a sum: asks for one, or tells something for one. */
+  readonly ofSums: number
 }
 
 export function sortOf(looked: Looked): Sort {
-  const [kind, share] = [...kindsOf(weights(), looked)].reduce((a, b) => (b[1] > a[1] ? b : a))
-  return { kind, share }
+  const shares = kindsOf(weights(), looked)
+  const [kind, share] = [...shares].reduce((a, b) => (b[1] > a[1] ? b : a))
+  return { kind, share, ofSums: (shares.get('sum') ?? 0) + (shares.get('told') ?? 0) }
 }
 
-/** The best reading of a message that names no kind of post; nothing where two sizes are said of one word. */
+/** The best reading of a message; nothing where one size was measured twice, and not alike. */
 export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const { job } = looked.heard
   const talk = talkedOf(job).now
@@ -53,10 +56,14 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
       )
     : undefined
   const [first, next] = again ? [again] : readings
-  if (!first || first.clashes) return undefined
+  if (!first || first.repeated) return undefined
   const { calculation } = first
   const best = { ...first, ...wholeRows(looked, first) }
-  const asks = again ? [] : resultsOf(looked, sort, best, talk)
+  const chosen = Object.values(calculation.needs).flatMap((word) =>
+    word.kind === 'choice' ? optionTold(looked, word, best.bound) : [],
+  )
+  const tells = looked.heard.readings.length > 0 || chosen.length > 0
+  const asks = again ? [] : resultsOf(looked, sort, best, talk, tells)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
   const outright = [...saidOutright(looked.message, calculation.needs, job), ...peopleIn(looked, best)]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
@@ -69,9 +76,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
       ...outright,
       ...sure.map((it) => ({ reading: it.reading, word: strict(it, calculation), at: yard, score: it.sure })),
     ],
-    chosen: Object.values(calculation.needs).flatMap((word) =>
-      word.kind === 'choice' ? optionTold(looked, word, best.bound) : [],
-    ),
+    chosen,
     // What is hardly surer to be that word than another, or none, is left for a question.
     loose: [...best.left, ...best.bound.filter((it) => !sure.includes(it)).map((it) => it.reading)].filter(
       (reading) => !outright.some((it) => it.reading === reading),
@@ -116,14 +121,26 @@ const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
 
 // A second thing is asked for too where it is so likely, and where the message has so much room for two.
 const secondToo = 0.25
+// So surely a message without any size only tells something that we have no word for.
+const surelyTold = 0.8
 
 /** What a message asks of the calculation; nothing where it only tells, or goes on with what was asked before. */
-function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): string[] {
+function resultsOf(
+  looked: Looked,
+  sort: Sort,
+  { calculation, bound }: Reading,
+  talk: readonly string[],
+  tells: boolean,
+): string[] {
   const { job } = looked.heard
   const likely = resultsAsked(weights(), looked, calculation)
   const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
-  if (sort.kind === 'told' && goesOn) return []
+  // “Tonnage”, “per hole”, “just the tax”: what tells nothing asks, though it is as short as what only tells.
+  const isNamed = likely[0] !== undefined && looked.hits.some((it) => it.word === likely[0]?.result)
+  const isWhy = looked.message.some(({ stem }) => stem === 'why')
+  const isToo = !tells && !isWhy && sort.ofSums > surelyTold && (sort.share < surelyTold || isNamed)
+  if (sort.kind === 'told' && goesOn && !isToo) return []
   // What answers our own question, and asks nothing, goes on with what was asked before.
   const answersUs = bound.length > 0 && bound.every(({ word }) => job.asked.some((it) => it.word === word))
   if (answersUs && goesOn && !isAsked(looked.message)) return []
