@@ -146,7 +146,7 @@ export const picketSpacing = calculation({
       // 12 × 3 1/2 = 42; 70 5/8 − 42 = 28 5/8; shared by 13 gaps = 229/104 = 2 21/104
       ask: 'What spacing for a 70 5/8 in bay with 3 1/2 in pickets and gaps of at most 2 1/2 in?',
       given: { opening: '70 5/8 in', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' },
-      expect: { pickets: '12 pickets', gap: '2 21/104 in', tapeGap: '2 3/16 in' },
+      expect: { gap: '2 21/104 in', tapeGap: '2 3/16 in', pickets: '12 pickets' },
     },
     {
       // 24 × 70 = 1680; 2400 − 1680 = 720; 720/25 = 28.8

@@ -408,8 +408,7 @@ const isSameMeasure = (word: string, other: string): boolean => {
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
-const askedPlace = (word: string, { job }: Heard): string =>
-  job.asked.find((it) => it.word === word && isRun(runOf(it.at)))?.at ?? yard
+const askedPlace = (word: string, { job }: Heard): string => job.asked.find((it) => it.word === word)?.at ?? yard
 
 const ofBays = new Set(['pickets', 'gap', 'tapeGap', 'lastGap', 'railCut', 'opening', 'picketsHung', 'picketsToBuy'])
 /** “How many pickets in bay 3?” */

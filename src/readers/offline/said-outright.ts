@@ -6,7 +6,7 @@ import { weight } from './cue-score.ts'
 import { cutsIn } from './cuts-said.ts'
 import { diagonalsIn } from './diagonals-said.ts'
 import { namedAfter } from './named-after.ts'
-import type { Token } from './stems.ts'
+import { stem, type Token } from './stems.ts'
 
 /** What a message says outright of the words of a calculation. */
 export function saidOutright(
@@ -22,7 +22,11 @@ export function saidOutright(
     ? message.find(({ reading }, i) => reading?.quantity?.kind === 'duration' && message[i + 1]?.stem === 'ago')
         ?.reading
     : undefined
+  const deep = needed.has('holeDepth') ? message.filter((_, i) => isDeep(message, i)) : []
   return [
+    ...(deep.length === 1
+      ? [{ reading: deep[0]?.reading as Tagged, word: 'holeDepth', at: yard, score: weight.byPlace }]
+      : []),
     ...(age ? [{ reading: age, word: 'woodAge', at: yard, score: weight.byPlace }] : []),
     ...(limit ? [{ reading: limit, word: 'moistureLimit', at: yard, score: weight.byPlace }] : []),
     ...cutsIn(message, needed),
@@ -30,6 +34,18 @@ export function saidOutright(
     ...namedAfter(message, needs, new Set(asked.map((it) => it.word))),
   ]
 }
+
+/** “Four posts, 24 in deep”: as deep as the holes, unless what lies in them stands beside it. */
+function isDeep(message: readonly Token[], at: number): boolean {
+  const { reading } = message[at] as Token
+  const isLength =
+    reading !== undefined && !reading.section && (reading.quantity?.kind === 'length' || reading.bare !== null)
+  if (!isLength || message[at + 1]?.stem !== 'deep') return false
+  return message.slice(Math.max(0, at - 3), at + 5).every(({ stem: it }) => !liesInHoles.has(it))
+}
+const liesInHoles = new Set(
+  'gravel stone rock scoria concrete cement footing bed base trench strip water rot frost'.split(' ').map(stem),
+)
 
 const isLimit = (reading: Tagged | undefined): boolean =>
   reading?.quantity?.kind === 'percent' && (reading.firmness === 'at-most' || reading.firmness === 'less-than')

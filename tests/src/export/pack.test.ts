@@ -15,7 +15,8 @@ describe('the pack of a talk', () => {
     expect(pack.sheets.map((it) => it.title)).toEqual(['Pickets in one bay, with equal gaps', 'Take care'])
     expect(pack.sheets[0]?.blocks.map((it) => it.kind)).toEqual(expect.arrayContaining(['lines', 'table', 'drawing']))
     const lines = linesOf(pack, 'Pickets')
-    expect(lines[0]).toBe('pickets in one bay: 12 pickets')
+    // Who asks what spacing is told the spacing first.
+    expect(lines.slice(0, 2)).toEqual(['gap by the tape: 2 3/16 in', 'pickets in one bay: 12 pickets'])
     expect(lines.indexOf('opening: 70 5/8 in')).toBeGreaterThan(lines.indexOf('Worked from:'))
     expect(linesOf(pack, 'Take care').join(' ')).toMatch(/gas pipe or cable can kill.*lot line.*building office/)
     expect(standingLine).toMatch(/Buried lines.*Lot line.*Local code/)

@@ -232,7 +232,7 @@ async function answered({ method, at, headers: sent, body: carried }: Sent, app:
   expect(answer.headers.get('referrer-policy')).toBe('no-referrer')
   if (text !== '')
     expect(answer.headers.get('content-type')).toMatch(
-      /charset=utf-8|^application\/(json|pdf)|^image\/svg|^text\/event-stream/i,
+      /charset=utf-8|^application\/(json|schema\+json|pdf)|^image\/svg|^text\/event-stream/i,
     )
   expect(answer.headers.get('request-id')).toMatch(/^[\da-f-]{36}$/)
   expect([...answer.headers].filter(([name]) => name.startsWith('access-control'))).toEqual([])

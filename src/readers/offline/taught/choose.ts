@@ -66,6 +66,10 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
       (it) => it.reading.quantity?.kind === 'date' && heard.job.asked.some((asked) => asked.word === it.word),
     )
     if (isDay) return 'own'
+    // The same sum, and ours has a place for all that was said.
+    const isSame = own.context.length > 0 && own.context.every((it) => taught.calculation.gives[it.word] !== undefined)
+    if (isSame && taught.loose.length > 0 && own.loose.length === 0 && own.bound.length > taught.bound.length)
+      return 'own'
     if (taught.bound.length === 0 && taught.loose.length > 0 && own.bound.length > 0) return 'own'
     if (taught.ahead >= close || openTaught > 0) return 'taught'
     return own.loose.length === 0 && (own.bound.length > 0 || own.context.length > 0) ? 'own' : 'torn'

@@ -68,7 +68,8 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const outright = [...saidOutright(looked.message, calculation.needs, job), ...peopleIn(looked, best)]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
     outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
-  const sure = best.bound.filter((it) => isSure(it, isVerdict) && !isOutright(it))
+  const open = new Set(job.asked.map((it) => it.word))
+  const sure = best.bound.filter((it) => isSure(it, isVerdict && !open.has(it.word)) && !isOutright(it))
   return {
     asks: asks.map((word) => ({ word, at: yard })),
     calculation,

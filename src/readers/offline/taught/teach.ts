@@ -120,7 +120,7 @@ class Slope {
   }
 }
 
-const rounds = 12
+const rounds = 8
 
 /** A message and what kind of message it is. */
 export interface KindLesson {
@@ -284,7 +284,7 @@ function weighed(choices: readonly Choice[], isFew = false): Speaking {
     right,
     options: options.map((features) => features.filter(([name]) => (seen.get(name) ?? 0) > 1)),
   }))
-  const slope = new Slope(0.25, 0.001)
+  const slope = new Slope(0.25, 0.004)
   for (let round = 0; round < rounds; round++)
     for (const { options, right } of rows) {
       const share = normal(
