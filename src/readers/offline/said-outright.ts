@@ -22,11 +22,7 @@ export function saidOutright(
     ? message.find(({ reading }, i) => reading?.quantity?.kind === 'duration' && message[i + 1]?.stem === 'ago')
         ?.reading
     : undefined
-  const deep = needed.has('holeDepth') ? message.filter((_, i) => isDeep(message, i)) : []
   return [
-    ...(deep.length === 1
-      ? [{ reading: deep[0]?.reading as Tagged, word: 'holeDepth', at: yard, score: weight.byPlace }]
-      : []),
     ...(age ? [{ reading: age, word: 'woodAge', at: yard, score: weight.byPlace }] : []),
     ...(limit ? [{ reading: limit, word: 'moistureLimit', at: yard, score: weight.byPlace }] : []),
     ...cutsIn(message, needed),
@@ -35,7 +31,13 @@ export function saidOutright(
   ]
 }
 
-/** “Four posts, 24 in deep”: as deep as the holes, unless what lies in them stands beside it. */
+/** “Four posts, 24 in deep”, where holes of one kind are spoken of: how deep they are. */
+export function depthOfHoles(message: readonly Token[], needs: Readonly<Record<string, Word>>): Bound[] {
+  const [reading, more] = message.flatMap((it, i) => (it.reading && isDeep(message, i) ? [it.reading] : []))
+  return needs.holeDepth && reading && !more ? [{ reading, word: 'holeDepth', at: yard, score: weight.byPlace }] : []
+}
+
+/** “24 in deep”: as deep as the holes, unless what lies in them stands beside it. */
 function isDeep(message: readonly Token[], at: number): boolean {
   const { reading } = message[at] as Token
   const isLength =

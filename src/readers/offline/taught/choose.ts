@@ -39,7 +39,7 @@ const clearly = 1.2
 // So much where no size is said and the vocabulary names no sum.
 const surely = 2
 // The least sure binding is hardly surer than its rivals.
-const unsure = 4
+const unsure = 3
 // So little better than the next, in a talk, that neither is taken: one in three of such answers was wrong.
 const close = 0.8
 

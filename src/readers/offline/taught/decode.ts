@@ -234,11 +234,14 @@ function tried(
     const held = at === undefined ? 0 : (own[at] as number)
     return !words[best]?.list && at !== best && mine > weigh.twice && mine - held > weigh.twice && chosen.includes(best)
   })
-  const repeated = scores.some((own, i) => {
-    const best = own.indexOf(Math.max(...own))
-    const other = (own[best] ?? 0) > 0 && !words[best]?.list ? quantities[chosen.indexOf(best)] : undefined
-    return other !== undefined && isAlmost(quantities[i]?.reading, other.reading)
-  })
+  const repeated = quantities.some(({ reading }, i) =>
+    quantities.some(
+      (other, j) =>
+        j > i &&
+        [chosen[i], chosen[j]].every((at) => at === undefined || !words[at]?.list) &&
+        isAlmost(reading, other.reading),
+    ),
+  )
   const bound = chosen.flatMap((at, i): Binding[] => {
     if (at === undefined || clashes[i]) return []
     const own = scores[i] as number[]

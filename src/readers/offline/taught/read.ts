@@ -5,7 +5,7 @@ import type { Bound } from '../bound.ts'
 import { isAsked } from '../asked-of-fence.ts'
 import { isOfPeople } from '../fits.ts'
 import { saysAnew } from '../said-anew.ts'
-import { saidOutright } from '../said-outright.ts'
+import { depthOfHoles, saidOutright } from '../said-outright.ts'
 import { weight } from '../cue-score.ts'
 import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
@@ -65,7 +65,11 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const tells = looked.heard.readings.length > 0 || chosen.length > 0
   const asks = again ? [] : resultsOf(looked, sort, best, talk, tells)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
-  const outright = [...saidOutright(looked.message, calculation.needs, job), ...peopleIn(looked, best)]
+  const outright = [
+    ...depthOfHoles(looked.message, calculation.needs),
+    ...saidOutright(looked.message, calculation.needs, job),
+    ...peopleIn(looked, best),
+  ]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
     outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
   const open = new Set(job.asked.map((it) => it.word))
@@ -151,7 +155,7 @@ function resultsOf(
 }
 
 // “The thingummy is 3 in”: no verdict is given on a size that nothing names and that is not very sure.
-const enough = { named: 0.5, unnamed: 0.5, unnamedInVerdict: 4 } as const
+const enough = { named: 0.5, unnamed: 0.5, unnamedInVerdict: 3 } as const
 const isSure = ({ sure, named }: Binding, isVerdict: boolean): boolean =>
   named ? sure >= enough.named : isVerdict ? sure >= enough.unnamedInVerdict : sure === 0 || sure >= enough.unnamed
 

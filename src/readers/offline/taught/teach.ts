@@ -101,6 +101,11 @@ const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying:
       }
     })
 
+interface Pace {
+  readonly rounds: number
+  readonly draw: number
+}
+
 class Slope {
   readonly weight = new Map<string, number>()
   private readonly squares = new Map<string, number>()
@@ -120,7 +125,8 @@ class Slope {
   }
 }
 
-const rounds = 8
+/** How often all lessons are gone through, and how strongly weights are drawn back. Where few sentences teach much, as of fences, more is kept. */
+const pace = { usual: { rounds: 8, draw: 0.004 }, few: { rounds: 12, draw: 0.001 } } as const
 
 /** A message and what kind of message it is. */
 export interface KindLesson {
@@ -216,6 +222,8 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
             return of.length < 2 || right < 0 ? [] : [{ right, options: of.map((it) => labelled(it, found)) }]
           })
         }),
+        false,
+        pace.few,
       ),
     ),
     asks: byLabel(
@@ -228,6 +236,7 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
           ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
         ],
         true,
+        pace.few,
       ),
     ),
   }
@@ -275,7 +284,7 @@ function byLabel(weights: Speaking): Table {
   return table
 }
 
-function weighed(choices: readonly Choice[], isFew = false): Speaking {
+function weighed(choices: readonly Choice[], isFew = false, { rounds, draw } = pace.usual as Pace): Speaking {
   // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
   const seen = new Map<string, number>()
   for (const { options, right } of choices)
@@ -284,7 +293,7 @@ function weighed(choices: readonly Choice[], isFew = false): Speaking {
     right,
     options: options.map((features) => features.filter(([name]) => (seen.get(name) ?? 0) > 1)),
   }))
-  const slope = new Slope(0.25, 0.004)
+  const slope = new Slope(0.25, draw)
   for (let round = 0; round < rounds; round++)
     for (const { options, right } of rows) {
       const share = normal(
