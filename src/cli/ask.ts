@@ -9,6 +9,7 @@ import { readSettings } from '../settings.ts'
 import { today } from '../today.ts'
 import { tell } from './tell.ts'
 import { typed } from './typed.ts'
+import { endsAs } from './ending.ts'
 
 const usage = `${typed('ask')} "question" ["next turn" …]
   --json               prints one Answer a line
@@ -98,12 +99,4 @@ process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
   process.exit(1)
 })
 
-main(process.argv.slice(2)).then(
-  (code) => {
-    process.exitCode = code
-  },
-  (fault: unknown) => {
-    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
-    process.exitCode = 1
-  },
-)
+endsAs(main)

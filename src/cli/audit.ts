@@ -5,6 +5,7 @@ import { editions, version } from '../../engine/index.ts'
 import { audit } from '../audit.ts'
 import { exportSchema } from '../export/export.ts'
 import { typed } from './typed.ts'
+import { endsAs } from './ending.ts'
 
 async function main(args: readonly string[]): Promise<number> {
   const [file] = args
@@ -51,12 +52,4 @@ async function main(args: readonly string[]): Promise<number> {
   return differences.length === 0 ? 0 : 1
 }
 
-main(process.argv.slice(2)).then(
-  (code) => {
-    process.exitCode = code
-  },
-  (fault: unknown) => {
-    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
-    process.exitCode = 1
-  },
-)
+endsAs(main)

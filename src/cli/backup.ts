@@ -4,6 +4,7 @@ import { readSettings } from '../settings.ts'
 import { writeBackup } from '../store/backup.ts'
 import { openStore, talksFileIn } from '../store/open.ts'
 import { typed } from './typed.ts'
+import { endsAs } from './ending.ts'
 
 async function main(args: readonly string[]): Promise<number> {
   const [file] = args
@@ -42,12 +43,4 @@ async function main(args: readonly string[]): Promise<number> {
   }
 }
 
-main(process.argv.slice(2)).then(
-  (code) => {
-    process.exitCode = code
-  },
-  (fault: unknown) => {
-    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
-    process.exitCode = 1
-  },
-)
+endsAs(main)

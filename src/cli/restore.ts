@@ -7,6 +7,7 @@ import { putGoodCopyBack } from '../store/good-copy.ts'
 import { openStore, talksFileIn } from '../store/open.ts'
 import type { Put } from '../store/whole-talks.ts'
 import { typed } from './typed.ts'
+import { endsAs } from './ending.ts'
 
 async function main(args: readonly string[]): Promise<number> {
   const [file] = args
@@ -64,12 +65,4 @@ async function lastGood(): Promise<number> {
   return 0
 }
 
-main(process.argv.slice(2)).then(
-  (code) => {
-    process.exitCode = code
-  },
-  (fault: unknown) => {
-    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`)
-    process.exitCode = 1
-  },
-)
+endsAs(main)

@@ -236,8 +236,8 @@ function readAnew(all: Heard): Request {
     !(isLater(heard.job)
       ? isSort('sum', 0) || isSort('told', 0)
       : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
-  const reading = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
-  const taught = reading && isOfKinds(reading.calculation, heard, places) ? undefined : reading
+  const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
+  const taught = tried && isOfKinds(tried.calculation, heard, places) ? undefined : tried
   const which = taught
     ? chosenReading(taught, { meant, bound, loose, context, ofKinds: places.length > 0 }, heard)
     : 'own'
@@ -354,12 +354,12 @@ function readAnew(all: Heard): Request {
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   const isOfTrade = isOfTheTrade(message)
+  // “Per stick”: in a talk about sums it is about them.
+  const isOfSum = isFence || (isLater(heard.job) && sort.ofSums > 0.5 && !isOfTrade)
   // Nothing else answers it: what comes near is worth reading.
   if (nearest && isOfTrade) return { ...request, notes: [nearest.note] }
-  return {
-    ...request,
-    declines: declined(isFence ? 'not-understood' : isOfTrade ? 'not-yet' : 'off-trade', heard.said.slice(0, 200)),
-  }
+  const why = isOfSum ? 'not-understood' : isOfTrade ? 'not-yet' : 'off-trade'
+  return { ...request, declines: declined(why, heard.said.slice(0, 200)) }
 }
 
 const wordsBesideSum = 3 // of a message call for a note that is worth reading beside a sum

@@ -30,6 +30,13 @@ describe('in a sentence', () => {
     ['27 posts 10in holes 3ft deep bags?', ['27', '10 in', '3 ft']],
     ['11 ft wide hole', ['11 ft']],
     ['12 in by 36 in', ['12 in', '36 in']],
+    // A gate and a hole are no sticks; timber of 70 × 35 mm is.
+    ['the leaf is 57 by 39', ['57', '39']],
+    ['holes 12 by 30', ['12', '30']],
+    ['rails are 70 by 35', ['70x35 35 mm × 70 mm']],
+    ['it is out five eighths', ['5/8']],
+    ['a sixteenth each side', ['1/16']],
+    ['an eighth of the bags', []],
     ['posts are 4x4, actual 3 1/2 in', ['4x4 3 1/2 in × 3 1/2 in', '3 1/2 in']],
     ['24 on center', ['24']],
     ['600 dia', ['600']],

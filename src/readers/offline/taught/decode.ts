@@ -234,13 +234,9 @@ function tried(
     const held = at === undefined ? 0 : (own[at] as number)
     return !words[best]?.list && at !== best && mine > weigh.twice && mine - held > weigh.twice && chosen.includes(best)
   })
-  const repeated = quantities.some(({ reading }, i) =>
-    quantities.some(
-      (other, j) =>
-        j > i &&
-        [chosen[i], chosen[j]].every((at) => at === undefined || !words[at]?.list) &&
-        isAlmost(reading, other.reading),
-    ),
+  const repeated = quantities.some(
+    ({ reading }, i) =>
+      (chosen[i] === undefined || clashes[i]) && quantities.some((other) => isAlmost(reading, other.reading)),
   )
   const bound = chosen.flatMap((at, i): Binding[] => {
     if (at === undefined || clashes[i]) return []
@@ -368,10 +364,10 @@ const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean =>
   return word?.list === true && word.kind === 'length' && bound.filter((it) => it.word === name).length === 1
 }
 
-/** “93 in, 93 1/8 in”: two readings of one measure. */
-function isAlmost(one: Tagged | undefined, other: Tagged): boolean {
-  if (!one?.quantity || one.quantity.kind !== other.quantity?.kind) return false
-  const [a, b] = [toNumber(one.quantity.amount), toNumber(other.quantity.amount)]
+/** “93 in, 93 1/8 in”: two measures of one length. */
+function isAlmost({ quantity: one }: Tagged, { quantity: other }: Tagged): boolean {
+  if (one?.kind !== 'length' || other?.kind !== 'length') return false
+  const [a, b] = [toNumber(one.amount), toNumber(other.amount)]
   return a !== b && Math.max(a, b) < 1.05 * Math.min(a, b)
 }
 

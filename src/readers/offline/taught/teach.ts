@@ -125,8 +125,8 @@ class Slope {
   }
 }
 
-/** How often all lessons are gone through, and how strongly weights are drawn back. Where few sentences teach much, as of fences, more is kept. */
-const pace = { usual: { rounds: 8, draw: 0.004 }, few: { rounds: 12, draw: 0.001 } } as const
+/** How often all lessons are gone through, and how strongly weights are drawn back. More is kept where few sentences teach much, as of fences, and where a danger must be known surely. */
+const pace = { usual: { rounds: 8, draw: 0.004 }, sure: { rounds: 12, draw: 0.001 } } as const
 
 /** A message and what kind of message it is. */
 export interface KindLesson {
@@ -192,6 +192,8 @@ function taughtInParts(
           options: kinds.map((it) => labelled(it, kindFeatures(looked))),
           right: kinds.indexOf(kind),
         })),
+        false,
+        pace.sure,
       ),
     ),
   }
@@ -223,7 +225,7 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
           })
         }),
         false,
-        pace.few,
+        pace.sure,
       ),
     ),
     asks: byLabel(
@@ -236,7 +238,7 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
           ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
         ],
         true,
-        pace.few,
+        pace.sure,
       ),
     ),
   }

@@ -75,4 +75,45 @@ describe('what a later turn leaves standing', () => {
     // π × 36 × 24 − 3 1/2² × 24 = 2420.3 in³ = 1.4006 ft³; × 11 / 0.45 = 34.2
     expect([figure?.word, figure?.at, figure?.text]).toEqual(['bags', 'corner-posts+gate-posts', bags])
   })
+
+  it('what is told of the posts that were asked about is told of them', async () => {
+    const answers = await talk([
+      'how many bags for the corner posts?',
+      '4 posts',
+      '10 in wide and 30 in deep',
+      '60 lb bags',
+    ])
+    expect(answers[1]?.asks.map((it) => it.word)).not.toContain('posts')
+    const figure = answers.at(-1)?.figures.find((it) => it.headline)
+    // π × 25 × 30 − 3 1/2² × 30 = 1988.7 in³ = 1.1509 ft³; × 4 / 0.45 = 10.2
+    expect([figure?.word, figure?.at, figure?.text]).toEqual(['bags', 'corner-posts', '11 bags'])
+  })
+
+  it('two words ask for another result of the same sum', async () => {
+    const [, answer] = await talk([
+      'How many 60 lb bags for 11 posts, holes 10 in wide, 30 in deep, 6 in of gravel?',
+      'per hole',
+    ])
+    // π × 25 × 24 − 3 1/2² × 24 = 1591.0 in³ = 0.9207 ft³; / 0.45 = 2.05
+    expect(results(answer).bagsPerHole).toBe('3 bags')
+  })
+
+  it('two words that cannot be taken are not called off the trade', async () => {
+    const [, answer] = await talk(['23 posts 4x4x8 of wet fir, what do they weigh?', 'per stick'])
+    expect(answer?.declined?.why ?? '').not.toContain('outside what I know')
+  })
+
+  it('a reading that was asked for is one, though nothing names it', async () => {
+    const [, answer] = await talk(['is this dry enough to finish?', '14 at depth, can says 15'])
+    expect(results(answer).dryEnough).toBe('dry enough')
+  })
+
+  it('who asks what spacing is told the spacing first', async () => {
+    const [answer] = await talk([
+      'What spacing for a 70 5/8 in bay with 3 1/2 in pickets and gaps of at most 2 1/2 in?',
+    ])
+    const leads = answer?.figures.filter((it) => it.headline).map((it) => it.text)
+    // 70 5/8 − 12 × 3 1/2 = 28 5/8; shared by 13 gaps = 2 21/104 in
+    expect(leads).toEqual(['2 3/16 in', '12 pickets', '2 21/104 in'])
+  })
 })
