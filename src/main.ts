@@ -43,7 +43,7 @@ async function main(settings: Settings): Promise<void> {
       evidence: () => keptEvidence(new URL('.', import.meta.url)),
     }),
   })
-  const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host, ...legibly }, (address) => {
+  const server = serve({ fetch: app.fetch, port: settings.port, hostname: settings.host, ...legibly() }, (address) => {
     const host = settings.host.includes(':') ? `[${settings.host}]` : settings.host
     process.stdout.write(`Plumbpost is at http://${host}:${address.port}/\n${house.reads}\n`)
   })

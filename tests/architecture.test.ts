@@ -93,6 +93,22 @@ describe('the engine is pure', () => {
   })
 })
 
+describe('the program', () => {
+  it('runs nothing that was said: no code is made of text, and no other program is started', () => {
+    const starts = /^(node:)?(child_process|cluster|vm|worker_threads|repl)$/
+    expect(breaches([...engine, ...src], (to) => starts.test(to))).toEqual([])
+    expect([...engine, ...src].flatMap((path) => madeOfText(read(path)).map((what) => `${path}: ${what}`))).toEqual([])
+    const seen = `eval('1'); new Function('a'); const f = Function; it.eval; const o = { eval: 1 }; setTimeout('a()', 1); setTimeout(a, 1)`
+    expect(madeOfText(parse('src/x.ts', seen))).toEqual(['eval', 'Function', 'Function', 'setTimeout'])
+  })
+
+  it('hashes by SHA-256, and by nothing else', () => {
+    const hashes = [...engine, ...src].flatMap((path) => hashesIn(read(path)))
+    expect(hashes.length).toBeGreaterThan(5)
+    expect(hashes.filter((it) => it !== "'sha256'")).toEqual([])
+  })
+})
+
 describe('files and folders', () => {
   it('the top of the repository holds only what it should', () => {
     const known = [
@@ -292,6 +308,29 @@ function isOnlyAName(node: ts.Identifier): boolean {
       ts.isMethodSignature(parent)) &&
     parent.name === node
   )
+}
+
+/** Names by which a text would be run. */
+function madeOfText(file: ts.SourceFile): string[] {
+  const found: string[] = []
+  walk(file, (node) => {
+    if (ts.isIdentifier(node) && /^(eval|Function)$/.test(node.text) && !isOnlyAName(node)) found.push(node.text)
+    if (!ts.isCallExpression(node) || !ts.isIdentifier(node.expression)) return
+    const [first] = node.arguments
+    if (/^set(Timeout|Interval)$/.test(node.expression.text) && first && ts.isStringLiteralLike(first))
+      found.push(node.expression.text)
+  })
+  return found
+}
+
+/** What is hashed by, as it is written. */
+function hashesIn(file: ts.SourceFile): string[] {
+  const found: string[] = []
+  walk(file, (node) => {
+    if (!ts.isCallExpression(node) || !/^create(Hash|Hmac)$/.test(node.expression.getText(file))) return
+    found.push(node.arguments[0]?.getText(file) ?? '')
+  })
+  return found
 }
 
 /** Tests that would not run, or would keep others from running. */

@@ -5,7 +5,7 @@ import { bodyLimit } from 'hono/body-limit'
 import { HTTPException } from 'hono/http-exception'
 import { secureHeaders } from 'hono/secure-headers'
 import { streamSSE } from 'hono/streaming'
-import type { Answer } from '../answer.ts'
+import type { Answer, Turn } from '../answer.ts'
 import type { Assistant } from '../assistant.ts'
 import { type Changed, changeJob, changeUnits, undoChange, workIn } from '../changing.ts'
 import { listCalculations, runCalculation } from '../direct.ts'
@@ -13,7 +13,6 @@ import { openIn } from '../next.ts'
 import { jobSheet } from '../sheet.ts'
 import { inHtml } from '../web/in-html.ts'
 import { type Limits, limitsAlone } from '../settings.ts'
-import type { Turn } from '../answer.ts'
 import type { KeptTurn, Store, TalkTurn } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { confirmedIn, inputsIn, objectIn, textIn } from './body.ts'
@@ -116,7 +115,7 @@ export function createApp({
   const owners = secret === undefined ? null : createOwners(secret)
   app.use(
     secret !== undefined && owners
-      ? letIn({ secret, owners, proxies, wrong: new Rate(limits.wrongSecrets) })
+      ? letIn({ secret, store, owners, proxies, wrong: new Rate(limits.wrongSecrets) })
       : (c, next) => {
           c.set('visitor', 'everybody')
           return next()
@@ -176,7 +175,11 @@ export function createApp({
     // A page has it as a cookie, out of reach of scripts; a program must be told.
     return c.json({ id, ...(c.req.header('origin') === undefined ? { owner: token } : {}) }, 201)
   })
-  app.delete('/api/owner', (c) => {
+  app.delete('/api/owner', async (c) => {
+    const visitor = c.get('visitor')
+    if (typeof visitor === 'object') await store.leave(visitor.owner)
+    // What a browser keeps of the talks that were shown goes with it (ASVS 5.0, 14.3.1).
+    c.header('Clear-Site-Data', '"cache", "storage"')
     takeToken(c, callerOf(c, proxies).isSecure)
     return c.body(null, 204)
   })
@@ -417,9 +420,9 @@ function attend(c: Context, running: Running, hear: Parameters<Running['listen']
 /** Longer than a database takes that is there, shorter than whoever asks waits. */
 const longestLookMs = 3_000
 
-/** Both tables answer, with the columns that came last. */
+/** The tables answer, with the columns that came last. */
 const isReady = (store: Store): Promise<boolean> => {
-  const looked = Promise.all([store.isOf('', ''), store.tokens({ id: '' })]).then(
+  const looked = Promise.all([store.isOf('', ''), store.tokens({ id: '' }), store.hasLeft('')]).then(
     () => true,
     () => false,
   )

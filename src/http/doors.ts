@@ -70,6 +70,7 @@ const openToAll = /^\/(healthz|readyz|shared\/[^/]+|web\/page\.css|web\/mark\.sv
 
 interface Door {
   readonly secret: string
+  readonly store: Pick<Store, 'hasLeft'>
   readonly owners: Owners
   readonly proxies: readonly string[]
   /** Wrong secrets, by address. */
@@ -78,9 +79,9 @@ interface Door {
 
 /**
  * Who shows a token of their own is its owner. Else the secret is asked for: a program sends it as a bearer's token; a browser asks for a name,
- * which may be any, and a password.
+ * which may be any, and a password. Who has left is nobody, by whatever copy of their token.
  */
-export const letIn = ({ secret, owners, proxies, wrong }: Door): MiddlewareHandler => {
+export const letIn = ({ secret, store, owners, proxies, wrong }: Door): MiddlewareHandler => {
   const known = digest(secret)
   return async (c, next) => {
     if (openToAll.test(c.req.path)) return next()
@@ -88,7 +89,7 @@ export const letIn = ({ secret, owners, proxies, wrong }: Door): MiddlewareHandl
     const said = secretIn(c.req.header('authorization') ?? '')
     const kept = tokenIn(c, isSecure)
     const shown = owners.read(said ?? '') ?? owners.read(kept ?? '')
-    if (shown?.isGood) return asOwner(shown)
+    if (shown?.isGood && !(await store.hasLeft(shown.owner))) return asOwner(shown)
     const seconds = said === null ? 0 : wrong.wait(address)
     if (seconds > 0) {
       c.header('Retry-After', String(seconds))
@@ -100,7 +101,7 @@ export const letIn = ({ secret, owners, proxies, wrong }: Door): MiddlewareHandl
       )
     }
     if (said !== null && timingSafeEqual(digest(said), known)) {
-      if (shown) return asOwner(shown)
+      if (shown && !(await store.hasLeft(shown.owner))) return asOwner(shown)
       c.set('visitor', 'newcomer')
       return next()
     }

@@ -88,8 +88,10 @@ export function createGuards(
       const inTalk = limits.tokens === Infinity ? 0 : await store.tokens({ id })
       if (inTalk >= limits.tokens)
         return `This talk has used ${inTalk} of the ${limits.tokens} tokens that a model may be asked for in one. So I read this without a model, as I do from now on; a new talk has its own.`
-      const midnight = new Date(`${clock().toISOString().slice(0, 10)}T00:00:00Z`)
-      const today = limits.tokensADay === Infinity ? 0 : await store.tokens({ since: midnight })
+      const since = new Date(`${clock().toISOString().slice(0, 10)}T00:00:00Z`)
+      // What a clock that was wrong has put into another day is of that day.
+      const before = new Date(since.getTime() + 86_400_000)
+      const today = limits.tokensADay === Infinity ? 0 : await store.tokens({ since, before })
       if (today >= limits.tokensADay)
         return `Today ${today} of the ${limits.tokensADay} tokens were used that a model may be asked for here in a day. So I read this without a model, until midnight UTC.`
       return undefined

@@ -8,11 +8,25 @@ import {
   STATUS_CODES,
 } from 'node:http'
 
-/** How `serve` of Hono's Node server makes its server: one that answers also what Node would close the line on without a word. */
-export const legibly = { createServer: createLegibleServer as typeof createServer }
+/** As long as a telephone may be without its line and still be there. */
+const usualUnreadMs = 60_000
 
-function createLegibleServer(options: ServerOptions, listen: RequestListener): Server {
+/**
+ * How `serve` of Hono's Node server makes its server: one that answers also what Node would close the line on without a word, and closes the line on
+ * whoever takes nothing of an answer for so long.
+ */
+export const legibly = (unreadMs = usualUnreadMs) => ({
+  createServer: ((options: ServerOptions, listen: RequestListener) =>
+    createLegibleServer(options, listen, unreadMs)) as typeof createServer,
+})
+
+function createLegibleServer(options: ServerOptions, listen: RequestListener, unreadMs: number): Server {
   const server = createServer({ ...options, requireHostHeader: false }, (request, response) => {
+    const { socket } = request
+    // Nothing went over the line for so long. That is no fault while an answer is in the making; what waits to be taken would wait in memory for ever.
+    response.setTimeout(unreadMs, () => {
+      if (socket.writableLength > 0) socket.destroy()
+    })
     if (isLegible(request)) return listen(request, response)
     response.writeHead(400, { ...headers, connection: 'close' })
     response.end(

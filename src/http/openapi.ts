@@ -93,7 +93,12 @@ export const operations: Readonly<Record<string, Readonly<Record<string, Operati
     delete: { says: 'Withdraws the link.', gives: { 204: null, ...talk } },
   },
   '/shared/{link}': { get: { says: 'A talk that is shared, as a page.', gives: { 200: html, ...talk } } },
-  '/api/owner': { delete: { says: 'Forgets who this browser is.', gives: { 204: null } } },
+  '/api/owner': {
+    delete: {
+      says: 'Leaves: the token that was shown is good no more, and links to its talks are withdrawn.',
+      gives: { 204: null },
+    },
+  },
   '/api/calculations': { get: { says: 'What can be run directly.', gives: { 200: 'Calculations' } } },
   '/api/calculations/{name}': {
     post: {

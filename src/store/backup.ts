@@ -1,15 +1,16 @@
 // This file is about the backup of all talks: one file of JSON lines, the same for every store, read and written talk by talk.
-// First line: what it is and the version of its rows. Then each conversation, followed by its turns. Last line: how many there are, and the checksum of all before.
+// First line: what it is and the version of its rows. Then who has left; then each conversation, followed by its turns. Last line: how many there are, and the checksum of all before.
 import { createHash, type Hash } from 'node:crypto'
 import { createReadStream } from 'node:fs'
 import { open, rename, rm } from 'node:fs/promises'
 import { z } from 'zod'
 import { version } from '../../engine/index.ts'
+import type { LeftRow } from './leaving.ts'
 import type { Store } from './store.ts'
 import type { ConversationRow, Put, TurnRow, WholeTalk } from './whole-talks.ts'
 
-/** The version of the rows. It goes up when a column is added; files of earlier versions stay readable. */
-const rowsVersion = 1
+/** The version of the rows. It goes up when a column or a table is added; files of earlier versions stay readable. */
+const rowsVersion = 2
 const longestLine = 256 * 1024 * 1024
 
 const conversationRow: z.ZodType<ConversationRow> = z.strictObject({
@@ -39,11 +40,13 @@ const turnRow: z.ZodType<TurnRow> = z.strictObject({
   events: json,
   tokens: z.int().min(0).nullable(),
 })
+const leftRow: z.ZodType<LeftRow> = z.strictObject({ owner: z.string(), at: z.string() })
 const first = z.object({ backup: z.literal('plumbpost talks'), rows: z.int().min(1), by: z.string(), made: z.string() })
 const end = z.object({ conversations: z.int(), turns: z.int(), sha256: z.string() })
 const line = z.union([
   z.strictObject({ conversation: conversationRow }),
   z.strictObject({ turn: turnRow }),
+  z.strictObject({ left: leftRow }),
   z.strictObject({ end }),
 ])
 
@@ -70,6 +73,7 @@ export async function writeBackup(store: Store, path: string, made: Date): Promi
         await file.appendFile(text)
       }
       await put({ backup: 'plumbpost talks', rows: rowsVersion, by: version, made: made.toISOString() })
+      for (const left of await store.takeLeft()) await put({ left })
       for await (const { conversation, turns } of store.takeTalks()) {
         await put({ conversation })
         for (const turn of turns) await put({ turn })
@@ -100,16 +104,19 @@ export async function restoreBackup(
   tell: (id: string, put: Put) => void,
 ): Promise<Counted> {
   const count = { conversations: 0, turns: 0 }
-  for await (const { turns } of talksIn(path)) {
+  for await (const it of read(path)) {
+    if ('left' in it) continue
     count.conversations++
-    count.turns += turns.length
+    count.turns += it.turns.length
   }
-  for await (const talk of talksIn(path)) tell(talk.conversation.id, await store.putTalk(talk))
+  for await (const it of read(path))
+    if ('left' in it) await store.putLeft(it.left)
+    else tell(it.conversation.id, await store.putTalk(it))
   return count
 }
 
-/** The talks of the file. Throws BadBackup at the first thing wrong with it, at the latest at its end. */
-async function* talksIn(path: string): AsyncGenerator<WholeTalk> {
+/** Who has left, and the talks of the file. Throws BadBackup at the first thing wrong with it, at the latest at its end. */
+async function* read(path: string): AsyncGenerator<WholeTalk | { readonly left: LeftRow }> {
   const bad = (why: string): BadBackup => new BadBackup(`“${path}” ${why}`)
   const hash = createHash('sha256')
   const count = { conversations: 0, turns: 0 }
@@ -128,25 +135,26 @@ async function* talksIn(path: string): AsyncGenerator<WholeTalk> {
       isBegun = true
       continue
     }
-    const read = whole ? line.safeParse(parsed(text)) : undefined
-    if (!read?.success) {
+    const row = whole ? line.safeParse(parsed(text)) : undefined
+    if (!row?.success) {
       if (!whole) break
       throw bad(`has a line that cannot be read, after ${count.conversations} talks. Take another copy.`)
     }
-    if ('end' in read.data) {
+    if ('end' in row.data) {
       if (talk) yield talk
-      const it = read.data.end
+      const it = row.data.end
       if (it.sha256 !== hash.copy().digest('hex'))
         throw bad('was changed since it was made: its checksum is another. Take another copy.')
       if (it.conversations !== count.conversations || it.turns !== count.turns)
         throw bad('does not hold as many talks and turns as its last line says. Take another copy.')
       isEnded = true
-    } else if ('conversation' in read.data) {
+    } else if ('left' in row.data) yield row.data
+    else if ('conversation' in row.data) {
       if (talk) yield talk
-      talk = { conversation: read.data.conversation, turns: [] }
+      talk = { conversation: row.data.conversation, turns: [] }
       count.conversations++
     } else {
-      const { turn } = read.data
+      const { turn } = row.data
       if (talk?.conversation.id !== turn.conversation || turn.n !== talk.turns.length)
         throw bad(`has a turn out of its place, after ${count.conversations} talks. Take another copy.`)
       talk.turns.push(turn)

@@ -25,12 +25,13 @@ export interface Patience {
  * What the database cannot help is thrown as Unavailable.
  */
 export async function inSpite<T>(work: () => Promise<T>, again: () => void, { busyMs, awayMs }: Patience): Promise<T> {
-  const begun = Date.now()
+  // Steady: the clock on the wall may be put back meanwhile.
+  const begun = performance.now()
   for (let attempt = 1; ; attempt++)
     try {
       return await work()
     } catch (fault) {
-      const waited = Date.now() - begun
+      const waited = performance.now() - begun
       const isToldAgain = turnedBack.test(codeOf(fault)) ? attempt < mostAttempts : isAway(fault) && waited < awayMs
       if (!isToldAgain && !(isLocked(fault) && waited < busyMs)) throw inWords(fault)
       if (isToldAgain) again()

@@ -1,5 +1,15 @@
 // This file is about the last good copy of the file of talks: made beside it when it is closed, and before it is used again where that was not done.
-import { closeSync, copyFileSync, existsSync, fsyncSync, openSync, renameSync, rmSync, statSync } from 'node:fs'
+import {
+  closeSync,
+  copyFileSync,
+  existsSync,
+  fsyncSync,
+  futimesSync,
+  openSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs'
 import type Database from 'libsql'
 
 const goodCopyOf = (file: string): string => file.replace(/\.sqlite$/, '.last-good.sqlite')
@@ -16,12 +26,14 @@ export function keepGoodCopy(database: Database.Database, file: string): void {
   const beside = `${copy}.${process.pid}`
   try {
     const changed = Math.max(changedAt(file), changedAt(`${file}-wal`))
-    if (changed <= changedAt(copy) || statSync(file).size > largest) return
+    // The copy has the time of what it was made of: whatever the clock did since, another time is another state.
+    if (Math.abs(changed - changedAt(copy)) < 1 || statSync(file).size > largest) return
     const { tables } = database.prepare('select count(*) as tables from sqlite_master').get() as { tables: number }
     if (tables === 0) return
     rmSync(beside, { force: true })
     database.prepare('vacuum into ?').run(beside)
     const written = openSync(beside, 'r+')
+    futimesSync(written, changed / 1000, changed / 1000)
     fsyncSync(written)
     closeSync(written)
     renameSync(beside, copy)

@@ -64,12 +64,12 @@ function postgres(connectionString: string): Kysely<Tables> {
 
 /** Several programs may open a fresh file at once. Who turns its journal on is let alone, and the others are told at once that it is locked. */
 async function sqlite(file: string, waitMs: number): Promise<Kysely<Tables>> {
-  const until = Date.now() + waitMs
+  const until = performance.now() + waitMs
   for (;;)
     try {
       return connected(file)
     } catch (fault) {
-      if (!isLocked(fault) || Date.now() >= until) throw fault
+      if (!isLocked(fault) || performance.now() >= until) throw fault
       await pause(10 + Math.random() * 40)
     }
 }

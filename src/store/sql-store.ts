@@ -4,6 +4,7 @@ import type { Answer } from '../answer.ts'
 import { inSpite, type Patience } from './faults.ts'
 import { Conflict, type KeptTurn, type Store } from './store.ts'
 import { announce, announced, askToHalt, withdraw } from './makings.ts'
+import { hasLeft, leave, putLeft, takeLeft } from './leaving.ts'
 import { makeTables, type Tables } from './tables.ts'
 import { asItStands } from './talk.ts'
 import { putTalk, takeTalks } from './whole-talks.ts'
@@ -86,6 +87,9 @@ export async function openSqlStore(
         return row !== undefined
       }),
 
+    leave: (owner) => run(() => leave(db, { owner, at: now() })),
+    hasLeft: (owner) => run(() => hasLeft(db, owner)),
+
     share: (id, link) =>
       run(async () => {
         const { numUpdatedRows } = await db
@@ -109,7 +113,9 @@ export async function openSqlStore(
           .select((it) => it.fn.sum<number | string | null>('tokens').as('sum'))
           .where('tokens', 'is not', null)
           .$if('id' in of, (it) => it.where('conversation', '=', 'id' in of ? of.id : ''))
-          .$if('since' in of, (it) => it.where('at', '>=', 'since' in of ? of.since.toISOString() : ''))
+          .$if('since' in of, (it) =>
+            'since' in of ? it.where('at', '>=', of.since.toISOString()).where('at', '<', of.before.toISOString()) : it,
+          )
           .executeTakeFirstOrThrow()
         return Number(sum ?? 0)
       }),
@@ -184,6 +190,8 @@ export async function openSqlStore(
 
     takeTalks: () => takeTalks(db, run),
     putTalk: (talk) => run(() => putTalk(db, talk)),
+    takeLeft: () => run(() => takeLeft(db)),
+    putLeft: (left) => run(() => putLeft(db, left)),
 
     retries: () => retries,
     close: () => db.destroy(),

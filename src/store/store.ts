@@ -2,6 +2,7 @@
 import type { Turn } from '../answer.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import type { InMaking } from './makings.ts'
+import type { LeftRow } from './leaving.ts'
 import type { Put, WholeTalk } from './whole-talks.ts'
 
 export interface Conversation {
@@ -62,11 +63,14 @@ export interface Store {
   /** Newest first: the owner's, or all there are where none is named. */
   list(owner?: string): Promise<Conversation[]>
   isOf(id: string, owner: string): Promise<boolean>
+  /** Nobody is let in as that owner any more, and the links to their talks are withdrawn. What they kept stays. */
+  leave(owner: string): Promise<void>
+  hasLeft(owner: string): Promise<boolean>
   /** Keeps the hash of the one link by which it may be read; null withdraws it. False where there is no such conversation. */
   share(id: string, link: string | null): Promise<boolean>
   sharedBy(id: string): Promise<string | null>
-  /** What models were asked and answered: in one conversation, or in all of them since that moment. */
-  tokens(of: { readonly id: string } | { readonly since: Date }): Promise<number>
+  /** What models were asked and answered: in one conversation, or in all of them from one moment until before the other. */
+  tokens(of: { readonly id: string } | { readonly since: Date; readonly before: Date }): Promise<number>
   read(id: string): Promise<Talk | null>
   /** A turn that was set aside is found too. */
   turnByKey(id: string, key: string): Promise<KeptTurn | null>
@@ -85,6 +89,9 @@ export interface Store {
   withdraw(id: string, key: string): Promise<void>
   /** Every talk, for a backup, one at a time. */
   takeTalks(): AsyncIterable<WholeTalk>
+  /** Everybody who has left, for a backup, and from one. */
+  takeLeft(): Promise<readonly LeftRow[]>
+  putLeft(left: LeftRow): Promise<void>
   /** A talk of a backup. What is there is never written over. */
   putTalk(talk: WholeTalk): Promise<Put>
   /** How often a write was turned back by the database and tried again, since the store was opened. */

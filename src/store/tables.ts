@@ -28,6 +28,11 @@ export interface Tables {
     /** What a model was asked and answered for it. Not set where none was. */
     tokens: number | null
   }
+  /** Owners who have left: their token is good no more, wherever a copy of it is. */
+  left_owners: {
+    owner: string
+    at: string
+  }
   /** Turns in the making that take their time. See `makings.ts`. */
   makings: {
     conversation: string
@@ -97,6 +102,12 @@ async function makeMissing(db: Kysely<Tables>): Promise<void> {
     .addColumn('halt', 'integer', (it) => it.notNull())
     .addColumn('events', 'text', (it) => it.notNull())
     .addPrimaryKeyConstraint('makings_once_a_key', ['conversation', 'key'])
+    .execute()
+  await db.schema
+    .createTable('left_owners')
+    .ifNotExists()
+    .addColumn('owner', 'text', (it) => it.primaryKey())
+    .addColumn('at', 'text', (it) => it.notNull())
     .execute()
   // Tables that are older than a column get it.
   await addMissing(db, 'turns', 'turn', 'integer')

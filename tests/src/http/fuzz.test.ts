@@ -301,7 +301,7 @@ describe('whatever comes', () => {
 describe('what comes down the line', () => {
   let server: ServerType
   beforeAll(async () => {
-    server = serve({ fetch: alone.fetch, port: 0, hostname: '127.0.0.1', ...legibly })
+    server = serve({ fetch: alone.fetch, port: 0, hostname: '127.0.0.1', ...legibly() })
     await new Promise((resolve) => server.once('listening', resolve))
   })
   afterAll(() => void server.close())

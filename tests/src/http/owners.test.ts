@@ -171,6 +171,42 @@ describe('where several share a server', () => {
       expect(owners.read(made)?.isGood ?? false, made).toBe(false)
   })
 
+  it('who leaves ends their token for good: no copy of it opens or begins anything, whatever is said beside it, also at another server', async () => {
+    const app = serverWith(secret)
+    const [ann, ben] = [await newcomer(app), await newcomer(app)]
+    await post(app, `/api/conversations/${ann.id}/turns`, as(ann.owner), { text: question })
+    const { link } = (await (await post(app, `/api/conversations/${ann.id}/share`, as(ann.owner))).json()) as {
+      link: string
+    }
+    expect((await app.request(link)).status).toBe(200)
+    const gone = await app.request('/api/owner', { method: 'DELETE', headers: as(ann.owner) })
+    expect([gone.status, gone.headers.get('clear-site-data')]).toEqual([204, '"cache", "storage"'])
+    for (const it of [app, serverWith(secret)]) {
+      const cookie = `plumbpost-owner=${ann.owner}`
+      for (const { method, at } of routesOfTalks(it))
+        expect((await it.request(at(ann.id), { method, headers: { cookie } })).status, `${method} ${at('…')}`).toBe(401)
+      for (const headers of [as(ann.owner), { cookie }] as Record<string, string>[])
+        expect([
+          (await post(it, '/api/conversations', headers)).status,
+          (await it.request('/', { headers })).status,
+        ]).toEqual([401, 401])
+      // With the secret beside it they are somebody new, and no cookie brings the old one back.
+      const anew = await it.request('/api/conversations', { headers: { authorization, cookie } })
+      expect([await anew.json(), anew.headers.get('set-cookie')]).toEqual([[], null])
+      expect((await it.request(`/api/conversations/${ann.id}`, { headers: { authorization, cookie } })).status).toBe(
+        401,
+      )
+      expect((await it.request(link)).status).toBe(404)
+      expect((await it.request(`/api/conversations/${ben.id}`, { headers: as(ben.owner) })).status).toBe(200)
+    }
+    // A new secret with the old token beside it would have let them in.
+    const changed = serverWith(`${secret}changed`)
+    const both = { authorization: `${authorization}changed`, cookie: `plumbpost-owner=${ann.owner}` }
+    expect((await changed.request(`/api/conversations/${ann.id}`, { headers: both })).status).toBe(401)
+    // What was said is with whoever runs the server.
+    expect((await store.read(ann.id))?.written).toBe(1)
+  })
+
   it('what is kept is no token: neither it nor its chance stands in the database', async () => {
     const { owner } = await newcomer(serverWith(secret))
     const [random = ''] = owner.split('.')

@@ -76,6 +76,25 @@ describe('a backup', () => {
     expect(readFileSync(await backupOf(to), 'utf8')).toBe(readFileSync(file, 'utf8'))
   })
 
+  it('brings back who has left, so that a copied token stays of no use; a file from before anybody could leave is read on', async () => {
+    const id = await talkOf(from, 1)
+    for (const it of ['ben', 'ann']) await from.leave(it)
+    const file = await backupOf(from)
+    expect(await restored(file)).toEqual({ [id]: 'added' })
+    expect(await to.takeLeft()).toEqual(['ann', 'ben'].map((owner) => ({ owner, at: at.toISOString() })))
+    expect(readFileSync(await backupOf(to), 'utf8')).toBe(readFileSync(file, 'utf8'))
+    const older = newFile()
+    const lines = readFileSync(await backupOf(from), 'utf8')
+      .replace('"rows":2', '"rows":1')
+      .split('\n')
+      .filter((it) => it !== '' && !it.startsWith('{"left"') && !it.startsWith('{"end"'))
+      .map((it) => `${it}\n`)
+      .join('')
+    const sha256 = createHash('sha256').update(lines).digest('hex')
+    writeFileSync(older, `${lines}${JSON.stringify({ end: { conversations: 1, turns: 1, sha256 } })}\n`)
+    expect(await restored(older)).toEqual({ [id]: 'there' })
+  })
+
   it('holds more talks than are looked up at once', async () => {
     for (let i = 0; i < 401; i++) await talkOf(from, 0)
     expect(Object.keys(await restored(await backupOf(from)))).toHaveLength(401)
@@ -199,8 +218,8 @@ describe('a file that is not whole restores nothing', () => {
     ['with another file behind it', (it) => it + it, /has something after its last line/],
     [
       'of a later version',
-      line(0, (it) => it.replace('"rows":1', '"rows":2')),
-      /made by a newer Plumbpost .*version 2/,
+      line(0, (it) => it.replace('"rows":2', '"rows":3')),
+      /made by a newer Plumbpost .*version 3/,
     ],
     ['of something else', () => '{"talks":[]}\n', /is not a backup of Plumbpost/],
     ['of bytes', () => '\0\u0001\ufffd'.repeat(999), /is not a backup of Plumbpost/],

@@ -142,6 +142,19 @@ describe('the last good copy', () => {
     await next.close()
   })
 
+  it('is made anew also where the clock was put back since the last one', async () => {
+    const dataFolder = folder()
+    const id = await talkIn(dataFolder, 2)
+    const ahead = Date.now() / 1000 + 3600
+    for (const it of readdirSync(dataFolder)) utimesSync(join(dataFolder, it), ahead, ahead)
+    const store = await openStore({ dataFolder })
+    await store.append(id, turnToKill(id, 2), 2)
+    await store.close()
+    const copy = await copyOf(dataFolder)
+    expect((await copy.read(id))?.written).toBe(3)
+    await copy.close()
+  })
+
   it('is not replaced by one of a file that is damaged further in', async () => {
     const dataFolder = folder()
     const id = await talkIn(dataFolder, 20)

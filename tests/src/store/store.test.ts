@@ -159,7 +159,31 @@ function suite(name: string, where: () => Where): void {
       expect([await store.sharedBy(id), await store.share(id, 'four')]).toEqual([null, false])
     })
 
-    it('what a model was asked is counted: of one conversation, and of all since a moment, turns set aside among them', async () => {
+    it('who has left has left for good, and no link leads to their talks; they stay, and so do everybody else’s', async () => {
+      const [anns, second, bens] = [
+        await store.create('ann l'),
+        await store.create('ann l'),
+        await store.create('ben l'),
+      ]
+      for (const { id } of [anns, bens]) await store.share(id, `link ${id}`)
+      expect(await store.hasLeft('ann l')).toBe(false)
+      await store.leave('ann l')
+      await store.leave('ann l')
+      expect([await store.hasLeft('ann l'), await store.hasLeft('ben l'), await store.hasLeft('')]).toEqual([
+        true,
+        false,
+        false,
+      ])
+      expect([await store.sharedBy(anns.id), await store.sharedBy(bens.id)]).toEqual([null, `link ${bens.id}`])
+      expect((await store.list('ann l')).map((it) => it.id).sort()).toEqual([anns.id, second.id].sort())
+      const left = await store.takeLeft()
+      expect(left.map((it) => it.owner)).toEqual(['ann l'])
+      await store.putLeft({ owner: 'ann l', at: 'another time' })
+      await store.putLeft({ owner: 'cal l', at: '2026-01-02' })
+      expect(await store.takeLeft()).toEqual([...left, { owner: 'cal l', at: '2026-01-02' }])
+    })
+
+    it('what a model was asked is counted: of one conversation, and of all between two moments, turns set aside among them', async () => {
       const { id } = await store.create()
       const start = new Date(Date.UTC(2026, 0, 1, 0, 0, tick))
       await store.append(id, { ...turn(0), tokens: 1200 }, 0)
@@ -169,9 +193,11 @@ function suite(name: string, where: () => Where): void {
       const other = await store.create()
       await store.append(other.id, { ...turn(0), tokens: 5 }, 0)
       expect(await store.tokens({ id })).toBe(1234)
-      expect(await store.tokens({ since: start })).toBe(1239)
-      expect(await store.tokens({ since: later })).toBe(39)
-      expect(await store.tokens({ since: new Date(Date.UTC(2027, 0)) })).toBe(0)
+      const end = new Date(Date.UTC(2027, 0))
+      expect(await store.tokens({ since: start, before: end })).toBe(1239)
+      expect(await store.tokens({ since: later, before: end })).toBe(39)
+      expect(await store.tokens({ since: start, before: later })).toBe(1200)
+      expect(await store.tokens({ since: end, before: new Date(Date.UTC(2028, 0)) })).toBe(0)
       expect((await store.read(id))?.turns.map((it) => it.tokens)).toEqual([34])
       expect((await store.read(id))?.turns[0]?.aside[0]?.map((it) => it.tokens)).toEqual([1200, undefined])
     })

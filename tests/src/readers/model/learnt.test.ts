@@ -29,11 +29,12 @@ test('a refusal is met once, and not again by the next run', async () => {
   expect(readFileSync(join(folder, 'endpoints.json'), 'utf8')).not.toContain('sk-')
 })
 
-test('after a week it is tried anew', async () => {
+test('after a week it is tried anew, and so is what a clock that was wrong says is of days to come', async () => {
   serve(refusal, ok)
   await ask(learntIn(folder, () => 0))
   expect(learntIn(folder, () => 6 * 86_400_000).recall('m at http://model.test/v1')).toMatchObject({ choice: 'unsaid' })
-  expect(learntIn(folder, () => 8 * 86_400_000).recall('m at http://model.test/v1')).toBeUndefined()
+  for (const day of [8, -8])
+    expect(learntIn(folder, () => day * 86_400_000).recall('m at http://model.test/v1')).toBeUndefined()
 })
 
 test('a server that takes everything leaves no file, and a broken file is no fault', async () => {
