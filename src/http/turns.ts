@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import type { Answer, Turn } from '../answer.ts'
 import type { Answered } from '../assistant.ts'
-import { Conflict, type KeptTurn, type Store, type Talk, Unavailable } from '../store/store.ts'
+import { Conflict, type KeptTurn, type Store, Unavailable } from '../store/store.ts'
 import type { TurnEvent } from '../turn-event.ts'
 import { Elsewhere, type Pace, usualPace } from './elsewhere.ts'
 import { type Asked, type Fault, Running } from './running.ts'
@@ -33,17 +33,17 @@ export class Turns {
   /** Begins a turn, or finds the one that the key began. */
   async begin(id: string, asked: Asked, make: Making): Promise<Running | Fault> {
     const inMaking = this.inMaking(id).length
-    const talk = await this.store.read(id)
-    if (!talk) return noConversation
+    const turns = await this.store.turnsIn(id)
+    if (turns === null) return noConversation
     const { key, inPlaceOf } = asked
     const isKept = inPlaceOf !== null && key !== null && (await this.isBegun(id, key))
-    if (inPlaceOf !== null && !isKept && inPlaceOf < talk.turns.length) await this.elsewhere.haltAll(id)
+    if (inPlaceOf !== null && !isKept && inPlaceOf < turns) await this.elsewhere.haltAll(id)
     // From here to the end nothing is waited for, so that one key begins one turn.
     const known = key === null ? undefined : this.inMaking(id).find((it) => it.asked.key === key)
     if (known) return isSame(known.asked, asked) ? known : keyReused
     this.stopping.check()
     if (inPlaceOf !== null && !isKept) {
-      if (inPlaceOf >= talk.turns.length + inMaking) return noTurn(inPlaceOf, talk)
+      if (inPlaceOf >= turns + inMaking) return noTurn(inPlaceOf, turns)
       // They come after it, so they are set aside with it: nobody waits for their answers.
       for (const it of this.inMaking(id)) it.halt()
     }
@@ -71,7 +71,7 @@ export class Turns {
     const running = this.inMaking(id).find((it) => key === null || it.asked.key === key)
     running?.halt()
     if (running) return running.done
-    if (!(await this.store.read(id))) return noConversation
+    if ((await this.store.turnsIn(id)) === null) return noConversation
     // A moment too late is no fault: the turn is there, and whole.
     const kept = (await this.elsewhere.halt(id, key)) ?? (key === null ? null : await this.store.turnByKey(id, key))
     return kept ?? { code: 'nothing-to-halt', status: 409, message: 'No turn is in the making here.' }
@@ -153,7 +153,7 @@ export class Turns {
       const talk = await this.store.read(id)
       if (!talk) return noConversation
       if (talk.written >= this.mostTurns) return talkFull(this.mostTurns)
-      if (inPlaceOf !== null && inPlaceOf >= talk.turns.length) return noTurn(inPlaceOf, talk)
+      if (inPlaceOf !== null && inPlaceOf >= talk.turns.length) return noTurn(inPlaceOf, talk.turns.length)
       const n = inPlaceOf ?? talk.turns.length
       const pieces: TurnEvent[] = []
       const watch = ({ event, data }: TurnEvent): void => {
@@ -215,8 +215,8 @@ const talkFull = (most: number): Fault => ({
   status: 409,
   message: `This talk has its ${most} turns, those set aside among them; no talk here holds more. Start a new one.`,
 })
-const noTurn = (n: number, { turns }: Talk): Fault => ({
+const noTurn = (n: number, turns: number): Fault => ({
   code: 'no-turn',
   status: 404,
-  message: `There is no turn ${n} here. ${turns.length === 0 ? 'Nothing has been asked yet.' : `The last is ${turns.length - 1}.`}`,
+  message: `There is no turn ${n} here. ${turns === 0 ? 'Nothing has been asked yet.' : `The last is ${turns - 1}.`}`,
 })

@@ -8,6 +8,7 @@ import Database from 'libsql'
 import pg from 'pg'
 import { isDamaged, isFull, isLocked, isReadOnly } from './faults.ts'
 import { inPlaceOfDamaged, keepGoodCopy } from './good-copy.ts'
+import { addressesIn, primaryOf } from './primary.ts'
 import { type Made, openSqlStore } from './sql-store.ts'
 import { type Store, Unavailable } from './store.ts'
 import type { Tables } from './tables.ts'
@@ -53,13 +54,22 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
 /** After so long without a free connection, or with another program at the file, the question is turned away, so that none waits for ever. */
 const longestWaitMs = 10_000
 
-function postgres(connectionString: string): Kysely<Tables> {
-  const pool = new pg.Pool({ connectionString, max: 8, keepAlive: true, connectionTimeoutMillis: longestWaitMs })
+function postgres(databaseUrl: string): Kysely<Tables> {
+  const addresses = addressesIn(databaseUrl)
+  const pools = addresses.map((it) => poolOf(it, longestWaitMs / addresses.length))
+  const [one] = pools
+  return new Kysely<Tables>({
+    dialect: new PostgresDialect({ pool: one && pools.length === 1 ? one : primaryOf(pools) }),
+  })
+}
+
+function poolOf(connectionString: string, connectionTimeoutMillis: number): pg.Pool {
+  const pool = new pg.Pool({ connectionString, max: 8, keepAlive: true, connectionTimeoutMillis })
   // A connection that ends, at rest or at work, is taken out of the pool, and whoever works with it is told. Unheard, it would end the program.
   const heard = (): void => {}
   pool.on('error', heard)
   pool.on('connect', (client) => client.on('error', heard))
-  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
+  return pool
 }
 
 /** Several programs may open a fresh file at once. Who turns its journal on is let alone, and the others are told at once that it is locked. */

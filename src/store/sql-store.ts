@@ -1,5 +1,5 @@
 // This file is about the one query layer, over SQLite and PostgreSQL alike.
-import { type Kysely, type Selectable, sql } from 'kysely'
+import { type ExpressionBuilder, type Kysely, type Selectable, sql } from 'kysely'
 import type { Answer } from '../answer.ts'
 import { inSpite, type Patience } from './faults.ts'
 import { Conflict, type KeptTurn, type Store } from './store.ts'
@@ -54,16 +54,7 @@ export async function openSqlStore(
           .selectFrom('conversations')
           .select(told)
           .$if(owner !== undefined, (it) => it.where('owner', '=', owner ?? ''))
-          .select((it) =>
-            it
-              .selectFrom('turns')
-              // The talk ends with the turn that was written last.
-              .select(sql<number>`coalesce(turns.turn, turns.n) + 1`.as('many'))
-              .whereRef('turns.conversation', '=', 'conversations.id')
-              .orderBy('turns.n', 'desc')
-              .limit(1)
-              .as('turns'),
-          )
+          .select((it) => turnsOf(it).as('turns'))
           .orderBy('changed', 'desc')
           .orderBy('id')
           .execute()
@@ -127,6 +118,16 @@ export async function openSqlStore(
         const written = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
         const turns = asItStands(written.map(keptTurn))
         return { conversation: { ...row, turns: turns.length }, turns, written: written.length }
+      }),
+
+    turnsIn: (id) =>
+      run(async () => {
+        const row = await db
+          .selectFrom('conversations')
+          .where('id', '=', id)
+          .select((it) => turnsOf(it).as('turns'))
+          .executeTakeFirst()
+        return row ? Number(row.turns ?? 0) : null
       }),
 
     turnByKey: (id, key) => run(() => byKey(id, key)),
@@ -200,6 +201,15 @@ export async function openSqlStore(
 
 /** What is told of a conversation: never whose it is. */
 const told = ['id', 'title', 'created', 'changed'] as const
+
+/** How many a conversation has. The talk ends with the turn that was written last. */
+const turnsOf = (it: ExpressionBuilder<Tables, 'conversations'>) =>
+  it
+    .selectFrom('turns')
+    .select(sql<number>`coalesce(turns.turn, turns.n) + 1`.as('many'))
+    .whereRef('turns.conversation', '=', 'conversations.id')
+    .orderBy('turns.n', 'desc')
+    .limit(1)
 
 function keptTurn(row: Selectable<Tables['turns']>): KeptTurn {
   return {

@@ -72,6 +72,8 @@ export interface Store {
   /** What models were asked and answered: in one conversation, or in all of them from one moment until before the other. */
   tokens(of: { readonly id: string } | { readonly since: Date; readonly before: Date }): Promise<number>
   read(id: string): Promise<Talk | null>
+  /** How many turns the talk has as it stands. Null where there is none. */
+  turnsIn(id: string): Promise<number | null>
   /** A turn that was set aside is found too. */
   turnByKey(id: string, key: string): Promise<KeptTurn | null>
   /**

@@ -18,12 +18,19 @@ interface Load {
   readonly healthASecond: number
   readonly medianMs: number
   readonly p99Ms: number
-  /** Of the first server's memory, in MB: after a tenth of the turns, and after all. */
-  readonly memoryMb: readonly [number, number]
+  /** Of the first server's memory, in MB: after each tenth of the turns. */
+  readonly memoryMb: readonly number[]
 }
 
-/** As many turns as named, in all. */
-export async function loadMeasures(turns: number): Promise<readonly Load[]> {
+const spacing = (inches: number): string =>
+  `How many pickets go in a ${inches} in opening with 3 1/2 in pickets and gaps no wider than 2 1/2 in?`
+/** Read and worked in less time, for very many of them. */
+const plain = (inches: number): string => `How many feet is ${inches} in?`
+
+/** As many turns as named, in all. `only` names some of the servers, `sqlite`, `postgres` or `two`, and with `plain` a plainer question is asked. */
+export async function loadMeasures(turns: number, only: readonly string[]): Promise<readonly Load[]> {
+  const question = only.includes('plain') ? plain : spacing
+  const servers = only.filter((it) => it !== 'plain')
   const folder = mkdtempSync(join(tmpdir(), 'plumbpost-load-'))
   chmodSync(folder, 0o777)
   const database = postgresServer(() => folder)
@@ -31,16 +38,16 @@ export async function loadMeasures(turns: number): Promise<readonly Load[]> {
   const measured: Load[] = []
   try {
     const databaseUrl = await database.start()
-    const tried: readonly (readonly [string, number, Record<string, string>])[] = [
-      ['one server, SQLite', 1, { PLUMBPOST_DATA: folder }],
-      ['one server, PostgreSQL', 1, { DATABASE_URL: databaseUrl }],
-      ['two servers, one PostgreSQL', 2, { DATABASE_URL: databaseUrl }],
+    const all: readonly (readonly [string, string, number, Record<string, string>])[] = [
+      ['sqlite', 'one server, SQLite', 1, { PLUMBPOST_DATA: folder }],
+      ['postgres', 'one server, PostgreSQL', 1, { DATABASE_URL: databaseUrl }],
+      ['two', 'two servers, one PostgreSQL', 2, { DATABASE_URL: databaseUrl }],
     ]
-    for (const [what, many, settings] of tried) {
-      const servers = await Promise.all(Array.from({ length: many }, () => built.start(settings)))
-      measured.push(await underLoad(what, servers, turns))
-      for (const it of servers) it.kill('SIGTERM')
-      await Promise.all(servers.map((it) => it.ended))
+    for (const [, what, many, settings] of all.filter(([name]) => servers.length === 0 || servers.includes(name))) {
+      const running = await Promise.all(Array.from({ length: many }, () => built.start(settings)))
+      measured.push(await underLoad(what, running, turns, question))
+      for (const it of running) it.kill('SIGTERM')
+      await Promise.all(running.map((it) => it.ended))
     }
     return measured
   } finally {
@@ -50,10 +57,15 @@ export async function loadMeasures(turns: number): Promise<readonly Load[]> {
   }
 }
 
-async function underLoad(what: string, servers: readonly ServerProcess[], turns: number): Promise<Load> {
+async function underLoad(
+  what: string,
+  servers: readonly ServerProcess[],
+  turns: number,
+  question: (inches: number) => string,
+): Promise<Load> {
   const of = (nth: number): ServerProcess => servers[nth % servers.length] as ServerProcess
   // The first turn reads in what the others find there.
-  for (const it of servers) await talk(it, 1, () => {})
+  for (const it of servers) await talk(it, 1, question, () => {})
   const begun = performance.now()
   const healths = 400
   await Promise.all(
@@ -63,13 +75,17 @@ async function underLoad(what: string, servers: readonly ServerProcess[], turns:
   )
   const healthASecond = (healths / (performance.now() - begun)) * 1000
   const times: number[] = []
-  let memoryEarly = 0
+  const memoryMb: number[] = []
   const from = performance.now()
   await Promise.all(
     Array.from({ length: askers }, async (_, nth) => {
       while (times.length < turns) {
-        await talk(of(nth), turnsOfTalk, (ms) => times.push(ms))
-        if (memoryEarly === 0 && times.length >= turns / 10) memoryEarly = memoryOf(of(0))
+        await talk(of(nth), turnsOfTalk, question, (ms) => times.push(ms))
+        if (times.length < ((memoryMb.length + 1) * turns) / 10) continue
+        memoryMb.push(memoryOf(of(0)))
+        process.stderr.write(
+          `${what}: ${times.length} turns in ${((performance.now() - from) / 1000).toFixed(0)} s, ${memoryMb.at(-1)?.toFixed(0)} MB\n`,
+        )
       }
     }),
   )
@@ -82,17 +98,20 @@ async function underLoad(what: string, servers: readonly ServerProcess[], turns:
     healthASecond,
     medianMs: inOrder[Math.floor(inOrder.length / 2)] as number,
     p99Ms: inOrder[Math.floor(inOrder.length * 0.99)] as number,
-    memoryMb: [memoryEarly, memoryOf(of(0))],
+    memoryMb,
   }
 }
 
-async function talk(server: ServerProcess, turns: number, tell: (ms: number) => void): Promise<void> {
+async function talk(
+  server: ServerProcess,
+  turns: number,
+  question: (inches: number) => string,
+  tell: (ms: number) => void,
+): Promise<void> {
   const { id } = (await (await server.post('/api/conversations', {})).json()) as { id: string }
   for (let n = 0; n < turns; n++) {
     const begun = performance.now()
-    const answer = await server.post(`/api/conversations/${id}/turns`, {
-      text: `How many pickets go in a ${80 + n} in opening with 3 1/2 in pickets and gaps no wider than 2 1/2 in?`,
-    })
+    const answer = await server.post(`/api/conversations/${id}/turns`, { text: question(80 + n) })
     await answer.text()
     if (!answer.ok) throw new Error(`A turn was refused with ${answer.status}.`)
     tell(performance.now() - begun)

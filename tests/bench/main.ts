@@ -51,7 +51,8 @@ const args = process.argv.slice(2)
 const against = args.indexOf('--against')
 const before = against < 0 ? undefined : (JSON.parse(readFileSync(args[against + 1] ?? '', 'utf8')) as KeptBench)
 if (args.includes('load')) {
-  const loads = await loadMeasures(Number(args.find((it) => /^\d+$/.test(it)) ?? 400))
+  const only = args.filter((it) => /^(sqlite|postgres|two|plain)$/.test(it))
+  const loads = await loadMeasures(Number(args.find((it) => /^\d+$/.test(it)) ?? 400), only)
   process.stdout.write(`${args.includes('--json') ? JSON.stringify(loads, null, 1) : loadInWords(loads)}\n`)
 } else if (!args.includes('front')) await measureAll(args.includes('--json'), before)
 else

@@ -2,7 +2,6 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import { openStore } from '../../src/store/open.ts'
 import { buildServer, type ServerProcess } from '../src/http/server-process.ts'
-import { openRelay } from '../src/store/relay.ts'
 import { openPair } from './pair-of-postgres.ts'
 
 const talkers = 6
@@ -12,18 +11,16 @@ const enough = 60
 /** False when something acknowledged was lost or stands twice, or when the servers did not go on. */
 export async function soakFailover(): Promise<boolean> {
   const pair = await openPair()
-  const relay = await openRelay(pair.primaryPort)
   const built = await buildServer()
   const servers: ServerProcess[] = []
   try {
-    for (let i = 0; i < 2; i++) servers.push(await built.start({ DATABASE_URL: pair.url(relay.port) }))
+    for (let i = 0; i < 2; i++) servers.push(await built.start({ DATABASE_URL: pair.url }))
     const end = new AbortController()
     const heard: Heard = { turns: 0 }
     const talks = Array.from({ length: talkers }, (_, i) => talk(servers, i, heard, end.signal))
     await until(() => heard.turns >= enough)
     const died = performance.now()
     await pair.failOver()
-    relay.moveTo(pair.replicaPort)
     const moved = performance.now()
     const before = heard.turns
     await until(() => heard.turns >= before + enough)
@@ -34,7 +31,7 @@ export async function soakFailover(): Promise<boolean> {
         async ({ address }) => ((await (await fetch(`${address}/healthz`)).json()) as { retries: number }).retries,
       ),
     )
-    const store = await openStore({ databaseUrl: pair.url(pair.replicaPort) })
+    const store = await openStore({ databaseUrl: pair.url })
     const faults: string[] = []
     for (const { id, acknowledged } of told) {
       const said = (await store.read(id))?.turns.map((it) => it.said) ?? []
@@ -52,7 +49,6 @@ export async function soakFailover(): Promise<boolean> {
   } finally {
     for (const it of servers) it.kill('SIGKILL')
     built.remove()
-    await relay.close()
     await pair.close()
   }
 }

@@ -15,6 +15,7 @@ import { openStore, type Where } from '../../../src/store/open.ts'
 import { Conflict, type KeptTurn, type Store, type TalkTurn, Unavailable } from '../../../src/store/store.ts'
 import { titleOf } from '../../../src/store/sql-store.ts'
 import { postgresServer } from './postgres-server.ts'
+import { openRelay } from './relay.ts'
 
 const folders: string[] = []
 const folder = (): string => {
@@ -107,6 +108,7 @@ function suite(name: string, where: () => Where): void {
         ],
       ])
       expect(found).toMatchObject({ written: 7, conversation: { turns: 1, title: 'said 6' } })
+      expect(await store.turnsIn(id)).toBe(1)
       expect((await store.list()).find((it) => it.id === id)).toMatchObject({ turns: 1, title: 'said 6' })
       expect((await store.turnByKey(id, 'key 2'))?.said).toBe('said 2')
     })
@@ -206,6 +208,7 @@ function suite(name: string, where: () => Where): void {
       const { id } = await store.create()
       expect((await store.list()).find((it) => it.id === id)?.turns).toBe(0)
       expect(await store.read(id)).toMatchObject({ turns: [], written: 0 })
+      expect([await store.turnsIn(id), await store.turnsIn('none')]).toEqual([0, null])
     })
 
     it('gives its talks away by a backup, and takes them back, as they were', async () => {
@@ -525,6 +528,23 @@ describe('PostgreSQL', () => {
       expect(said).not.toMatch(/let-me-in|postgres:/)
     }
   })
+
+  it('at several addresses is found at the one where it is, and again when it has moved to another', async () => {
+    const relay = await openRelay(Number(new URL(databaseUrl).port))
+    // Nobody is at the first, and at the second until the third has gone.
+    const several = databaseUrl.replace(/@.*?\//, (it) => `@127.0.0.1:1,127.0.0.1:${relay.port},${it.slice(1)}`)
+    relay.moveTo(null)
+    const store = await openStore({ databaseUrl: several })
+    const { id } = await store.create()
+    await store.append(id, turn(0, 'first'), 0)
+    await server.stop()
+    await server.start()
+    relay.moveTo(Number(new URL(databaseUrl).port))
+    await store.append(id, turn(1, 'second'), 1)
+    expect((await store.read(id))?.turns.map((it) => it.key)).toEqual(['first', 'second'])
+    await store.close()
+    await relay.close()
+  }, 60_000)
 
   it('goes away in the middle of a write and at rest, is said to be away, and is written to again when it is back', async () => {
     const store = await openStore({ databaseUrl, longestWaitMs: 100 })
