@@ -196,6 +196,7 @@ export function createApp({
       id,
       title,
       created,
+      isShared: (await store.sharedBy(id)) !== null,
       turns: found.turns.map(shown),
     })
   })

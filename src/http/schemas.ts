@@ -9,6 +9,7 @@ const inHtml = z.object({
   leftOver: z.array(z.string()),
   remarks: z.array(z.object({ call: z.string(), html: z.string() })),
   advice: z.array(z.string()),
+  reminders: z.array(z.string()).describe('Of each caution the one line that reminds of it.'),
 })
 /** An answer with its sentences as HTML beside it. */
 const shownAnswer = answerSchema.extend({ html: inHtml })
@@ -48,7 +49,10 @@ export const schemas = {
     owner: z.string().optional().describe('Where a secret is asked for: the token by which its owner is known.'),
   }),
   Conversations: z.array(conversation.extend({ changed: z.iso.datetime(), turns: z.int() })),
-  Conversation: conversation.extend({ turns: z.array(turn) }),
+  Conversation: conversation.extend({
+    isShared: z.boolean().describe('Whether a link to read it is out.'),
+    turns: z.array(turn),
+  }),
   Resumed: z.object({ turns: z.int() }),
   Link: z.object({ link: z.string() }),
   JobSheet: z.array(

@@ -1,4 +1,5 @@
 // This file is about an answer's sentences as the page shows them: each cleaned by itself, so that none can reach into another.
+import { cautionFor } from '../../engine/index.ts'
 import type { Answer } from '../answer.ts'
 
 export interface InHtml {
@@ -7,10 +8,12 @@ export interface InHtml {
   readonly leftOver: readonly string[]
   readonly remarks: readonly { readonly call: string; readonly html: string }[]
   readonly advice: readonly string[]
+  /** Of each caution the one line that reminds of it, as text: for the page, where the whole of it stands further up already. */
+  readonly reminders: readonly string[]
 }
 
 export const inHtml = (
-  { prose, words, advice, calls, reply }: Answer,
+  { prose, words, advice, calls, cautions, reply }: Answer,
   render: (markdown: string) => string,
 ): InHtml => ({
   prose: render(prose),
@@ -19,4 +22,5 @@ export const inHtml = (
   leftOver: words?.leftOver.map(render) ?? [],
   remarks: words?.remarks.map(({ call, text }) => ({ call, html: render(text) })) ?? [],
   advice: advice.map((it) => render(it.text)),
+  reminders: cautions.map(({ code }) => cautionFor(code).standing),
 })

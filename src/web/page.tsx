@@ -86,6 +86,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
           <button type="button" id="to-forms">
             Sums without talking
           </button>
+          <a href="/evidence">What the sums were held against</a>
           <details id="earlier" class="earlier">
             <summary>Earlier pages</summary>
             <ul id="pages" class="pages" />
@@ -154,6 +155,25 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
                   </a>
                 ))}
               </nav>
+            </details>
+            <details class="fold">
+              <summary>Let somebody read it</summary>
+              <p id="lent-says" class="of" />
+              <label for="lent-link" id="lent-label">
+                The link
+              </label>
+              <input id="lent-link" type="text" readonly aria-describedby="lent-says" />
+              <div class="acts">
+                <button type="button" id="copy-link">
+                  Copy the link
+                </button>
+                <button type="button" id="lend" aria-describedby="lent-says">
+                  Make a link
+                </button>
+                <button type="button" id="withdraw">
+                  Withdraw it
+                </button>
+              </div>
             </details>
           </div>
         </aside>

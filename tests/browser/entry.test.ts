@@ -3,7 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect } from 'vitest'
 import { createAssistant } from '../../src/assistant.ts'
 import { offlineReader } from '../../src/readers/offline/offline.ts'
 import { browserTest } from './browser-test.ts'
-import { ask, bags, entry, serveThePage, type Served, whole, withAxe } from './served.ts'
+import { ask, bags, entry, fitsAcross, serveThePage, type Served, tooSmall, whole, withAxe } from './served.ts'
 
 let served: Served
 beforeAll(async () => {
@@ -143,20 +143,68 @@ describe('an entry', () => {
     expect(await entry(page, 4).locator('.lead').innerText()).toContain('17 bags')
   })
 
-  browserTest('cautions of the site are read whole each time, a reason for a usual value once', async ({ page }) => {
+  browserTest(
+    'cautions are whole at first and one line each after, with the whole of it below; a reason for a usual value stands once',
+    async ({ page }) => {
+      await page.goto(served.address)
+      await ask(page, bags)
+      await ask(page, 'and if the holes are 12 inches?')
+      const [first, second] = [entry(page, 1).locator('.care'), entry(page, 2).locator('.care')]
+      const whole = ['wait for every answer', 'talk to the neighbour first', 'corner sight lines']
+      for (const it of whole) {
+        expect(await first.innerText()).toContain(it)
+        expect(await second.innerText()).not.toContain(it)
+      }
+      expect(await first.locator('li strong').first().innerText()).toMatch(/can kill\.$/)
+      expect(await first.locator('summary, button').count()).toBe(0)
+      // As many cautions as before, none of them left out, and nothing to press but what unfolds it.
+      expect(await second.locator('li').count()).toBe(await first.locator('li').count())
+      expect(await second.locator('button, a').count()).toBe(0)
+      expect(await second.locator('li').first().innerText()).toContain('have them located and marked before you dig')
+      await second.locator('summary').first().click()
+      expect(await second.innerText()).toContain('wait for every answer')
+      // What is called up for the first time is whole, whatever else was read.
+      await ask(page, 'How do I burn the old pickets?')
+      const third = entry(page, 3).locator('.care')
+      expect(await third.locator('li:not(.short)').count()).toBeGreaterThan(0)
+      expect(await withAxe(page)).toEqual([])
+      expect(await entry(page, 1).locator('.assumed .because').count()).toBeGreaterThan(3)
+      expect(await entry(page, 2).locator('.assumed .because').count()).toBe(0)
+    },
+  )
+
+  browserTest('a page is lent by a link to read, until it is withdrawn', async ({ page, open }) => {
+    await page.setViewportSize({ width: 360, height: 740 })
     await page.goto(served.address)
     await ask(page, bags)
-    await ask(page, 'and if the holes are 12 inches?')
-    const [first, second] = [entry(page, 1).locator('.care'), entry(page, 2).locator('.care')]
-    // Lines, lot line and local code are read whole each time.
-    for (const whole of ['ask where the lines are buried', 'Know where the lot line is', 'Ask your building office']) {
-      expect(await first.innerText()).toContain(whole)
-      expect(await second.innerText()).toContain(whole)
+    const toTheSheet = async (): Promise<void> => {
+      await page.locator('#lip').click()
+      await page.getByText('Let somebody read it').click()
     }
-    expect(await first.locator('li strong').first().innerText()).toMatch(/can kill\.$/)
-    // A reason for a usual value stands once.
-    expect(await entry(page, 1).locator('.assumed .because').count()).toBeGreaterThan(3)
-    expect(await entry(page, 2).locator('.assumed .because').count()).toBe(0)
+    await toTheSheet()
+    expect(await page.getByLabel('The link').isVisible()).toBe(false)
+    await page.getByRole('button', { name: 'Make a link' }).click()
+    await page.waitForFunction(() => (document.getElementById('lent-link') as HTMLInputElement).value !== '')
+    const link = await page.getByLabel('The link').inputValue()
+    // 32 bytes of chance: 43 letters of base64url.
+    expect(link).toMatch(/\/shared\/[^.]+\.[\w-]{43}$/)
+    expect(await page.locator('#lent-says').innerText()).toContain('on this machine alone')
+    expect([await withAxe(page), await tooSmall(page), await fitsAcross(page)]).toEqual([[], [], true])
+    const reader = (await open({ viewport: { width: 360, height: 740 } })).page
+    await reader.goto(link)
+    expect(await reader.locator('main').innerText()).toContain('23 bags')
+    expect(await reader.locator('main').innerText()).toContain('ask where the lines are buried')
+    expect(await reader.locator('button, input, textarea, form').count()).toBe(0)
+    expect([await withAxe(reader), await fitsAcross(reader)]).toEqual([[], true])
+    // Opened again, the page says that a link is out, and cannot show it.
+    await page.reload()
+    await whole(page, 1)
+    await toTheSheet()
+    expect(await page.locator('#lent-says').innerText()).toContain('A link to read this page is out.')
+    await page.getByRole('button', { name: 'Withdraw it' }).click()
+    await page.locator('#lent-says', { hasText: 'It is withdrawn.' }).waitFor()
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('lend')
+    expect((await reader.goto(link))?.status()).toBe(404)
   })
 
   browserTest('units and country are changed at the head of the page, and the answer follows', async ({ page }) => {

@@ -153,7 +153,7 @@ describe('the page', () => {
         .count(),
     ).toBe(0)
     expect(await page.title()).toContain('Plumbpost')
-    expect(await third.locator('.care').innerText()).toContain('ask where the lines are buried')
+    expect(await third.locator('.care').innerText()).toContain('have them located and marked before you dig')
   })
 
   browserTest('works with the keyboard alone, and is there again when it is loaded again', async ({ page }) => {

@@ -167,7 +167,7 @@ function bodyOf(
       text,
       sketches.length > 0 ? element('div', { class: 'sketches' }, ...sketches) : null,
     ),
-    careOf(answer.cautions),
+    careOf(answer, before),
     ...tablesOf(answer),
     ...assumedOf(answer, within),
     ...workingOf(answer, within),

@@ -228,7 +228,7 @@ function resultOf(call: Direct): HTMLElement[] {
       ),
       call.drawing ? element('div', { class: 'sketches' }, sketchOf({ ...call, drawing: call.drawing }, within)) : null,
     ),
-    careOf(call.cautions),
+    careOf(call),
     ...tablesOf(answer),
     ...assumed,
     ...workingOf(answer, within),

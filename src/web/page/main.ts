@@ -25,6 +25,7 @@ import { keepHead, showHead, showUnits } from './head.ts'
 import { pushIn, showSheet } from './sheet.ts'
 import { letChange, putAway } from './slip.ts'
 import { struckOf, writeAgain } from './struck.ts'
+import { offerToLend } from './lend.ts'
 import { offerToTake } from './take.ts'
 
 const text = found<HTMLTextAreaElement>('text')
@@ -177,6 +178,7 @@ function showEmpty(): void {
 
 function lieOpen(id: string | null): void {
   leaveForms()
+  if (current !== id) offerToLend(id)
   current = id
   history.replaceState(null, '', id ? `#${id}` : location.pathname)
 }
@@ -185,8 +187,9 @@ async function turnTo(id: string | null): Promise<void> {
   clearFault()
   putAway(false)
   lieOpen(id)
-  const turns = id ? (await page(id)).turns : []
+  const { turns, isShared } = id ? await page(id) : { turns: [], isShared: false }
   if (current !== id) return
+  offerToLend(id, isShared)
   answers = []
   entries.replaceChildren()
   for (const turn of turns) {
@@ -360,7 +363,8 @@ keepEarlierPages(
 
 let unfolded: HTMLDetailsElement[] = []
 addEventListener('beforeprint', () => {
-  unfolded = [...document.querySelectorAll<HTMLDetailsElement>('.fold:not([open])')]
+  // A caution that was read further up stands whole there on paper too.
+  unfolded = [...document.querySelectorAll<HTMLDetailsElement>('.fold:not([open], .care .fold)')]
   for (const fold of unfolded) fold.open = true
 })
 addEventListener('afterprint', () => {

@@ -51,7 +51,7 @@ const post = (body: unknown, headers: Record<string, string> = {}): RequestInit 
 export const startPage = async (): Promise<string> =>
   ((await (await ask('/api/conversations', post({}))).json()) as { id: string }).id
 export const pages = async (): Promise<PageLine[]> => (await ask('/api/conversations')).json()
-export const page = async (id: string): Promise<{ turns: ShownTurn[] }> =>
+export const page = async (id: string): Promise<{ turns: ShownTurn[]; isShared: boolean }> =>
   (await ask(`/api/conversations/${id}`)).json()
 export const sheet = async (id: string): Promise<SheetLine[]> => (await ask(`/api/conversations/${id}/job`)).json()
 export const open = async (id: string): Promise<ReturnType<typeof openIn>> =>
@@ -71,6 +71,14 @@ export const resume = async (id: string, turn: number, branch: number): Promise<
   void (await ask(`/api/conversations/${id}/turns/${turn}/resume`, post({ branch })))
 export const halt = async (id: string, key: string): Promise<void> =>
   void (await ask(`/api/conversations/${id}/turns/halt`, post({}, { 'idempotency-key': key })))
+/** A new link to read the page by; an earlier one ends with it. */
+export const share = async (id: string): Promise<string> =>
+  new URL(
+    ((await (await ask(`/api/conversations/${id}/share`, post({}))).json()) as { link: string }).link,
+    location.href,
+  ).href
+export const withdraw = async (id: string): Promise<void> =>
+  void (await ask(`/api/conversations/${id}/share`, { method: 'DELETE' }))
 let listed: Promise<Listed[]> | undefined
 /** Asked for once: it is the same until the server is another. */
 export const calculations = (): Promise<Listed[]> => {

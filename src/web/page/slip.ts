@@ -109,12 +109,17 @@ function show(button: HTMLElement | SVGElement, { head, label, tells }: OnSlip):
   place(button)
 }
 
-/** Beside its figure where there is room for both, else at the foot of the window. */
+/** Beside its figure where there is room for both, else over the line to write on: that can be pressed all the while. */
 function place(button: HTMLElement | SVGElement): void {
   slip.classList.toggle('at-foot', innerWidth < 736)
   slip.style.removeProperty('left')
   slip.style.removeProperty('top')
-  if (innerWidth < 736) return
+  slip.style.removeProperty('bottom')
+  if (innerWidth < 736) {
+    const foot = innerHeight - found('ask').getBoundingClientRect().top
+    if (foot < innerHeight / 2) slip.style.bottom = `${Math.max(0, foot) + 8}px`
+    return
+  }
   const at = button.getBoundingClientRect()
   const { width, height } = slip.getBoundingClientRect()
   const under = at.bottom + 6 + height < innerHeight
