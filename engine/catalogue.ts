@@ -384,4 +384,5 @@ export const vocabulary: ReadonlyMap<string, Word> = (() => {
 })()
 
 /** The calculation of that name (`picket-spacing`); nothing where there is none. */
-export const calculationNamed = (name: string): Calculation | undefined => catalogue.find((calc) => calc.name === name)
+export const calculationNamed = (name: string): Calculation | undefined => byName.get(name)
+const byName: ReadonlyMap<string, Calculation> = new Map(catalogue.map((calc) => [calc.name, calc]))

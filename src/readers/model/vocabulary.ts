@@ -108,6 +108,16 @@ function linesOf(words: readonly Word[]): string[] {
 
 /** `bayCentres (bay, centre to centre)`, `holeDepth`, `sides []`, `waterTest = beads | soaks`. */
 function entryOf(word: Word): string {
+  const known = entries.get(word)
+  if (known !== undefined) return known
+  const entry = writtenOut(word)
+  entries.set(word, entry)
+  return entry
+}
+
+const entries = new Map<Word, string>()
+
+function writtenOut(word: Word): string {
   const label = saysItself(word) ? '' : ` (${word.label})`
   const options = word.options ? ` = ${Object.keys(word.options).join(' | ')}` : ''
   return `${word.name}${label}${word.list ? ' []' : ''}${options}`

@@ -18,6 +18,7 @@ import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
+import { groupedBy } from './phrases.ts'
 import { isOfAllSized, partIn, type RunSaid, runNamed, type Stretch } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
@@ -76,8 +77,11 @@ export function inAll(want: Wanted, message: readonly Token[]): Wanted {
 export function isOfFence(word: string, asked: readonly Wanted[]): boolean {
   if (wholeFence.needs[word] || ofRuns.has(word)) return true
   if (asked.some((it) => it.word === word)) return true
-  return askable.some((calc) => (calc.needs[word] || calc.gives[word]) && asked.some((it) => calc.gives[it.word]))
+  return asked.length > 0 && (usersOf.get(word) ?? []).some((calc) => asked.some((it) => calc.gives[it.word]))
 }
+
+/** The calculations that need a word or give it. */
+const usersOf = groupedBy(askable, ({ needs, gives }) => new Set([...Object.keys(needs), ...Object.keys(gives)]))
 
 /** Whether it asks: “the front is 60 ft” tells, “is the front 60 ft” would ask. */
 export const isAsked = (message: readonly Token[]): boolean =>

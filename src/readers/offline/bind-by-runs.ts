@@ -30,8 +30,19 @@ export type Bind = (
   named?: Calculation,
 ) => { bound: Bound[]; loose: Tagged[] }
 
-/** Binds each stretch, and says for which run what it tells holds. */
-export function bindingByRuns({
+/** Binds each stretch, and says for which run what it tells holds. What was bound once, to try a sense, is not bound again. */
+export function bindingByRuns(parts: Parts): Bind {
+  const bindTo = bindingAnew(parts)
+  const known = new Map<string, ReturnType<Bind>>()
+  return (wanted, asksNow, named) => {
+    const key = `${wanted.join()} ${asksNow} ${named?.name}`
+    const found = known.get(key) ?? bindTo(wanted, asksNow, named)
+    known.set(key, found)
+    return found
+  }
+}
+
+function bindingAnew({
   heard,
   message,
   hits,

@@ -11,11 +11,12 @@ import {
   yard,
 } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
-import { cueScore, likelihood, limits, type Owned, plainlyMeant, weight } from './cue-score.ts'
+import { limits, type Owned, plainlyMeant, weight } from './cue-score.ts'
 import { daysIn } from './days.ts'
 import type { Bound } from './bound.ts'
 import { neededBehind } from './feeds.ts'
 import { fits } from './fits.ts'
+import { likelihood } from './likelihood.ts'
 import { pairsTold } from './pairs.ts'
 import { placeFor } from './places.ts'
 import { moneyIn } from './prices-said.ts'
@@ -230,7 +231,7 @@ function pairsOf(
     if (word.kind === 'count' && message[spot - 1]?.stem === 'between') continue
     const isNeeded = needed.has(word.name)
     let score = near.byWord.has(word.name)
-      ? cueScore(word, reading, spot, near, message, plainlyMeant(word, needed, reading.section !== undefined))
+      ? size.speaksFor(word, plainlyMeant(word, needed, reading.section !== undefined))
       : 0
     if (score > 0)
       score +=

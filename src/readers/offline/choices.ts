@@ -4,6 +4,7 @@ import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
+import { groupedBy } from './phrases.ts'
 import { placesFor, type Stretch } from './runs.ts'
 import { filler, quoted, type Token, tokens } from './stems.ts'
 
@@ -27,7 +28,7 @@ export function choicesIn(
   const concerned = (word: string): boolean =>
     (isFence && ofRuns.has(word)) ||
     hasSize(vocabulary.get(word)?.saidOf) ||
-    askable.some((calc) => calc.needs[word] && [...about].some((it) => calc.gives[it] || calc.needs[it]))
+    (needing.get(word) ?? []).some((calc) => [...about].some((it) => calc.gives[it] || calc.needs[it]))
   // Where the fence is concerns every answer: whom to ring hangs on it.
   const isTold = (hit: Hit): boolean =>
     hit.word === 'country'
@@ -83,6 +84,9 @@ export function choicesIn(
   }
   return told
 }
+
+/** The calculations that need a word. */
+const needing = groupedBy(askable, (calc) => Object.keys(calc.needs))
 
 /** "Norway spruce", "Virginia creeper": a country that something is named after, and no place. */
 const isOfTimber = (hit: Hit, message: readonly Token[]): boolean => growing.has(message[hit.to]?.stem ?? '')

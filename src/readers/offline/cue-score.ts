@@ -1,16 +1,7 @@
 // This file is about how strongly the words around a quantity speak for a word of the vocabulary: by name, thing and side, and by nearness.
 // Every weight is here, in one table, so that it can be read and argued with.
-import {
-  fitted,
-  isQuantity,
-  parseValue,
-  type System,
-  systemOf,
-  toNumber,
-  vocabulary,
-  type Word,
-} from '../../../engine/index.ts'
-import type { Heard, Tagged } from '../reader.ts'
+import { vocabulary, type Word } from '../../../engine/index.ts'
+import type { Tagged } from '../reader.ts'
 import type { Hit } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import type { Token } from './stems.ts'
@@ -353,6 +344,8 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
   const { leadsTo, rowAfter } = aheadIn(message)
   const placeTo = new Map(places.map((it) => [it.to, it]))
   return hits.map((hit) => {
+    const word = vocabulary.get(hit.word)
+    const counts = word?.kind === 'count'
     const place = placeTo.get(hit.to)
     const kinds = place && place.from < hit.from ? place : undefined
     const start = kinds ? kinds.from : hit.from
@@ -364,22 +357,22 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     // "24 % dries to 12 %": a name that ends so speaks of what follows it.
     if (hit.sort === 'name' && leadsOn(hit, message)) return { ...hit, from: start, owner: hit.to, behind: false }
     // "two 42 in gates": the number counts, the size measures.
-    if (one?.measured && two?.tag && !two.measured && vocabulary.get(hit.word)?.kind === 'count')
+    if (counts && one?.measured && two?.tag && !two.measured)
       return { ...hit, from: start - 1, owner: start - 2, behind: true }
     // "ten 12 in square holes": the same, with one word between the size and the thing.
     const three = message[start - 3]
-    const isWordBetween = one !== undefined && !one.tag && /^\p{L}/u.test(one.text) && !phraseEnds.has(one.stem)
-    if (isWordBetween && two?.measured && three?.tag && !three.measured && vocabulary.get(hit.word)?.kind === 'count')
+    const isWordBetween = (): boolean =>
+      one !== undefined && !one.tag && /^\p{L}/u.test(one.text) && !phraseEnds.has(one.stem)
+    if (counts && two?.measured && three?.tag && !three.measured && isWordBetween())
       return { ...hit, from: start - 2, owner: start - 3, behind: true }
     // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
-    const counts = vocabulary.get(hit.word)?.kind === 'count'
     // "900 mm in side 3": a name of something counted belongs to the number, not to the size before it.
     const led = leadsTo(hit.to)
     if (counts && hit.sort === 'name' && one?.measured && led !== null && !message[led]?.measured)
       return { ...hit, from: start, owner: led, behind: false }
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
     // "three sides, 40 ft, …": the bare number says how many values follow.
-    const row = vocabulary.get(hit.word)?.list && !counts && hit.sort !== 'side' ? rowAfter(hit.to) : null
+    const row = word?.list && !counts && hit.sort !== 'side' ? rowAfter(hit.to) : null
     if (row !== null && !one?.measured && !two?.measured) return { ...hit, from: start, owner: row, behind: false }
     if (one?.tag && !(isBareOfOther && leadsTo(hit.to) !== null))
       return { ...hit, from: start, owner: start - 1, behind: true }
@@ -408,38 +401,4 @@ function nearness(hit: Owned, spot: number, message: readonly Token[]): number {
   if (hit.from > spot && hit.owner !== spot) near *= weight.ahead
   if (hit.owner === null || hit.owner === spot) return near
   return near * (hit.behind ? weight.owned : hit.sort === 'thing' ? 1 : weight.ledTo)
-}
-
-/** Whether the size is one the word can well have; where it can be read in more than one way, the likeliest of them. */
-export function likelihood(word: Word, reading: Tagged, heard: Heard): number {
-  const ways = reading.rivals.map((quantity) => likelihoodOf(word, { ...reading, quantity }, heard))
-  return Math.max(likelihoodOf(word, reading, heard), ...ways)
-}
-
-function likelihoodOf(word: Word, reading: Tagged, heard: Heard): number {
-  const system = systemOf(heard.job)
-  const value = reading.section ? reading.section.width : fitted(word, reading.quantity, reading.bare, system)
-  const range = rangeOf(word, system)
-  if (!value || !range) return 0
-  const size = toNumber(value.amount)
-  if (size < range.low || size > range.high) return weight.unlikely
-  return weight.likely / Math.max(1, Math.log10(range.high / Math.max(range.low, range.high / 1000)))
-}
-
-interface Range {
-  readonly low: number
-  readonly high: number
-}
-const ranges = { imperial: new Map<string, Range | null>(), metric: new Map<string, Range | null>() }
-
-/** The plausible sizes of a word in its base unit, read once. */
-function rangeOf(word: Word, system: System): Range | null {
-  const known = ranges[system].get(word.name)
-  if (known !== undefined) return known
-  const [from, to] = [word.plausible?.from, word.plausible?.to].map((text) =>
-    text === undefined ? undefined : parseValue(word, text, system),
-  )
-  const range = isQuantity(from) && isQuantity(to) ? { low: toNumber(from.amount), high: toNumber(to.amount) } : null
-  ranges[system].set(word.name, range)
-  return range
 }

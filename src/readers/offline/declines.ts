@@ -3,7 +3,7 @@
 import type { CautionCode } from '../../../engine/index.ts'
 import type { Request } from '../../request.ts'
 import { forgiven } from './lexicon.ts'
-import { isInSentence, lengthAt, list, pairs, phrasesOf, type Words, wordsOf } from './phrases.ts'
+import { isInSentence, lengthAt, list, pairs, type Phrases, phrasesOf, type Words, wordsOf } from './phrases.ts'
 import { type Token, tokens } from './stems.ts'
 
 type Why = Request['declines'][number]['why']
@@ -296,8 +296,10 @@ interface Found {
 
 function dangersIn(message: readonly Token[], said: string): Found[] {
   const words = wordsOf(message)
+  const spoken = [...new Set(words.flat())]
+  const isSpokenOf = (group: Phrases): boolean => spoken.some((word) => group.has(word))
   return compiled.flatMap(({ danger, ways }) => {
-    for (const way of ways)
+    for (const way of ways.filter(({ all }) => all.every(isSpokenOf)))
       for (let from = 0; from < message.length; from++) {
         const spots = spotsFrom(way, words, from)
         if (!spots || isInSentence(way.unless, words, from)) continue

@@ -4,7 +4,7 @@ import { partOf, vocabulary, type Word, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bound.ts'
-import { likelihood } from './cue-score.ts'
+import { likelihood } from './likelihood.ts'
 import { type RunSaid, runNamed } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 

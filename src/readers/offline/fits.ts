@@ -49,6 +49,12 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
   const counts = countsThings(reading, heard)
   const per = pricedPer(reading)
   const system = systemOf(heard.job)
+  const held = new Map<Word, boolean>()
+  const holds = (word: Word): boolean => {
+    const does = held.get(word) ?? fittedReading(word, reading, system) !== undefined
+    held.set(word, does)
+    return does
+  }
   return (word, needed) => {
     const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
     if (word.kind !== 'count' && counts) return false
@@ -63,7 +69,7 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
     // A bare number is a length where its side is said; nothing else guesses at a unit unless it was asked for.
     if (bare !== null && word.kind !== 'length' && !(word.kind === 'percent' && needed.has(word.name)) && !isAsked())
       return false
-    return fittedReading(word, reading, system) !== undefined
+    return holds(word)
   }
 }
 

@@ -116,11 +116,17 @@ const ordinary = new Set(
 /** Every cue in the message. Longer phrases are found beside the shorter ones they hold; who reads decides. */
 export function cuesIn(message: readonly Token[]): Hit[] {
   const hits: Hit[] = []
+  const spoken = new Set(message.map((it) => it.stem))
   message.forEach((token, from) => {
-    for (const phrase of byFirst.get(token.stem) ?? []) {
-      for (const cue of phrase.cues) {
-        const to = matchFrom(message, from, phrase.stems, cue.sort === 'ask')
-        if (to !== null) hits.push({ ...cue, from, to, length: phrase.length })
+    for (const { stems, cues, length } of byFirst.get(token.stem) ?? []) {
+      // Most phrases lack their second word or their last: they need not be looked for.
+      if (stems.length > 1 && !(spoken.has(stems[1] as string) && spoken.has(stems.at(-1) as string))) continue
+      const whole = matchFrom(message, from, stems, false)
+      let loose: number | null | undefined
+      for (const cue of cues) {
+        if (cue.sort === 'ask') loose ??= matchFrom(message, from, stems, true)
+        const to = cue.sort === 'ask' ? loose : whole
+        if (to != null) hits.push({ ...cue, from, to, length })
       }
     }
   })
@@ -128,7 +134,9 @@ export function cuesIn(message: readonly Token[]): Hit[] {
 }
 
 /** The calculations that the message names by their own phrases, the longest phrase first. */
-export function calculationsIn(message: readonly Token[]): string[] {
+export function calculationsIn(message: readonly Token[]): readonly string[] {
+  const known = calledIn.get(message)
+  if (known) return known
   const found = message.flatMap((token, at) =>
     (callsByFirst.get(token.stem) ?? []).filter(({ stems }) => {
       const to = matchFrom(message, at, stems, true)
@@ -136,8 +144,12 @@ export function calculationsIn(message: readonly Token[]): string[] {
       return to !== null && !goesOn.has(message[to]?.stem ?? '')
     }),
   )
-  return [...new Set(found.sort((a, b) => a.rank - b.rank).map((it) => it.calculation))]
+  const called = [...new Set(found.sort((a, b) => a.rank - b.rank).map((it) => it.calculation))]
+  calledIn.set(message, called)
+  return called
 }
+
+const calledIn = new WeakMap<readonly Token[], readonly string[]>()
 
 const goesOn = new Set(['over', 'above', 'than', 'wider', 'bigger', 'larger', 'greater', 'more', 'exceeding'])
 

@@ -103,16 +103,19 @@ const empty = new Set(
 )
 
 interface Index {
-  readonly written: readonly { readonly name: string; readonly words: ReadonlyMap<string, number> }[]
-  /** How many notes are about each word; one that is only spoken of counts little. */
-  readonly spread: ReadonlyMap<string, number>
+  readonly names: readonly string[]
+  /** For each word the notes that speak of it, by their place, and how much it stands for each. */
+  readonly spoken: ReadonlyMap<string, readonly (readonly [number, number])[]>
+  /** How rare each word is among them, in logarithms; one that is only spoken of counts little. */
+  readonly rarity: (word: string) => number
 }
 
 let made: Index | undefined
 /** Made when it is first looked at: a start need not wait for it. */
 function index(): Index {
   if (made) return made
-  const written = notes.map(({ name, title, asks, called, text }) => {
+  const spoken = new Map<string, [number, number][]>()
+  notes.forEach(({ title, asks, called, text }, at) => {
     const words = new Map<string, number>()
     const put = (part: string, weight: number): void => {
       for (const word of meaningful(part)) words.set(word, Math.max(words.get(word) ?? 0, weight))
@@ -121,25 +124,28 @@ function index(): Index {
     put(asks.join('. '), share.asks)
     put(called.join(' ').replaceAll('|', ' '), share.called)
     put(text.replace(/\{\{\w+\}\}/g, ''), share.text)
-    return { name, words }
+    for (const [word, weight] of words) spoken.set(word, [...(spoken.get(word) ?? []), [at, weight]])
   })
-  const spread = new Map<string, number>()
-  for (const { words } of written)
-    for (const [word, weight] of words) spread.set(word, (spread.get(word) ?? 0) + (weight > share.text ? 1 : 0.3))
-  made = { written, spread }
+  const rarities = new Map(
+    [...spoken].map(([word, by]) => {
+      const spread = by.reduce((sum, [, weight]) => sum + (weight > share.text ? 1 : 0.3), 0)
+      return [word, Math.log((notes.length + 1) / spread)]
+    }),
+  )
+  const unheard = Math.log((notes.length + 1) / 0.5)
+  made = { names: notes.map((it) => it.name), spoken, rarity: (word) => rarities.get(word) ?? unheard }
   return made
 }
 
 function byNearness(message: readonly Token[]): { note: string; worth: number; covers: number }[] {
-  const { written, spread } = index()
-  const rarity = (word: string): number => Math.log((written.length + 1) / (spread.get(word) ?? 0.5))
+  const { names, spoken, rarity } = index()
   const words = [...new Set(message.flatMap((token) => wordsOf(token).flatMap(meaningful)))]
   const whole = words.reduce((sum, word) => sum + rarity(word), 0)
-  return written
-    .map(({ name, words: own }) => {
-      const worth = words.reduce((sum, word) => sum + (own.get(word) ?? 0) * rarity(word), 0)
-      return { note: name, worth, covers: whole > 0 ? worth / whole : 0 }
-    })
+  const worth = names.map(() => 0)
+  for (const word of words)
+    for (const [at, weight] of spoken.get(word) ?? []) worth[at] = (worth[at] as number) + weight * rarity(word)
+  return names
+    .map((note, at) => ({ note, worth: worth[at] as number, covers: whole > 0 ? (worth[at] as number) / whole : 0 }))
     .sort((a, b) => b.worth - a.worth)
 }
 

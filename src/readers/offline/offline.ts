@@ -215,16 +215,15 @@ function readAnew(all: Heard): Request {
       asksNow,
       calc,
     )
+  const isNew = heard.job.wanted.length === 0
   const sense = bestSense(
     { asks: first, meant: firstMeant },
-    !onlyTells &&
-      asksSomething(message) &&
-      heard.readings.length > 0 &&
-      (first.length > 0 || heard.job.wanted.length === 0)
+    !walk && !onlyTells && asksSomething(message) && heard.readings.length > 0 && (first.length > 0 || isNew)
       ? sensesOf(wants, message, hits, own)
       : [],
     (it) => bindFor(it.asks.length > 0 ? it.asks : heard.job.wanted, it.asks.length > 0, it.meant),
     heard,
+    runs.length === 0 && apart.length === 0,
   )
   let { asks, meant } = walk ? { asks: wants, meant: undefined } : sense
   let context = asks.length > 0 ? asks : onlyTells ? [] : heard.job.wanted

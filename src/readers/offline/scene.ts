@@ -3,7 +3,7 @@
 import { askable, vocabulary, type Word, yard } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bound.ts'
-import { type Around, around, type Owned, owners, phraseEnds, withoutInner } from './cue-score.ts'
+import { type Around, around, cueScore, type Owned, owners, phraseEnds, withoutInner } from './cue-score.ts'
 import { readingsByDate } from './dated-readings.ts'
 import { fitting, type Fits } from './fits.ts'
 import { hoursInTable } from './hour-table.ts'
@@ -31,6 +31,8 @@ export interface Sized {
   readonly spot: number
   readonly near: Around
   readonly fits: Fits
+  /** How strongly the words around speak for a word, by `cueScore`: worked once, since a message is bound to many senses. */
+  readonly speaksFor: (word: Word, plainly: boolean) => number
   /** It is said as a limit. */
   readonly firm: boolean
   /** Sticks called by their size come next, “26 2x4s”. */
@@ -94,12 +96,21 @@ function sizedAt(
   const ofAir =
     (kind === 'percent' && isBeside(spot, message, 'temperature')) ||
     (kind === 'temperature' && isBeside(spot, message, 'percent'))
+  const spoken = { true: new Map<Word, number>(), false: new Map<Word, number>() }
+  const speaksFor = (word: Word, plainly: boolean): number => {
+    const known = spoken[`${plainly}`]
+    const score =
+      known.get(word) ?? (near.byWord.has(word.name) ? cueScore(word, reading, spot, near, message, plainly) : 0)
+    known.set(word, score)
+    return score
+  }
   const isOpen = sticksAhead || ofAir || reading.section || reading.clock || reading.proportion
   return {
     reading,
     spot,
     near,
     fits: fitting(reading, heard),
+    speaksFor,
     firm: reading.firmness === 'at-most' || reading.firmness === 'less-than',
     sticksAhead,
     ofAir,
@@ -123,8 +134,24 @@ const toldOf = (names: Iterable<string>): Word[] =>
     .map((at) => told[at] as Word)
 
 /** The words that could take a quantity, where a question needs some. */
-export const wordsFor = ({ words }: Sized, needed: ReadonlySet<string>): readonly Word[] =>
-  words === told ? told : toldOf([...words.map((it) => it.name), ...needed])
+export function wordsFor({ words }: Sized, needed: ReadonlySet<string>): readonly Word[] {
+  if (words === told) return told
+  const more = toldNeeded.get(needed) ?? toldOf(needed)
+  toldNeeded.set(needed, more)
+  // Both stand in the order of the vocabulary: so do the two together.
+  const all: Word[] = []
+  let at = 0
+  for (const word of words) {
+    const place = placeOf(word)
+    while (at < more.length && placeOf(more[at] as Word) < place) all.push(more[at++] as Word)
+    if (more[at] === word) at++
+    all.push(word)
+  }
+  return [...all, ...more.slice(at)]
+}
+
+const toldNeeded = new WeakMap<ReadonlySet<string>, readonly Word[]>()
+const placeOf = ({ name }: Word): number => places.get(name) as number
 
 /** Whether a stick called by its size comes next, with nothing but what it is made of and its length between. */
 function isBeforeStick(spot: number, message: readonly Token[]): boolean {

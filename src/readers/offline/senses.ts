@@ -74,6 +74,8 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
     const isCalled = called.includes(calc.name)
     const near = Object.keys(calc.needs).filter((word) => spoken.has(word)).length
     if (!isCalled && near === 0) return []
+    // What was asked for by a phrase of its own, "board feet", is not swapped for something else.
+    if (isPlainlyAsked && !Object.keys(calc.gives).some((word) => plainly.has(word))) return []
     const likeness = (word: Word): number => {
       if (question.kinds && !question.kinds.includes(word.kind)) return 0
       const shared = question.words.filter((it) => nameStems(word).has(it)).length
@@ -86,8 +88,6 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
         return { word: word.name, prior: isAsked ? weigh.asked : likeness(word) }
       })
       .sort((a, b) => b.prior - a.prior)
-    // What was asked for by a phrase of its own, "board feet", is not swapped for something else.
-    if (isPlainlyAsked && !Object.keys(calc.gives).some((word) => plainly.has(word))) return []
     const [want] = wants
     const answer = want && own(calc, want)
     const best = answer ? { word: answer, prior: Math.max(weigh.own, rated[0]?.prior ?? 0) } : rated[0]
@@ -157,20 +157,16 @@ const hope = ({ prior = 0, near = 0 }: Sense): number => prior + near * weigh.ne
 const mostSenses = 12
 const mostReadings = 30
 
-/** The sense that explains the message best. The first stands unless another is clearly better. */
+/** The sense that explains the message best. The first stands unless another is clearly better. `isBoundOnce` where no quantity is told at several places. */
 export function bestSense(
   first: Sense,
   others: readonly Sense[],
   bindFor: (sense: Sense) => { readonly bound: readonly Bound[] },
   heard: Heard,
+  isBoundOnce: boolean,
 ): Sense {
   if (others.length === 0 || heard.readings.length > mostReadings) return first
   const likeliest = [...others].sort((a, b) => hope(b) - hope(a)).slice(0, mostSenses)
-  const scored = likeliest.map((sense) => ({
-    sense,
-    score: explains(sense, bindFor(sense).bound, heard, weigh.behind),
-  }))
-  const best = scored.reduce((a, b) => (b.score > a.score ? b : a))
   const mine = explains(
     { ...first, prior: weigh.first + (first.meant ? weigh.called : 0) },
     bindFor(first).bound,
@@ -178,7 +174,15 @@ export function bestSense(
     // What stands behind the very thing that was asked for is part of the question.
     1,
   )
-  return best.score > mine + weigh.margin ? best.sense : first
+  let best = { sense: first, score: mine + weigh.margin }
+  for (const sense of likeliest) {
+    // Each quantity is bound once at most. What could not be better even so need not be tried.
+    const most = (sense.prior ?? 0) + heard.readings.length * weigh.bound
+    if (isBoundOnce && most <= best.score) continue
+    const score = explains(sense, bindFor(sense).bound, heard, weigh.behind)
+    if (score > best.score) best = { sense, score }
+  }
+  return best.sense
 }
 
 /** How well a sense explains the message: what it binds, what it leaves over, and what would have to be asked. */

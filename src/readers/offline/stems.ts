@@ -44,6 +44,18 @@ const spellings = tableOf<string>({
 
 /** One form for singular and plural, British and American. */
 export function stem(word: string): string {
+  const known = stemmed.get(word)
+  if (known !== undefined) return known
+  const found = stemOf(word)
+  if (stemmed.size < mostStemmed) stemmed.set(word, found)
+  return found
+}
+
+/** Words that were brought to their form before: people use the same ones again and again. */
+const stemmed = new Map<string, string>()
+const mostStemmed = 10_000
+
+function stemOf(word: string): string {
   const lower = word.toLowerCase().replace(/[’`]/g, "'")
   const known = spellings[lower]
   if (known) return known

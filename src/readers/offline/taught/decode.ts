@@ -1,7 +1,6 @@
 // This file is about the reading that the taught weights find: which calculation a message asks for, and which word each of its quantities is.
 // Every likely calculation is tried on the whole message; what it binds speaks for it, what it leaves over and lacks speaks against it.
 import {
-  askable,
   type Calculation,
   calculationNamed,
   fittedReading,
@@ -17,12 +16,13 @@ import {
 import type { Tagged } from '../../reader.ts'
 import { countsThings, type Fits, fitting, isOfSection, isRate } from '../fits.ts'
 import { bestAssignment } from './assign.ts'
-import { likelihood } from '../cue-score.ts'
+import { likelihood } from '../likelihood.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
 import { isFed, neededBehind } from '../feeds.ts'
 import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
+import { talkedOf } from './talked.ts'
 import {
   askedFor,
   cueFeatures,
@@ -76,12 +76,6 @@ let known: Weights | undefined
 export const weights = (): Weights => {
   known ??= load()
   return known
-}
-
-/** The calculations that the talk is about, and those that it was about before. */
-export function talkedOf({ named, wanted, results }: Job): { now: readonly string[]; before: ReadonlySet<string> } {
-  const giving = askable.filter((calc) => wanted.some((it) => calc.gives[it.word])).map((it) => it.name)
-  return { now: named ? [named] : giving, before: new Set(results.map((it) => it.calculation)) }
 }
 
 /** The readings of a message, the best first. */
@@ -147,7 +141,7 @@ interface Read extends Sized {
 /** How well each quantity of a message goes with a word, worked once for all calculations. */
 class Scores {
   readonly quantities: readonly Read[]
-  private readonly known = new Map<string, readonly number[]>()
+  private readonly known = new Map<string, (number | undefined)[]>()
   readonly called: ReadonlySet<string>
   /** How likely the message only tells. */
   readonly tells: number
@@ -169,19 +163,20 @@ class Scores {
         : [],
     )
   }
-  of(word: Word | undefined): readonly number[] {
+  /** How well the quantity of that place goes with a word; with none, how well it means nothing. */
+  of(word: Word | undefined, i: number): number {
     const name = wordLabel(word)
-    const before = this.known.get(name)
-    if (before) return before
+    const own = this.known.get(name) ?? []
+    this.known.set(name, own)
+    own[i] ??= this.worked(word, name, this.quantities[i] as Read)
+    return own[i] as number
+  }
+  private worked(word: Word | undefined, name: string, size: Read): number {
     const { binds } = this.by
-    const each = this.quantities.map((size) => {
-      const own = speaksOf(binds[name], size.features)
-      if (!word) return own
-      const ofAny = [...cueFeatures(this.looked, size, word), ...talkFeatures(this.looked, size.reading, word)]
-      return scoreOf(binds[any], ofAny, own)
-    })
-    this.known.set(name, each)
-    return each
+    const own = speaksOf(binds[name], size.features)
+    if (!word) return own
+    const ofAny = [...cueFeatures(this.looked, size, word), ...talkFeatures(this.looked, size.reading, word)]
+    return scoreOf(binds[any], ofAny, own)
   }
 }
 
@@ -210,14 +205,13 @@ function tried(
   const words = taken.map((it) => it.word)
   const needed = new Set(words.map((it) => it.name))
   const { quantities } = known
-  const nothing = known.of(undefined)
   const standing = taken.map(({ word, behind }) =>
     behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds[any], standingFeatures(word, calculation)),
   )
   const scores = quantities.map(({ reading, canBe }, i) =>
     words.map((word, j) =>
       !spent.has(reading.tag) && canBe(word, needed)
-        ? (known.of(word)[i] as number) - (nothing[i] as number) + (standing[j] as number)
+        ? known.of(word, i) - known.of(undefined, i) + (standing[j] as number)
         : Number.NEGATIVE_INFINITY,
     ),
   )

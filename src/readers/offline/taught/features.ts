@@ -2,8 +2,9 @@
 import type Fraction from 'fraction.js'
 import { amountIn, type Job, quantity, type System, toNumber, type Word } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
-import { type Around, around, cueScore, likelihood, type Owned, owners, withoutInner } from '../cue-score.ts'
+import { type Around, around, cueScore, type Owned, owners, withoutInner } from '../cue-score.ts'
 import { cuesIn, type Hit } from '../lexicon.ts'
+import { likelihood } from '../likelihood.ts'
 import { placesIn } from '../places.ts'
 import { filler, stem, type Token } from '../stems.ts'
 

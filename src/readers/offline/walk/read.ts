@@ -43,10 +43,12 @@ export function walkReading(
   const by = weights().walks
   const isOfBay = looked.message.some((it, at) => it.stem === 'bay' && looked.message[at + 1]?.reading?.bare)
   if (looked.message.length > longest || isOfBay) return undefined
-  const ways = taggings(looked, by)
-  const [best] = ways
   const { job, said } = looked.heard
   const isKnown = runPlaces(job).length > 0
+  // How many sides it must tell is known before its tags are, which take far longer to find.
+  if (!isKnown && sidesToTell(looked) === undefined) return undefined
+  const ways = taggings(looked, by)
+  const [best] = ways
   if (!best || !isTold(looked, best, isKnown)) return undefined
   const sides = best.tags.filter(
     (tag, at) => /^(runLength|stretch|again)$/.test(tag) && (best.shares[at] as number) >= clear,
@@ -104,14 +106,19 @@ export function walkReading(
 function isTold(looked: Looked, { tags }: Tagging, isKnown: boolean): boolean {
   if (!isKnown) {
     const sides = tags.filter((tag) => /^(runLength|stretch|again|times)$/.test(tag)).length
-    const like = looksLikeFence(looked, weights().walks)
-    // Several sides, and posts or bays asked for: much else may be said beside.
-    const asksPosts = isAsked(looked.message) && looked.message.some((it) => /^(post|bay|section|panel)$/.test(it.stem))
-    const isNamedSum = calculationsIn(looked.message).length > 0
-    return sides > 0 && (like > 0 || (sides > 1 && asksPosts && !isNamedSum && like > hardlyFence))
+    return sides >= (sidesToTell(looked) ?? Number.POSITIVE_INFINITY)
   }
   const isOfSizes = looked.message.some((it, at) => it.reading && tags[at] !== untagged) && !tags.includes('name')
   return isOfSizes || tags.some(isOfWalk)
+}
+
+/** How many sides a message must tell, of a fence that is not known yet, to be taken for one; undefined where it is none by its words. */
+function sidesToTell(looked: Looked): 1 | 2 | undefined {
+  const like = looksLikeFence(looked, weights().walks)
+  if (like > 0) return 1
+  // Several sides, and posts or bays asked for: much else may be said beside.
+  const asksPosts = isAsked(looked.message) && looked.message.some((it) => /^(post|bay|section|panel)$/.test(it.stem))
+  return like > hardlyFence && asksPosts && calculationsIn(looked.message).length === 0 ? 2 : undefined
 }
 
 let ofFence: Calculation | undefined
