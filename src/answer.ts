@@ -129,6 +129,8 @@ export const answerSchema = z
       .optional(),
     /** Sentences of a model, after the guard; they stand in the reply. Empty when there are none. */
     prose: z.string(),
+    /** Why they are missing, where a model's server failed while it wrote; it stands in the reply. */
+    unwritten: z.string().optional(),
     /** Set where the person halted it: before the message was read, so that nothing was worked; or while a model wrote, so that only its sentences are missing. */
     halted: z.enum(['reading', 'writing']).optional(),
   })

@@ -38,15 +38,17 @@ import type { Heard, Heed, Reader } from './readers/reader.ts'
 import { cutSolver } from './solver/highs.ts'
 import type { TurnEvent } from './turn-event.ts'
 
-/** Writes a few sentences around the figures, guarded before they are shown. Empty when nothing of it stands. */
+/** A model's sentences, empty when nothing of them stands; or why its server failed before there were any, said to the person. */
+export type Written = string | { readonly unwritten: string }
+/** Writes a few sentences around the figures, guarded before they are shown. */
 export type Writer = (
   said: string,
   card: Answer,
   show: (piece: string) => void,
   allowance: Allowance,
   signal?: AbortSignal,
-) => Promise<string>
-type Write = (card: Answer, show: (piece: string) => void) => Promise<string>
+) => Promise<Written>
+type Write = (card: Answer, show: (piece: string) => void) => Promise<Written>
 export type Watch = (event: TurnEvent) => void
 export interface Answered {
   readonly answer: Answer
@@ -178,18 +180,19 @@ export async function answerTo(
   }
   const notices = urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines]
   const said = [...leftOver, ...remarksOn(heard.job, job, turn, memo)]
-  const answerWith = (prose: string): Answer => {
-    const parts = { ...entry, worked, prose, notices, leftOver: said }
-    return { ...entry, prose, words: wordsOf(parts), reply: compose(parts) }
+  const answerWith = (written: Written): Answer => {
+    const words = typeof written === 'string' ? { prose: written } : { prose: '', ...written }
+    const parts = { ...entry, ...words, worked, notices, leftOver: said }
+    return { ...entry, ...words, words: wordsOf(parts), reply: compose(parts) }
   }
   const after = writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job))
   const card = answerWith('')
   if (!write || !isWorthSentences(card)) return { answer: card, job: after }
 
   watch({ event: 'card', data: card })
-  const prose = await write(card, (markdown) => watch({ event: 'prose', data: { markdown } }))
-  const isHalted = prose === '' && signal?.aborted === true
-  return { answer: isHalted ? { ...card, halted: 'writing' } : answerWith(prose), job: after }
+  const written = await write(card, (markdown) => watch({ event: 'prose', data: { markdown } }))
+  const isHalted = written === '' && signal?.aborted === true
+  return { answer: isHalted ? { ...card, halted: 'writing' } : answerWith(written), job: after }
 }
 
 /** Sentences are asked for where there is something to join: more than one sum, a change beside an answer, advice beside a figure. A single sum says itself. */

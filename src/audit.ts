@@ -18,7 +18,7 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
   const again: Turn[] = []
   const differences: Difference[] = []
   for (const turn of turns) {
-    const { heard, prose, front, halted } = turn.answer
+    const { heard, prose, unwritten, front, halted } = turn.answer
     const worked =
       halted === 'reading'
         ? haltedTurn(jobAfter(again), again.length, front)
@@ -26,7 +26,7 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
             { request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) },
             hear(turn.said, jobAfter(again)),
             again.length,
-            prose ? async () => prose : undefined,
+            prose ? async () => prose : unwritten ? async () => ({ unwritten }) : undefined,
           )
     differences.push(...compare(turn, worked.answer))
     // A job that differs only because an earlier turn does is not blamed again.

@@ -16,6 +16,8 @@ export interface Parts {
   readonly leftOver: readonly string[]
   /** What a model wrote, after the guard; empty when there is none or nothing of it stood. */
   readonly prose: string
+  /** Why a model's sentences are missing, where its server failed. */
+  readonly unwritten?: string
 }
 
 /** The program's own sentences, each with what it belongs to. */
@@ -124,6 +126,7 @@ function answerText(parts: Parts): string {
     blocks.push(
       `What changed:\n\n${parts.changed.map((it) => `- ${capital(it.after.label)}${atPlace(it.at)}: ~~${it.before.text}~~ → ${it.after.text}`).join('\n')}`,
     )
+  if (parts.unwritten) blocks.push(parts.unwritten)
   return blocks.filter((it) => it !== '').join('\n\n')
 }
 

@@ -25,6 +25,9 @@ export async function tell(
   })
   const { answer } = answered
   if (!isCardTold) output.write(`${inTerminal(asked.said, answer, look)}\n`)
-  else if (answer.prose !== '') output.write(`${wordsInTerminal(answer.prose, look)}\n`)
+  else {
+    const words = answer.prose || answer.unwritten
+    if (words) output.write(`${wordsInTerminal(words, look)}\n`)
+  }
   return answered
 }

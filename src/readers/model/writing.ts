@@ -6,6 +6,7 @@ import { refsOf, slotsOf } from '../../guard/slots-of.ts'
 import { writingPrompt } from '../../prompts.ts'
 import { isForeign } from '../language.ts'
 import type { Endpoint, Message } from './endpoint.ts'
+import { faultOf } from './faults.ts'
 
 /** The prompt, and one try with what was wrong with it: a third would keep the person waiting for little. */
 const mostMessages = 4
@@ -24,6 +25,9 @@ export function createWriter(endpoint: Endpoint): Writer {
     for (let why: 'work' | 'repair' = 'work'; messages.length <= mostMessages && allowance.spend(why); why = 'repair') {
       const spoken = await endpoint.say({ messages }, signal ? { signal } : {})
       allowance.count(spoken.tokens ?? 0)
+      // What a server failed at is said. That a model would not write, or not within the rules, takes nothing from the answer.
+      if (spoken.error && spoken.error !== 'aborted')
+        return { unwritten: `${faultOf(spoken, endpoint)} ${onlySentences}` }
       if (spoken.error || spoken.refusal || spoken.finish === 'length' || spoken.finish === 'filtered') return ''
       const passed = passProse(spoken.text, refs, said)
       if (passed.shown !== '' && !isForeign(spoken.text)) {
@@ -39,6 +43,9 @@ export function createWriter(endpoint: Endpoint): Writer {
     return ''
   }
 }
+
+const onlySentences =
+  'Only a sentence or two of the model is missing here: the figures do not come from it, and are whole.'
 
 const slotList = (card: Answer): string =>
   `Slots:\n${slotsOf(card)

@@ -57,7 +57,12 @@ export function beginEntry(said: string, turn: number, before: readonly ShownAns
     carded = answer
     read(answer.readAs)
     const within: Within = { answer, before }
-    lines = answer.prose === '' ? null : proseOf(answer, within)
+    lines =
+      answer.prose !== ''
+        ? proseOf(answer, within)
+        : answer.unwritten
+          ? element('p', { class: 'prose' }, answer.unwritten)
+          : null
     article.append(...bodyOf(answer, before, lines, does), footOf(said, answer, does))
   }
   return {
@@ -84,7 +89,7 @@ export function beginEntry(said: string, turn: number, before: readonly ShownAns
         lines.textContent =
           answer.halted === 'writing'
             ? 'Halted here. The figures are whole.'
-            : 'No sentence was written. The figures are whole.'
+            : (answer.unwritten ?? 'No sentence was written. The figures are whole.')
       // What outgrows its free lines opens when it is pressed: by itself nothing moves.
       if (lines.scrollHeight > lines.clientHeight + 4) {
         const more = element('button', { type: 'button', class: 'more' }, 'Read on')

@@ -1,6 +1,6 @@
 // A turn told in the terminal while it is made: what is written, and when.
 import { describe, expect, it } from 'vitest'
-import { createAssistant, type Writer } from '../../../src/assistant.ts'
+import { createAssistant, type Writer, type Written } from '../../../src/assistant.ts'
 import { tell } from '../../../src/cli/tell.ts'
 import { inTerminal, lookFor } from '../../../src/cli/terminal.ts'
 import { offlineReader, readOffline } from '../../../src/readers/offline/offline.ts'
@@ -12,7 +12,7 @@ const sentences = 'Buy 10 bags *together*, and keep them dry.'
 const asModel: Reader = { front: 'model', read: async (heard) => ({ request: readOffline(heard), by: 'model' }) }
 
 /** What is written, and how much of it had been when the model began to write. */
-async function told(reader: Reader, prose: string, isTTY: boolean) {
+async function told(reader: Reader, prose: Written, isTTY: boolean) {
   const written: string[] = []
   let writtenBefore = -1
   const writer: Writer = async () => {
@@ -39,6 +39,23 @@ describe('a turn with a model, in a terminal', () => {
   it('is the card alone where no sentence stands', async () => {
     const { written, whole } = await told(asModel, '', true)
     expect(written).toEqual([whole])
+  })
+})
+
+describe('a turn whose model fails while it writes', () => {
+  const unwritten = 'The server at http://model.test/v1 failed while answering.'
+
+  it('has its card, and then why there is no more', async () => {
+    const { written } = await told(asModel, { unwritten }, true)
+    expect(written).toHaveLength(2)
+    expect(written[0]).toContain('10 bags')
+    expect(written[1]).toBe(`${unwritten}\n\n`)
+  })
+
+  it('says so in the one piece that is piped', async () => {
+    const { written } = await told(asModel, { unwritten }, false)
+    expect(written).toHaveLength(1)
+    expect(written[0]).toContain(unwritten)
   })
 })
 
