@@ -17,8 +17,9 @@ import { workedExample } from '../../../src/web/example.ts'
 import { renderReply } from '../../../src/web/markdown.ts'
 
 const secret = 'aSecretOfThisServer0123456789'
-const runs = 25
-const seed = 20_261_127
+/** `npm run soak` takes many more rounds, from other seeds. */
+const times = Number(process.env.FUZZ_TIMES ?? 1)
+const seed = Number(process.env.FUZZ_SEED ?? 20_261_127)
 
 let store: Store
 let id = ''
@@ -271,7 +272,7 @@ describe('whatever comes', () => {
             await answered(sent, alone)
           },
         ),
-        { numRuns: runs, seed },
+        { numRuns: 25 * times, seed },
       )
     expect(lines).toEqual([])
   })
@@ -291,7 +292,7 @@ describe('whatever comes', () => {
             expect([401, 404, 429]).toContain(answer.status)
           },
         ),
-        { numRuns: 10, seed },
+        { numRuns: 10 * times, seed },
       )
     expect(JSON.stringify([await store.list(), await store.read(id)])).toBe(before)
     expect(lines).toEqual([])
@@ -386,7 +387,7 @@ describe('what comes down the line', () => {
           if (answer !== '') expect(answer).toMatch(/^HTTP\/1\.1 (201|4\d\d) .*\r\n\r\n.*\{/s)
         },
       ),
-      { numRuns: 150, seed },
+      { numRuns: 150 * times, seed },
     )
     expect(await sent(`${head}${host}${close}\r\n`)).toMatch(/^HTTP\/1\.1 200 /)
     expect(lines).toEqual([])
