@@ -11,6 +11,10 @@ import type { Rate } from './rate.ts'
 
 /** From `openssl rand -hex 24` come twice as many as are asked for. */
 const shortestSecret = 24
+/** What `openssl rand -hex 24` prints holds fewer different ones less than once in a million million times. */
+const fewestSigns = 8
+/** What is said again after so many characters is no longer than they are. */
+const longestTurn = 12
 
 /** Throws with one plain sentence when others could walk in. */
 export function checkDoor({ host, names, secret }: Pick<Settings, 'host' | 'names' | 'secret'>): void {
@@ -22,10 +26,18 @@ export function checkDoor({ host, names, secret }: Pick<Settings, 'host' | 'name
     throw new Error(
       `HOST is “${host}”, where others can reach this server, and there is no access secret. Set PLUMBPOST_SECRET, for instance to what “openssl rand -hex 24” prints, or take HOST away.`,
     )
-  if (secret !== undefined && secret.length < shortestSecret)
-    throw new Error(
-      `PLUMBPOST_SECRET is too easily guessed: it needs at least ${shortestSecret} characters. “openssl rand -hex 24” prints a good one.`,
-    )
+  const weakness = secret === undefined ? undefined : weaknessOf(secret)
+  if (weakness !== undefined)
+    throw new Error(`PLUMBPOST_SECRET is too easily guessed: ${weakness}. “openssl rand -hex 24” prints a good one.`)
+}
+
+/** What makes it easy to guess. Lists of common passwords have few that are so long, but for short ones that are said over and over. */
+function weaknessOf(secret: string): string | undefined {
+  if (secret.length < shortestSecret) return `it needs at least ${shortestSecret} characters`
+  if (new Set(secret).size < fewestSigns) return `it needs at least ${fewestSigns} different ones among its characters`
+  // Said over and over, it is the beginning of itself moved on by one turn.
+  const turn = Array.from({ length: longestTurn }, (_, i) => i + 1).find((it) => secret.startsWith(secret.slice(it)))
+  return turn === undefined ? undefined : 'it says one thing over and over'
 }
 
 /**

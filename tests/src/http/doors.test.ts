@@ -43,6 +43,17 @@ describe('a server that others can reach', () => {
     for (const host of ['127.0.0.1', '127.8.9.1', 'localhost', '::1']) checkDoor({ host, names: [] })
   })
 
+  it.each([
+    ['a'.repeat(40), 'at least 8 different'],
+    ['password'.repeat(4), 'at least 8 different'],
+    ['1234567890'.repeat(3), 'over and over'],
+    ['picketfence1picketfence1pick', 'over and over'],
+  ])('does not start with the secret %s, and does not say it', (guessed, why) => {
+    const check = () => checkDoor({ host: '0.0.0.0', names: [], secret: guessed })
+    expect(check).toThrow(why)
+    expect(check).not.toThrow(guessed.slice(0, 8))
+  })
+
   it('nor with a name that others reach it by, on this machine too', () =>
     expect(() => checkDoor({ host: '127.0.0.1', names: ['fence.test'] })).toThrow(/“fence.test”.+PLUMBPOST_SECRET/))
 
@@ -72,6 +83,17 @@ describe('a server that others can reach', () => {
     }
     for (const path of ['/healthz/', '//healthz', '/healthz/../api/conversations', '/HEALTHZ'])
       expect((await app.request(path)).status, path).toBe(401)
+  })
+
+  it('any signs may be in it, a colon and letters of any alphabet among them', async () => {
+    const odd = 'größer: “½” & <забор> 木の柵!'
+    checkDoor({ host: '0.0.0.0', names: [], secret: odd })
+    const app = serverAt('0.0.0.0', odd)
+    const asked = async (password: string) => {
+      const authorization = `Basic ${Buffer.from(`ann:${password}`).toString('base64')}`
+      return (await app.request('/api/conversations', { headers: { authorization, host: 'fence.test' } })).status
+    }
+    expect([await asked(odd), await asked(odd.toUpperCase()), await asked(odd.slice(0, -1))]).toEqual([200, 401, 401])
   })
 
   it('lets in whoever says it, as a token or as the password of any name', async () => {

@@ -485,8 +485,11 @@ describe('PostgreSQL', () => {
   const sql = async (...lines: readonly string[]): Promise<void> => {
     const client = new pg.Client({ connectionString: databaseUrl })
     await client.connect()
-    for (const it of lines) await client.query(it)
-    await client.end()
+    try {
+      for (const it of lines) await client.query(it)
+    } finally {
+      await client.end()
+    }
   }
   const meddled = (body: string): string[] => [
     `create or replace function meddle() returns trigger language plpgsql as $$ begin ${body} return new; end $$`,
@@ -527,6 +530,63 @@ describe('PostgreSQL', () => {
       expect(said).toMatch(/^The database that DATABASE_URL names cannot be used \(.+\)\. Start it, or correct/)
       expect(said).not.toMatch(/let-me-in|postgres:/)
     }
+  })
+
+  it('is asked for nothing that an engine spread over many machines lacks: every key begins with the conversation or an owner, and nothing counts', async () => {
+    await sql('create database plain')
+    const plainUrl = databaseUrl.replace(/postgres$/, 'plain')
+    const store = await openStore({ databaseUrl: plainUrl })
+    const client = new pg.Client({ connectionString: plainUrl })
+    await client.connect()
+    const rows = async (text: string): Promise<unknown[]> => (await client.query({ text, rowMode: 'array' })).rows
+    // Its own system catalogue (PostgreSQL manual, “pg_class”, “pg_index”, “pg_proc”).
+    const ours = "relnamespace = 'public'::regnamespace"
+    expect(await rows(`select relname from pg_class where ${ours} and relkind not in ('r', 'i')`)).toEqual([])
+    expect(await rows("select proname from pg_proc where pronamespace = 'public'::regnamespace")).toEqual([])
+    expect(await rows('select tgname from pg_trigger where not tgisinternal')).toEqual([])
+    const firstOfKeys = await rows(
+      `select t.relname, i.relname, a.attname from pg_index x join pg_class t on t.oid = x.indrelid join pg_class i on i.oid = x.indexrelid
+       join pg_attribute a on a.attrelid = t.oid and a.attnum = x.indkey[0] where t.${ours} and x.indisunique order by 1, 2`,
+    )
+    expect(firstOfKeys).toEqual([
+      ['conversations', 'conversations_pkey', 'id'],
+      ['left_owners', 'left_owners_pkey', 'owner'],
+      ['makings', 'makings_once_a_key', 'conversation'],
+      ['turns', 'turns_in_order', 'conversation'],
+      ['turns', 'turns_once_a_key', 'conversation'],
+    ])
+    await client.end()
+    await store.close()
+  })
+
+  it('keeps each turn as it was written: no row of one is ever changed, whatever is done with the talk', async () => {
+    const store = await openStore({ databaseUrl })
+    await sql(
+      `create or replace function refuse() returns trigger language plpgsql as $$ begin raise exception 'changed'; end $$`,
+      'create trigger refused before update on turns for each row execute function refuse()',
+    )
+    const { id } = await store.create('ann who stays')
+    await store.append(id, turn(0, 'a'), 0)
+    await store.append(id, turn(1, 'b'), 1)
+    await store.append(id, turn(0, 'c'), 2)
+    await store.share(id, 'link')
+    await store.announce(id, 'd', 0, [])
+    await store.withdraw(id, 'd')
+    await store.leave('ann who stays')
+    expect((await store.read(id))?.written).toBe(3)
+    await expect(sql(`update turns set said = '' where conversation = '${id}'`)).rejects.toThrow('changed')
+    await sql('drop trigger refused on turns')
+    await store.close()
+  })
+
+  it('whose disk is full is said to be', async () => {
+    const store = await openStore({ databaseUrl })
+    const { id } = await store.create()
+    await sql(...meddled(`raise exception 'could not extend file' using errcode = '53100';`))
+    await expect(store.append(id, turn(0), 0)).rejects.toMatchObject({ code: 'database-full' })
+    await sql('drop trigger meddled on turns')
+    await store.append(id, turn(0), 0)
+    await store.close()
   })
 
   it('at several addresses is found at the one where it is, and again when it has moved to another', async () => {
