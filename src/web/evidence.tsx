@@ -18,6 +18,9 @@ const Page = ({ evidence }: { readonly evidence: Evidence | undefined }) => (
       <header class="cover">
         <h1>Plumbpost</h1>
         <p class="by">What the sums were held against.</p>
+        <nav aria-label="Pages of the book">
+          <a href="/">Back to the book</a>
+        </nav>
       </header>
       <main class="shared" aria-label="Evidence">
         {evidence ? (
@@ -47,7 +50,7 @@ const Report = ({ evidence }: { readonly evidence: Evidence }) => {
           ))}
         </ul>
         <nav aria-label="Calculations">
-          <ul>
+          <ul class="list">
             {evidence.calculations.map(({ name, title }) => (
               <li>
                 <a href={`#${name}`}>{title}</a>

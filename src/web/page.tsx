@@ -86,11 +86,11 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
           <button type="button" id="to-forms">
             Sums without talking
           </button>
-          <a href="/evidence">What the sums were held against</a>
           <details id="earlier" class="earlier">
             <summary>Earlier pages</summary>
             <ul id="pages" class="pages" />
           </details>
+          <a href="/evidence">What the sums were held against</a>
         </nav>
       </header>
       <div class="spread">
@@ -128,7 +128,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
             <button type="button" id="undo">
               Take the last change back
             </button>
-            <details class="fold">
+            <details class="fold" name="foot">
               <summary>Plans side by side</summary>
               <div class="acts">
                 <button type="button" id="usual">
@@ -146,7 +146,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
                 </div>
               </form>
             </details>
-            <details class="fold">
+            <details class="fold" name="foot">
               <summary id="take-title">Take it along</summary>
               <nav id="take" class="take" aria-labelledby="take-title">
                 {taken.map(([ending, words]) => (
@@ -156,7 +156,7 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
                 ))}
               </nav>
             </details>
-            <details class="fold">
+            <details class="fold" name="foot">
               <summary>Let somebody read it</summary>
               <p id="lent-says" class="of" />
               <label for="lent-link" id="lent-label">

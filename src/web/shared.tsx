@@ -14,6 +14,9 @@ interface Shared {
 
 export const sharedTalk = (shared: Shared): string => `<!doctype html>${String(<SharedTalk {...shared} />)}`
 
+/** No line ends between 2 and 11/16. */
+const betweenInchAndFraction = /(?<=\d) (?=\d+\/\d)/g
+
 const SharedTalk = ({ title, turns }: Shared) => (
   <html lang="en">
     <head>
@@ -35,7 +38,7 @@ const SharedTalk = ({ title, turns }: Shared) => (
         {turns.map(({ said, html, sketches }, i) => (
           <article class="entry" data-number={i + 1}>
             <h2 class="asked">{said}</h2>
-            <div class="reply" dangerouslySetInnerHTML={{ __html: html }} />
+            <div class="reply" dangerouslySetInnerHTML={{ __html: html.replace(betweenInchAndFraction, '\u00a0') }} />
             {sketches.map((it) => (
               <img alt={it.title} src={`data:image/svg+xml;base64,${Buffer.from(it.svg).toString('base64')}`} />
             ))}

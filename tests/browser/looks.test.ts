@@ -100,6 +100,41 @@ describe('the page', () => {
       },
     )
 
+  browserTest(
+    'a page that is lent, and what the sums were held against, hold up in a narrow window and a wide one, on both papers',
+    async ({ open }) => {
+      const { page: own } = await open()
+      await own.goto(served.address)
+      await ask(own, bags)
+      const link = await own.evaluate(async () => {
+        const at = `/api/conversations/${location.hash.slice(1)}/share`
+        const headers = { 'content-type': 'application/json' }
+        return ((await (await fetch(at, { method: 'POST', headers, body: '{}' })).json()) as { link: string }).link
+      })
+      for (const [width, colorScheme] of [
+        [320, 'dark'],
+        [1200, 'light'],
+      ] as const) {
+        const { page } = await open({ viewport: { width, height: 740 }, colorScheme })
+        for (const [at, says] of [
+          [link, 'somebody else’s yard'],
+          ['/evidence', 'What the sums were held against'],
+        ] as const) {
+          await page.goto(new URL(at, served.address).href)
+          expect(await page.locator('header').innerText()).toContain(says)
+          expect(await fitsAcross(page), at).toBe(true)
+          expect(await withAxe(page), at).toEqual([])
+          expect(await tooSmall(page), at).toEqual([])
+        }
+        await page.getByRole('link', { name: 'Back to the book' }).click()
+        if (width < 736) await page.getByRole('button', { name: 'Pages and units' }).click()
+        await page.getByRole('link', { name: 'What the sums were held against' }).click()
+        // The report of one check that the tests are served.
+        await page.locator('main', { hasText: '1 figures agree' }).waitFor()
+      }
+    },
+  )
+
   browserTest('day and night paper are laid by hand too, and stay', async ({ page }) => {
     await page.goto(served.address)
     const paper = (): Promise<string> => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)

@@ -2,13 +2,15 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { describe, expect } from 'vitest'
+import { getDocumentProxy } from 'unpdf'
+import { afterAll, beforeAll, describe, expect } from 'vitest'
 import { type FieldPack, fieldPackOf } from '../../engine/index.ts'
 import { standingLine } from '../../src/export/pack.ts'
 import { fieldPackPdf } from '../../src/export/pdf.ts'
 import { jobOf } from '../engine/job/fences.ts'
 import { threeRuns } from '../engine/job/whole-fence.ts'
 import { browserTest } from './browser-test.ts'
+import { ask, bags, serveThePage, type Served } from './served.ts'
 
 const print = { date: '2026-11-26', caution: standingLine }
 const reader = readFileSync(join(process.cwd(), 'node_modules/unpdf/dist/pdfjs.mjs'))
@@ -87,6 +89,50 @@ async function picturesOf(page: Page, pdf: Uint8Array): Promise<Picture[]> {
     return pictures
   }, fine)
 }
+
+let served: Served
+beforeAll(async () => {
+  served = await serveThePage()
+}, 60_000)
+afterAll(() => served.close())
+
+/** The words of each page, and how far to the right they go, as a share of the paper. */
+async function wordsOn(pdf: Uint8Array): Promise<{ text: string; right: number }[]> {
+  const printed = await getDocumentProxy(new Uint8Array(pdf))
+  return Promise.all(
+    Array.from({ length: printed.numPages }, async (_, i) => {
+      const page = await printed.getPage(i + 1)
+      const { items } = await page.getTextContent()
+      const words = items.flatMap((it) => ('str' in it && it.str.trim() !== '' ? [it] : []))
+      const right = Math.max(...words.map((it) => (it.transform[4] as number) + it.width))
+      return { text: words.map((it) => it.str).join(' '), right: right / page.getViewport({ scale: 1 }).width }
+    }),
+  )
+}
+
+describe('the book printed by the browser', () => {
+  browserTest(
+    'on Letter and A4 all is there that was folded, nothing that is pressed, and nothing runs over the edge',
+    async ({ page }) => {
+      await page.goto(served.address)
+      await ask(page, bags)
+      await ask(page, 'and if the holes are 12 inches?')
+      for (const format of ['Letter', 'A4'] as const) {
+        const pages = await wordsOn(await page.pdf({ format }))
+        const text = pages.map((it) => it.text).join(' ')
+        // π/4 × 12² = 113.1 in²: folded in the second entry, where the like was worked in the first.
+        for (const it of ['113.1 in²', '35 bags', 'wait for every answer', 'Job sheet', 'Where it comes from'])
+          expect(text, format).toContain(it)
+        for (const it of ['Pages and units', 'Fresh page', 'Copy this entry', 'Ask about your fence'])
+          expect(text, format).not.toContain(it)
+        for (const [i, it] of pages.entries()) {
+          expect(it.text.length, `${format}, page ${i + 1}`).toBeGreaterThan(100)
+          expect(it.right, `${format}, page ${i + 1}`).toBeLessThan(1)
+        }
+      }
+    },
+  )
+})
 
 describe('the sheets as they are seen', () => {
   for (const [name, paper, system, wide, high] of [

@@ -7,7 +7,9 @@ import { serve, type ServerType } from '@hono/node-server'
 import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { bundle } from '../../.ci/build.mjs'
+import { picketSpacing } from '../../engine/calculations/pickets/picket-spacing.ts'
 import { type Assistant, createAssistant } from '../../src/assistant.ts'
+import type { Evidence } from '../../src/evidence.ts'
 import { createApp } from '../../src/http/app.ts'
 import { offlineReader } from '../../src/readers/offline/offline.ts'
 import { openStore } from '../../src/store/open.ts'
@@ -18,6 +20,39 @@ import { renderReply } from '../../src/web/markdown.ts'
 
 export const bags =
   'How many 60 lb bags, 0.45 ft3 each, for eleven corner and gate posts, 10 in holes 30 in deep, 6 in of gravel in the bottom?'
+
+/** A report as long in its lines as the real one, of one calculation. 93 − 16 × 3 1/2 = 37, shared by 17 gaps. */
+const reportOfOne: Evidence = {
+  version: 'test',
+  calculations: [
+    {
+      name: picketSpacing.name,
+      title: picketSpacing.title,
+      formulas: [
+        {
+          formula: 'pickets = ceil((opening - widestGap) / (picketWidth + widestGap))',
+          because: 'the fewest that keep every gap within your limit',
+        },
+      ],
+      checks: [
+        {
+          what: 'gap in a 93 in opening',
+          kind: 'second derivation',
+          source: '93 − 16 × 3 1/2, shared by 17 gaps',
+          unit: 'in',
+          expected: 37 / 17,
+          got: 37 / 17,
+          tolerance: 0,
+          pass: true,
+        },
+      ],
+      sourced: [],
+      habit: [{ fact: 'the finest mark on a common tape', from: 'common practice, no source' }],
+      memory: [],
+    },
+  ],
+  explained: {},
+}
 
 export interface Served {
   readonly address: string
@@ -42,7 +77,12 @@ export async function serveThePage(): Promise<Served> {
     front: 'offline',
     renderReply,
     host: '127.0.0.1',
-    page: createPage({ assets: join(built, 'web'), example: workedExample, front: 'offline' }),
+    page: createPage({
+      assets: join(built, 'web'),
+      example: workedExample,
+      front: 'offline',
+      evidence: () => reportOfOne,
+    }),
   })
   const server: ServerType = serve({
     port: 0,

@@ -172,8 +172,10 @@ function bodyOf(
       text,
       sketches.length > 0 ? element('div', { class: 'sketches' }, ...sketches) : null,
     ),
+    // A comparison answers by its table alone.
+    ...(asksFirst ? tablesOf(answer) : []),
     careOf(answer, before),
-    ...tablesOf(answer),
+    ...(asksFirst ? [] : tablesOf(answer)),
     ...assumedOf(answer, within),
     ...workingOf(answer, within),
     ...sourcesOf(answer, within),

@@ -61,7 +61,7 @@ async function send(said: string, inPlaceOf: number | null = null): Promise<void
   const asking = pending
   // It stands in the entry from now on; should that fail it is put back here.
   if (text.value.trim() === said) text.value = ''
-  progress.textContent = 'Reading …'
+  say('Reading …')
   let asked: string | null = current
   const before = answers.slice(0, inPlaceOf ?? answers.length)
   const entry = beginEntry(said, before.length, before, does)
@@ -76,25 +76,25 @@ async function send(said: string, inPlaceOf: number | null = null): Promise<void
       if (event === 'prose') entry.prose((data as { markdown: string }).markdown)
     })
     pending = null
-    progress.textContent = ''
+    say('')
     // Another page may have been turned to meanwhile. The answer stands on its own page.
     if (current !== asked) return
     if (inPlaceOf !== null) {
       await turnTo(asked)
       bringUp(entryNumbered(inPlaceOf))
-      progress.textContent = 'Written again. The old lines are struck, and can still be read.'
+      say('Written again. The old lines are struck, and can still be read.')
     } else if (answer.turn !== before.length) {
       await turnTo(asked)
       bringUp(entryNumbered(answer.turn))
-      progress.textContent = `${inShort(answer)} ${fromElsewhere}`
+      say(`${inShort(answer)} ${fromElsewhere}`)
     } else {
       entry.finish(answer)
       written(answer)
-      progress.textContent = inShort(answer)
+      say(inShort(answer), true)
     }
     fillSheet(asked)
   } catch (fault) {
-    progress.textContent = ''
+    say('')
     entry.element.remove()
     showEmpty()
     if (text.value.trim() === '') text.value = said
@@ -137,7 +137,7 @@ async function catchUp(): Promise<void> {
   const top = scrollY
   await turnTo(id)
   scrollTo({ top, behavior: 'instant' })
-  progress.textContent = fromElsewhere
+  say(fromElsewhere)
 }
 document.addEventListener('visibilitychange', () => void catchUp().catch(() => undefined))
 
@@ -146,6 +146,12 @@ const inShort = ({ calls, asks, halted }: Answer): string => {
   const leads = calls.flatMap((it) => it.results.filter((one) => one.headline)).map((it) => it.text)
   if (leads.length > 0) return `Answered: ${leads.join(', ')}.`
   return asks.length > 0 ? 'Something is to be told.' : 'Written in.'
+}
+
+/** Says how far things are. `isSeen`: it stands in the window already, and a narrow one has no room to say it twice. */
+function say(words: string, isSeen = false): void {
+  progress.classList.toggle('seen', isSeen)
+  progress.textContent = words
 }
 
 // While a question is under way the same button halts it. It stays where the keyboard left it.
@@ -157,16 +163,16 @@ function setBusy(now: boolean): void {
 
 function haltIt(): void {
   if (!busy || !pending || current === null) return
-  progress.textContent = 'Halting …'
+  say('Halting …')
   // What it came to arrives as the answer; a moment too late is no fault.
   halt(current, pending.key).catch(() => undefined)
 }
 
 function sayProgress(event: string, data: unknown): void {
-  if (event === 'again') progress.textContent = 'The line was cut. Taking it up again …'
+  if (event === 'again') say('The line was cut. Taking it up again …')
   if (event !== 'figures') return
   const leads = (data as Answer['figures']).filter((it) => it.headline && it.role === 'result').map((it) => it.text)
-  if (leads.length > 0) progress.textContent = `Worked: ${leads.join(', ')}. Writing it out …`
+  if (leads.length > 0) say(`Worked: ${leads.join(', ')}. Writing it out …`)
 }
 
 function showEmpty(): void {
@@ -211,7 +217,7 @@ function takeUp(turn: ShownTurn, branch: number): void {
     .then(() => turnTo(id))
     .then(() => {
       bringUp(entryNumbered(turn.n))
-      progress.textContent = 'Taken up again. What stood here is struck now.'
+      say('Taken up again. What stood here is struck now.')
     })
     .catch(sayFault)
 }
@@ -270,7 +276,7 @@ async function writtenApart(id: string): Promise<void> {
   if (current !== id || !last) return
   if (turns.length !== answers.length + 1) {
     await turnTo(id)
-    progress.textContent = fromElsewhere
+    say(fromElsewhere)
     return
   }
   entries.append(wholeEntry(last, [...answers], does).element)
@@ -283,7 +289,7 @@ async function writtenApart(id: string): Promise<void> {
     .filter((it) => it.after.role === 'result')
     .toSorted((a, b) => Number(leads.has(b.word)) - Number(leads.has(a.word)))
     .map((it) => `${it.after.label} ${it.before.text} → ${it.after.text}`)
-  progress.textContent = `Written in as entry ${last.n + 1}. ${moved.slice(0, 2).join(', ')}`.trim()
+  say(`Written in as entry ${last.n + 1}. ${moved.slice(0, 2).join(', ')}`.trim())
   fillSheet(id)
 }
 

@@ -144,11 +144,7 @@ export const tablesOf = ({ calls }: Pick<Answer, 'calls'>): HTMLElement[] =>
               {},
               element('tr', {}, ...table.columns.map((it) => element('th', { scope: 'col' }, it.label))),
             ),
-            element(
-              'tbody',
-              {},
-              ...table.rows.map((row) => element('tr', {}, ...row.map((cell) => element('td', {}, cellText(cell))))),
-            ),
+            element('tbody', {}, ...table.rows.map((row) => element('tr', {}, ...row.map(cellOf)))),
           ),
         ),
         call.steps.length > 0
@@ -157,6 +153,12 @@ export const tablesOf = ({ calls }: Pick<Answer, 'calls'>): HTMLElement[] =>
       )
     }),
   )
+
+/** What a row is about, where it is said in words, heads the row. */
+const cellOf = (cell: number | string, column: number): HTMLElement =>
+  column === 0 && typeof cell === 'string' && !/\d/.test(cell)
+    ? element('th', { scope: 'row' }, cell)
+    : element('td', {}, cellText(cell))
 
 const cellText = (cell: number | string): string =>
   typeof cell === 'number' ? String(Math.round(cell * 1000) / 1000) : cell
