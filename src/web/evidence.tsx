@@ -1,5 +1,5 @@
 // This file is about the evidence as a page: for each calculation its formulas, what it was held against, and what nobody vouches for.
-import { type Evidence, figure, kinds, sumOf } from '../evidence.ts'
+import { aboutTheTests, type Evidence, figure, kinds, sumOf } from '../evidence.ts'
 
 export const evidencePage = (evidence: Evidence | undefined): string =>
   `<!doctype html>${String(<Page evidence={evidence} />)}`
@@ -49,6 +49,9 @@ const Report = ({ evidence }: { readonly evidence: Evidence }) => {
             </li>
           ))}
         </ul>
+        {aboutTheTests(evidence.mutation).map((it) => (
+          <p>{it}</p>
+        ))}
         <nav aria-label="Calculations">
           <ul class="list">
             {evidence.calculations.map(({ name, title }) => (

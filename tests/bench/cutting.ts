@@ -183,7 +183,7 @@ export function inWords(it: CuttingMeasures): string {
     `cut plans: ${it.jobs} jobs, ${it.generated} made up and ${it.published} published; ${it.wrong} found wrong by the check`,
     `  proved: price ${percent(it.proved.price)}, boards ${percent(it.proved.boards)}, longest offcut ${percent(it.proved.offcut)}`,
     `  gap of the rest: mean ${it.gap.mean.toFixed(2)} %, most ${it.gap.most.toFixed(2)} %`,
-    `  time: median ${ms(it.ms.median)}, 95 of 100 within ${ms(it.ms.p95)}, most ${ms(it.ms.most)}`,
+    `  time: median ${ms(it.ms.median)}, 95 of 100 within ${ms(it.ms.p95)}, most ${ms(it.ms.most)}; ${(it.ms.median / it.longestFirst.ms).toFixed(0)} × longest-first, ${(it.assignment.msHere.median / it.assignment.ms.median).toFixed(3)} × the same solver laying each piece on each stick`,
     `  plain longest-first on the best one stock: ${it.longestFirst.mean.toFixed(2)} % dearer (most ${it.longestFirst.most.toFixed(2)} %), as good on ${it.longestFirst.asGood}; median ${it.longestFirst.ms.toFixed(2)} ms`,
     `  each piece on each stick, the ${it.assignment.jobs} first jobs small enough for it (at most ${mostAssignments} choices), at most ${assignmentNodes} nodes: proved ${it.assignment.proved} (here ${it.assignment.provedHere}), dearer on ${it.assignment.dearer}; median ${ms(it.assignment.ms.median)}, most ${ms(it.assignment.ms.most)} (here ${ms(it.assignment.msHere.median)}, ${ms(it.assignment.msHere.most)})`,
   ].join('\n')

@@ -7,7 +7,7 @@ import { chanceFrom, disguised, planted } from '../src/guard/spellings.ts'
 const figures = 20_000
 const answers = 200
 
-interface GuardMeasures {
+export interface GuardMeasures {
   readonly harmlessRefused: number
   readonly contradictionsRefused: number
   /** Planted figures whose sentence was not shown; what a slip makes a plain word of is among the rest. */

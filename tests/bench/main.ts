@@ -13,6 +13,7 @@ import { overheadInWords, overheadMeasure } from './own-reading.ts'
 import { readingGrowth, inWords as readerInWords, readMeasures } from './reader.ts'
 import { pageInWords, pageMeasures } from './page.ts'
 import { programMeasures } from './program.ts'
+import { ratiosOf } from './ratios.ts'
 import { parts, inWords as readingInWords, played, talksOf } from './reading/measure.ts'
 
 async function measureAll(asJson: boolean, before: KeptBench | undefined): Promise<void> {
@@ -27,15 +28,15 @@ async function measureAll(asJson: boolean, before: KeptBench | undefined): Promi
   const overhead = await overheadMeasure(talksOf(folder, 'first'), first?.heard ?? [])
   const page = await pageMeasures()
   const report = { measures, growth, readGrowth, guard, cutting, reading, overhead, page }
+  const ratios = ratiosOf(report)
   if (asJson)
-    process.stdout.write(`${JSON.stringify(report, null, 1)}
+    process.stdout.write(`${JSON.stringify({ ratios, ...report }, null, 1)}
 `)
   else {
     for (const it of measures)
       process.stdout.write(
         `${it.what}: ${it.ms.toFixed(4)} ${it.unit ?? 'ms'}, ${it.ratio.toFixed(1)} × ${it.reference}${it.limitMs === undefined ? '' : `; ${it.kept ? 'within' : 'OVER'} ${it.limitMs} ms`}\n`,
       )
-    if (before) process.stdout.write(`${againstInWords(before, { measures })}\n`)
     process.stdout.write(`${growthInWords(growth)}\n`)
     process.stdout.write(`${readerInWords(readGrowth)}\n`)
     process.stdout.write(`${guardInWords(guard)}\n`)
@@ -44,6 +45,7 @@ async function measureAll(asJson: boolean, before: KeptBench | undefined): Promi
     process.stdout.write(`${pageInWords(page)}\n`)
     for (const { part, heard } of reading)
       process.stdout.write(`reading without a model, ${part} part, ${heard.length} turns\n${readingInWords(heard)}\n`)
+    if (before) process.stdout.write(`${againstInWords(before, { ratios })}\n`)
   }
 }
 

@@ -145,6 +145,6 @@ export const pageInWords = (measured: readonly PageMeasured[] | undefined): stri
         `the page, in Chromium slowed ${slowed} times, from a press to the next picture, the median of ${presses}, and how much of it the page works`,
         ...measured.map(
           ({ what, ms, workMs, limitMs: most, kept }) =>
-            `  ${what}: ${Math.round(ms)} ms, ${Math.round(workMs)} ms of work; ${kept ? 'within' : 'OVER'} ${most} ms`,
+            `  ${what}: ${Math.round(ms)} ms, ${(ms / most).toFixed(2)} × what it may take, ${Math.round(workMs)} ms of work; ${kept ? 'within' : 'OVER'} ${most} ms`,
         ),
       ].join('\n')

@@ -9,9 +9,13 @@ import { gzipSync } from 'node:zlib'
 import { serve } from '@hono/node-server'
 import { encode } from 'gpt-tokenizer'
 import { Hono } from 'hono'
-import { createAssistant } from '../../src/assistant.ts'
 import { createApp } from '../../src/http/app.ts'
+import { newJob } from '../../engine/index.ts'
+import { createAssistant, hear } from '../../src/assistant.ts'
+import { readingPrompt } from '../../src/prompts.ts'
 import { tools } from '../../src/mcp/tools.ts'
+import { toolsOffered } from '../../src/readers/model/tools.ts'
+import { catalogueText, wordsFor } from '../../src/readers/model/vocabulary.ts'
 import { offlineReader } from '../../src/readers/offline/offline.ts'
 import { openStore } from '../../src/store/open.ts'
 import type { Measured } from './measure.ts'
@@ -49,10 +53,27 @@ export async function programMeasures(): Promise<Measured[]> {
         Math.max(...tokens),
         'tokens',
       ),
+      ...promptMeasures(measured),
     ]
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
+}
+
+/** What a model is sent before anybody's words: the front that stays the same, and the words that come with a message. */
+function promptMeasures(
+  measured: (what: string, count: number, reference: string, of: number, unit: string) => Measured,
+) {
+  const most = 6000
+  const front = encode(`${readingPrompt()}\n\n${catalogueText()}\n${JSON.stringify(toolsOffered)}`).length
+  const words = encode(
+    wordsFor(hear('How many 3 1/2 in pickets go in a 93 in opening with gaps no wider than 2 1/2 in?', newJob)),
+  ).length
+  const limit = 'what it may take'
+  return [
+    measured('tokens of a model’s prompt that are the same each turn, tools included', front, limit, most, 'tokens'),
+    measured('tokens of the words that come with a usual message', words, limit, most - front, 'tokens'),
+  ]
 }
 
 /** The median of a few starts, to the first line that is printed, and the memory then, where the system tells it. */

@@ -11,6 +11,7 @@ import { frameChecks } from './checks/frame.ts'
 import { gatesChecks } from './checks/gates.ts'
 import { groundChecks } from './checks/ground.ts'
 import { layoutChecks } from './checks/layout.ts'
+import { lessAskedChecks } from './checks/less-asked.ts'
 import { moneyChecks } from './checks/money.ts'
 import { picketsChecks } from './checks/pickets.ts'
 import { plainChecks } from './checks/plain.ts'
@@ -48,4 +49,5 @@ export const checks: readonly Check[] = [
   ...fenceChecks,
   ...timeChecks,
   ...plainChecks,
+  ...lessAskedChecks,
 ]

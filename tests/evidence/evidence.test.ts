@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../engine/catalogue.ts'
 import { runCheck } from './check.ts'
 import { checks } from './checks.ts'
-import { evidenceSchema, inWords, sumOf } from '../../src/evidence.ts'
+import { aboutTheTests, bounds, evidenceSchema, inWords, sumOf } from '../../src/evidence.ts'
 import { evidencePage } from '../../src/web/evidence.tsx'
 import { explained } from './explained.ts'
 import { referenceExamples } from './reference-examples.ts'
@@ -49,6 +49,33 @@ describe('the report', () => {
     }
     expect(page).not.toMatch(/<script|undefined|NaN|\[object/)
     expect(page.match(/Agrees: /g)).toHaveLength(checks.length)
+  })
+
+  it('says what is known of the tests, when it was found, and of what share', () => {
+    const told = aboutTheTests({
+      formulas: { on: '2026-05-01', mutants: 200, noticed: 150, refusedAtLoad: 40 },
+      code: { on: '2026-05-02', seed: 'first', possible: 9000, tried: 270, noticed: 240, same: 7 },
+      coverage: { on: '2026-05-03', lines: 97.5, branches: 91.2 },
+    })
+    expect(told).toHaveLength(3)
+    expect(told[0]).toMatch(/200 .* 75\.0 % \(2026-05-01\)/)
+    // Those that change nothing are no mutants: 240 of 263.
+    expect(told[1]).toMatch(/263 .* 9000 .* 91\.3 %; .* \(2026-05-02\)\. 7 more/)
+    expect(told[2]).toMatch(/97\.5 % .* 91\.2 % .*\(2026-05-03\)/)
+    for (const line of aboutTheTests(made.mutation)) {
+      expect(inWords(made)).toContain(`\n${line}\n`)
+      expect(evidencePage(made)).toContain(line)
+    }
+  })
+
+  // R. G. Newcombe, Statistics in Medicine 17 (1998), table I, method 3: 81 of 263 is 0.2553 to 0.3662, 0 of 20 is 0 to 0.1611 (from memory).
+  it.each([
+    [81, 263, 0.2553, 0.3662],
+    [0, 20, 0, 0.1611],
+  ])('%i of %i is bounded as printed', (count, of, low, high) => {
+    const [from, to] = bounds(count, of)
+    expect(from).toBeCloseTo(low, 4)
+    expect(to).toBeCloseTo(high, 4)
   })
 
   it('a page without a report says how it is made', () => {

@@ -2,15 +2,17 @@
 import { catalogue } from '../../engine/catalogue.ts'
 import { version } from '../../engine/editions.ts'
 import type { Source } from '../../engine/outcome.ts'
-import type { Evidence } from '../../src/evidence.ts'
+import { type Evidence, keptMutationSchema } from '../../src/evidence.ts'
 import { runCheck } from './check.ts'
 import { checks } from './checks.ts'
 import { explained } from './explained.ts'
+import kept from './mutation.json' with { type: 'json' }
 
 export function report(): Evidence {
   const done = checks.map(runCheck)
   return {
     version,
+    mutation: keptMutationSchema.parse(kept),
     calculations: catalogue.map(({ name, title, lines, sources }) => ({
       name,
       title,

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { type Assistant, createAssistant } from '../../../src/assistant.ts'
+import { bounds } from '../../../src/evidence.ts'
 import type { Turn } from '../../../src/answer.ts'
 import { offlineReader } from '../../../src/readers/offline/offline.ts'
 import { judge, type Judged, type Kind, type Verdict } from './judge.ts'
@@ -45,13 +46,6 @@ export async function played(
   return all
 }
 
-/** The upper end of the 95 % interval of a share, by Wilson's score: what the true share may be as high as. */
-export function highest(count: number, of: number): number {
-  const z = 1.96
-  const p = count / of
-  return (p + (z * z) / (2 * of) + z * Math.sqrt((p * (1 - p)) / of + (z * z) / (4 * of * of))) / (1 + (z * z) / of)
-}
-
 /** How many of each kind came to each verdict. */
 export const counted = (all: readonly Heard[]): Record<Kind, Record<Verdict, number>> => {
   const counts = {} as Record<Kind, Record<Verdict, number>>
@@ -79,6 +73,6 @@ export function inWords(all: readonly Heard[]): string {
   return [
     ...lines,
     `  calculation chosen ${percent(sums.filter((it) => it.chosen).length, sums.length)}, arguments right ${percent(sums.filter((it) => it.argued).length, sums.length)}`,
-    `  wrong in all ${percent(wrong, all.length)}, at most ${percent(highest(wrong, all.length), 1)} (95 %)`,
+    `  wrong in all ${percent(wrong, all.length)}, at most ${percent(bounds(wrong, all.length)[1], 1)} (95 %)`,
   ].join('\n')
 }
