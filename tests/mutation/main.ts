@@ -29,11 +29,15 @@ if (isAll || count || files.length > 0) {
   const { kept, unnoticed } = await codeMutants(most, seed, files.length > 0 ? files : undefined)
   for (const it of unnoticed)
     say(`not noticed (${it.status}): ${it.file}:${it.start.line + 1}: ${replaced(it)}  →  ${it.replacement}`)
-  const { noticed, tried, same, possible } = kept
-  const [low, high] = bounds(noticed, tried - same)
-  say(
-    `code: ${noticed} of ${tried - same} mutants noticed, ${percent(noticed / (tried - same))} (95 %: ${percent(low)} to ${percent(high)}), drawn from ${possible} by “${seed}”; ${same} more make the same program`,
-  )
-  if (tried === 0) process.exitCode = 1
-  else if (files.length === 0) keep({ code: kept })
+  if (kept.tried === 0) {
+    say('code: no mutant was tried. What is said above tells why: most often a test fails without any.')
+    process.exitCode = 1
+  } else {
+    const of = kept.tried - kept.same
+    const [low, high] = bounds(kept.noticed, of)
+    say(
+      `code: ${kept.noticed} of ${of} mutants noticed, ${percent(kept.noticed / of)} (95 %: ${percent(low)} to ${percent(high)}), drawn from ${kept.possible} by “${seed}”; ${kept.same} more make the same program`,
+    )
+    if (files.length === 0) keep({ code: kept })
+  }
 }
