@@ -24,6 +24,7 @@ export const bags =
 /** A report as long in its lines as the real one, of one calculation. 93 − 16 × 3 1/2 = 37, shared by 17 gaps. */
 const reportOfOne: Evidence = {
   version: 'test',
+  mutation: {},
   calculations: [
     {
       name: picketSpacing.name,
