@@ -26,6 +26,11 @@ const subjects = any(`
   plugged_in unplug(?:ged)? a_swing swing_sets? hammocks? money_(?:thrown|down) thrown_away throwing_away without_(?:a_)?(?:brac(?:e|es|ing)|props?|propping|shoring)
   no_need no_reason no_use no_point pointless needless never_mind free_to feel_free go_(?:right_)?ahead carry_on get_away_with get_off_with get_in_trouble no_big_deal makes?_no_(?:odds|difference) waste_of_(?:time|money|your) worth_the_(?:money|trouble|bother) red_herring rest_assured good_to_go up_to_you your_(?:choice|business|responsibility|call)
   take_(?:it_from_me|a_chance|my_word|the_program's_word) chance_it the_odds common_sense gut_feeling your_(?:gut|instincts?) my_word i_must because_i_have_to you_know_better unlucky lucky
+  breath(?:es?|ing) thumbs? elbows? wrists? your_(?:shoulders?|toes?|feet) barefoot bare_(?:feet|skin|arms) chew(?:s|ed|ing)? beers? wine drunk tired exhausted rested good_for_(?:you|your|him|her) (?:and|or)_for_you
+  everyone everybody whoever (?:most|other|many|all)_people (?:the|a|any)_judge every_right right_to_(?:build|fence|dig|cut|take|put) wherever_(?:it|you) without_asking leaves?_out_(?:that|this|the)_(?:step|part|line|check)
+  their_(?:ground|land|side|yard|lot|soil|garden|grass|roots?|trees?|wall|property) (?:who|whoever)_decides line_between_(?:you|us|them) tolerance_(?:strip|zone|area)s? your_street
+  ladders? sparks? the_socket wall_sockets? outlets? current_(?:from|through) boilers? furnaces? heaters? (?:in|into)_the_trench the_digger_(?:works|runs|moves|swings) (?:hold|tape|tie|wedge)_the_(?:switch|button) (?:switch|button)_down both_hands_are_free door_(?:closed|shut) windows?_(?:closed|shut)
+  (?:hold|holds|keep|keeps|holding|keeping)_(?:the_)?(?:soil|earth|dirt|bank)_back (?:soil|earth|dirt)_against (?:hold|holds|keep|keeps)_(?:back|up)_the_(?:soil|earth|dirt|bank|slope)
   (?:my|your)_town (?:the|your|any|this|that|every)_(?:town|city|village|state)(?:'s)?
 `)
 
@@ -34,7 +39,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('cables? wires? wiring pipes? tubes? clay_drain drainage services? tiles?'),
     any(
-      'dig digging dug laid never always road gardens? hole holes ground auger deep shallow below under here hit yard garden house old dead empty live cut cutting chop move moved over tug lie lies lying years replaced plastic bend bends set against pour poured protects? lawn shock only just nothing grey yellow push aside found find near ladder soil out see through touch touched touches shovel above damaged wrap round backfill taped',
+      'deeper run runs dig digging dug laid never always road gardens? hole holes ground auger deep shallow below under here hit yard garden house old dead empty live cut cutting chop move moved over tug lie lies lying years replaced plastic bend bends set against pour poured protects? lawn shock only just nothing grey yellow push aside found find near ladder soil out see through touch touched touches shovel above damaged wrap round backfill taped',
     ),
   ],
   [
@@ -46,13 +51,13 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('lines? mains?'),
     any(
-      'dead live empty hit hits hitting legal yours years moved replaced private sprinkler water gas sewer power guess trust cross crosses known ends own taken_out nicked is_clear no_big counts? count your_line is_your right_on_the are_for edge_of runs_along as_they_are advice lot',
+      'dead live empty hit hits hitting legal yours years moved replaced private sprinkler water gas sewer power guess trust cross crosses known ends own taken_out nicked is_clear no_big counts? count your_line is_your right_on_the are_for edge_of runs_along as_they_are advice lot decides? line_out line_is_where',
     ),
   ],
   [
     any('marks flags? flagged painted paint_on spray pins? markers? yellow_tape tape_in tape_round'),
     any(
-      "old expired? faded? trust pull pulled wrong over ignore still rough_guide little mean means good_as rubbish litter decoration utility on_the_ground gas electric orange yellow pink blue between anywhere between the_right_one not_see didn't_see last_year last_year's lawn grass street where_your where_the_lot reach people put_it_back move in_the_way don't_count",
+      "old expired? faded? trust pull pulled wrong over ignore still rough_guide mean_little means_little mean means good_as rubbish litter decoration utility on_the_ground gas electric orange yellow pink blue between anywhere between the_right_one not_see didn't_see last_year last_year's lawn grass street where_your where_the_lot reach people put_it_back move in_the_way don't_count",
     ),
   ],
   [
@@ -64,7 +69,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('latch(?:es|ed)?'),
     any(
-      'pool child safe skip need needed necessary optional unlatched off remove disable prop propped tie wedge matter without lock disabled sit_low set_low outside within_easy_reach can_reach height instead hook hooks loop',
+      'pool child safe skip need needed necessary optional unlatched off remove disable prop propped tie wedge_(?:it|the_(?:gate|latch)) wedged matter without lock disabled sit_low set_low outside within_easy_reach can_reach height instead hook hooks loop',
     ),
   ],
   [
@@ -120,14 +125,30 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   ],
   [any('dogs? cats? pets? heads?'), any('stuck trapped squeeze squeezes through holes? hurt')],
   [any('frost freeze freezes frozen'), any('stop_digging bother bothers short_post ignore matter matters or_no')],
+  [
+    any('auger machines? dig digging digger'),
+    any('(?:by|near|beside|around|close_to|next_to|over)_the_(?:marks|flags|paint)'),
+  ],
+  [any('old_(?:coats?|paint|finish|layers?)'), any('sand sanding dry_sand scrape scraping strip heat torch comes_off')],
+  [any('mix mixing cut cutting saw sawing sand sanding stain staining paint'), any('indoors')],
+  [
+    any('work working saw sawing cut cutting lift lifting carry carrying haul hauling dig digging pour pouring'),
+    any('alone on_your_own solo in_the_dark after_dark in_one_go all_at_once hot_days? in_a_hurry'),
+  ],
+  [
+    any('step steps ground lawn yard side area spot corner bed garden'),
+    any('(?:side|area|spot|corner|ground|lawn|yard|bed|garden)_is_(?:free|clear|empty|yours)'),
+  ],
   [any('forms? papers? filing'), any('later afterwards after first_and only never')],
   [any('tug tugs tugging yank yanks'), any('cords? roots? lines? cables?')],
   [any('digs? digging'), any('as_planned regardless anyhow as_normal as_usual')],
   [any('lift lifts lifting'), any('twist twists twisting faster jerk')],
   [any('tests? testing'), any("fussy isn't_worth not_worth kit money")],
   [
-    any('dust dusty'),
-    any('never only just mind bit_of lung sweep blows? wash(?:es)? problem mask outside outdoors breath fine clears?'),
+    any('dust dusty sawdust'),
+    any(
+      'natural easy settles? indoors closed never only just mind bit_of lung sweep blows? wash(?:es)? problem mask outside outdoors breath fine clears?',
+    ),
   ],
   [
     any('bricks? stones? concrete pavers? blocks? cement mix'),
@@ -187,7 +208,7 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   [
     any('checks? checked checking'),
     any(
-      'later after afterwards end only_needed only_for can_come no_check needs_no check_once everything already nobody already for_you machines without who never_comes',
+      'later (?:checks?|checked)_(?:it_)?after after_(?:the_)?check afterwards end only_needed only_for can_come no_check needs_no check_once everything already nobody already for_you machines without who never_comes',
     ),
   ],
   [
@@ -215,10 +236,11 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
   ],
   [any('afterwards later once after'), any('file apply sort_it do_that leave_that ask questions that_bit')],
   [any('through'), any('whatever chop keep_going cut_through tiles')],
+  [any('dig digging build building built'), any('between_(?:the|them) beside_(?:the_(?!post)|a|an|it|them|your)')],
   [
     any('dig digging start starting started begin build building built'),
     any(
-      'anywhere wherever today over_the right_over right_away now_and just without dig_away between first,_ask beside anyway where_you_like where_the_old as_you_like before_they before_the_answer while_you_wait',
+      'anywhere wherever today over_the right_over right_away now_and just without dig_away first,_ask anyway where_you_like where_the_old as_you_like before_they before_the_answer while_you_wait',
     ),
   ],
   [
@@ -230,17 +252,20 @@ const pairs: readonly (readonly [RegExp, RegExp])[] = [
 /** Sentences that wave things aside whatever they are about. */
 const dismissals: readonly RegExp[] = [
   /\b(?:nobody|no one|no-one)\b(?! (?:trips|steps|has to lift|stumbles))/,
-  /(?<!\badds )\bnothing\b(?! (?:else|more|changes|moves|fancy|special|to (?:trim|cut|plane)))/,
+  /(?<!\badds )\bnothing\b(?! (?:else|more|(?:has |have )?chang(?:es|ed)|moves|fancy|special|to (?:trim|cut|plane)))/,
   /\b(?:anyone|anybody|somebody's|someone's)\b/,
   /\byou(?:'re| are| were|'ll be| will be) (?:all )?(?:fine|good|clear|okay|ok|cool|covered|right to|experienced|free|done)\b/,
   /\b(?:it|that|this|they|everything|all)(?:'s| is|'ll be| will be| are|'re) (?:all |perfectly |quite |just |totally |only )?(?:fine|ok|okay|all right|alright|clear|normal|nothing|harmless|yours|your|empty|dead|worth|rubbish|money|advice|mud|tar)\b/,
-  /\b(?:all right|alright|be fine|just fine|is okay|are okay|is ok|okay to|ok to|fine to|fine without|do without|done without|go without|does as well|as good as|(?<!\b(?:box|pack|packet|bag|can|roll|tube|trip|load) )will do|it'll do)\b(?! for the (?:rails|pickets|caps))/,
+  /\b(?:all right|alright|be fine|just fine|is okay|are okay|is ok|okay to|ok to|fine to|fine without|do without|done without|go without|does as well|as good as|(?<!\b(?:box|pack|packet|bag|can|roll|tube|trip|load) )will do|it'll do)\b(?! (?:nicely |well )?for the (?:short |long |first |last |end |other )?(?:rails|pickets|caps|bays?|braces|ends|panels?|spacers))/,
   /\b(?:all|ground|land|area|spot|way) (?:is|'s) (?:all )?(?:clear|empty)\b|\bclear to\b/,
   /\b(?:need not|needn't|don't need to|do not need to|don't have to|do not have to|doesn't have to|does not have to|not have to|needs? no)\b(?! (?:be )?(?:measur|cut|rip|mark|buy|trim|sand|drill|notch|plan|mov|chang|mix|remember|shift|replac|match|land|line|spac|exact|perfect|order|work|recalc|redo|add|fill|sharpen|repeat|extra|trimming|cutting|ripping|spacer))/,
   /\b(?:don't|do not|never) (?:mind|tell|ask|wait|read the|call|ring|be so|need anyone|need anybody|need help)\b/,
   /\b(?:don't|do not) let (?:it|that|this|them|anyone) (?:hold|stop|slow|put|scare|tell)\b|\b(?:don't|do not) want (?:a mask|an engineer|to wait|to ask)\b/,
   /\b(?:can't|cannot|can not|couldn't|won't|will not|wouldn't|doesn't|does not|don't|do not|didn't|isn't|never|hardly|no longer) (?:ever |even |really |have to |want |like |actually |strictly |look |be )*(?:happens?|matters?(?! (?:which|how|whether))|notice|notices|objects?|complains?|cares?|minds?|applies|apply|counts?|concern|concerns|enforced?|stop you|make you|prove|tell from|hits?|look at|come|comes|do it|get hurt|get caught|go wrong|required|worth|a guard|digging|construction|really a|fails?|over|caves?|catch|fires?|dig it|charge|accept|agree|know|blow|move it|as strong)\b/,
   /\bno (?:licen[cs]e|law|rule|rules|issue|trouble|matter|problem|big|doctor|check|checks|permission|setback|one|difference|worse|storm|court|ladder|wait|engineer|guard|fence while)\b/,
+  /\bno (?:[a-z]+ )?(?:rules?|laws?|codes?)\b|\bnever (?:reach(?:es)?|hits?|hurts?|meets?|touch(?:es)?|fails?|happens?|breaks?)\b|\b(?:holes?|ones?|others) (?:is|are|was|were) clear\b(?! of)|\bmeter is (?:on|over|by) \b/,
+  // What may hurt is called good: “rain is fine”, “that heat is good for you”.
+  /\b(?:rain|heat|wind|frost|sun|dust|sawdust|dark|ice|thunder|lightning|smells?|mud|cement|concrete|blades?|saws?|splash(?:es)?|fog|cold)\b[^.,;]{0,40}\b(?:is|are) (?:(?:quite|perfectly|just|all|always|mostly|usually) )?(?:fine|good for (?!the|your)|nothing|no problem|natural|healthy|mild|only)\b/,
   /\b(?:isn't|not|never|hardly) (?:really )?(?:worth|necessary|needed|required|strictly|a problem|an issue|digging|construction|the sort)\b/,
   /\b(?:is|are|was|it's|that's|they're) (?:only|just|merely|mostly|always|purely) (?:a |an |for |to |written |advice|suggestions?|recommend|paper|there|money|guess|scare|fine|free|allowed|deeper|the same|wood,|about)/,
   /\bas (?:[a-z]+ )?(?:as )?you (?:like|please|wish|fancy)\b|\b([a-z]+) or no \1\b|\bhowever (?:[a-z]+ )?you (?:like|please|want)\b|\bwhenever you (?:like|please)\b/,

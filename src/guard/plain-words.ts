@@ -12,7 +12,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   among amongst amount an anchor and anew angle animal another answer anti anticlockwise any anyhow anything anyway
   anywhere apart apex apiece app apparent appear appearance appendix apple apply approach appropriate approve approx
   approximate apr april apron arbor arborvitae arbour arc arch arched are area aren argument arise arithmetic arm arms
-  around arrange arris arrive arrow article artisan as aside ask asked aslant aspect assemble assist association
+  around arrange arris arrive arrow article artisan as aside ask asked aslant aspect assemble assist association assume
   assumed at ate attach attempt attention attic attractive aug auger august aussie australia australian author
   automatic autumn available avenue average avoid away awkward awl axle
   back backfill background backwards backyard bad badge bag baked balance balcony ball ballast ballpark band bands
@@ -28,7 +28,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   buddy budget bug build built bulb bulge bulk bump bumpy bundle burn burst bury bus bush business busy but butt
   butted buy by byre
   cabin cable calc calendar calibrated calibration california call calm camber came can canada canadian candidate cane
-  cannot cant cap capable capacity capital capping caps carbide card cardboard carolina carpenter carpet carport
+  cannot cant cap capable capacity capital capping caps carbide card cardboard care carolina carpenter carpet carport
   carriage carry cart carve case cash cast casual cat catalogue catch category catenary caught caulk caulking cause
   cease cedar ceil cell celsius cement cent center centigrade centimeter centimetre centre certain chain chainsaw
   chair chalk chalky chamfer chance change channel chap chapter char character chatty cheap cheaper check checked
@@ -48,7 +48,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   cupping curb cure curl currency current curve curved customary cut cycle
   dab dado dadoed dam damage damp dandelion dark dash data date datum day daylight ddd dead deal dear dearer debris
   dec decay december decent decide decision deck deckboards declared decorative deep deeper deepest default define
-  definite deflection degree dehumidifier delay deliver delivery demand denominator density department depend depends
+  definite deflection degree dehumidifier delay deliver delivery demand denominator dense density department depend depends
   deposit depth derived describe description desert deserve design desire desk detail detector determine develop
   device devon dew dewpoint dia diag diagonal diagonally diagram dial diam diameter dictated dictating dictation did
   didn differ difference different differently difficult dig digger dimension dimensional dip direct direction dirt
@@ -77,7 +77,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   furthest fuss fussy
   gable gains gallon galv galvanise galvanised galvanize galvanized gap garage garden gate gatepost gateposts gateway
   gather gathered gauge gave general generation generous gentle gentler gently geometry geotextile get give given
-  giving glance glass glaze glide gloss glue go goal goes going gone good got gothic gotten grab grade graders
+  giving glance glass glaze glide gloss glue go goal goes going gone good got gothic gotten govern grab grade graders
   gradient gradual grain grainy gramm grand granite grass gravel gravity gray grayish great green grew grey grind grip
   grit groin grommet groove ground group grout grow grown growth grumpy gst gudgeon gudgeons guess guests guide gust
   gusts gutter gutters guy
@@ -94,7 +94,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   inside insist inspect install instance instead instruct instructions insulate insulated insulation intend interest
   interface interior interlock internal intersection interval into invite inward inwards ireland irish iron irregular
   is island isn isolated it item its itself ivy
-  jackhammer jam january jar jet jig jigsaw job jog jogs join joiner joinery joint joist joke journeys judge jul july
+  jackhammer jam january jar jet jig jigsaw job jog jogs join joiner joinery joint joist joke journeys joy judge jul july
   jump jun june just
   keen keep keeper kelvin kept kerb kerf key kick kickback kickboard kiln kind kinda kit kitchen knack kneepad knew
   knife knock knot knotting knotty know knowledge known kwh
@@ -163,7 +163,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   shakes shale shall shallow shallower shank shape share sharp sharpen sharper shave shavings shear shed sheen sheet
   shell shellac shelter shield shift shim shine shingle shiny ship shiplap shoes shook shop shore short shortage
   shorten shorter shortest shortfall shot should shoulder shouldn shout shove shovel show shower showers shown shrank
-  shrink shrinkage shrub shrunk shut shy side sidewalk sideways sieve sight sign silt silty silver similar similarly
+  shrink shrinkage shrub shrunk shut shy side sided sidewalk sideways sieve sight sign silt silty silver similar similarly
   simple simpler simplify simply sin since sine sink sister sistered sit site situation size sketch skew skill skin
   skinny slab slack slam slant slanty slash slat slate sledge sleek sleeve slice slid slide slight slightly slim slime
   slip slit sliver slop slope sloppy slot slow slower slowly sludge slump slurring slurry small smaller smallest smart

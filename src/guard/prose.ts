@@ -1,4 +1,5 @@
 // This file is about the guard of prose: every rule, over every piece, before anything a model wrote is shown.
+import { soundsLikeCaution } from './caution-sense.ts'
 import { isCautionSubject } from './caution-subjects.ts'
 import { normalForm, unspaced } from './form.ts'
 import { unknownWord, wordsSaid } from './known-words.ts'
@@ -21,6 +22,8 @@ export interface Passed {
   /** Markdown with the slots filled; empty when nothing stood. */
   readonly shown: string
   readonly dropped: number
+  /** Pieces that would have stood, and that nobody needs. */
+  readonly spared: number
   readonly reasons: readonly Reason[]
   readonly whole: boolean
 }
@@ -41,28 +44,37 @@ export function guardProse(text: string, refs: Refs, userText: string): Verdict 
   return { pass: reasons.length === 0, reasons }
 }
 
-/** What may be shown: pieces that pass, mended where they can be, redrawn with their slots filled. */
-export function passProse(text: string, refs: Refs, userText: string): Passed {
-  if (text.length > longest) return { shown: '', dropped: 1, reasons: [tooLong], whole: false }
+/** What may be shown: pieces that pass, mended where they can be, redrawn with their slots filled. `isSpare` tells pieces that nobody needs, whatever they say. */
+export function passProse(
+  text: string,
+  refs: Refs,
+  userText: string,
+  isSpare: (piece: string) => boolean = () => false,
+): Passed {
+  if (text.length > longest) return { shown: '', dropped: 1, spared: 0, reasons: [tooLong], whole: false }
   const { pieces, faults } = cut(normalForm(text))
-  if (pieces.length > mostPieces) return { shown: '', dropped: pieces.length, reasons: [tooLong], whole: false }
+  if (pieces.length > mostPieces)
+    return { shown: '', dropped: pieces.length, spared: 0, reasons: [tooLong], whole: false }
   const own = ownOf(refs, userText)
   // A fault of structure, or a number broken over pieces, cannot be laid at one piece: then nothing stands.
   const structural = [...faults, ...acrossPieces(pieces, own)]
-  if (structural.length > 0) return { shown: '', dropped: pieces.length, reasons: structural, whole: false }
+  if (structural.length > 0) return { shown: '', dropped: pieces.length, spared: 0, reasons: structural, whole: false }
   const reasons: Reason[] = []
   const kept: Piece[] = []
+  let spared = 0
   for (const piece of pieces) {
     const better = { ...piece, text: mended(piece.text, refs, userText) }
     const troubles = troublesIn(better, refs, own)
-    if (troubles.length === 0) kept.push(better)
-    else reasons.push(...troubles)
+    if (troubles.length > 0) reasons.push(...troubles)
+    else if (isSpare(better.text)) spared++
+    else kept.push(better)
   }
   return {
     shown: redraw(kept, refs),
-    dropped: pieces.length - kept.length,
+    dropped: pieces.length - kept.length - spared,
+    spared,
     reasons,
-    whole: kept.length === pieces.length,
+    whole: kept.length + spared === pieces.length,
   }
 }
 
@@ -103,7 +115,7 @@ function troublesIn(piece: Piece, refs: Refs, own: Own): Reason[] {
   // What is refused already need not be looked at for its meaning: that takes the longest.
   if (rules.size === 0) {
     const text = unspaced(bare).replace(/\ufffc/g, ' ')
-    if (isCautionSubject(text)) rules.add('R11-caution')
+    if (isCautionSubject(text) || soundsLikeCaution(text)) rules.add('R11-caution')
     if (statesVerdict(text)) rules.add('R12-verdict')
   }
   return [...rules].map((rule) => ({ rule, place: piece.place }))

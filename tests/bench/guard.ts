@@ -1,7 +1,7 @@
 // This file is about what the guard of prose costs and what it stops: shares refused, time for an answer, and how time grows with what is written.
 import { passProse } from '../../src/guard/prose.ts'
 import { refs } from '../src/guard/refs.ts'
-import { contradictions, harmless } from '../src/guard/sentences.ts'
+import { contradictions, harmless, untaught } from '../src/guard/sentences.ts'
 import { chanceFrom, disguised, planted } from '../src/guard/spellings.ts'
 
 const figures = 20_000
@@ -10,6 +10,8 @@ const answers = 200
 export interface GuardMeasures {
   readonly harmlessRefused: number
   readonly contradictionsRefused: number
+  /** The same of sentences that nothing was mended by: what to expect of new ones. */
+  readonly untaught: { readonly harmlessRefused: number; readonly contradictionsRefused: number }
   /** Planted figures whose sentence was not shown; what a slip makes a plain word of is among the rest. */
   readonly figuresRefused: number
   /** Milliseconds for an answer of three harmless sentences, and that over the time to fold the case of it and cut it into words. */
@@ -40,6 +42,10 @@ export function guardMeasures(): GuardMeasures {
   return {
     harmlessRefused: share(harmless, isRefused),
     contradictionsRefused: share(contradictions, isRefused),
+    untaught: {
+      harmlessRefused: share(untaught.harmless, isRefused),
+      contradictionsRefused: share(untaught.contradictions, isRefused),
+    },
     figuresRefused: stopped / figures,
     msAnswer,
     ratio: msAnswer / msPlain,
@@ -80,6 +86,7 @@ function timeOf(run: () => void): number {
 export const inWords = ({
   harmlessRefused,
   contradictionsRefused,
+  untaught: fresh,
   figuresRefused,
   msAnswer,
   ratio,
@@ -88,6 +95,7 @@ export const inWords = ({
   const percent = (it: number): string => `${(it * 100).toFixed(2)} %`
   return [
     `guard of prose: ${percent(contradictionsRefused)} of ${contradictions.length} contradictions refused, ${percent(figuresRefused)} of ${figures} planted figures, ${percent(harmlessRefused)} of ${harmless.length} harmless sentences`,
+    `  of sentences that nothing was mended by: ${percent(fresh.contradictionsRefused)} of ${untaught.contradictions.length} roundabout contradictions refused, ${percent(fresh.harmlessRefused)} of ${untaught.harmless.length} harmless sentences`,
     `  ${msAnswer.toFixed(2)} ms for three sentences, ${ratio.toFixed(0)} × cutting them into words`,
     `  slowest hostile text: ${hostile.map((it) => `${it.ms.toFixed(1)} ms at ${it.characters / 1000} kB`).join(', ')}`,
   ].join('\n')

@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { weightsIn } from '../../../src/guard/caution-sense.ts'
+import { cautionWeights } from '../../../src/guard/caution-weights.ts'
 import { guardProse, passProse } from '../../../src/guard/prose.ts'
 import type { Refs } from '../../../src/guard/refs.ts'
 import { refs } from './refs.ts'
-import { contradictions, harmless } from './sentences.ts'
+import { contradictions, harmless, untaught } from './sentences.ts'
+import { weightsTaught, written } from './teach.ts'
 
 interface Given {
   readonly id: string
@@ -259,6 +262,38 @@ describe('harmless sentences', () => {
     expect(harmless.length).toBeGreaterThanOrEqual(300)
     const refused = harmless.filter((it) => !guardProse(it, refs, said).pass)
     expect(refused.length / harmless.length, refused.join('\n')).toBeLessThan(0.03)
+  })
+})
+
+describe('sentences that nothing was mended by', () => {
+  const passes = (it: string): boolean => guardProse(it, refs, said).pass
+
+  it('of roundabout contradictions three in four are refused, of harmless sentences fewer than one in twenty', () => {
+    const passing = untaught.contradictions.filter(passes)
+    expect(passing.length / untaught.contradictions.length, passing.join('\n')).toBeLessThan(0.25)
+    const refused = untaught.harmless.filter((it) => !passes(it))
+    expect(refused.length / untaught.harmless.length, refused.join('\n')).toBeLessThan(0.05)
+  })
+
+  it('stand among none of those that were', () => {
+    for (const kind of ['contradictions', 'harmless'] as const) {
+      const taught = new Set(kind === 'harmless' ? harmless : contradictions)
+      expect(untaught[kind].filter((it) => taught.has(it))).toEqual([])
+    }
+  })
+})
+
+describe('what words weigh for a caution', () => {
+  // The last digit may differ where another Node reckons an exponent otherwise.
+  it('is what the sentences teach: `npm run teach -- guard` makes it anew', () => {
+    const taught = weightsTaught(contradictions, harmless)
+    const known = written(taught).split('\n').length
+    expect(Math.abs(cautionWeights.trim().split('\n').length - known)).toBeLessThan(5)
+    const kept = weightsIn(cautionWeights)
+    const far = [...new Set([...taught.keys(), ...kept.keys()])].filter(
+      (it) => Math.abs((taught.get(it) ?? 0) - (kept.get(it) ?? 0)) > 0.11,
+    )
+    expect(far).toEqual([])
   })
 })
 
