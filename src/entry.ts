@@ -25,6 +25,7 @@ import { callOf, besidesIn, wordNamed } from './calls.ts'
 import { whatCanBeAsked } from './declined.ts'
 import { figureOf } from './figures.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
+import type { Torn } from './guard/swaps.ts'
 import { called } from './guard/swaps.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
@@ -166,6 +167,10 @@ const byTape = ({ byTape: marked, exact: _, ...it }: Figure): Figure[] =>
 
 const mostNamed = 6
 
+/** Two quantities that change places: one question is enough for both. */
+const isSwapped = (a: Torn, b: Torn): boolean =>
+  a.words[0] === b.words[1] && a.words[1] === b.words[0] && a.words[0] !== a.words[1] && !a.rival && !b.rival
+
 /** What has to be asked, and what has to be said about what was not taken. */
 export function questionsIn(
   calls: readonly Call[],
@@ -175,14 +180,25 @@ export function questionsIn(
 ): { asks: Answer['asks']; leftOver: string[] } {
   const asks: Answer['asks'] = []
   const leftOver: string[] = []
+  // Words that the question for another asks for too.
+  const swapped = new Set<string>()
   const ask = (word: string, at: string, question: string): void => {
     // Of a run, or a part of one, the question says which: “For the left run: how long is the run?”
     const said = isRun(runOf(at))
       ? `For ${inPlace(at)}: ${question.charAt(0).toLowerCase()}${question.slice(1)}`
       : question
-    if (!asks.some((it) => it.word === word && it.at === at)) asks.push({ word, at, question: said })
+    const isAsked = asks.some((it) => it.word === word && it.at === at) || swapped.has(`${word}@${at}`)
+    if (!isAsked) asks.push({ word, at, question: said })
   }
-  for (const it of torn) {
+  for (const [i, it] of torn.entries()) {
+    const other = torn.slice(0, i).find((before) => isSwapped(before, it))
+    if (other) {
+      const first = asks.find((ask) => ask.word === other.words[0])
+      const [a, b] = it.words.map((word) => inSentence(wordNamed(word)))
+      swapped.add(`${it.words[0]}@${it.places[0] === it.places[1] ? it.places[0] : yard}`)
+      if (first) first.question = `You said “${other.said}” and “${it.said}”. Which is ${a}, and which ${b}?`
+      continue
+    }
     const [a, b] = it.words.map((word) => inSentence(wordNamed(word)))
     const [here, there] = it.places
     const question = it.rival
@@ -218,7 +234,7 @@ export function questionsIn(
         )}${unused.length > mostNamed ? ` and ${unused.length - mostNamed} more` : ''}: I cannot tell what ${unused.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
     )
   if (
-    job.wanted.length === 0 &&
+    (job.wanted.length === 0 || calls.length === 0) &&
     asks.length === 0 &&
     held.length > 0 &&
     request.declines.length === 0 &&

@@ -10,7 +10,7 @@ import type { Endpoint, Message, Spoken, ToolCall } from './endpoint.ts'
 import { faultOf } from './faults.ts'
 import { nothingYet, withCall } from './merging.ts'
 import { talkSoFar, taggedMessage } from './messages.ts'
-import { soundParts } from './sound.ts'
+import { isOfNotes, soundParts } from './sound.ts'
 import { calledAs, toolsOffered } from './tools.ts'
 import { catalogueText, wordsFor } from './vocabulary.ts'
 
@@ -27,6 +27,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
     ]
     let request = nothingYet
     let before: readonly string[] = []
+    let namedNoNote = false
     for (let why: 'work' | 'repair' = 'work'; allowance.spend(why); why = 'repair') {
       const spoken = await endpoint.say({ messages, tools: toolsOffered, choice: 'required' }, signal ? { signal } : {})
       allowance.count(spoken.tokens ?? 0)
@@ -35,17 +36,25 @@ export function createModelReader(endpoint: Endpoint): Reader {
       if (fault) return fallBack(heard, fault)
       const taken = takeCalls(spoken, request, heard)
       request = taken.request
-      if (taken.wrong.length === 0) return readBy(heard, request)
+      if (taken.wrong.length === 0) {
+        before = []
+        break
+      }
       // The same mistake twice is not waited upon a third time.
       const isAgain = taken.wrong.every((it) => before.includes(it))
       before = taken.wrong
+      namedNoNote ||= taken.wrong.some(isOfNotes)
       messages.push(asSaid(spoken), ...taken.replies)
       if (isAgain) break
     }
     // What cannot be traced to the message is left out, and said to be. What could not even be read may have held anything.
-    return before.some((it) => it.startsWith(untold))
-      ? fallBack(heard, `The model “${endpoint.model}” did not hand over what I could use. ${otherModel}`)
-      : readBy(heard, request)
+    if (before.some((it) => it.startsWith(untold)))
+      return fallBack(heard, `The model “${endpoint.model}” did not hand over what I could use. ${otherModel}`)
+    if (isEmpty(request) && !isEmpty({ ...own, declines: [] }))
+      return fallBack(heard, `The model “${endpoint.model}” made nothing of this.`)
+    // Advice that it asked for by names of its own making: the message may say which.
+    const notes = namedNoNote && request.notes?.length === 0 ? own.notes : request.notes
+    return readBy(heard, { ...request, ...(notes ? { notes } : {}) })
   }
   return { front: 'model', read }
 }
@@ -60,6 +69,9 @@ const readBy = ({ said }: Heard, request: Request): Heed => ({
       }
     : {}),
 })
+
+const isEmpty = ({ told, wants, calculation, confirms, notes, acts, either, declines }: Request): boolean =>
+  calculation === null && [told, wants, confirms, notes, acts, either, declines].every((it) => (it ?? []).length === 0)
 
 const otherModel = 'If that goes on, name another model in PLUMBPOST_MODEL.'
 

@@ -1,5 +1,5 @@
 // This file is about what a model’s request holds that the message, the vocabulary or the talk do not: it is told so, once, in time to mend it.
-import { calculationNamed, isPlace, noteNamed, vocabulary } from '../../../engine/index.ts'
+import { calculationNamed, catalogue, isPlace, noteNamed, vocabulary } from '../../../engine/index.ts'
 import { checkBindings } from '../../guard/bindings.ts'
 import { wordsOfMessage } from '../../guard/spans.ts'
 import type { Act, Request } from '../../request.ts'
@@ -20,7 +20,7 @@ export function soundParts(request: Request, heard: Heard): Sound {
   const [told, wants] = [
     // Of a word that is told twice the first stays.
     request.told.filter((it) => !isRefused(it.word) || held.some(({ word, at }) => word === it.word && at === it.at)),
-    request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at)),
+    request.wants.filter((it) => given.has(it.word) && isPlace(it.at)),
   ]
   const [notes, acts] = [
     (request.notes ?? []).filter(noteNamed),
@@ -34,7 +34,7 @@ export function soundParts(request: Request, heard: Heard): Sound {
   const unsound = [
     ...refused.map((it) => `${it.word} is not taken: ${it.why}. Tell it anew, or leave it out.`),
     ...left(request.wants, wants).map((it) => `There is nothing to want called “${it.word}” at “${it.at}”.`),
-    ...left(request.notes ?? [], notes).map((it) => `There is no advice “${it}” at hand.`),
+    ...left(request.notes ?? [], notes).map((it) => `${noAdvice} “${it}” at hand.`),
     ...left(request.acts ?? [], acts).map(() => 'The name of a plan is in words of the message.'),
     ...left(request.either ?? [], either).map(() => 'Ask with a tag of the message and two words of the vocabulary.'),
     ...(isCalculation ? [] : [`There is no calculation “${request.calculation}”.`]),
@@ -44,6 +44,13 @@ export function soundParts(request: Request, heard: Heard): Sound {
     unsound: [...new Set(unsound)],
   }
 }
+
+const noAdvice = 'There is no advice'
+/** Whether such a sentence is about advice that does not exist. */
+export const isOfNotes = (unsound: string): boolean => unsound.startsWith(noAdvice)
+
+/** The words that some calculation gives: nothing else can be wanted. */
+const given = new Set(catalogue.flatMap((it) => Object.keys(it.gives)))
 
 const left = <Item>(all: readonly Item[], kept: readonly Item[]): Item[] => all.filter((it) => !kept.includes(it))
 

@@ -5,6 +5,7 @@ import { passProse } from '../../guard/prose.ts'
 import { refsOf, slotsOf } from '../../guard/slots-of.ts'
 import { writingPrompt } from '../../prompts.ts'
 import { isForeign } from '../language.ts'
+import { isEchoOf } from './echo.ts'
 import type { Endpoint, Message } from './endpoint.ts'
 import { faultOf } from './faults.ts'
 
@@ -17,6 +18,7 @@ export function createWriter(endpoint: Endpoint): Writer {
     // In another language the program's own sentences stand alone.
     if (isForeign(said)) return ''
     const refs = refsOf(card)
+    const isEcho = isEchoOf(card)
     const messages: Message[] = [
       { role: 'system', content: system },
       { role: 'user', content: `${slotList(card)}\n\n${alreadyOn(card)}\n\nWhat the person said:\n${said}` },
@@ -29,11 +31,13 @@ export function createWriter(endpoint: Endpoint): Writer {
       if (spoken.error && spoken.error !== 'aborted')
         return { unwritten: `${faultOf(spoken, endpoint)} ${onlySentences}` }
       if (spoken.error || spoken.refusal || spoken.finish === 'length' || spoken.finish === 'filtered') return ''
-      const passed = passProse(spoken.text, refs, said)
+      const passed = passProse(spoken.text, refs, said, isEcho)
       if (passed.shown !== '' && !isForeign(spoken.text)) {
         show(passed.shown)
         return passed.shown
       }
+      // What stood of it says nothing new: there is nothing to add, and nothing to ask for again.
+      if (passed.spared > 0) return ''
       const rules = [...new Set(passed.reasons.map((it) => it.rule))].join(', ') || 'plain English'
       messages.push(
         { role: 'assistant', content: spoken.text },

@@ -235,12 +235,9 @@ describe('a model that does wrong', () => {
       ),
     ])
     expect(headlines(answer)).toEqual({})
-    expect(answer.asks.map((it) => it.question)).toEqual(
-      expect.arrayContaining([
-        'You said “24 in”. Is that the hole width, or the hole depth?',
-        'You said “12 in”. Is that the hole depth, or the hole width?',
-      ]),
-    )
+    expect(answer.asks.map((it) => it.question)).toEqual([
+      'You said “24 in” and “12 in”. Which is the hole depth, and which the hole width?',
+    ])
   })
 
   it('calls a tool that is not there: it is told the names once, and then the offline reader reads', async () => {
@@ -314,11 +311,50 @@ describe('a model that does wrong', () => {
     expect(answer.asks.map((it) => it.word)).toContain('waterTest')
   })
 
-  it('hands over an empty request: the person is told, and nothing is made up', async () => {
-    const { answer } = await answerTo([request([], [])])
+  it('hands over an empty request where there is something to read: the offline reader reads it, and says so', async () => {
+    const { answer, asked } = await answerTo([request([], [])])
+    expect(answer.front).toBe('offline')
+    expect(answer.reply).toMatch(/^The model “m” made nothing of this\. So I read this without a model\./)
+    expect(headlines(answer).bags).toBe('10 bags')
+    expect(asked).toHaveLength(1)
+  })
+
+  it('hands over an empty request where nobody finds a question: the person is told, and nothing is made up', async () => {
+    const { answer } = await answerTo([request([], [])], 'the fence, the fence')
+    expect(answer.front).toBe('model')
     expect(answer.calls).toEqual([])
     expect(answer.reply).toContain('I did not')
     expect(answer.cautions.length).toBeGreaterThanOrEqual(3)
+  })
+
+  it('wants a word that nothing works out, or advice by a name of its own: it is told so, and the message says which advice', async () => {
+    const wanting = {
+      name: 'want',
+      args: { words: [{ word: 'slopeWay', at: null }], calculation: null, advice: ['dogs'] },
+    }
+    const { answer, asked } = await answerTo(
+      [{ calls: [wanting] }, { calls: [want()] }],
+      'so my wife wants one of those white fences like in the movies, our yard is a bit sloped and we have a beagle, where do I even start',
+    )
+    const repair = JSON.stringify(asked[1]?.messages)
+    expect(repair).toContain('There is nothing to want called “slopeWay”')
+    expect(repair).toContain('There is no advice “dogs” at hand')
+    expect(answer.front).toBe('offline')
+    expect(answer.advice.length).toBeGreaterThan(0)
+  })
+
+  it('says again what the card says: that sentence is left out, and what it adds stands', async () => {
+    const { answer, asked } = await answerTo([
+      right,
+      { text: 'So you need {{r2.bags}}. The depth of the holes drives the concrete.' },
+    ])
+    expect(answer.prose).toBe('The depth of the holes drives the concrete.')
+    const { answer: again } = await answerTo([right, { text: 'So you need {{r2.bags}} in all.' }])
+    expect([again.prose, again.unwritten]).toEqual(['', undefined])
+    const { answer: nothing } = await answerTo([right, { text: '.' }])
+    expect(nothing.prose).toBe('')
+    // Nothing is asked anew for it.
+    expect(asked).toHaveLength(2)
   })
 
   it('is not asked for sentences where a single sum says itself', async () => {
