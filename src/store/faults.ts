@@ -25,13 +25,14 @@ export interface Patience {
  * What the database cannot help is thrown as Unavailable.
  */
 export async function inSpite<T>(work: () => Promise<T>, again: () => void, { busyMs, awayMs }: Patience): Promise<T> {
-  // Steady: the clock on the wall may be put back meanwhile.
-  const begun = performance.now()
+  // Patience begins with the first fault, however long the work took until then; by the steady clock, since the one on the wall may be put back.
+  let since: number | undefined
   for (let attempt = 1; ; attempt++)
     try {
       return await work()
     } catch (fault) {
-      const waited = performance.now() - begun
+      since ??= performance.now()
+      const waited = performance.now() - since
       const isToldAgain = turnedBack.test(codeOf(fault)) ? attempt < mostAttempts : isAway(fault) && waited < awayMs
       if (!isToldAgain && !(isLocked(fault) && waited < busyMs)) throw inWords(fault)
       if (isToldAgain) again()

@@ -1,6 +1,7 @@
 // This file is about opening the store that the settings name.
 import { randomUUID } from 'node:crypto'
 import { mkdirSync } from 'node:fs'
+import { Socket } from 'node:net'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { Kysely, PostgresDialect, SqliteDialect, type SqliteStatement } from 'kysely'
@@ -15,7 +16,7 @@ import type { Tables } from './tables.ts'
 
 export type Where =
   | { readonly dataFolder: string; readonly longestWaitMs?: number }
-  | { readonly databaseUrl: string; readonly longestWaitMs?: number }
+  | { readonly databaseUrl: string; readonly longestWaitMs?: number; readonly longestSilenceMs?: number }
   | { readonly memory: true }
 
 export const talksFileIn = (dataFolder: string): string => join(dataFolder, 'conversations.sqlite')
@@ -24,7 +25,7 @@ const made: Made = { clock: () => new Date(), newId: randomUUID }
 
 export async function openStore(where: Where, make: Made = made): Promise<Store> {
   if ('databaseUrl' in where) {
-    const db = postgres(where.databaseUrl)
+    const db = postgres(where.databaseUrl, where.longestSilenceMs ?? longestSilenceMs)
     try {
       return await openSqlStore(db, make, {
         busyMs: 0,
@@ -54,17 +55,24 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
 /** After so long without a free connection, or with another program at the file, the question is turned away, so that none waits for ever. */
 const longestWaitMs = 10_000
 
-function postgres(databaseUrl: string): Kysely<Tables> {
+/** A database that says nothing for so long in the middle of a question is gone: its machine may have lost its power, and then nobody ends the line. */
+const longestSilenceMs = 20_000
+
+function postgres(databaseUrl: string, silenceMs: number): Kysely<Tables> {
   const addresses = addressesIn(databaseUrl)
-  const pools = addresses.map((it) => poolOf(it, longestWaitMs / addresses.length))
+  const pools = addresses.map((it) => poolOf(it, longestWaitMs / addresses.length, silenceMs))
   const [one] = pools
   return new Kysely<Tables>({
     dialect: new PostgresDialect({ pool: one && pools.length === 1 ? one : primaryOf(pools) }),
   })
 }
 
-function poolOf(connectionString: string, connectionTimeoutMillis: number): pg.Pool {
-  const pool = new pg.Pool({ connectionString, max: 8, keepAlive: true, connectionTimeoutMillis })
+function poolOf(connectionString: string, connectionTimeoutMillis: number, silenceMs: number): pg.Pool {
+  const stream = (): Socket => {
+    const line = new Socket()
+    return line.setTimeout(silenceMs, () => line.destroy())
+  }
+  const pool = new pg.Pool({ connectionString, max: 8, keepAlive: true, connectionTimeoutMillis, stream })
   // A connection that ends, at rest or at work, is taken out of the pool, and whoever works with it is told. Unheard, it would end the program.
   const heard = (): void => {}
   pool.on('error', heard)

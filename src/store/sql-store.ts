@@ -23,6 +23,8 @@ export async function openSqlStore(
   let retries = 0
   const run = <T>(work: () => Promise<T>, awayMs = 0): Promise<T> =>
     inSpite(work, () => void retries++, { ...patience, awayMs })
+  // A connection that broke at rest may be handed out before that is noticed. Reading may be done twice; nobody waits long for it where the database is away.
+  const look = <T>(work: () => Promise<T>): Promise<T> => run(work, patience.awayMs / 20)
   await run(() => (tablesAtOnce ? db.transaction().execute(makeTables) : makeTables(db)))
   const now = (): string => clock().toISOString()
   const byKey = async (id: string, key: string): Promise<KeptTurn | null> => {
@@ -49,7 +51,7 @@ export async function openSqlStore(
       }),
 
     list: (owner) =>
-      run(async () => {
+      look(async () => {
         const rows = await db
           .selectFrom('conversations')
           .select(told)
@@ -68,7 +70,7 @@ export async function openSqlStore(
       }),
 
     isOf: (id, owner) =>
-      run(async () => {
+      look(async () => {
         const row = await db
           .selectFrom('conversations')
           .select('id')
@@ -79,7 +81,7 @@ export async function openSqlStore(
       }),
 
     leave: (owner) => run(() => leave(db, { owner, at: now() })),
-    hasLeft: (owner) => run(() => hasLeft(db, owner)),
+    hasLeft: (owner) => look(() => hasLeft(db, owner)),
 
     share: (id, link) =>
       run(async () => {
@@ -92,13 +94,13 @@ export async function openSqlStore(
       }),
 
     sharedBy: (id) =>
-      run(async () => {
+      look(async () => {
         const row = await db.selectFrom('conversations').select('shared').where('id', '=', id).executeTakeFirst()
         return row?.shared ?? null
       }),
 
     tokens: (of) =>
-      run(async () => {
+      look(async () => {
         const { sum } = await db
           .selectFrom('turns')
           .select((it) => it.fn.sum<number | string | null>('tokens').as('sum'))
@@ -112,7 +114,7 @@ export async function openSqlStore(
       }),
 
     read: (id) =>
-      run(async () => {
+      look(async () => {
         const row = await db.selectFrom('conversations').select(told).where('id', '=', id).executeTakeFirst()
         if (!row) return null
         const written = await db.selectFrom('turns').selectAll().where('conversation', '=', id).orderBy('n').execute()
@@ -121,7 +123,7 @@ export async function openSqlStore(
       }),
 
     turnsIn: (id) =>
-      run(async () => {
+      look(async () => {
         const row = await db
           .selectFrom('conversations')
           .where('id', '=', id)
@@ -130,7 +132,7 @@ export async function openSqlStore(
         return row ? Number(row.turns ?? 0) : null
       }),
 
-    turnByKey: (id, key) => run(() => byKey(id, key)),
+    turnByKey: (id, key) => look(() => byKey(id, key)),
 
     append: (id, turn, written) => {
       let isSecond = false
@@ -185,13 +187,13 @@ export async function openSqlStore(
       }),
 
     announce: (...said) => run(() => announce(db, ...said)),
-    announced: (id) => run(() => announced(db, id)),
+    announced: (id) => look(() => announced(db, id)),
     askToHalt: (id, key) => run(() => askToHalt(db, id, key)),
     withdraw: (id, key) => run(() => withdraw(db, id, key)),
 
-    takeTalks: () => takeTalks(db, run),
+    takeTalks: () => takeTalks(db, look),
     putTalk: (talk) => run(() => putTalk(db, talk)),
-    takeLeft: () => run(() => takeLeft(db)),
+    takeLeft: () => look(() => takeLeft(db)),
     putLeft: (left) => run(() => putLeft(db, left)),
 
     retries: () => retries,

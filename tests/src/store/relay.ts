@@ -8,6 +8,8 @@ export interface Relay {
   readonly port: number
   /** Where connections go from now on; those that there are break. Null: nobody is there. */
   moveTo(port: number | null): void
+  /** From now on nothing comes through, either way, and nobody is told: the machine behind it has lost its power. */
+  hush(): void
   /** The next transaction that is committed loses its connection. With `awayAfter` nobody is there from then on. */
   cutAtCommit(cut: Cut, awayAfter?: boolean): void
   /** How many connections broke at COMMIT. */
@@ -19,6 +21,7 @@ export async function openRelay(port: number): Promise<Relay> {
   let to: number | null = port
   let next: { readonly cut: Cut; readonly awayAfter: boolean } | undefined
   let cuts = 0
+  let isHushed = false
   const open = new Set<Socket>()
   const breakAll = (): void => {
     for (const it of open) it.destroy()
@@ -46,6 +49,7 @@ export async function openRelay(port: number): Promise<Relay> {
       end()
     }
     near.on('data', (data) => {
+      if (isHushed) return
       if (next && !isCutting && data.includes('commit')) {
         if (next.cut === 'before') return cut()
         isCutting = true
@@ -53,6 +57,7 @@ export async function openRelay(port: number): Promise<Relay> {
       far.write(data)
     })
     far.on('data', (data) => {
+      if (isHushed) return
       if (!isCutting) return void near.write(data)
       // The database says that it has committed, and nobody hears it.
       if (data.includes('COMMIT')) cut()
@@ -61,7 +66,11 @@ export async function openRelay(port: number): Promise<Relay> {
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   return {
     port: (server.address() as AddressInfo).port,
+    hush() {
+      isHushed = true
+    },
     moveTo(there) {
+      isHushed = false
       to = there
       breakAll()
     },

@@ -589,6 +589,20 @@ describe('PostgreSQL', () => {
     await store.close()
   })
 
+  it('that falls silent in the middle of a question, and ends no line, is taken for away after a while', async () => {
+    const relay = await openRelay(Number(new URL(databaseUrl).port))
+    const where = { databaseUrl: databaseUrl.replace(/:\d+\//, `:${relay.port}/`), longestWaitMs: 50 }
+    const store = await openStore({ ...where, longestSilenceMs: 500 })
+    const { id } = await store.create()
+    relay.hush()
+    await expect(store.append(id, turn(0), 0)).rejects.toMatchObject({ code: 'database-away' })
+    await expect(store.read(id)).rejects.toMatchObject({ code: 'database-away' })
+    relay.moveTo(Number(new URL(databaseUrl).port))
+    await store.append(id, turn(0), 0)
+    await store.close()
+    await relay.close()
+  }, 60_000)
+
   it('at several addresses is found at the one where it is, and again when it has moved to another', async () => {
     const relay = await openRelay(Number(new URL(databaseUrl).port))
     // Nobody is at the first, and at the second until the third has gone.
