@@ -23,9 +23,20 @@ import type { Request } from './request.ts'
 
 /** The quantities of the message that stand for no word and are no turn of phrase. */
 export function unusedOf(heard: Heard, request: Request, held: readonly Held[]): Tagged[] {
-  const { readings, said } = heard
+  const { readings, said, job } = heard
+  // “Why 14?”: a figure of the last answer, said back.
+  const isExplained = ({ quantity: size, bare }: Tagged): boolean =>
+    (request.acts ?? []).some((it) => it.act === 'explain') &&
+    job.results.some(({ value }) =>
+      !isQuantity(value)
+        ? false
+        : size
+          ? sameValue(value, size)
+          : bare !== null && value.kind === 'count' && toNumber(value.amount) === bare.valueOf(),
+    )
   const used = (it: Tagged): boolean =>
     (request.acts ?? []).some(({ name }) => name?.includes(it.said)) ||
+    isExplained(it) ||
     request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
     // "4x4s, actual 3 1/2 in": the name says again what the size said.
     (it.section !== undefined &&

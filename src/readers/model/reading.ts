@@ -10,7 +10,7 @@ import type { Endpoint, Message, Spoken, ToolCall } from './endpoint.ts'
 import { faultOf } from './faults.ts'
 import { nothingYet, withCall } from './merging.ts'
 import { talkSoFar, taggedMessage } from './messages.ts'
-import { isOfNotes, soundParts } from './sound.ts'
+import { isOfNotes, isOfValues, soundParts } from './sound.ts'
 import { calledAs, toolsOffered } from './tools.ts'
 import { catalogueText, wordsFor } from './vocabulary.ts'
 
@@ -28,6 +28,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
     let request = nothingYet
     let before: readonly string[] = []
     let namedNoNote = false
+    let toldAmiss = false
     for (let why: 'work' | 'repair' = 'work'; allowance.spend(why); why = 'repair') {
       const spoken = await endpoint.say({ messages, tools: toolsOffered, choice: 'required' }, signal ? { signal } : {})
       allowance.count(spoken.tokens ?? 0)
@@ -44,13 +45,15 @@ export function createModelReader(endpoint: Endpoint): Reader {
       const isAgain = taken.wrong.every((it) => before.includes(it))
       before = taken.wrong
       namedNoNote ||= taken.wrong.some(isOfNotes)
+      toldAmiss ||= taken.wrong.some(isOfValues)
       messages.push(asSaid(spoken), ...taken.replies)
       if (isAgain) break
     }
     // What cannot be traced to the message is left out, and said to be. What could not even be read may have held anything.
     if (before.some((it) => it.startsWith(untold)))
       return fallBack(heard, `The model “${endpoint.model}” did not hand over what I could use. ${otherModel}`)
-    if (isEmpty(request) && !isEmpty({ ...own, declines: [] }))
+    // Where it meant something by a size that we could not take, another reading of that size is no answer.
+    if (isEmpty(request) && !toldAmiss && !isEmpty({ ...own, declines: [] }))
       return fallBack(heard, `The model “${endpoint.model}” made nothing of this.`)
     // Advice that it asked for by names of its own making: the message may say which.
     const notes = namedNoNote && request.notes?.length === 0 ? own.notes : request.notes

@@ -32,7 +32,7 @@ export function soundParts(request: Request, heard: Heard): Sound {
       heard.readings.some((it) => it.tag === tag) && words.filter((it) => vocabulary.has(it)).length > 1,
   )
   const unsound = [
-    ...refused.map((it) => `${it.word} is not taken: ${it.why}. Tell it anew, or leave it out.`),
+    ...refused.map((it) => `${it.word}${notTaken}${it.why}. Tell it anew, or leave it out.`),
     ...left(request.wants, wants).map((it) => `There is nothing to want called “${it.word}” at “${it.at}”.`),
     ...left(request.notes ?? [], notes).map((it) => `${noAdvice} “${it}” at hand.`),
     ...left(request.acts ?? [], acts).map(() => 'The name of a plan is in words of the message.'),
@@ -44,6 +44,10 @@ export function soundParts(request: Request, heard: Heard): Sound {
     unsound: [...new Set(unsound)],
   }
 }
+
+const notTaken = ' is not taken: '
+/** Whether such a sentence is about a value that was told. */
+export const isOfValues = (unsound: string): boolean => unsound.includes(notTaken)
 
 const noAdvice = 'There is no advice'
 /** Whether such a sentence is about advice that does not exist. */

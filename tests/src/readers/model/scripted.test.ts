@@ -319,6 +319,35 @@ describe('a model that does wrong', () => {
     expect(asked).toHaveLength(1)
   })
 
+  // 14 × 90 = 1260; 2100 − 1260 = 840, shared by 15 gaps: 56 mm; with 13 they would be 66 mm.
+  it('explains a figure that is said back: “why 14?” misses no size', async () => {
+    const spacing = [
+      told('picketWidth', { tag: 'u1' }),
+      told('opening', { tag: 'u2' }),
+      told('widestGap', { tag: 'u3' }),
+    ]
+    const explain = { name: 'recall', args: { what: 'explain', word: 'pickets', at: null } }
+    scripted([{ calls: [tell(...spacing), want('pickets')] }, { calls: [explain] }])
+    const endpoint = openEndpoint({ model: 'm', key: 'k', baseUrl: 'http://model.test/v1' })
+    const [first, second] = await talk(
+      ['How many 90 mm pickets fit in 2.1 m between posts, gap max 60?', 'why 14?'],
+      createModelReader(endpoint),
+    )
+    expect(headlines(first).pickets).toBe('14 pickets')
+    expect(headlines(second).pickets).toBe('14 pickets')
+    expect(second?.reply).not.toMatch(/I did not use|no place for it/)
+  })
+
+  it('means something by a size that there is no word for, and then nothing: the size is not read as something else', async () => {
+    const { answer } = await answerTo(
+      [{ calls: [tell(told('frameWidth', { tag: 'u1' }))] }, request([], [])],
+      'the holes are 14 in wide',
+    )
+    expect(answer.front).toBe('model')
+    expect(answer.readAs).toEqual([])
+    expect(answer.reply).toContain('I did not use “14 in”')
+  })
+
   it('hands over an empty request where nobody finds a question: the person is told, and nothing is made up', async () => {
     const { answer } = await answerTo([request([], [])], 'the fence, the fence')
     expect(answer.front).toBe('model')
