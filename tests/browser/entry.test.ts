@@ -28,7 +28,17 @@ describe('an entry', () => {
       'bags = ceil(concrete / bagYield) = round up (10.13 ft³ / 0.45 ft³) = 23 bags',
     )
     await page.locator('#sheet .line').first().waitFor()
-    expect(await page.locator('#sheet').innerText()).toContain('hole width')
+    // Where it holds, and whether it was said, taken as usual or worked.
+    const sheet = page.locator('#sheet')
+    expect(await sheet.locator('h3').allInnerTexts()).toContain('For the corner and gate posts')
+    for (const [label, text, whose] of [
+      ['hole width', '10 in', 'you said'],
+      ['post width', '3 1/2 in', 'taken as usual'],
+      ['bags, bought together', '23 bags', 'worked'],
+    ])
+      expect(await sheet.locator('.line', { hasText: label }).first().innerText()).toMatch(
+        new RegExp(`${label}\\s+${text}\\s+${whose}`),
+      )
   })
 
   browserTest(
@@ -214,6 +224,10 @@ describe('an entry', () => {
     await whole(page, 2)
     // 30 in − 6 in = 24 in, × 25.4 = 609.6 mm.
     expect(await entry(page, 2).locator('.row', { hasText: 'Post in the ground' }).innerText()).toContain('609.6 mm')
+    // The sketch too; what the person said stays in their units.
+    const drawn = (await entry(page, 2).locator('.sketch svg text').allTextContents()).join(' ')
+    expect(drawn).toContain('609.6 mm in the ground')
+    expect(drawn).toContain('10 in wide')
     await page.getByLabel('Country').selectOption('uk')
     await whole(page, 3)
     await page.reload()

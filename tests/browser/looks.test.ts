@@ -77,6 +77,8 @@ describe('the page', () => {
         await page.locator('.fold').evaluateAll((folds) => {
           for (const fold of folds) fold.setAttribute('open', '')
         })
+        // Whoever asks for less motion sees none.
+        expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
         await entry(page, 2).getByRole('button', { name: 'Change post width' }).click()
         expect(await withAxe(page)).toEqual([])
         expect(await tooSmall(page)).toEqual([])
@@ -266,6 +268,9 @@ describe('the page', () => {
     for (const [name, file, begins] of [
       ['Sheets to print', 'field-pack-turn-1.pdf', '%PDF-'],
       ['Spreadsheet', 'figures-turn-1.csv', '\uFEFFField pack'],
+      ['Drawing', 'drawing-turn-1.svg', '<svg'],
+      ['Text', 'talk-turn-1.md', '#'],
+      ['Record', 'conversation.json', '{'],
     ] as const) {
       const [download] = await Promise.all([
         page.waitForEvent('download'),

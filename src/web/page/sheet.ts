@@ -115,7 +115,8 @@ function pull(isOut: boolean): void {
   book.classList.toggle('under', isOut)
   column.classList.toggle('out', isOut)
   lip.setAttribute('aria-expanded', String(isOut))
-  for (const under of ['ask', 'cover']) found(under).inert = isOut
+  // Not the whole foot: how far things are is told while the sheet is out too.
+  for (const under of document.querySelectorAll<HTMLElement>('#cover, #lip, #ask > .line, #fault')) under.inert = isOut
   if (isOut) found('sheet-title').focus()
 }
 export function pushIn(): void {
