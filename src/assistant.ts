@@ -7,6 +7,7 @@ import {
   newMemo,
   noteNamed,
   readJob,
+  type Reading,
   readQuantities,
   systemOf,
   unitNamed,
@@ -88,6 +89,12 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
   }
 }
 
+/** The units that a quantity was said in; none where it may be of either: “30 degrees” is an angle too, or °C. */
+function systemIn({ quantity, rivals }: Reading): Job['system'] | undefined {
+  const [of, ...others] = [...(quantity ? [quantity] : []), ...rivals].map((it) => unitNamed(it.unit).system)
+  return others.some((it) => it && it !== of) ? undefined : of
+}
+
 /** The message with its quantities read and tagged, beside the job it is said into. */
 export function hear(said: string, job: Job): Heard {
   const near = job.decisions.map((it) => it.value).findLast((it) => isQuantity(it) && it.kind === 'date')
@@ -101,10 +108,7 @@ export function hear(said: string, job: Job): Heard {
     /\b(?:all|everything|measures?|figures?|points?)\b[^.;]{0,16}\bin (?:metres|meters|millimet(?:re|er)s|mm)\b/i.test(
       said,
     )
-  const system =
-    (saidOfAll ? 'metric' : undefined) ??
-    readings.map((it) => it.quantity && unitNamed(it.quantity.unit).system).findLast((it) => it) ??
-    job.system
+  const system = (saidOfAll ? 'metric' : undefined) ?? readings.map(systemIn).findLast((it) => it) ?? job.system
   return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 

@@ -67,3 +67,15 @@ describe.each([
     }
   })
 })
+
+describe('the units of an answer', () => {
+  it('are those of the lengths that were said, whatever the degrees beside them may be', async () => {
+    // 45 mm from the middle to the edge; 45 / tan(35°) = 64.27 mm down.
+    const [answer] = await talk([
+      'Pointed pickets 90 mm wide and 1.2 m long with a point of 70 degrees: how far down does the cut start?',
+    ])
+    const point = answer?.figures.find((it) => it.word === 'pointRise')
+    expect(point?.unit).toBe('mm')
+    expect(point?.value).toBeCloseTo(45 / Math.tan((35 * Math.PI) / 180), 6)
+  })
+})

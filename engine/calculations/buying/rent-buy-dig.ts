@@ -103,7 +103,7 @@ export const rentBuyDig = calculation({
           )
       })
     if (compares && has('hourWorth')) {
-      line('savedEach')
+      line('savedEach', 'min')
       line('savedWorth')
       const least = line('rentHoles')
       if (has('dayHours') && rows('machineHoleTime').length === 1) {
@@ -133,8 +133,8 @@ export const rentBuyDig = calculation({
     )
 
     function forTheseHoles(): void {
-      line('handTime')
-      line('machineTime')
+      line('handTime', 'h')
+      line('machineTime', 'h')
       line('hoursSaved')
       line('savedHourCost')
       if (!has('hourWorth')) {

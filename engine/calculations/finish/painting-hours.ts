@@ -56,12 +56,12 @@ export const paintingHours = calculation({
       ['onRails', 'railsInAll'],
       ['onPosts', 'posts'],
     ] as const)
-      if (has(of)) line(name)
+      if (has(of)) line(name, 'h')
       else put(name, zero('duration', 'min'))
-    line('brushing')
+    line('brushing', 'h')
     line('paintingTime')
     if (has('painters')) {
-      line('coatClock')
+      line('coatClock', 'h')
       line('paintingClock')
       if (has('paintDayHours')) {
         line('daysEach')

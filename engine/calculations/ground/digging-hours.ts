@@ -53,7 +53,7 @@ export const diggingHours = calculation({
       line('diggingClock')
     } else {
       line('holesOfKind')
-      tell('diggingClock', { ...line('clockByKind'), unit: 'h' })
+      tell('diggingClock', line('clockByKind', 'h'))
       remark(
         'I took it that you all finish one kind of hole before the next. Whoever is done first may go ahead, and save a little.',
       )

@@ -90,14 +90,13 @@ export const jobHours = calculation({
       tasks.push({ what, pace, time })
     }
     const anHour = (q: Quantity): string => `${show(q)} an hour`
-    if (has('posts') && has('holeTime'))
-      add('holes', `${show(given.holeTime)} a hole`, { ...line('digging'), unit: 'h' })
+    if (has('posts') && has('holeTime')) add('holes', `${show(given.holeTime)} a hole`, line('digging', 'h'))
     if (has('posts') && has('postsAnHour')) add('posts set', anHour(given.postsAnHour), line('settingTime'))
     if (has('railsInAll') && has('railsAnHour')) add('rails', anHour(given.railsAnHour), line('railFitting'))
     // Two rails a bay, thirteen bays: nobody counted them.
     else if (has('rails') && has('bays') && has('railsAnHour')) {
       line('allRails')
-      add('rails', anHour(given.railsAnHour), tell('railFitting', { ...line('railsByBay'), unit: 'h' }))
+      add('rails', anHour(given.railsAnHour), tell('railFitting', line('railsByBay', 'h')))
     }
     if (has('picketsHung') && has('picketsAnHour')) add('pickets', anHour(given.picketsAnHour), line('picketHanging'))
     if (has('gates') && has('gateTime')) add('gates', `${show(given.gateTime)} a gate`, line('gateBuilding'))
