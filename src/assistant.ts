@@ -25,6 +25,7 @@ import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { pickedBetween } from './between.ts'
+import { readBack } from './read-back.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
 import { beforeAll } from './guard/before-all.ts'
 import { checkBindings } from './guard/bindings.ts'
@@ -134,7 +135,8 @@ export async function answerTo(
 
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
-  const checked = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused, heard.job)
+  const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused, heard.job)
+  const checked = readBack(known, decided)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
   const isSame = comesOutAsBefore(heard.job, request, bindings, checked, changed)

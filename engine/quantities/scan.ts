@@ -81,6 +81,11 @@ export function plainForm(message: string): string {
       text += '.'
       continue
     }
+    // “Ø350”: the sign says what is measured, and is none of the number.
+    if (/[ØøΦ⌀∅]/.test(char) && /^\s?\d/.test(message.slice(text.length + 1, text.length + 3))) {
+      text += ' '
+      continue
+    }
     if (char.length > 1) {
       text += '\u0000'.repeat(char.length)
       continue

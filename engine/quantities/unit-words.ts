@@ -383,8 +383,11 @@ export function unitAfter(
   if (!unit) return null
   if (unit.unit === 'in' && lower(tokens[at]) === 'in') {
     if (unit.next > at + 1) return unit // "in."
+    if (lower(tokens[unit.next]) === 'another') return null
     // Nobody puts 70 5/8 things in the opening.
     if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
+    // "drops 400 in 9 metres": inches and metres are no pair.
+    if (!fractional && isMetric(tokens, unit.next, metric)) return null
     // "one in side 1": a place that has a number of its own.
     if (!fractional && numberedPlace.has(lower(tokens[unit.next])) && tokens[unit.next + 1]?.sort === 'digits')
       return null
@@ -403,6 +406,12 @@ export function unitAfter(
     return null
   return unit
 }
+/** Whether a number with a metric length behind it stands there. */
+function isMetric(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
+  const number = tokens[at]?.sort === 'digits' ? numberAt(tokens, at, false) : null
+  const unit = number && unitAt(tokens, number.next, metric)
+  return unit !== null && /^(m|cm|mm)$/.test(unit.unit)
+}
 /** A minimum far more often than minutes, but for "40 min a hole", "a gate takes 90 min", and "90 min" alone. */
 const isMinutes = (tokens: readonly Scanned[], at: number, next: number): boolean =>
   /^(a|an|per|each|apiece)$/.test(lower(tokens[next])) ||
@@ -418,7 +427,7 @@ const isAllThatIsSaid = (tokens: readonly Scanned[], at: number, next: number): 
   next >= tokens.length && numberAt(tokens, 0, false)?.next === at
 const numberedPlace = new Set(['side', 'bay', 'run', 'section', 'stretch'])
 const prepositionAfter = new Set(
-  'the each every all total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(
+  'the each every all either total my our your his her their its that this these those one place front back a an it them there both row stock one-piece any some which'.split(
     ' ',
   ),
 )

@@ -182,7 +182,7 @@ export function atRuns(
   runs: readonly RunSaid[],
 ): Wanted[] {
   const hit = spent.find((it) => it.word === want.word)
-  if (hit && isOfAllSized(message, runs, hit)) return [want]
+  if (isOfAll(message) || (hit && isOfAllSized(message, runs, hit))) return [want]
   const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
   const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
   if (!own || want.at !== yard) return [want]
@@ -190,4 +190,13 @@ export function atRuns(
 }
 
 const isOneQuestion = (message: readonly Token[]): boolean =>
-  message.filter((it) => /^[.;?!\n]$/.test(it.text)).length <= 1
+  message.every((it, at) => !/^[.;?!\n]$/.test(it.text) || at === message.length - 1)
+
+/** “How many posts in total?” asks of the whole fence, whichever run was spoken of before. */
+const isOfAll = (message: readonly Token[]): boolean =>
+  message.some(
+    ({ stem: it }, at) =>
+      /^(altogether|overall)$/.test(it) ||
+      (/^(total|all)$/.test(it) && message[at - 1]?.stem === 'in') ||
+      (it === 'all' && message[at + 1]?.stem === 'told'),
+  )

@@ -238,7 +238,7 @@ function readAnew(all: Heard): Request {
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const taught = tried && isOfKinds(tried.calculation, heard, places) ? undefined : tried
   const which = taught
-    ? chosenReading(taught, { meant, bound, loose, context, ofKinds: places.length > 0 }, heard)
+    ? chosenReading(taught, { meant, bound, loose, context, asks, ofKinds: places.length > 0 }, heard)
     : 'own'
   if (which === 'torn' && notesIn(message).length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }

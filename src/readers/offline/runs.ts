@@ -99,7 +99,7 @@ function nameAt(
   if (isBoth && message.some((it) => /^(front|back|street|road|rear)$/.test(it.stem)))
     return { place: 'left+right', to: token.stem === 'side' ? at + 1 : at + 2 }
   const name = runNamed(token)
-  if (!name || sidesAt(message, at) !== undefined) return undefined
+  if (!name || sidesAt(message, at) !== undefined || isJustThere(message, at)) return undefined
   const hasNoun = next !== undefined && nouns.has(next.stem)
   const to = at + (hasNoun ? (next.stem === 'yard' && nouns.has(message[at + 2]?.stem ?? '') ? 3 : 2) : 1)
   const isThe = /^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '')
@@ -128,6 +128,12 @@ function nameAt(
   if (isBareName) return { place: name, to }
   return isThe && before !== undefined && beside.has(before.stem) && stands ? { place: name, to } : undefined
 }
+
+/** “Right by the house”, “back at the road”: how near something is, and no side. */
+const isJustThere = (message: readonly Token[], at: number): boolean =>
+  /^(right|back)$/.test(message[at]?.stem ?? '') &&
+  !/^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '') &&
+  /^(by|next|beside|at|against|up|on|in|under|over|through|before|after|where)$/.test(message[at + 1]?.stem ?? '')
 
 /** “Three sides.”: how many there are, and no run called “side”. */
 const sidesAt = (message: readonly Token[], at: number): number | undefined =>

@@ -29,6 +29,8 @@ const spellings = tableOf<string>({
   ctrs: 'center',
   dia: 'diameter',
   diam: 'diameter',
+  ø: 'diameter',
+  φ: 'diameter',
   oc: 'o.c',
   postholes: 'posthole',
   feets: 'foot',

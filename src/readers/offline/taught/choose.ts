@@ -10,6 +10,7 @@ import {
 } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
+import { likelihood } from '../cue-score.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import type { PlaceSaid } from '../places.ts'
 import { isFed } from '../feeds.ts'
@@ -49,6 +50,8 @@ interface Own {
   readonly bound: readonly Bound[]
   readonly loose: readonly Tagged[]
   readonly context: readonly Wanted[]
+  /** What the message itself asks for by name. */
+  readonly asks: readonly Wanted[]
   /** Whether posts of a kind are named. */
   readonly ofKinds: boolean
 }
@@ -71,6 +74,9 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
     if (isSame && taught.loose.length > 0 && own.loose.length === 0 && own.bound.length > taught.bound.length)
       return 'own'
     if (taught.bound.length === 0 && taught.loose.length > 0 && own.bound.length > 0) return 'own'
+    // “How much ready mix would that be?”: it asks by name for what the other sum does not give.
+    const isNamed = own.asks.length > 0 && !own.asks.some((it) => taught.calculation.gives[it.word])
+    if (isNamed && heard.readings.length === 0) return 'own'
     if (taught.ahead >= close || openTaught > 0) return 'taught'
     return own.loose.length === 0 && (own.bound.length > 0 || own.context.length > 0) ? 'own' : 'torn'
   }
@@ -94,6 +100,12 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
   // Where a kind of post is named, the vocabulary knows what is said of it.
   if (own.ofKinds && open <= openTaught) return 'own'
   if (isElse && taught.ahead <= clearly && open <= openTaught) return 'own'
+  // “For a 48 ft run”: no opening is so wide.
+  const isOdd = taught.bound.some(({ word, reading }) => {
+    const it = vocabulary.get(word)
+    return it !== undefined && likelihood(it, reading, heard) < 0
+  })
+  if (isElse && isOdd && open === 0) return 'own'
   // The same sum, and it is not sure which size is which: ours takes what the vocabulary names.
   const differs = own.bound.some((it) =>
     taught.bound.some((other) => other.reading === it.reading && other.word !== it.word),

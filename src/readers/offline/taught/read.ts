@@ -11,7 +11,7 @@ import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
 import { type Binding, canBe, lackingFor, type Reading, readingsOf, weights } from './decode.ts'
 import { talkedOf } from './talked.ts'
-import type { Looked } from './features.ts'
+import { isLater, type Looked } from './features.ts'
 import type { MessageKind } from './kinds.ts'
 import { kindsOf, optionSaid, resultsAsked } from './weights.ts'
 import type { Told } from '../../../request.ts'
@@ -63,8 +63,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const chosen = Object.values(calculation.needs).flatMap((word) =>
     word.kind === 'choice' ? optionTold(looked, word, best.bound) : [],
   )
-  const tells = looked.heard.readings.length > 0 || chosen.length > 0
-  const asks = again ? [] : resultsOf(looked, sort, best, talk, tells)
+  const asks = again ? [] : resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
   const outright = [
     ...depthOfHoles(looked.message, calculation.needs),
@@ -127,8 +126,6 @@ const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
 
 // A second thing is asked for too where it is so likely, and where the message has so much room for two.
 const secondToo = 0.25
-// So surely a message without any size only tells something that we have no word for.
-const surelyTold = 0.8
 
 /** What a message asks of the calculation; nothing where it only tells, or goes on with what was asked before. */
 function resultsOf(
@@ -136,17 +133,16 @@ function resultsOf(
   sort: Sort,
   { calculation, bound }: Reading,
   talk: readonly string[],
-  tells: boolean,
 ): string[] {
   const { job } = looked.heard
-  const likely = resultsAsked(weights(), looked, calculation)
+  const { likely, none } = resultsAsked(weights(), looked, calculation)
   const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
-  // “Tonnage”, “per hole”, “just the tax”: what tells nothing asks, though it is as short as what only tells.
-  const isNamed = likely[0] !== undefined && looked.hits.some((it) => it.word === likely[0]?.result)
-  const isWhy = looked.message.some(({ stem }) => stem === 'why')
-  const isToo = !tells && !isWhy && sort.ofSums > surelyTold && (sort.share < surelyTold || isNamed)
-  if (sort.kind === 'told' && goesOn && !isToo) return []
+  if (goesOn && none > 0.5) return []
+  // “It's for a picket fence”: no size, no question and no name of a result ask for another sum.
+  const isNamed = looked.hits.some((it) => it.word === likely[0]?.result)
+  const isIdle = bound.length === 0 && looked.heard.readings.length === 0
+  if (isLater(job) && isIdle && !talk.includes(calculation.name) && !isNamed && !isAsked(looked.message)) return []
   // What answers our own question, and asks nothing, goes on with what was asked before.
   const answersUs = bound.length > 0 && bound.every(({ word }) => job.asked.some((it) => it.word === word))
   if (answersUs && goesOn && !isAsked(looked.message)) return []

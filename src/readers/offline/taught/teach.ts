@@ -12,6 +12,9 @@ import {
   normal,
   optionLabel,
   quantityFeatures,
+  resultFeatures,
+  resultLabels,
+  resultWords,
   standingFeatures,
   talkFeatures,
   wordLabel,
@@ -19,7 +22,7 @@ import {
   type Weights,
 } from './weights.ts'
 import { type Looked, sizedAt } from './features.ts'
-import { any, type Speaking, type Table } from './table.ts'
+import { any, type Table } from './table.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
 import {
@@ -48,16 +51,23 @@ export interface Lesson {
 }
 
 interface Choice {
-  /** Features of each thing that could be chosen, and which is right. */
-  readonly options: readonly (readonly [string, number][])[]
+  /** What speaks for each thing that could be chosen, and which is right. */
+  readonly options: readonly (readonly Features[])[]
   readonly right: number
 }
 
-/** Features that are there or not, each by the name that its weight has while it is learned: its label, and itself. */
-const labelled = (label: string, features: readonly string[]): [string, number][] =>
-  features.map((it) => [`${label} ${it}`, 1])
-const ofAny = (features: readonly (readonly [string, number])[]): [string, number][] =>
-  features.map(([name, value]) => [`${any} ${name}`, value])
+/** Features that speak for one label: each is there or not, or has a measure. */
+interface Features {
+  readonly label: string
+  readonly names: readonly string[]
+  readonly values?: readonly number[]
+}
+
+const ofAny = (features: readonly (readonly [string, number])[]): Features => ({
+  label: any,
+  names: features.map(([name]) => name),
+  values: features.map(([, value]) => value),
+})
 
 /** For each quantity of a lesson the words that it could be, of the calculation’s own. */
 function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
@@ -71,13 +81,15 @@ function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
     const size = sizedAt(looked, reading, spot)
     const own = quantityFeatures(looked, reading, spot)
     const options = [undefined, ...able].map((it) => [
-      ...labelled(wordLabel(it), own),
+      { label: wordLabel(it), names: own },
       ...(it
-        ? ofAny([
-            ...cueFeatures(looked, size, it),
-            ...talkFeatures(looked, reading, it),
-            ...standingFeatures(it, calculation),
-          ])
+        ? [
+            ofAny([
+              ...cueFeatures(looked, size, it),
+              ...talkFeatures(looked, reading, it),
+              ...standingFeatures(it, calculation),
+            ]),
+          ]
         : []),
     ])
     const right = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
@@ -94,35 +106,33 @@ const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying:
       const features = choiceFeatures(looked, word, saying)
       return {
         options: options.map((it) => [
-          ...labelled(optionLabel(word, it), features),
-          ...(namesOption(looked, word, it) ? ofAny([['option', 1]]) : []),
+          { label: optionLabel(word, it), names: features },
+          ...(namesOption(looked, word, it) ? [ofAny([['option', 1]])] : []),
         ]),
         right: Math.max(0, options.indexOf(said.get(word.name))),
       }
     })
 
+/** For each result that a lesson asks for, what it could ask for instead; or for none of them. */
+function resultChoicesOf({ looked, calculation, results }: Lesson): Choice[] {
+  const names = resultWords(looked)
+  const asked = results.filter((it) => calculation.gives[it])
+  return (asked.length > 0 ? asked : [undefined]).map((right) => {
+    const others = Object.values(calculation.gives).filter(({ name }) => name === right || !asked.includes(name))
+    const options = [undefined, ...others]
+    return {
+      options: options.map((it) => [
+        ...resultLabels(it).map((label) => ({ label, names })),
+        ofAny(resultFeatures(looked, calculation, it)),
+      ]),
+      right: options.findIndex((it) => it?.name === right),
+    }
+  })
+}
+
 interface Pace {
   readonly rounds: number
   readonly draw: number
-}
-
-class Slope {
-  readonly weight = new Map<string, number>()
-  private readonly squares = new Map<string, number>()
-  constructor(
-    private readonly rate: number,
-    private readonly draw: number,
-  ) {}
-  of(name: string): number {
-    return this.weight.get(name) ?? 0
-  }
-  step(name: string, gradient: number): void {
-    const now = this.of(name)
-    const full = gradient - this.draw * now
-    const square = (this.squares.get(name) ?? 0) + full * full
-    this.squares.set(name, square)
-    this.weight.set(name, now + (this.rate * full) / Math.sqrt(square + 1e-6))
-  }
 }
 
 /** How often all lessons are gone through, and how strongly weights are drawn back. More is kept where few sentences teach much, as of fences, and where a danger must be known surely. */
@@ -159,7 +169,7 @@ export function taught(
     const by: Weights = { ...parts, ...taughtInParts(other as Lesson[], kindsOfOther), readings: untaught }
     return (own as Lesson[]).filter((_, i) => i % every === 0).flatMap((it) => readingChoiceOf(it, by))
   })
-  return { ...parts, readings: weighed(readings, true) }
+  return { ...parts, readings: weighed(readings, true)[any] ?? {} }
 }
 
 // Turns of one talk, and sentences written in one go, stay together.
@@ -173,7 +183,7 @@ const untaught = { asked: 100 }
 function readingChoiceOf({ looked, calculation }: Lesson, by: Weights): Choice[] {
   const readings = readingsOf(looked, by)
   const right = readings.findIndex((it) => it.calculation === calculation)
-  return right < 0 ? [] : [{ right, options: readings.map((it) => it.features.map(([name, value]) => [name, value])) }]
+  return right < 0 ? [] : [{ right, options: readings.map((it) => [ofAny(it.features)]) }]
 }
 
 function taughtInParts(
@@ -183,18 +193,16 @@ function taughtInParts(
   const saying = new Set(lessons.flatMap((it) => it.saying))
   return {
     asks: counted(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
-    results: counted(lessons.flatMap(({ looked, results }) => results.map((label) => ({ looked, label })))),
-    binds: byLabel(weighed(lessons.flatMap(choicesOf))),
-    choices: byLabel(weighed(lessons.flatMap((it) => optionChoicesOf(it, saying)))),
-    kinds: byLabel(
-      weighed(
-        ofKinds.map(({ looked, kind }) => ({
-          options: kinds.map((it) => labelled(it, kindFeatures(looked))),
-          right: kinds.indexOf(kind),
-        })),
-        false,
-        pace.sure,
-      ),
+    results: weighed(lessons.flatMap(resultChoicesOf)),
+    binds: weighed(lessons.flatMap(choicesOf)),
+    choices: weighed(lessons.flatMap((it) => optionChoicesOf(it, saying))),
+    kinds: weighed(
+      ofKinds.map(({ looked, kind }) => {
+        const names = kindFeatures(looked)
+        return { options: kinds.map((label) => [{ label, names }]), right: kinds.indexOf(kind) }
+      }),
+      false,
+      pace.sure,
     ),
   }
 }
@@ -212,34 +220,30 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
   const results = [...new Set(walks.flatMap((it) => it.asks))].sort()
   return {
     seen: able,
-    tags: byLabel(
-      weighed(
-        walks.flatMap(({ looked, tags }) => {
-          let behind = beginning
-          return looked.message.flatMap((token, at): Choice[] => {
-            const of = tagsFor(able, looked.message, at)
-            const found = [...standingOf(looked, at), ...behindOf(token, behind)]
-            const right = of.indexOf(tags[at] as string)
-            behind = passing(behind, token, tags[at] as string)
-            return of.length < 2 || right < 0 ? [] : [{ right, options: of.map((it) => labelled(it, found)) }]
-          })
-        }),
-        false,
-        pace.sure,
-      ),
+    tags: weighed(
+      walks.flatMap(({ looked, tags }) => {
+        let behind = beginning
+        return looked.message.flatMap((token, at): Choice[] => {
+          const of = tagsFor(able, looked.message, at)
+          const names = [...standingOf(looked, at), ...behindOf(token, behind)]
+          const right = of.indexOf(tags[at] as string)
+          behind = passing(behind, token, tags[at] as string)
+          return of.length < 2 || right < 0 ? [] : [{ right, options: of.map((label) => [{ label, names }]) }]
+        })
+      }),
+      false,
+      pace.sure,
     ),
-    asks: byLabel(
-      weighed(
-        [
-          ...walks.flatMap(({ looked, asks, tags }) => [
-            ...results.map((it) => yesOrNo(looked, it, asks.includes(it))),
-            ...(tags.includes('runLength') || tags.includes('stretch') ? [yesOrNo(looked, 'fence', true)] : []),
-          ]),
-          ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
-        ],
-        true,
-        pace.sure,
-      ),
+    asks: weighed(
+      [
+        ...walks.flatMap(({ looked, asks, tags }) => [
+          ...results.map((it) => yesOrNo(looked, it, asks.includes(it))),
+          ...(tags.includes('runLength') || tags.includes('stretch') ? [yesOrNo(looked, 'fence', true)] : []),
+        ]),
+        ...others.map(({ looked }) => yesOrNo(looked, 'fence', false)),
+      ],
+      true,
+      pace.sure,
     ),
   }
 }
@@ -250,7 +254,7 @@ const isOfNoSum = ({ kind }: KindLesson): boolean => kind !== 'sum' && kind !== 
 
 const yesOrNo = (looked: Looked, label: string, isSo: boolean): Choice => ({
   right: isSo ? 1 : 0,
-  options: [[], labelled(label, askedFeatures(looked))],
+  options: [[], [{ label, names: askedFeatures(looked) }]],
 })
 
 /** How often each feature stands in the sentences of each label. */
@@ -274,42 +278,86 @@ function counted(sentences: readonly { readonly looked: Looked; readonly label: 
   return { labels, sentences: many, seen: Object.fromEntries(seen) }
 }
 
-/** Weights by their names, parted into label and feature. */
-function byLabel(weights: Speaking): Table {
-  const table: Record<string, Record<string, number>> = {}
-  for (const [name, weight] of Object.entries(weights)) {
-    const end = name.indexOf(' ')
-    const label = name.slice(0, end)
-    table[label] ??= {}
-    table[label][name.slice(end + 1)] = weight
+/** A choice with its features by number, so that going through all of them many times is quick. */
+interface Row {
+  readonly right: number
+  readonly options: readonly { readonly features: Int32Array; readonly values: Float64Array }[]
+}
+
+/** The choices with their features by number, and the label and name of each number. */
+function numbered(choices: readonly Choice[]): { rows: Row[]; features: (readonly [string, string])[] } {
+  // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
+  const seen = new Map<string, Map<string, number>>()
+  for (const { options, right } of choices)
+    for (const { label, names } of options[right] ?? []) {
+      const own = seen.get(label) ?? new Map<string, number>()
+      seen.set(label, own)
+      for (const name of names) own.set(name, (own.get(name) ?? 0) + 1)
+    }
+  const features: (readonly [string, string])[] = []
+  const numbers = new Map<string, Map<string, number>>()
+  for (const [label, own] of seen) {
+    const known = new Map<string, number>()
+    for (const [name, times] of own) if (times > 1) known.set(name, features.push([label, name]) - 1)
+    numbers.set(label, known)
   }
+  const rows = choices.map(({ options, right }) => ({
+    right,
+    options: options.map((groups) => {
+      const known: number[] = []
+      const measures: number[] = []
+      for (const { label, names, values } of groups) {
+        const own = numbers.get(label)
+        if (own)
+          for (const [i, name] of names.entries()) {
+            const at = own.get(name)
+            if (at !== undefined) measures.push(values?.[i] ?? 1) && known.push(at)
+          }
+      }
+      return { features: Int32Array.from(known), values: Float64Array.from(measures) }
+    }),
+  }))
+  return { rows, features }
+}
+
+// The first step of a weight.
+const rate = 0.25
+
+function weighed(choices: readonly Choice[], isFew = false, { rounds, draw } = pace.usual as Pace): Table {
+  const { rows, features: all } = numbered(choices)
+  const weights = new Float64Array(all.length)
+  const squares = new Float64Array(all.length)
+  const stepped = new Uint8Array(all.length)
+  const step = (at: number, gradient: number): void => {
+    const now = weights[at] as number
+    const full = gradient - draw * now
+    const square = (squares[at] as number) + full * full
+    squares[at] = square
+    weights[at] = now + (rate * full) / Math.sqrt(square + 1e-6)
+    stepped[at] = 1
+  }
+  for (let round = 0; round < rounds; round++)
+    for (const { options, right } of rows) {
+      const share = normal(options.map((it) => sumOf(it, weights)))
+      for (const [i, { features, values }] of options.entries()) {
+        const error = (i === right ? 1 : 0) - Math.exp(share[i] as number)
+        if (Math.abs(error) > 1e-4)
+          for (let j = 0; j < features.length; j++) step(features[j] as number, error * (values[j] as number))
+      }
+    }
+  const table: Record<string, Record<string, number>> = {}
+  const kept = all.map(([label, name], at) => ({ label, name, weight: weights[at] as number, at }))
+  kept.sort((a, b) => (a.label === b.label ? (a.name < b.name ? -1 : 1) : a.label < b.label ? -1 : 1))
+  for (const { label, name, weight, at } of kept)
+    if (stepped[at] === 1 && (isFew || Math.abs(weight) >= 0.15)) {
+      table[label] ??= {}
+      table[label][name] = Math.round(weight * 100)
+    }
   return table
 }
 
-function weighed(choices: readonly Choice[], isFew = false, { rounds, draw } = pace.usual as Pace): Speaking {
-  // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
-  const seen = new Map<string, number>()
-  for (const { options, right } of choices)
-    for (const [name] of options[right] ?? []) seen.set(name, (seen.get(name) ?? 0) + 1)
-  const rows = choices.map(({ options, right }) => ({
-    right,
-    options: options.map((features) => features.filter(([name]) => (seen.get(name) ?? 0) > 1)),
-  }))
-  const slope = new Slope(0.25, draw)
-  for (let round = 0; round < rounds; round++)
-    for (const { options, right } of rows) {
-      const share = normal(
-        options.map((features) => features.reduce((sum, [name, value]) => sum + slope.of(name) * value, 0)),
-      )
-      options.forEach((features, i) => {
-        const error = (i === right ? 1 : 0) - Math.exp(share[i] as number)
-        if (Math.abs(error) > 1e-4) for (const [name, value] of features) slope.step(name, error * value)
-      })
-    }
-  return Object.fromEntries(
-    [...slope.weight]
-      .filter(([, it]) => isFew || Math.abs(it) >= 0.15)
-      .map(([name, it]) => [name, Math.round(it * 100)] as const)
-      .sort(([a], [b]) => (a < b ? -1 : 1)),
-  )
+function sumOf({ features, values }: Row['options'][number], weights: Float64Array): number {
+  let sum = 0
+  for (let i = 0; i < features.length; i++) sum += (weights[features[i] as number] as number) * (values[i] as number)
+  return sum
 }

@@ -24,7 +24,7 @@ import {
 } from './features.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
-import { any, type Speaking, speaksOf, type Table } from './table.ts'
+import { any, scoreOf, type Speaking, speaksOf, type Table } from './table.ts'
 import type { WalkWeights } from '../walk/walk-weights.ts'
 
 /** How often each feature of a message was seen with each label. */
@@ -40,8 +40,8 @@ export interface Counts {
 export interface Weights {
   /** Which calculation a message asks for. */
   readonly asks: Counts
-  /** And for which of its results. */
-  readonly results: Counts
+  /** And for which of its results, by its features; `-` where it goes on with what was asked before. */
+  readonly results: Table
   /** For each word, by the features of a quantity. */
   readonly binds: Table
   /** For each `word:option`, by the features of a message; `word:-` where it does not say. */
@@ -63,8 +63,8 @@ const places = ['weights.json', ...['..', '../..'].map((it) => `${it}/src/reader
 export function load(): Weights {
   const weights = JSON.parse(readFileSync(found(), 'utf8')) as Weights
   const { asks, results, walks, binds, choices, kinds, readings } = weights
-  const tables = [binds, choices, kinds, walks.tags, walks.asks]
-  for (const it of [asks.seen, results.seen, walks.seen, readings, ...tables, ...tables.flatMap(Object.values)])
+  const tables = [results, binds, choices, kinds, walks.tags, walks.asks]
+  for (const it of [asks.seen, walks.seen, readings, ...tables, ...tables.flatMap(Object.values)])
     Object.setPrototypeOf(it, null)
   return weights
 }
@@ -130,37 +130,62 @@ export function askedFor({ asks }: Weights, looked: Looked): Map<string, number>
   return new Map(asks.labels.map((name, at) => [name, scores[at] as number]))
 }
 
-// How often a result was asked for at all counts so much beside the words.
-const custom = 0.3
-// And that the vocabulary’s own words for it stand in the message, so much.
-const named = 2
+/** What speaks for each result of a calculation, or for none: the words of the message, by the result and by its kind of measure. */
+export const resultWords = (looked: Looked): string[] => [
+  '*',
+  ...standOf(looked),
+  ...new Set([...everyWordOf(looked), ...wordsOf(looked)]),
+]
 
-/** Which of its results a calculation is asked for, where it is asked for any: the likeliest first, with its share. */
+/** The labels of a result in the weights; of none where the talk goes on with what was asked before. */
+export const resultLabels = (result: Word | undefined): readonly string[] =>
+  result ? [result.name, `·${result.kind}`] : [none]
+
+/** The features of a result that speak for any alike: whether it is named, comes first, and was asked for before. */
+export function resultFeatures(
+  { hits, heard: { job, readings } }: Looked,
+  calc: Calculation,
+  result: Word | undefined,
+): [string, number][] {
+  const tells = readings.length > 0 ? 'tells' : 'idle'
+  if (!result) {
+    const goesOn = job.wanted.some((it) => calc.gives[it.word]) ? 'goes on' : 'new'
+    return [
+      [`none ${goesOn}`, 1],
+      [`none ${goesOn} ${tells}`, 1],
+    ]
+  }
+  const found: [string, number][] = []
+  const { name } = result
+  if (hits.some((it) => it.word === name)) found.push(['named', 1])
+  if (hits.some((it) => it.sort === 'ask' && it.word === name)) found.push(['asked', 1])
+  if (calc.headlines[0] === name) found.push(['first', 1])
+  if (calc.headlines.includes(name)) found.push(['headline', 1])
+  if (job.wanted.some((it) => it.word === name)) found.push([`wanted ${tells}`, 1])
+  else if (job.results.some((it) => it.word === name)) found.push([`answered ${tells}`, 1])
+  return found
+}
+
+/** Which of its results a calculation is asked for, the likeliest first with its share where any is asked for, and how likely none is. */
 export function resultsAsked(
   { results }: Weights,
   looked: Looked,
   calc: Calculation,
-): { result: string; share: number }[] {
-  const scores = speaksFor(results, askFeatures(looked))
-  const isNamed = (result: string): boolean => looked.hits.some((it) => it.sort === 'ask' && it.word === result)
-  const own = Object.keys(calc.gives).flatMap((result) => {
-    const at = results.labels.indexOf(result)
-    return at < 0
-      ? []
-      : [
-          {
-            result,
-            score:
-              (scores[at] as number) +
-              custom * Math.log(results.sentences[at] as number) +
-              (isNamed(result) ? named : 0),
-          },
-        ]
-  })
-  const shares = normal(own.map((it) => it.score))
-  return own
-    .map(({ result }, i) => ({ result, share: Math.exp(shares[i] as number) }))
+): { likely: { result: string; share: number }[]; none: number } {
+  const words = resultWords(looked)
+  const options = [undefined, ...Object.values(calc.gives)]
+  const scores = options.map((it) =>
+    resultLabels(it).reduce(
+      (sum, label) => speaksOf(results[label], words, sum),
+      scoreOf(results[any], resultFeatures(looked, calc, it)),
+    ),
+  )
+  const [nothing, ...shares] = normal(scores)
+  const asked = normal(shares)
+  const likely = Object.keys(calc.gives)
+    .map((result, i) => ({ result, share: Math.exp(asked[i] as number) }))
     .sort((a, b) => b.share - a.share)
+  return { likely, none: Math.exp(nothing as number) }
 }
 
 export const kindFeatures = (looked: Looked): string[] => ['*', ...standOf(looked), ...everyWordOf(looked)]

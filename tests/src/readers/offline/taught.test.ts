@@ -126,7 +126,7 @@ describe('what is read by it', () => {
 describe('choosing between the two readings', () => {
   const calc = (name: string): Calculation => calculationNamed(name) as Calculation
   const heard = hear('how many posts', newJob)
-  const own = { meant: calc('working-days-later'), bound: [], loose: [], context: [], ofKinds: false }
+  const own = { meant: calc('working-days-later'), bound: [], loose: [], context: [], asks: [], ofKinds: false }
   const taught = {
     asks: [],
     calculation: calc('bays-in-run'),
