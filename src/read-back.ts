@@ -10,9 +10,7 @@ const tells = new Set(['runLength', 'gateOpening', 'gates', 'gateStart'])
  */
 export function readBack(worked: readonly Worked[], job: Job): readonly Worked[] {
   const runs = runPlaces(job)
-  const turns = new Set(
-    job.decisions.filter((it) => tells.has(it.word) && isRun(runOf(it.at))).map((it) => it.turn),
-  )
+  const turns = new Set(job.decisions.filter((it) => tells.has(it.word) && isRun(runOf(it.at))).map((it) => it.turn))
   const isKnown =
     job.results.some((it) => isRun(runOf(it.at)) || wholeFence.gives[it.word]) ||
     job.moves.some((it) => it.confirms.includes('runLength'))

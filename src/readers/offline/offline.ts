@@ -321,7 +321,7 @@ function readAnew(all: Heard): Request {
   if (isTalk && !isOfTheTrade(message) && danger.length === 0 && notesIn(message).length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
   const wantsAdvice = isTalk || (heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message))
-  const likest = isTalk && isOfTheTrade(message) ? likestNote(message) : undefined
+  const likest = isTalk && isOfTheTrade(message) && !asksHowMuch(message) ? likestNote(message) : undefined
   const nearest = likest ? { note: likest, isSure: true } : wantsAdvice ? nearestNote(message) : undefined
   const met = notesIn(message)
   const called =

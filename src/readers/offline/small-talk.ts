@@ -13,7 +13,7 @@ export const isAboutHow = (message: readonly Token[]): boolean => message.some((
 export const asksHowMuch = (message: readonly Token[]): boolean =>
   message.some(({ stem: word }, i) => word === 'how' && measures.has(message[i + 1]?.stem ?? ''))
 
-const measures = new Set('much many far deep wide high tall long big large heavy thick'.split(' '))
+const measures = new Set('much many far deep wide high tall long big large heavy thick strong'.split(' '))
 
 /** "Hello", "thanks", "what can you do?": said to be polite, or to find out. */
 export function isSmallTalk(message: readonly Token[]): boolean {

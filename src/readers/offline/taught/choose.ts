@@ -10,7 +10,7 @@ import {
 } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
-import { likelihood } from '../cue-score.ts'
+import { likelihood } from '../likelihood.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import type { PlaceSaid } from '../places.ts'
 import { isFed } from '../feeds.ts'

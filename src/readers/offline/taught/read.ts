@@ -128,12 +128,7 @@ const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
 const secondToo = 0.25
 
 /** What a message asks of the calculation; nothing where it only tells, or goes on with what was asked before. */
-function resultsOf(
-  looked: Looked,
-  sort: Sort,
-  { calculation, bound }: Reading,
-  talk: readonly string[],
-): string[] {
+function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): string[] {
   const { job } = looked.heard
   const { likely, none } = resultsAsked(weights(), looked, calculation)
   const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)

@@ -79,8 +79,8 @@ describe('a plain sum', () => {
       'What is the gap for 14 pickets of 3 1/2 in in an 84 in opening?',
       'what is that in mm?',
     ])
-    // 84 − 49 = 35; / 15 = 2 1/3, by the tape 2 5/16 in; × 25.4
-    expect(results(answers[1])).toMatchObject({ lengthConverted: '58.7375 mm' })
+    // 84 − 49 = 35; / 15 = 2 1/3 in; × 25.4 = 59.2667
+    expect(results(answers[1])).toMatchObject({ lengthConverted: '59 4/15 mm' })
   })
 
   it('prices what was just counted', async () => {
