@@ -109,7 +109,9 @@ export function hear(said: string, job: Job): Heard {
     /\b(?:all|everything|measures?|figures?|points?)\b[^.;]{0,16}\bin (?:metres|meters|millimet(?:re|er)s|mm)\b/i.test(
       said,
     )
-  const system = (saidOfAll ? 'metric' : undefined) ?? readings.map(systemIn).findLast((it) => it) ?? job.system
+  // “Timber comes in 4.8s”: lengths by the foot are whole ones.
+  const isByMetre = /\b[1-6]\.\d['’]?s\b/.test(said)
+  const system = (saidOfAll || isByMetre ? 'metric' : undefined) ?? readings.map(systemIn).findLast((it) => it) ?? job.system
   return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 

@@ -143,7 +143,7 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
       return { why: `I could only be sure of “${reading.said}” in English, with its unit`, isOfTheWords: true }
     if (reading)
       return surely(
-        likelierUnit(inTheirMoney(inches(reading, word, readings, job), word, readings, job), word, job),
+        likelierUnit(inTheirUnit(inches(reading, word, readings, job), word, readings, job), word, job),
         word,
         job,
       )
@@ -253,12 +253,15 @@ function likelierUnit(reading: Tagged, word: Word, job: Job): Tagged {
   return only ? { ...reading, bare: null, quantity: only, rivals: likely?.slice(1) ?? [] } : reading
 }
 
-/** A bare price is in the money of the others. */
-function inTheirMoney(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
+/** A bare price is in the money of the others; “3 quarts each, up to 4” are quarts, and “94 lb bags or 47” are pounds. */
+function inTheirUnit(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
   const { bare } = reading
-  if (bare === null || word.kind !== 'money') return reading
-  const told = job.decisions.flatMap(({ value }) => (isQuantity(value) ? [value] : []))
-  const other = [...readings.flatMap((it) => it.quantity ?? []), ...told].find((it) => it.kind === 'money')
+  if (bare === null || !/^(money|volume|mass)$/.test(word.kind)) return reading
+  const isAlike = (it: Quantity): boolean => it.kind === word.kind
+  const said = (all: readonly Tagged[]): Quantity[] => all.flatMap((it) => it.quantity ?? []).filter(isAlike)
+  const told = word.kind === 'money' ? job.decisions.flatMap(({ value }) => (isQuantity(value) ? [value] : [])) : []
+  const before = said(readings.filter((it) => it.start < reading.start)).at(-1)
+  const other = before ?? said(readings)[0] ?? told.find(isAlike)
   return other ? { ...reading, bare: null, quantity: quantity(bare, other.unit) } : reading
 }
 

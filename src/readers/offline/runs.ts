@@ -1,6 +1,17 @@
 // This file is about runs in a message: “the front is 60 ft, with a 42 in gate 20 ft along; the left side falls 40 in”.
 // It finds where each run is spoken of, and cuts the message into the stretches that belong to one run, or to the whole yard.
-import { isRun, type Job, ofRuns, partOf, runNames, runOf, runPlaces, yard } from '../../../engine/index.ts'
+import {
+  amountIn,
+  isRun,
+  type Job,
+  ofRuns,
+  partOf,
+  runNames,
+  runOf,
+  runPlaces,
+  toNumber,
+  yard,
+} from '../../../engine/index.ts'
 import { stem, type Token } from './stems.ts'
 
 /** A place where the message names one run or several: “the front and back”. */
@@ -162,13 +173,19 @@ export function isOfAllSized(
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */
 export function runsIn(message: readonly Token[], job: Job): RunSaid[] {
   const known = new Set([...job.decisions.map((it) => runOf(it.at)).filter(isRun), ...runPlaces(job)])
-  const told = namedIn(message, known).filter((it) => lengthOf(message, it, known) !== undefined)
+  const told = namedIn(message, known).filter((it) => isRunLong(message, lengthOf(message, it, known)))
   const fresh = new Set(told.flatMap((it) => it.places))
   const asks = message.some((it) => it.text === '?' || it.stem === 'how')
   if (known.size === 0 && (fresh.size === 0 || (fresh.size === 1 && asks))) return []
   // Of a run that is told in this very message, most things may be said as well.
   const all = new Set([...known, ...fresh])
   return namedIn(message, all).filter((it) => it.places.every((place) => all.has(place)))
+}
+
+/** “Covers it by an inch each side”: so short is no run of a fence. */
+const isRunLong = (message: readonly Token[], at: number | undefined): boolean => {
+  const size = message[at ?? -1]?.reading?.quantity
+  return at !== undefined && !(size && toNumber(amountIn(size, 'ft')) < 1)
 }
 
 function namedIn(message: readonly Token[], known: ReadonlySet<string>): RunSaid[] {
