@@ -12,6 +12,7 @@ import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { likelihood } from '../likelihood.ts'
 import { readingsByDate } from '../dated-readings.ts'
+import { hoursInTable } from '../hour-table.ts'
 import type { PlaceSaid } from '../places.ts'
 import { isFed } from '../feeds.ts'
 import { isLater } from './features.ts'
@@ -29,6 +30,7 @@ export const isPlain = (heard: Heard): boolean =>
   heard.readings.every((it) => !it.per && !isPriceOfEach(it, heard)) &&
   heard.readings.filter((it) => it.quantity?.kind === 'date').length <= 1 &&
   !/\t|\n[^\n]*\d[^\n]*\n/.test(heard.said) &&
+  hoursInTable(heard).bound.length === 0 &&
   readingsByDate(heard) === undefined
 
 /** Whether a calculation is worked for posts of one kind apart from others: where they are named, or were, the vocabulary says which. */
