@@ -28,6 +28,7 @@ import {
   vocabulary,
   type Wanted,
   type Word,
+  work,
   yard,
   larger,
   isQuantity,
@@ -207,7 +208,12 @@ export function shown(
   function assumed(withTold: boolean): void {
     const all = withTold ? [...assumptionsOf(job, memo, turn), ...toldOf()] : assumptionsOf(job, memo, turn)
     if (all.length === 0) {
-      notices.push('Nothing is taken as usual: all that I use, you told me or I worked.')
+      const usual = usualInLast()
+      notices.push(
+        usual.length > 0
+          ? `Taken as usual in the last answer: ${usual.join(', ')}. Say any of them otherwise, and it is worked anew.`
+          : 'Nothing is taken as usual: all that I use, you told me or I worked.',
+      )
       return
     }
     const idle = all.filter((it) => !it.moves)
@@ -240,6 +246,15 @@ export function shown(
         }),
       },
     ])
+  }
+
+  /** Of a sum that is no part of a fence: what its answer took that nobody told. */
+  function usualInLast(): string[] {
+    const last = work(job, before.wanted, turn, { named: before.named, memo })
+    const taken = last.flatMap(({ outcome }) => [...outcome.given].filter(([, it]) => it.role === 'assumed'))
+    return [...new Map(taken)].map(
+      ([name, it]) => `${label(name)} ${showValue(vocabulary.get(name) as Word, it.value)}`,
+    )
   }
 
   /** What was told of the whole fence, each a little larger. */

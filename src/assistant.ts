@@ -111,7 +111,8 @@ export function hear(said: string, job: Job): Heard {
     )
   // “Timber comes in 4.8s”: lengths by the foot are whole ones.
   const isByMetre = /\b[1-6]\.\d['’]?s\b/.test(said)
-  const system = (saidOfAll || isByMetre ? 'metric' : undefined) ?? readings.map(systemIn).findLast((it) => it) ?? job.system
+  const system =
+    (saidOfAll || isByMetre ? 'metric' : undefined) ?? readings.map(systemIn).findLast((it) => it) ?? job.system
   return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 

@@ -34,11 +34,12 @@ const redoes = phrasesOf([
   ...list('redo, do it after all, put it back in, put that back in, as you were, undo the undo'),
   ...pairs(list('redo, reinstate, restore'), these),
 ])
-const explains = phrasesOf(
-  list(
-    'why that many, why so many, why so few, why that much, why so much, why is it, why is that, why are there, why do i need, why do we need, why does it take, why this many, how did you get, how do you get, how did you come to, how did you arrive, how did you work, how come, where does that, where do you get, where did you get, where does the, where did that, where do those, explain, show me how, show how, walk me through, what is that made of, what goes into, how was that, how is that, how does that come',
+const explains = phrasesOf([
+  ...list(
+    'why that many, why so many, why so few, why that much, why so much, why is it, why is that, why are there, why do i need, why do we need, why does it take, why this many, how did you get, how do you get, how did you come to, how did you arrive, how did you work, how come, where does that, where do you get, where did you get, where does the, where did that, where do those, explain, show me how, show how, walk me through, what is that made of, what goes into, how was that, how is that, how does that come, how you get that, how you got that, how you got there, how did you come up, how do you come up, how did you figure, how do you figure, how did you reckon, how do you reckon, where is that from, what is that based on, what is behind that, show your working, show the working, show me the working, show the math, show the maths, break that down, break it down, talk me through',
   ),
-)
+  ...list("how'd you get, how'd you come, how'd you figure, how'd you work, where'd you get, where'd that"),
+])
 const nexts = phrasesOf([
   ...list(
     'what next, what now, what comes next, what is next, next question, whats next, what is left to decide, what is still open, what is still missing, what is missing',
@@ -59,7 +60,9 @@ const nexts = phrasesOf([
 const assumes = phrasesOf([
   ...pairs(
     list('what have you, what did you, what are you, what else have you, what all have you, which things have you'),
-    list('assumed, assume, assuming, guessed, guess, guessing, taken as usual, taken for granted, made up, supposed'),
+    list(
+      'assumed, assume, assuming, guessed, guess, guessing, taken as usual, taken for granted, take for granted, take as usual, take as read, presume, presumed, presuming, count on, counting on, reckon on, made up, supposed',
+    ),
   ),
   ...list(
     'what is assumed, what is still assumed, still assumed, your assumptions, the assumptions, list assumptions, list of assumptions, any assumptions, which assumptions, what assumptions, what is taken as usual, what is guessed',
@@ -82,6 +85,9 @@ const keeps = phrasesOf([
   ),
 ])
 const turns = phrasesOf(list('go back to, switch to, turn to, back to, use, go with, return to, take, load'))
+
+const asksOfSpare =
+  /\b(did you|have you|are you|does (that|this|it)|do those|is there|was there)\b.{0,20}\b(allow|add|count|include|figure|reckon|build|built|got|any|some)\w*\b.{0,16}\b(extra|waste|wastage|spare|spares|spill|spillage|slop|breakage|margin)\b/i
 
 /** Where the first of some phrases begins, and how long it is. */
 function find(phrases: Phrases, words: Words): { at: number; length: number } | undefined {
@@ -127,7 +133,8 @@ export function actsIn(
   const measured = message.some((token) => token.measured)
   const hasPlan = job.decisions.length > 0
   const start = find(undoes, words)
-  if (start && !measured && start.at <= 4) {
+  // “No, forget the extra, back to how it was”: late in a long message it is said of something else.
+  if (start && !measured && start.at <= (message.length <= 12 ? 8 : 4)) {
     const times = /\b(twice|two changes|last two)\b/i.test(said) ? 2 : 1
     return Array.from({ length: times }, () => act('undo'))
   }
@@ -152,7 +159,12 @@ export function actsIn(
     boughtOf.some((it) => job.decisions.some((old) => old.word === it.bought.name))
   )
     return [act('still-to-buy')]
-  if (find(assumes, words) || (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)))
+  if (
+    find(assumes, words) ||
+    (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)) ||
+    // “Did you allow any extra?”, “does that count waste?”: what was taken says so.
+    (!measured && job.results.length > 0 && asksOfSpare.test(said))
+  )
     return [act('assumed')]
   if (
     find(sensitives, words) ||
