@@ -104,10 +104,7 @@ export function fitted(
   }
   // A number alone is no day of the calendar.
   if (bare === null || word.kind === 'date') return undefined
-  const usual = unitNamed(unitFor(word, system))
-  // “1 1/2 wide”: so little with such a fraction is said of inches, whatever the word is told in.
-  const isOfInches = usual.name === 'ft' && isExact(bare) && bare.compare(3) < 0 && /^(2|4|8|16|32)$/.test(`${bare.d}`)
-  const unit = isOfInches ? unitNamed('in') : usual
+  const unit = unitNamed(unitFor(word, system))
   if (word.kind === 'count') return { kind: 'count', amount: bare, unit: word.noun ?? 'ratio' }
   const size = isExact(bare) ? bare.mul(unit.size) : bare
   return { kind: word.kind, amount: isExact(size) && unit.zero ? size.add(unit.zero) : size, unit: unit.name }

@@ -265,11 +265,16 @@ function inTheirUnit(reading: Tagged, word: Word, readings: readonly Tagged[], j
   return other ? { ...reading, bare: null, quantity: quantity(bare, other.unit) } : reading
 }
 
-/** A bare number for what is told in feet, but may be as small as one, may be inches where others of the message are: “diagonals 55 and 56, gate 36 in wide”. */
+/**
+ * A bare number for what is told in feet: “1 1/2” is inches, as so little is with such a fraction;
+ * another may be inches where others of the message are, and the word may be as small as a foot: “diagonals 55 and 56, gate 36 in wide”.
+ */
 function inches(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
-  const isFeet = systemOf(job) === 'imperial' && word.units?.imperial === 'ft' && word.plausible?.from === '1 ft'
-  const { bare } = reading
-  if (!isFeet || bare === null || !readings.some((it) => it.quantity?.unit === 'in')) return reading
+  const { bare, said } = reading
+  if (bare === null || systemOf(job) !== 'imperial' || word.units?.imperial !== 'ft') return reading
+  if (/\d\s*\/\s*\d|[½¼¾⅛⅜⅝⅞]/.test(said) && bare.compare(3) < 0)
+    return { ...reading, bare: null, quantity: quantity(bare, 'in') }
+  if (word.plausible?.from !== '1 ft' || !readings.some((it) => it.quantity?.unit === 'in')) return reading
   return { ...reading, bare: null, quantity: quantity(bare, 'ft'), rivals: [quantity(bare, 'in')] }
 }
 

@@ -14,6 +14,11 @@ describe('what is asked of an answer', () => {
     },
   )
 
+  it('what was told of waste is shown in the working', async () => {
+    const answer = (await talk([bags, 'add 10%', 'did you allow any extra for waste'])).at(-1)
+    expect(answer?.calls[0]?.inputs.find((it) => it.word === 'spare')).toMatchObject({ text: '10 %', role: 'known' })
+  })
+
   it.each(["how'd you get that", 'how did you come up with that', 'break that down for me', "where's that from"])(
     'it is explained: “%s”',
     async (said) => {

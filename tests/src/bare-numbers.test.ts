@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { runCalculation } from '../../src/direct.ts'
 import { results, talk } from './talk.ts'
 
 describe('a number without a unit', () => {
@@ -13,6 +14,12 @@ describe('a number without a unit', () => {
   it('is inches where it is as small as “1 1/2”, whatever the word is told in', async () => {
     const [, answer] = await talk(['How many bays in a run of 60 ft?', '1 1/2'])
     expect(answer?.calls.flatMap((it) => it.inputs.map((input) => input.text))).not.toContain('1 ft 6 in')
+  })
+
+  it('of a form is in the unit of its field, however small: 2 1/2', async () => {
+    const call = await runCalculation('bays-in-run', { runLength: '12', widestBay: '2 1/2' })
+    // 12 / 2.5 = 4.8, so five bays
+    expect(call?.results.find((it) => it.word === 'bays')?.text).toBe('5 bays')
   })
 
   it('is feet where it is as large as “7 1/2”', async () => {

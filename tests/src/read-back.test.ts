@@ -23,6 +23,20 @@ describe('a fence that is told in pieces', () => {
     expect(results(later)).toMatchObject({ bays: '13 bays' })
   })
 
+  it('is asked of one side in total where that is named', async () => {
+    const sides = 'left side is 32 ft, back 48, right side 32'
+    const answer = (await talk([sides, 'posts no more than 8 ft apart. How many posts in total on the back?'])).at(-1)
+    // 48 / 8 = 6 bays
+    expect(results(answer)).toMatchObject({ posts: '7 posts', bays: '6 bays' })
+  })
+
+  it('has a side “right at 32 ft”, and none “right by the house”', async () => {
+    const [answer] = await talk([
+      'left at 32 ft, back at 48 ft, right at 32 ft, posts at most 8 ft apart, how many bays',
+    ])
+    expect(results(answer)).toMatchObject({ bays: '14 bays' })
+  })
+
   it('is not read back where one message tells all of it', async () => {
     const [answer] = await talk([
       'The left side is 32 ft, the back is 48 ft and the right side is 32 ft, posts no more than 8 ft apart. How many bays?',

@@ -159,11 +159,13 @@ export function actsIn(
     boughtOf.some((it) => job.decisions.some((old) => old.word === it.bought.name))
   )
     return [act('still-to-buy')]
+  // “Did you allow any extra?”: what was taken says so, and where it was told, the working does.
+  const isOfSpare = !measured && job.results.length > 0 && asksOfSpare.test(said)
+  if (isOfSpare && job.decisions.some(({ word }) => /spare/i.test(word))) return [act('explain')]
   if (
+    isOfSpare ||
     find(assumes, words) ||
-    (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said)) ||
-    // “Did you allow any extra?”, “does that count waste?”: what was taken says so.
-    (!measured && job.results.length > 0 && asksOfSpare.test(said))
+    (/\b(assum|guess)/i.test(said) && /\b(what|which|any|your|list)\b/i.test(said))
   )
     return [act('assumed')]
   if (

@@ -19,7 +19,7 @@ import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
 import { groupedBy } from './phrases.ts'
-import { isOfAllSized, partIn, type RunSaid, runNamed, type Stretch } from './runs.ts'
+import { isOfAll, partIn, type RunSaid, runNamed, saysInAll, type Stretch } from './runs.ts'
 import { stem, type Token } from './stems.ts'
 
 /** As it was typed: “scrap” is no slip for “scrape”. */
@@ -182,7 +182,7 @@ export function atRuns(
   runs: readonly RunSaid[],
 ): Wanted[] {
   const hit = spent.find((it) => it.word === want.word)
-  if (isOfAll(message) || (hit && isOfAllSized(message, runs, hit))) return [want]
+  if (hit ? isOfAll(message, runs, hit) : saysInAll(message)) return [want]
   const stretch = hit && stretches.find((it) => it.from <= hit.from && hit.from < it.to && it.places[0] !== yard)
   const own = stretch ?? (isOneQuestion(message) ? stretches.find((it) => it.places[0] !== yard) : undefined)
   if (!own || want.at !== yard) return [want]
@@ -191,12 +191,3 @@ export function atRuns(
 
 const isOneQuestion = (message: readonly Token[]): boolean =>
   message.every((it, at) => !/^[.;?!\n]$/.test(it.text) || at === message.length - 1)
-
-/** “How many posts in total?” asks of the whole fence, whichever run was spoken of before. */
-const isOfAll = (message: readonly Token[]): boolean =>
-  message.some(
-    ({ stem: it }, at) =>
-      /^(altogether|overall)$/.test(it) ||
-      (/^(total|all)$/.test(it) && message[at - 1]?.stem === 'in') ||
-      (it === 'all' && message[at + 1]?.stem === 'told'),
-  )

@@ -140,11 +140,12 @@ function nameAt(
   return isThe && before !== undefined && beside.has(before.stem) && stands ? { place: name, to } : undefined
 }
 
-/** “Right by the house”, “back at the road”: how near something is, and no side. */
+/** “Right by the house”, “back at the road”: how near something is, and no side, as it is in “right at 32 ft”. */
 const isJustThere = (message: readonly Token[], at: number): boolean =>
   /^(right|back)$/.test(message[at]?.stem ?? '') &&
   !/^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '') &&
-  /^(by|next|beside|at|against|up|on|in|under|over|through|before|after|where)$/.test(message[at + 1]?.stem ?? '')
+  /^(by|next|beside|at|against|up|on|in|under|over|through|before|after|where)$/.test(message[at + 1]?.stem ?? '') &&
+  message[at + 2]?.tag === undefined
 
 /** “Three sides.”: how many there are, and no run called “side”. */
 const sidesAt = (message: readonly Token[], at: number): number | undefined =>
@@ -158,8 +159,17 @@ export function lacksSides(message: readonly Token[], runs: readonly RunSaid[]):
   return said.some((it) => it > 2 && it > sized.size)
 }
 
-/** “Front 40 ft, back 50 ft, how many posts”: asked of all that are sized, unless the question itself names one, “how many on the back”. */
-export function isOfAllSized(
+/** “How many posts in total?” asks of the whole fence. */
+export const saysInAll = (message: readonly Token[]): boolean =>
+  message.some(
+    ({ stem: it }, at) =>
+      /^(altogether|overall)$/.test(it) ||
+      (/^(total|all)$/.test(it) && message[at - 1]?.stem === 'in') ||
+      (it === 'all' && message[at + 1]?.stem === 'told'),
+  )
+
+/** “Front 40 ft, back 50 ft, how many posts”: asked of all that are sized, or in total, unless the question itself names one, “how many on the back”. */
+export function isOfAll(
   message: readonly Token[],
   runs: readonly RunSaid[],
   question: Pick<RunSaid, 'from' | 'to'>,
@@ -167,7 +177,10 @@ export function isOfAllSized(
   const sized = new Set(runs.flatMap((run) => lengthsOf(message, run).flatMap((it) => it.places)))
   const joins = (from: number, to: number): boolean =>
     !message.slice(from, to).some((it, i) => it.tag !== undefined || isBreak(it) || endsSentence(message, from + i))
-  return sized.size > 1 && !runs.some((it) => joins(Math.min(it.to, question.to), Math.max(it.from, question.from)))
+  return (
+    (sized.size > 1 || saysInAll(message)) &&
+    !runs.some((it) => joins(Math.min(it.to, question.to), Math.max(it.from, question.from)))
+  )
 }
 
 /** Where the message speaks of runs. Empty where it does not mean any: “what is left”, “go back”. */

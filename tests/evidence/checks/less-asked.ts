@@ -2,6 +2,7 @@
 import type { Check } from '../check.ts'
 import { step } from '../check.ts'
 import { byMathjs, mathjsWorks } from '../mathjs.ts'
+import { picketBay } from './wind.ts'
 
 type Given = Check['given']
 type Expected = number | (() => number)
@@ -332,17 +333,7 @@ export const lessAskedChecks: readonly Check[] = [
       [
         'wind-open-fence',
         'where the wind pushes, pickets 6 in off the ground',
-        {
-          windSpeed: '115 mph',
-          exposure: 'b',
-          postAbove: '4 ft',
-          bayCentres: '6 ft',
-          picketWidth: '3 1/2 in',
-          wantedGap: '2 1/2 in',
-          rails: '2',
-          railDepth: '3 1/2 in',
-          footGap: '6 in',
-        },
+        { ...picketBay, footGap: '6 in' },
         'forceHeight',
         'in',
         6 + (48 - 6) / 2,

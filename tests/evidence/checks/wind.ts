@@ -6,7 +6,7 @@ const book = 'Reference book, wind and embedment'
 const corrected = 'Reference book, corrections found on review (a): the rails seen through the gaps are counted'
 
 /** The bay of the reference book: 4 ft of 3 1/2 in pickets with 2 1/2 in of air, posts 6 ft apart, 115 mph, exposure B. */
-const picketBay = {
+export const picketBay = {
   windSpeed: '115 mph',
   exposure: 'b',
   postAbove: '4 ft',

@@ -311,7 +311,9 @@ function numbered(choices: readonly Choice[]): { rows: Row[]; features: (readonl
         if (own)
           for (const [i, name] of names.entries()) {
             const at = own.get(name)
-            if (at !== undefined) measures.push(values?.[i] ?? 1) && known.push(at)
+            if (at === undefined) continue
+            known.push(at)
+            measures.push(values?.[i] ?? 1)
           }
       }
       return { features: Int32Array.from(known), values: Float64Array.from(measures) }
