@@ -39,10 +39,10 @@ export async function become(program) {
   await import(new URL(`../dist/${program}.mjs`, import.meta.url).href)
 }
 
-/** Installs, builds one program of the tests, and becomes it: a report, a benchmark. */
+/** Prepares, builds one program of the tests, and becomes it: a report, a benchmark. Some start the built server. */
 export async function becomeReport(name, source) {
   try {
-    await prepareInstall()
+    await prepare()
     const { bundleOne } = await import('./build.mjs')
     await bundleOne(root, source, join(dist, `${name}-report.mjs`))
   } catch (fault) {
