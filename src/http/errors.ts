@@ -1,15 +1,25 @@
 // This file is about errors over HTTP: one shape, a fitting status, a sentence that says what to do.
 import type { Context } from 'hono'
+import { accepts } from 'hono/accepts'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
 import { Unavailable } from '../store/store.ts'
+import { refusalPage } from '../web/refusal.tsx'
 
-export const failed = (
+/** One shape for programs; a page for whoever followed a link in a browser, which asks for one. */
+export function failed(
   c: Context,
   status: ContentfulStatusCode,
   code: string,
   message: string,
   field?: string,
-): Response => c.json({ error: { code, message, ...(field ? { field } : {}) } }, status)
+): Response {
+  c.header('Vary', 'Accept', { append: true })
+  const [json, html] = ['application/json', 'text/html']
+  const wanted = accepts(c, { header: 'Accept', supports: [json, html], default: json })
+  return c.req.method === 'GET' && wanted === html
+    ? c.html(refusalPage({ message, hasBook: c.get('visitor') !== undefined }), status)
+    : c.json({ error: { code, message, ...(field ? { field } : {}) } }, status)
+}
 
 export const noConversation = (c: Context, id: string): Response =>
   failed(

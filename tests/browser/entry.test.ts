@@ -215,6 +215,8 @@ describe('an entry', () => {
     await page.locator('#lent-says', { hasText: 'It is withdrawn.' }).waitFor()
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('lend')
     expect((await reader.goto(link))?.status()).toBe(404)
+    expect(await reader.locator('main').innerText()).toContain('It may have been withdrawn; ask for a new one.')
+    expect([await withAxe(reader), await tooSmall(reader), await fitsAcross(reader)]).toEqual([[], [], true])
   })
 
   browserTest('units and country are changed at the head of the page, and the answer follows', async ({ page }) => {

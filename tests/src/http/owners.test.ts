@@ -296,6 +296,45 @@ describe('a link to read', () => {
     expect(await status(third)).toBe(404)
   })
 
+  // What Firefox and Chromium ask for when a link is followed, from memory; curl and fetch take anything.
+  it('that is withdrawn or unknown is a page to a person and JSON to a program', async () => {
+    const { id } = await store.create()
+    const at = `/shared/${id}.${'A'.repeat(43)}`
+    const asks = (app: App, accept?: string) => app.request(at, { headers: accept ? { accept } : {} })
+    for (const [app, book] of [
+      [serverWith(undefined), true],
+      [serverWith(secret), false],
+    ] as const) {
+      for (const accept of [
+        'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8',
+        'text/html,application/xhtml+xml,application/xml;q=0.9,image/avif,image/webp,image/apng,*/*;q=0.8',
+      ]) {
+        const shown = await asks(app, accept)
+        const page = await shown.text()
+        expect([shown.status, shown.headers.get('content-type'), shown.headers.get('vary')]).toEqual([
+          404,
+          'text/html; charset=UTF-8',
+          'Accept',
+        ])
+        expect(page).toContain('Nothing is shared under this link.')
+        expect(page).toContain('It may have been withdrawn; ask for a new one.')
+        // Whoever was lent one page has no key to the book.
+        expect(page.includes('href="/"')).toBe(book)
+      }
+      for (const accept of [undefined, '*/*', 'application/json', 'application/json, text/html;q=0.9']) {
+        const told = await asks(app, accept)
+        expect([told.status, await told.json()]).toEqual([
+          404,
+          { error: { code: 'not-shared', message: expect.stringContaining('Nothing is shared under this link.') } },
+        ])
+      }
+    }
+    const hostile = await serverWith(undefined).request('/<script>alert(1)</script>', {
+      headers: { accept: 'text/html' },
+    })
+    expect([hostile.status, /<script/i.test(await hostile.text())]).toEqual([404, false])
+  })
+
   it('what somebody wrote stays text in it', async () => {
     const app = serverWith(undefined)
     const { id } = await store.create()
