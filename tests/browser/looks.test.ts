@@ -137,6 +137,43 @@ describe('the page', () => {
     },
   )
 
+  browserTest(
+    'the job sheet lies over the book and is put back: the book is out of reach meanwhile, and one comes back to the same line',
+    async ({ open }) => {
+      const { page, moved } = await open({ viewport: { width: 360, height: 740 } })
+      await page.goto(served.address)
+      for (const inches of [93, 92, 91, 90])
+        await ask(page, `How many pickets in a ${inches} in opening with 3 1/2 in pickets, gaps at most 2 1/2 in?`)
+      await entry(page, 2).locator('.lead .fig').first().scrollIntoViewIfNeeded()
+      await moved()
+      const lies = (): Promise<number[]> =>
+        page.evaluate(() => [
+          scrollY,
+          document.documentElement.scrollHeight,
+          document.querySelector('[data-number="2"] .lead')?.getBoundingClientRect().top ?? 0,
+        ])
+      const before = await lies()
+      await page.locator('#lip').click()
+      // Every stop of the keyboard, once round.
+      const stops = new Set<string>()
+      for (let i = 0; i < 60; i++) {
+        await page.keyboard.press('Tab')
+        stops.add(await page.evaluate(() => document.activeElement?.closest('#book, #job, #ask')?.id ?? ''))
+      }
+      expect(stops).toEqual(new Set(['job', '']))
+      const tree = await (await page.context().newCDPSession(page)).send('Accessibility.getFullAXTree')
+      const read = tree.nodes.flatMap((it) => (it.ignored ? [] : [String(it.name?.value ?? '')]))
+      expect(read).toContain('Back to the book')
+      expect(read.filter((it) => it.startsWith('How many pickets in a'))).toEqual([])
+      // The slip moved along with the keyboard.
+      await moved()
+      await page.locator('#sheet-back').click()
+      expect(await lies()).toEqual(before)
+      expect(await moved()).toEqual([])
+      expect(await entry(page, 2).locator('.lead').innerText()).toContain('pickets')
+    },
+  )
+
   browserTest('day and night paper are laid by hand too, and stay', async ({ page }) => {
     await page.goto(served.address)
     const paper = (): Promise<string> => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)

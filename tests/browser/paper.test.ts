@@ -132,6 +132,19 @@ describe('the book printed by the browser', () => {
       }
     },
   )
+
+  browserTest('is the book and the sheet, also while the sheet lies over the book', async ({ open }) => {
+    const { page } = await open({ viewport: { width: 360, height: 740 } })
+    await page.goto(served.address)
+    await ask(page, bags)
+    await ask(page, 'and if the holes are 12 inches?')
+    const lines = async () => (await wordsOn(await page.pdf({ format: 'A4' }))).map((it) => it.text)
+    const before = await lines()
+    await page.locator('#lip').click()
+    expect(await lines()).toEqual(before)
+    // Not on each page again, as what is fixed would be.
+    expect(before.join(' ').split('Job sheet')).toHaveLength(2)
+  })
 })
 
 describe('the sheets as they are seen', () => {

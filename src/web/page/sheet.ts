@@ -109,10 +109,8 @@ const waitingInWords = ([first = '', second, ...more]: readonly string[]): strin
 
 /** Where the window is narrow the sheet lies under the book, and is pulled out by its lip. */
 function pull(isOut: boolean): void {
-  // Out of reach and not painted, but laid out as it was. Inert, each thing written in a long book would be styled anew, twice.
-  const book = found('book')
-  book.style.setProperty('--as-high', `${book.offsetHeight}px`)
-  book.classList.toggle('under', isOut)
+  // Inert, each thing written in a long book would be styled anew, twice.
+  found('book').classList.toggle('under', isOut)
   column.classList.toggle('out', isOut)
   lip.setAttribute('aria-expanded', String(isOut))
   // Not the whole foot: how far things are is told while the sheet is out too.
