@@ -40,6 +40,7 @@ async function main(settings: Settings): Promise<void> {
       assets: fileURLToPath(new URL('./web', import.meta.url)),
       example: workedExample,
       front: house.front,
+      asksWho: settings.secret !== undefined,
       evidence: () => keptEvidence(new URL('.', import.meta.url)),
     }),
   })

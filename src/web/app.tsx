@@ -24,15 +24,17 @@ interface Printed {
   readonly assets: string
   readonly example: () => Promise<Example>
   readonly front: 'offline' | 'model'
+  /** Several share the server, and each has pages of their own. */
+  readonly asksWho?: boolean
   /** What the sums were held against, where the report was made. */
   readonly evidence?: () => Evidence | undefined
 }
 
-export function createPage({ assets, example, front, evidence }: Printed): Hono {
+export function createPage({ assets, example, front, asksWho = false, evidence }: Printed): Hono {
   const app = new Hono()
   app.get('/', (c) => {
     c.header('Cache-Control', 'no-cache')
-    return c.html(`<!doctype html>${String(<Page front={front} />)}`)
+    return c.html(`<!doctype html>${String(<Page front={front} asksWho={asksWho} />)}`)
   })
   for (const [name, type] of Object.entries(kinds)) {
     const body = readFileSync(join(assets, name))

@@ -28,7 +28,7 @@ const countries = [
   ['elsewhere', 'another country'],
 ] as const
 
-export const Page = ({ front }: { front: 'offline' | 'model' }) => (
+export const Page = ({ front, asksWho }: { front: 'offline' | 'model'; asksWho: boolean }) => (
   <html lang="en">
     <head>
       <meta charset="utf-8" />
@@ -91,6 +91,11 @@ export const Page = ({ front }: { front: 'offline' | 'model' }) => (
             <ul id="pages" class="pages" />
           </details>
           <a href="/evidence">What the sums were held against</a>
+          {asksWho && (
+            <button type="button" id="leave">
+              Leave for good
+            </button>
+          )}
         </nav>
       </header>
       <div class="spread">

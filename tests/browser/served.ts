@@ -67,7 +67,8 @@ export interface Served {
   close(): Promise<void>
 }
 
-export async function serveThePage(): Promise<Served> {
+/** With a secret it asks who comes, as a server does that several share. */
+export async function serveThePage(secret?: string): Promise<Served> {
   const built = mkdtempSync(join(tmpdir(), 'plumbpost-page-'))
   await bundle(process.cwd(), built)
   const store = await openStore({ memory: true })
@@ -78,10 +79,12 @@ export async function serveThePage(): Promise<Served> {
     front: 'offline',
     renderReply,
     host: '127.0.0.1',
+    secret,
     page: createPage({
       assets: join(built, 'web'),
       example: workedExample,
       front: 'offline',
+      asksWho: secret !== undefined,
       evidence: () => reportOfOne,
     }),
   })

@@ -21,6 +21,7 @@ import {
   workIn,
 } from './server.ts'
 import { askTurn, example, type Asking, type ShownAnswer, type ShownTurn } from './server.ts'
+import { keepLeaving } from './leave.ts'
 import { keepHead, showHead, showUnits } from './head.ts'
 import { pushIn, showSheet } from './sheet.ts'
 import { letChange, putAway } from './slip.ts'
@@ -366,6 +367,12 @@ keepEarlierPages(
     if (current === id) void turnTo(null)
   },
 )
+
+keepLeaving(() => {
+  pending = null
+  say('')
+  void turnTo(null)
+}, say)
 
 let unfolded: HTMLDetailsElement[] = []
 addEventListener('beforeprint', () => {

@@ -33,11 +33,15 @@ class Unreachable extends Refused {
   }
 }
 
+/** Told to the window when the server no longer knows whose it is. */
+export const shutOut = 'shut-out'
+
 async function ask(path: string, init: RequestInit = {}, wanted: readonly number[] = []): Promise<Response> {
   const response = await fetch(path, init).catch(() => {
     throw new Unreachable()
   })
   if (response.ok || wanted.includes(response.status)) return response
+  if (response.status === 401) dispatchEvent(new Event(shutOut))
   const body = (await response.json().catch(() => null)) as { error?: { message?: string } } | null
   throw new Refused(body?.error?.message ?? `The server answered ${response.status}.`, response.status >= 500)
 }
@@ -93,6 +97,8 @@ export const work = async (name: string, inputs: Readonly<Record<string, unknown
   (await ask(`/api/calculations/${name}`, post({ inputs }), [422])).json()
 export const example = async (): Promise<{ said: string; answer: ShownAnswer }> =>
   (await ask('/web/example.json')).json()
+/** For good, on every device and in every window. */
+export const leave = async (): Promise<void> => void (await ask('/api/owner', { method: 'DELETE' }))
 export const remove = async (id: string): Promise<void> =>
   void (await ask(`/api/conversations/${id}`, { method: 'DELETE' }))
 

@@ -6,10 +6,12 @@ import { takeAlong } from './server.ts'
 const nav = found('take')
 const links = [...nav.querySelectorAll('a')]
 
-/** Offered of the page that lies open, as soon as something is written on it. */
+/** Offered of the page that lies open, as soon as something is written on it. Of none it names none. */
 export function offerToTake(id: string | null): void {
-  if (id === null) return
-  for (const link of links) link.href = `/api/conversations/${id}/export.${link.dataset.as}`
+  for (const link of links) {
+    const { as } = link.dataset
+    link.href = id === null ? `#${as}` : `/api/conversations/${id}/export.${as}`
+  }
 }
 
 for (const link of links)

@@ -147,6 +147,8 @@ describe('where several share a server', () => {
     expect(both.status).toBe(200)
     const renewed = both.headers.get('set-cookie')?.split(';')[0] ?? ''
     expect((await changed.request(at, { headers: { cookie: renewed } })).status).toBe(200)
+    // Alone the old one still opens nothing.
+    expect((await changed.request(at, { headers: { cookie } })).status).toBe(401)
   })
 
   it('a token is good for 90 days from the last visit, and is renewed by one', () => {
