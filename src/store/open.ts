@@ -45,7 +45,8 @@ export async function openStore(where: Where, make: Made = made): Promise<Store>
   const file = talksFileIn(where.dataFolder)
   const busyMs = where.longestWaitMs ?? longestWaitMs
   try {
-    mkdirSync(where.dataFolder, { recursive: true })
+    // What somebody asks is not for the other accounts of the machine.
+    mkdirSync(where.dataFolder, { recursive: true, mode: 0o700 })
     return await openSqlStore(await sqlite(file, busyMs), make, { busyMs, awayMs: 0, tablesAtOnce: true })
   } catch (fault) {
     throw inItsFile(file, fault)

@@ -7,6 +7,7 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   utimesSync,
   writeFileSync,
 } from 'node:fs'
@@ -80,6 +81,13 @@ describe('while it runs', () => {
 })
 
 describe('at the start', () => {
+  it.skipIf(process.platform === 'win32')('a folder that is made is for the account it runs under alone', async () => {
+    const dataFolder = join(folder(), 'new')
+    await talkIn(dataFolder, 1)
+    // Read, write and enter for its owner, nothing for the group and the others.
+    expect(statSync(dataFolder).mode & 0o777).toBe(0o700)
+  })
+
   it('a folder or a file that cannot be written is said, with the setting to look at', async () => {
     const under = folder()
     writeFileSync(join(under, 'file'), '')
