@@ -17,7 +17,7 @@ import type { Amount } from './quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from './quantities/quantity.ts'
 import { show } from './quantities/show.ts'
 import { type Dimension, dimensionOf, type Kind } from './quantities/units.ts'
-import { baseUnit, declaredValue, problemWith, unitFor } from './words/value.ts'
+import { baseUnit, declaredValue, drawnIn, problemWith, unitFor } from './words/value.ts'
 import { inSentence, type Usual, type Word } from './words/word.ts'
 
 type Words = Readonly<Record<string, Word>>
@@ -419,14 +419,15 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     throw thrown
   }
   const asked = new Map([...values].filter(([name]) => calc.gives[name]))
+  const drawn = (name: string): Quantity[] => rowsOf(name).map((it) => drawnIn(it, calc.needs[name], system))
   const seen: Seen = {
-    one: (name) => rowsOf(name)[0] as Quantity,
-    maybe: (name) => (given.has(name) || values.has(name) ? rowsOf(name)[0] : undefined),
+    one: (name) => drawn(name)[0] as Quantity,
+    maybe: (name) => (given.has(name) || values.has(name) ? drawn(name)[0] : undefined),
     option: (name) => {
       const value = given.get(name)?.value
       return typeof value === 'string' ? value : undefined
     },
-    rows: rowsOf,
+    rows: drawn,
     tables,
     places,
     system,

@@ -2,7 +2,23 @@
 import type { Seen } from '../calculation.ts'
 import { numberIn } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
-import { across, aside, bend, box, down, earth, heading, line, shape, sheet, timesLarger, width, words } from './svg.ts'
+import {
+  across,
+  aside,
+  bend,
+  box,
+  down,
+  earth,
+  heading,
+  letter,
+  line,
+  plate,
+  shape,
+  sheet,
+  timesLarger,
+  width,
+  words,
+} from './svg.ts'
 
 const top = 74
 
@@ -90,7 +106,7 @@ export function plumbTrendDrawing(seen: Seen): string | null {
   const [start, end] = [spots[0], spots.at(-1)]
   if (!start || !end) return null
   parts.push(
-    words(start.x, start.y - 10, start.text, 'start'),
+    plate(start.x, start.y - 10, start.text, letter, 'start'),
     words(end.x + 8, end.y + 4, end.text, 'start'),
     words(left, base + 18, show(dates[0] ?? outs[0]!), 'start', 10),
     words(right + 40, base + 34, show(dates.at(-1) ?? outs[0]!), 'end', 10),

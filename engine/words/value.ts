@@ -144,6 +144,13 @@ export function problemWith(word: Word, value: Quantity, confirmed: boolean, sys
 export const unitFor = (word: Word, system: System): string =>
   word.noun ?? word.units?.[system] ?? baseUnit[word.kind as Kind]?.[system] ?? 'ratio'
 
+/** As it is drawn: feet and inches that were told stand in metric units where the rest does. Millimetres stay, since no tape has their inches. */
+export const drawnIn = (q: Quantity, word: Word | undefined, system: System): Quantity => {
+  const { kind, system: told } = unitNamed(q.unit)
+  if (system === 'imperial' || told !== 'imperial') return q
+  return { ...q, unit: word ? unitFor(word, system) : baseUnit[kind][system] }
+}
+
 /** The units that a result is shown in when its word names none. */
 export const baseUnit: Record<Kind, Record<System, string>> = {
   length: { imperial: 'in', metric: 'mm' },

@@ -135,40 +135,49 @@ const awkward: readonly (readonly [name: string, given: Given])[] = [
   ['concrete-wait', { railWait: '48 h', bagTemperature: '60 F', cureTemperature: '4.35 C' }],
 ]
 
-const ran = (name: string, given: Given) =>
-  runNamed(name, given, { system: systemOf(given), confirmed: Object.keys(given) }).outcome
+const ran = (name: string, given: Given, system: System) =>
+  runNamed(name, given, { system, confirmed: Object.keys(given) }).outcome
 
 // A calculation may have nothing to draw for some of its examples, but not for all of them.
 const drawable = catalogue.filter((calc) => calc.drawing)
-const cases = [
+const asked = [
   ...drawable.flatMap((calc) => calc.examples.map((it) => [calc.name, it.given, it.ask] as const)),
   ...awkward.map(([name, given]) => [name, given, JSON.stringify(given)] as const),
-].flatMap(([name, given, ask]) => {
-  const outcome = ran(name, given)
-  return outcome.ok && outcome.drawing ? [{ name, outcome, svg: outcome.drawing, ask }] : []
-})
-
-describe.each(cases)('$name', ({ svg, ask }) => {
-  it(`can be read on a phone: ${ask}`, () => {
-    expect(wellFormed(svg)).toBe(true)
-    expect(said(svg).length).toBeGreaterThan(20)
-    const wide = Number(/viewBox="0 0 ([\d.]+) /.exec(svg)?.[1])
-    const texts = textsIn(svg)
-    for (const text of texts) {
-      // On a screen 320 px across words stand 9 px high at the least, and 7 where a long line had to be set smaller.
-      expect((text.size * 320) / wide, text.text).toBeGreaterThanOrEqual(text.size < 11 ? 7 : 9)
-      expect(text.left, `“${text.text}” runs off the left side`).toBeGreaterThanOrEqual(0)
-      expect(text.right, `“${text.text}” runs off the right side`).toBeLessThanOrEqual(wide)
-    }
-    expect(overlaps(texts)).toEqual([])
-    expect(crossed(svg)).toEqual([])
-    for (const [x, y] of ends(svg)) {
-      expect(x, 'a line runs off the side').toBeGreaterThanOrEqual(-0.5)
-      expect(x, 'a line runs off the side').toBeLessThanOrEqual(wide + 0.5)
-      expect(y, 'a line runs off the top').toBeGreaterThanOrEqual(-0.5)
-    }
+]
+const drawnFor = (systemOfJob: (given: Given) => System) =>
+  asked.flatMap(([name, given, ask]) => {
+    const outcome = ran(name, given, systemOfJob(given))
+    return outcome.ok && outcome.drawing ? [{ name, outcome, svg: outcome.drawing, ask }] : []
   })
-})
+const cases = drawnFor(systemOf)
+/** Told in feet and inches, in a job that is measured in metric units. */
+const toldInInches = asked.filter(([, given]) => systemOf(given) === 'imperial').map(([, , ask]) => ask)
+const inMetricJobs = drawnFor(() => 'metric').filter(({ ask }) => toldInInches.includes(ask))
+
+describe.each([...cases, ...inMetricJobs.map((it) => ({ ...it, ask: `${it.ask} In metric.` }))])(
+  '$name',
+  ({ svg, ask }) => {
+    it(`can be read on a phone: ${ask}`, () => {
+      expect(wellFormed(svg)).toBe(true)
+      expect(said(svg).length).toBeGreaterThan(20)
+      const wide = Number(/viewBox="0 0 ([\d.]+) /.exec(svg)?.[1])
+      const texts = textsIn(svg)
+      for (const text of texts) {
+        // On a screen 320 px across words stand 9 px high at the least, and 7 where a long line had to be set smaller.
+        expect((text.size * 320) / wide, text.text).toBeGreaterThanOrEqual(text.size < 11 ? 7 : 9)
+        expect(text.left, `“${text.text}” runs off the left side`).toBeGreaterThanOrEqual(0)
+        expect(text.right, `“${text.text}” runs off the right side`).toBeLessThanOrEqual(wide)
+      }
+      expect(overlaps(texts)).toEqual([])
+      expect(crossed(svg)).toEqual([])
+      for (const [x, y] of ends(svg)) {
+        expect(x, 'a line runs off the side').toBeGreaterThanOrEqual(-0.5)
+        expect(x, 'a line runs off the side').toBeLessThanOrEqual(wide + 0.5)
+        expect(y, 'a line runs off the top').toBeGreaterThanOrEqual(-0.5)
+      }
+    })
+  },
+)
 
 interface Text {
   readonly text: string
@@ -247,6 +256,18 @@ describe('the drawings', () => {
         cases.some((it) => it.name === name && it.ask === JSON.stringify(given)),
         name,
       ).toBe(true)
+  })
+
+  it('are in metric units alone where the job is, whatever it was told in', () => {
+    expect(inMetricJobs.length).toBeGreaterThan(100)
+    const inches = inMetricJobs.flatMap(({ name, svg }) =>
+      [...svg.matchAll(/<(?:text|title|desc)[^>]*>([^<]*)</g)]
+        .filter(([, words = '']) =>
+          /[\d′″] ?(in|ft|yd|in²|ft²|ft³|yd³|gal|lb|lbf|psi|lb\/ft²|°F)(?![\w²³-])/.test(words),
+        )
+        .map(([, words]) => `${name}: ${words}`),
+    )
+    expect(inches).toEqual([])
   })
 
   it('show no length and no angle that the calculation did not give or was not given', () => {
