@@ -1,11 +1,21 @@
 // This file is about lines of text on a sheet: paragraphs, rows of a label with its figure, and what hangs on a sign.
 import type { Paper } from './paper.ts'
-import { broken, lineHeight, widthOf, write } from './type.ts'
+import { broken, lineHeight, type Style, widthOf, write } from './type.ts'
 
-const text = { size: 12.5 }
-const figure = { size: 14, weight: 'bold' } as const
-const heading = { size: 13, weight: 'bold' } as const
-const high = lineHeight(text.size)
+interface Set {
+  readonly text: Style
+  readonly figure: Style
+  readonly heading: Style
+  /** From one line to the next. */
+  readonly high: number
+}
+
+const setOn = ({ closeness: { letters } }: Paper): Set => ({
+  text: { size: 12.5 * letters },
+  figure: { size: 14 * letters, weight: 'bold' },
+  heading: { size: 13 * letters, weight: 'bold' },
+  high: lineHeight(12.5 * letters),
+})
 
 export function writeLines(paper: Paper, lines: readonly string[]): void {
   if (lines.length === 0) return
@@ -19,6 +29,7 @@ export function writeLines(paper: Paper, lines: readonly string[]): void {
 
 /** “Worked from:” alone on its line is a heading, and keeps what comes next beside it. */
 function headingOf(paper: Paper, text: string): void {
+  const { heading, high } = setOn(paper)
   paper.need(24 + 2 * high)
   paper.y += 8
   write(paper.doc, text, paper.left, paper.y, heading)
@@ -29,6 +40,7 @@ function headingOf(paper: Paper, text: string): void {
 function row(paper: Paper, line: string): boolean {
   const [, label, value] = /^([^:•☐]{1,70}): ([^:]{1,48})$/.exec(line) ?? []
   const { doc, left, right, width } = paper
+  const { text, figure, high } = setOn(paper)
   if (!label || !value) return false
   const wide = widthOf(doc, value, figure)
   const labels = broken(doc, label, text, width - wide - 16)
@@ -45,6 +57,7 @@ function row(paper: Paper, line: string): boolean {
 }
 
 function paragraph(paper: Paper, line: string): void {
+  const { text, high } = setOn(paper)
   const [sign, rest] = /^[•☐] /.test(line) ? [line.slice(0, 1), line.slice(2)] : ['', line]
   const hang = sign === '' ? 0 : widthOf(paper.doc, `${sign} `, text) + 4
   const lines = broken(paper.doc, rest, text, paper.width - hang)

@@ -14,6 +14,13 @@ interface Page {
   readonly landscape: boolean
 }
 
+/** How close a sheet is set: shares of the usual size of letters in lines, and of the usual room about the rows of a table. */
+export interface Closeness {
+  readonly letters: number
+  readonly rows: number
+}
+export const asUsual: Closeness = { letters: 1, rows: 1 }
+
 /** From the edge of the paper: printers leave up to a quarter of an inch blank, and a hole punch wants more. */
 const margin = 40
 const sizes = { letter: [612, 792], a4: [595.28, 841.89] } as const
@@ -26,6 +33,7 @@ const warnings = [10.5, 10, 9.5].map((size) => ({ size, weight: 'bold' }) satisf
 export class Paper {
   /** Where the next part begins. */
   y = 0
+  closeness = asUsual
   private readonly pages: Page[] = []
   private readonly titles: string[] = []
   private readonly cautions = new Map<boolean, { lines: readonly string[]; style: Style }>()
@@ -59,6 +67,13 @@ export class Paper {
   }
   get isLandscape(): boolean {
     return this.pages.at(-1)?.landscape ?? false
+  }
+  get pageCount(): number {
+    return this.pages.length
+  }
+  /** How much of the page that lies open is written on, from 0 to 1. */
+  get filled(): number {
+    return (this.y - this.top) / (this.bottom - this.top)
   }
   get isFresh(): boolean {
     return this.y === this.top

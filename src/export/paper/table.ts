@@ -32,11 +32,17 @@ const titled = { size: 13, weight: 'bold' } as const
 export function writeTable(paper: Paper, table: Table, blanks: readonly string[] = []): void {
   if (table.rows.length === 0) return
   const columns = columnsOf(table, blanks)
-  const set =
-    setting(paper, columns, false, large, true) ?? fewerPages(paper, table.title, columns) ?? cutWords(paper, columns)
+  const set = bestSetting(paper, table.title, columns)
   paper.open(set.landscape)
   draw(paper, table.title, columns, set)
 }
+
+/** Whether the page is turned for it: what stands before it on its sheet is written on the same page. */
+export const isTurned = (paper: Paper, table: Table, blanks: readonly string[] = []): boolean =>
+  bestSetting(paper, table.title, columnsOf(table, blanks)).landscape
+
+const bestSetting = (paper: Paper, title: string, columns: readonly Column[]): Setting =>
+  setting(paper, columns, false, large, true) ?? fewerPages(paper, title, columns) ?? cutWords(paper, columns)
 
 /** Upright or on its side, its longer cells in several lines: whichever takes fewer pages. */
 function fewerPages(paper: Paper, title: string, columns: readonly Column[]): Setting | undefined {
@@ -139,7 +145,7 @@ interface Laid {
 
 function laidOut(paper: Paper, title: string, columns: readonly Column[], { landscape, size, widths }: Setting): Laid {
   const { doc } = paper
-  const pad = size * 0.36
+  const pad = size * 0.36 * paper.closeness.rows
   const high = lineHeight(size)
   const heading = { size: headSize(size), weight: 'bold' } as const
   const heads = columns.map((it, i) => broken(doc, it.head, heading, widths[i] as number))

@@ -52,6 +52,39 @@ describe('pages', () => {
     expect(pages[3]?.text).toContain('Dig by hand near any line.')
   })
 
+  it('are saved where the last would be all but empty: what stands on the others moves closer, in letters of 11 points at least', async () => {
+    const steps = (count: number): Block => ({
+      kind: 'lines',
+      lines: Array.from({ length: count }, (_, i) => `• Step ${i + 1}: set the post, plumb it both ways and brace it.`),
+    })
+    const sizes = new Set<number>()
+    for (const make of [holes, steps])
+      for (let count = 18; count <= 44; count += 3) {
+        const pages = await readPdf(await fieldPackPdf(pack([make(count)]), print))
+        const marks = pages.map((page) => page.words.filter((it) => /^(P\d+|• ?|Step \d+.*)$/.test(it.text)))
+        expect(marks.flat().length, `${make.name} ${count}`).toBeGreaterThanOrEqual(count)
+        // Of either 20 to 30 fill a page; four rows with their heading take up more than a quarter of it.
+        if (pages.length > 1) expect(marks.at(-1)?.length, `${make.name} ${count}`).toBeGreaterThanOrEqual(4)
+        for (const it of marks.flat()) sizes.add(it.size)
+      }
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(11)
+    expect(sizes.size).toBeGreaterThan(1)
+  })
+
+  it('that are turned for a table have what stands before it too', async () => {
+    const wide: Block = {
+      kind: 'table',
+      table: {
+        title: 'Wide',
+        columns: Array.from({ length: 11 }, (_, i) => ({ label: `column ${i + 1}`, unit: '' })),
+        rows: [Array.from({ length: 11 }, () => '12,345.678 mm')],
+      },
+    }
+    const pages = await readPdf(await fieldPackPdf(pack([{ kind: 'lines', lines: ['• Told first.'] }, wide]), print))
+    expect(pages.map((it) => [it.width, it.height])).toEqual([[792, 612]])
+    expect(pages[0]?.text).toMatch(/Told first.*12,345.678 mm/s)
+  })
+
   it('are Letter, 8 1/2 by 11 in, or A4, 210 by 297 mm', async () => {
     const sizes = await Promise.all(
       (['letter', 'a4'] as const).map(async (paper) => {
