@@ -128,9 +128,33 @@ function memoryOf({ pid }: ServerProcess): number {
 }
 
 export const loadInWords = (loads: readonly Load[]): string =>
-  loads
-    .map(
+  [
+    ...loads.map(
       (it) =>
         `${it.what}: ${it.turns} turns, ${it.aSecond.toFixed(1)} a second, 1/${(it.healthASecond / it.aSecond).toFixed(1)} of its /healthz (${it.healthASecond.toFixed(0)}); median ${it.medianMs.toFixed(0)} ms, p99 ${it.p99Ms.toFixed(0)} ms; memory ${it.memoryMb.map((mb) => mb.toFixed(0)).join(' → ')} MB`,
+    ),
+    ...results(loads),
+  ].join('\n')
+
+/** A line of result for each question that this load answers. */
+function results(loads: readonly Load[]): string[] {
+  const [one, two] = ['one server, PostgreSQL', 'two servers, one PostgreSQL'].map((what) =>
+    loads.find((it) => it.what === what),
+  )
+  const lines = loads
+    // Fewer say nothing of it: a process takes its memory in the first thousands.
+    .filter((it) => it.turns >= 10_000)
+    .map(({ what, turns, memoryMb }) => {
+      const [from, to] = [memoryMb.slice(1, 5), memoryMb.slice(-4)].map(
+        (some) => some.reduce((sum, it) => sum + it, 0) / some.length,
+      ) as [number, number]
+      return `RESULT ${what}: ${from.toFixed(0)} MB on average after two to five tenths of ${turns} turns, ${to.toFixed(0)} MB after the last four (${signed(to / from - 1)})`
+    })
+  if (one && two)
+    lines.push(
+      `RESULT two servers on one PostgreSQL do ${(two.aSecond / one.aSecond).toFixed(2)} times the turns of one (${two.aSecond.toFixed(1)} and ${one.aSecond.toFixed(1)} a second), p99 ${two.p99Ms.toFixed(0)} and ${one.p99Ms.toFixed(0)} ms`,
     )
-    .join('\n')
+  return lines
+}
+
+const signed = (share: number): string => `${share < 0 ? '−' : '+'}${Math.abs(share * 100).toFixed(0)} %`

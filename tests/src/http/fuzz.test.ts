@@ -151,7 +151,17 @@ const headers = fc.record(
       ),
       inHeader,
     ),
-    accept: fc.oneof(fc.constantFrom('text/event-stream', 'application/json', '*/*'), inHeader),
+    accept: fc.oneof(
+      fc.constantFrom(
+        'text/event-stream',
+        'application/json',
+        '*/*',
+        'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8',
+        'text/html;q=many',
+        'text/html;q=0, ;;, ,=',
+      ),
+      inHeader,
+    ),
     'idempotency-key': fc.oneof(inHeader, fc.constant('k'.repeat(5000))),
     'last-event-id': fc.oneof(inHeader, fc.constantFrom('-1', 'NaN', '1e9', '99999999999999999999')),
     authorization: fc.oneof(
@@ -240,7 +250,12 @@ async function answered({ method, at, headers: sent, body: carried }: Sent, app:
   expectNothingInside(text)
   // MCP has a shape of its own for what it refuses (JSON-RPC 2.0, 5.1).
   const isRefusedByMcp = at.startsWith('/mcp') && text.startsWith('{"jsonrpc":"2.0","error":{"code":-')
-  if (answer.status >= 400 && method !== 'HEAD' && !isRefusedByMcp) expectError(text)
+  if (answer.status < 400 || method === 'HEAD' || isRefusedByMcp) return
+  if (!answer.headers.get('content-type')?.startsWith('text/html')) return expectError(text)
+  // A page to read, for who follows a link in a browser, and asks for one.
+  expect([method.toUpperCase(), sent.accept]).toEqual(['GET', expect.stringContaining('text/html')])
+  expect(text).toMatch(/<h2 class="asked">[^<>]{5,}<\/h2>/)
+  expect(text).not.toContain('<script')
 }
 
 function expectError(text: string): void {
