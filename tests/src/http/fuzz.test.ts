@@ -290,7 +290,7 @@ describe('whatever comes', () => {
         { numRuns: 25 * times, seed },
       )
     expect(lines).toEqual([])
-  })
+  }, 120_000 * times)
 
   it('where a secret is asked, and is not said, is let in nowhere and changes nothing', async () => {
     const before = JSON.stringify([await store.list(), await store.read(id)])
