@@ -237,10 +237,8 @@ function readAnew(all: Heard): Request {
       : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const taught = tried && isOfKinds(tried.calculation, heard, places) ? undefined : tried
-  const which = taught
-    ? chosenReading(taught, { meant, bound, loose, context, asks, ofKinds: places.length > 0 }, heard)
-    : 'own'
-  if (which === 'torn' && notesIn(message).length === 0)
+  const which = taught ? chosenReading(taught, { meant, bound, loose, context, asks }, heard) : 'own'
+  if (which === 'torn' && notesIn(message).length === 0 && danger.length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   if (taught && which === 'taught') {
     learned = taught.chosen

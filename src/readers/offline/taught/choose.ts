@@ -10,7 +10,6 @@ import {
 } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
-import { likelihood } from '../likelihood.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import { hoursInTable } from '../hour-table.ts'
 import type { PlaceSaid } from '../places.ts'
@@ -37,15 +36,6 @@ export const isPlain = (heard: Heard): boolean =>
 export const isOfKinds = ({ needs }: Calculation, { job }: Heard, places: readonly PlaceSaid[]): boolean =>
   needs.posts !== undefined && (places.length > 0 || job.decisions.some((it) => it.at !== yard))
 
-// So much better than the next a taught reading must be to be taken before ours, by another calculation.
-const clearly = 1.2
-// So much where no size is said and the vocabulary names no sum.
-const surely = 2
-// The least sure binding is hardly surer than its rivals.
-const unsure = 3
-// So little better than the next, in a talk, that neither is taken: one in three of such answers was wrong.
-const close = 0.8
-
 /** What the reading by the vocabulary alone came to. */
 interface Own {
   readonly meant: Calculation | undefined
@@ -54,64 +44,54 @@ interface Own {
   readonly context: readonly Wanted[]
   /** What the message itself asks for by name. */
   readonly asks: readonly Wanted[]
-  /** Whether posts of a kind are named. */
-  readonly ofKinds: boolean
 }
 
+// As likely as that a taught reading must be right in all its parts. In a talk more: what is read wrong there is built on.
+const likely = { first: -1.2, later: -0.6, named: -0.3 } as const
+
 /**
- * Which reading is taken. It is the taught one, which learned from many sentences, but where ours explains more of the message.
- * In a talk ours goes on only with what the taught one can make nothing of. `torn` where two calculations explain it as well, and ours does not settle it.
+ * Which reading is taken. It is the taught one, which learned from many sentences, but where ours has a place for more of what was said.
+ * `torn` where the taught one has all that it needs, and is not likely enough to be right: it is asked again rather than guessed.
  */
 export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' | 'own' | 'torn' {
-  const openTaught = taught.missing + taught.loose.length
-  if (own.meant?.plain) return 'own'
+  const gives = (it: Wanted): boolean => taught.calculation.gives[it.word] !== undefined
+  if (isBetter(own, taught, heard, gives)) return 'own'
+  const isIdle = heard.readings.length === 0
+  // “How many pickets in total?” asks by name for what the other sum does not give.
+  const isNamed = isIdle && own.asks.length > 0 && !own.asks.some(gives)
+  const enough = isNamed ? likely.named : isLater(heard.job) ? likely.later : likely.first
+  if (taught.missing > 0 || taught.sure >= enough) return 'taught'
+  const isSame = own.context.length > 0 && own.context.every(gives)
+  const isWhole = isIdle
+    ? own.asks.length > 0
+    : isSame && own.loose.length === 0 && own.bound.length >= taught.bound.length
+  return isWhole ? 'own' : 'torn'
+}
+
+/** Whether ours has a place for more of what was said. */
+function isBetter(
+  { meant, bound, loose, context }: Own,
+  taught: Taught,
+  heard: Heard,
+  gives: (it: Wanted) => boolean,
+): boolean {
+  if (meant?.plain) return true
   if (isLater(heard.job)) {
     // “July 2 2025” to “on which day do you call?”: a day of the calendar is what it was asked for.
-    const isDay = own.bound.some(
+    const isDay = bound.some(
       (it) => it.reading.quantity?.kind === 'date' && heard.job.asked.some((asked) => asked.word === it.word),
     )
-    if (isDay) return 'own'
-    // The same sum, and ours has a place for all that was said.
-    const isSame = own.context.length > 0 && own.context.every((it) => taught.calculation.gives[it.word] !== undefined)
-    if (isSame && taught.loose.length > 0 && own.loose.length === 0 && own.bound.length > taught.bound.length)
-      return 'own'
-    if (taught.bound.length === 0 && taught.loose.length > 0 && own.bound.length > 0) return 'own'
-    // “How much ready mix would that be?”: it asks by name for what the other sum does not give.
-    const isNamed = own.asks.length > 0 && !own.asks.some((it) => taught.calculation.gives[it.word])
-    if (isNamed && heard.readings.length === 0) return 'own'
-    if (taught.ahead >= close || openTaught > 0) return 'taught'
-    return own.loose.length === 0 && (own.bound.length > 0 || own.context.length > 0) ? 'own' : 'torn'
+    const isSame = context.length > 0 && context.every(gives)
+    return isDay || (isSame && loose.length < taught.loose.length && bound.length >= taught.bound.length)
   }
-  const wanted = own.context.map((it) => it.word)
-  const calcs = own.meant
-    ? [own.meant]
-    : askable.filter((it) => wanted.length > 0 && wanted.every((word) => it.gives[word]))
-  // “How strong must it be against snow drifts?”: no size is said, and no sum of ours is surely meant.
-  // “Posts 4 in, pickets”: what is only told is no sum that happens to take it.
-  if (calcs.length === 0) return taught.ahead < (heard.readings.length === 0 ? surely : close) ? 'own' : 'taught'
-  const isElse = !calcs.some((it) => it.name === taught.calculation.name)
-  const has = new Set([
-    ...own.bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]),
-    ...heard.job.decisions.map((it) => it.word),
-  ])
+  const wanted = context.map((it) => it.word)
+  const calcs = meant ? [meant] : askable.filter((it) => wanted.length > 0 && wanted.every((word) => it.gives[word]))
+  if (!calcs.some((it) => it.name === taught.calculation.name)) return false
+  const has = new Set(bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]))
   const lacks = (calc: Calculation): number =>
     needsFor(calc, wanted).filter(
       (it) => !has.has(it.name) && !usualFor(calc, it) && it.kind !== 'choice' && !isFed(it.name, has),
     ).length
-  const open = Math.min(...calcs.map(lacks)) + own.loose.length
-  // Where a kind of post is named, the vocabulary knows what is said of it.
-  if (own.ofKinds && open <= openTaught) return 'own'
-  if (isElse && taught.ahead <= clearly && open <= openTaught) return 'own'
-  // “For a 48 ft run”: no opening is so wide.
-  const isOdd = taught.bound.some(({ word, reading }) => {
-    const it = vocabulary.get(word)
-    return it !== undefined && likelihood(it, reading, heard) < 0
-  })
-  if (isElse && isOdd && open === 0) return 'own'
-  // The same sum, and it is not sure which size is which: ours takes what the vocabulary names.
-  const differs = own.bound.some((it) =>
-    taught.bound.some((other) => other.reading === it.reading && other.word !== it.word),
-  )
-  if (!isElse && (open < openTaught || (open === 0 && differs && taught.least < unsure))) return 'own'
-  return isElse && taught.ahead < close && openTaught === 0 ? 'torn' : 'taught'
+  const open = Math.min(...calcs.map(lacks)) + loose.length
+  return open < taught.missing + taught.loose.length
 }

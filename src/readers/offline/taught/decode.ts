@@ -15,7 +15,9 @@ import {
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import { countsThings, type Fits, fitting, isOfSection, isRate } from '../fits.ts'
-import { bestAssignment } from './assign.ts'
+import { type Asked, askedFor } from './asks.ts'
+import { assigned } from './assign.ts'
+import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
 import { likelihood } from '../likelihood.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
@@ -24,7 +26,6 @@ import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
 import { talkedOf } from './talked.ts'
 import {
-  askedFor,
   cueFeatures,
   kindsOf,
   load,
@@ -78,11 +79,13 @@ export const weights = (): Weights => {
   return known
 }
 
+const inAll = ({ counted, weighed }: Asked): number => counted + weighed / 2
+
 /** The readings of a message, the best first. */
 export function readingsOf(looked: Looked, by: Weights): Reading[] {
   const { now, before } = talkedOf(looked.heard.job)
   const scores = new Scores(looked, by)
-  const likeliest = [...askedFor(by, looked)].sort(([, a], [, b]) => b - a)
+  const likeliest = [...askedFor(by.asks, looked)].sort(([, a], [, b]) => inAll(b) - inAll(a))
   const tries = likeliest
     .filter(([name], i) => i < weigh.tried || now.includes(name) || before.has(name))
     .flatMap(([name, share]) => {
@@ -141,6 +144,8 @@ interface Read extends Sized {
 /** How well each quantity of a message goes with a word, worked once for all calculations. */
 class Scores {
   readonly quantities: readonly Read[]
+  /** The words that may belong to a quantity, by the names they have there, and the share of each that is every quantity's. */
+  private readonly beside: readonly { readonly names: readonly string[]; readonly shares: readonly number[] }[]
   private readonly known = new Map<string, (number | undefined)[]>()
   readonly called: ReadonlySet<string>
   /** How likely the message only tells. */
@@ -162,18 +167,27 @@ class Scores {
           ]
         : [],
     )
+    const spots = this.quantities.map((it) => it.spot)
+    this.beside = wordsBeside(looked, spots).map((it: Beside) => ({
+      names: it.names.map(owned),
+      shares: sharesOf(by.belongs, it),
+    }))
   }
   /** How well the quantity of that place goes with a word; with none, how well it means nothing. */
   of(word: Word | undefined, i: number): number {
     const name = wordLabel(word)
     const own = this.known.get(name) ?? []
     this.known.set(name, own)
-    own[i] ??= this.worked(word, name, this.quantities[i] as Read)
+    own[i] ??= this.worked(word, name, i)
     return own[i] as number
   }
-  private worked(word: Word | undefined, name: string, size: Read): number {
+  private worked(word: Word | undefined, name: string, i: number): number {
     const { binds } = this.by
-    const own = speaksOf(binds[name], size.features)
+    const size = this.quantities[i] as Read
+    const own = this.beside.reduce(
+      (sum, { names, shares }) => sum + (shares[i] as number) * speaksOf(binds[name], names),
+      speaksOf(binds[name], size.features),
+    )
     if (!word) return own
     const ofAny = [...cueFeatures(this.looked, size, word), ...talkFeatures(this.looked, size.reading, word)]
     return scoreOf(binds[any], ofAny, own)
@@ -187,7 +201,9 @@ export const boundTo = (
   spent: ReadonlySet<string>,
   by: Weights,
 ): readonly Binding[] =>
-  tried(looked, calculation, 0, new Scores(looked, by), spent).bound.filter(({ sure }) => sure >= hardly)
+  tried(looked, calculation, { counted: 0, weighed: 0 }, new Scores(looked, by), spent).bound.filter(
+    ({ sure }) => sure >= hardly,
+  )
 
 // Less sure than that, a quantity is left for a question.
 const hardly = 0.5
@@ -195,7 +211,7 @@ const hardly = 0.5
 function tried(
   looked: Looked,
   calculation: Calculation,
-  asked: number,
+  asked: Asked,
   known: Scores,
   spent: ReadonlySet<string> = new Set(),
 ): Tried {
@@ -208,7 +224,7 @@ function tried(
   const standing = taken.map(({ word, behind }) =>
     behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds[any], standingFeatures(word, calculation)),
   )
-  const scores = quantities.map(({ reading, canBe }, i) =>
+  const alone = quantities.map(({ reading, canBe }, i) =>
     words.map((word, j) =>
       !spent.has(reading.tag) && canBe(word, needed)
         ? known.of(word, i) - known.of(undefined, i) + (standing[j] as number)
@@ -216,7 +232,7 @@ function tried(
     ),
   )
   const cueOf = (i: number, word: Word): number => cues(looked, quantities[i] as Sized, word).cue
-  const chosen = assigned(scores, words, (i, j) => {
+  const { chosen, scores } = assigned(alone, words, known.by.follows, (i, j) => {
     if (!isBy(looked.message, quantities[i]?.spot, quantities[j]?.spot)) return false
     const [a, b] = [quantities[i]?.reading, quantities[j]?.reading]
     if (a?.quantity && b?.quantity) return sameValue(a.quantity, b.quantity)
@@ -288,7 +304,7 @@ const isUncalled = ({ called, name }: Calculation, job: Job, known: Scores): boo
 
 interface Found extends Pick<Tried, 'calculation' | 'bound' | 'left' | 'missing' | 'each'> {
   /** How much the words of the message alone speak for the calculation. */
-  readonly asked: number
+  readonly asked: Asked
 }
 
 /** What speaks for a reading and against it: its words, what it binds, leaves over and lacks, and what the talk has to do with it. */
@@ -301,7 +317,8 @@ function speaking(
   const open = new Set(job.asked.map((it) => it.word))
   const strength = each.reduce((sum, it) => sum + Math.min(weigh.mostSure, it), 0)
   const features: [string, number][] = [
-    ['asked', asked],
+    ['asked', asked.counted],
+    ['asked, weighed', asked.weighed],
     ['strength', strength],
     ['left', left.length],
     ['missing', missing.length],
@@ -320,7 +337,8 @@ function speaking(
     const known = must.filter((it) => told.has(it.name)).length
     const again = bound.filter((it) => told.has(it.word)).length
     features.push(
-      ['later asked', asked],
+      ['later asked', asked.counted],
+      ['later asked, weighed', asked.weighed],
       ['later strength', strength],
       ['later left', left.length],
       ['later missing', missing.length],
@@ -405,34 +423,3 @@ const isIdleNumber = (reading: Tagged, { message }: Looked): boolean =>
 /** Whether a stick called by its size may tell that side. Where one name tells both sides, the word that brings the other along takes it. */
 const hasSide = (word: Word, section: NonNullable<Tagged['section']>, needed: ReadonlySet<string>): boolean =>
   ![...needed].some((it) => vocabulary.get(it)?.otherSide === word.name) && (isOfSection(word, section) ?? true)
-
-/** Each quantity and the number of its word: all together as sure as can be, and every word that is no list once. */
-function assigned(
-  scores: readonly (readonly number[])[],
-  words: readonly Word[],
-  isSame: (i: number, j: number) => boolean,
-): (number | undefined)[] {
-  const impossible = -1e6
-  // A list takes as many as there are; whoever takes no word has a place of their own.
-  const columns = words.flatMap((word, at) => (word.list ? scores.map(() => at) : [at]))
-  const gain = scores.map((row, i) => [
-    ...columns.map((at) => Math.max(impossible, row[at] as number)),
-    ...scores.map((_, j) => (i === j ? 0 : impossible)),
-  ])
-  const chosen = bestAssignment(gain).map((column, i) => {
-    const at = columns[column]
-    return at !== undefined && ((scores[i] as number[])[at] as number) > 0 ? at : undefined
-  })
-  // “9 cm by 9 cm” says one thing twice.
-  return chosen.map((at, i) => {
-    const own = scores[i] as number[]
-    const twice = chosen.find(
-      (other, j) =>
-        i !== j &&
-        other !== undefined &&
-        isSame(i, j) &&
-        (own[other] as number) > (at === undefined ? 0 : (own[at] as number)),
-    )
-    return twice ?? at
-  })
-}

@@ -34,6 +34,13 @@ const shape = ({ reading, stem }: Token): string =>
 
 const isSign = (token: Token): boolean => /^[.,;:!\n]$/.test(token.text)
 
+/** A word, and the thing that it names by the one name of all that are called alike. */
+export const namesOf = (token: Token): string[] => {
+  const own = shape(token)
+  const thing = thingOf.get(own)
+  return thing === undefined ? [own] : [own, thing]
+}
+
 /** The telling words of a message, and each two that follow one another, with the tokens that they begin and end at. */
 export function phrasesOf({ message }: Looked): { words: string; from: number; to: number }[] {
   const telling = message.flatMap((token, at) =>
@@ -101,8 +108,8 @@ export function standOf({ heard: { job }, message }: Looked): string[] {
 // Further away a word says little of a quantity.
 const reach = 6
 
-/** What stands around a quantity, as `L1 wide` or `R2 post`: side, how near, and what; past another quantity it is marked. */
-export function contextOf({ message }: Looked, spot: number): string[] {
+/** What stands around a quantity, as `L1 wide` or `R2 post`: side, how near, and what; past another quantity it is marked. `~ wide` is on either side. */
+export function contextOf({ message }: Looked, spot: number, isEither = true): string[] {
   const found: string[] = []
   for (const step of [-1, 1]) {
     let isPast = false
@@ -115,7 +122,8 @@ export function contextOf({ message }: Looked, spot: number): string[] {
       const side = step < 0 ? 'L' : 'R'
       const near = words === 1 ? '1' : words <= 3 ? '2' : '3'
       const it = shape(token)
-      found.push(`${side}${isPast ? 'x' : ''}${near} ${it}`, `${isPast ? 'x' : ''}~ ${it}`)
+      found.push(`${side}${isPast ? 'x' : ''}${near} ${it}`)
+      if (isEither) found.push(`${isPast ? 'x' : ''}~ ${it}`)
       if (words === 1 && message[at + step] && !isPast)
         found.push(`${side}${side} ${it} ${shape(message[at + step] as Token)}`)
       if (token.tag) isPast = true
@@ -170,6 +178,29 @@ export function shapeOf({ bare, quantity, section }: Tagged): string {
     : quantity?.kind
   return `${part} ${Math.floor(Math.log(Math.max(size, 0.01)) / Math.log(3))}`
 }
+
+/** How large a quantity is, finely and roughly, and how it stands among those of its measure: the bay is longer than the picket. */
+export function sizeOf(reading: Tagged, all: readonly Tagged[]): string[] {
+  const measure = measureOf(reading)
+  const size = amountOf(reading)
+  const kin = all.filter((it) => measureOf(it) === measure)
+  const larger = kin.filter((it) => amountOf(it) > size).length
+  const smaller = kin.filter((it) => amountOf(it) < size).length
+  const steps = (by: number): number => Math.round(Math.log(size) / Math.log(by))
+  return [
+    `r:${measure} ${Math.min(larger, 4)}/${Math.min(kin.length, 5)}`,
+    `rl:${measure} ${Math.min(smaller, 3)}`,
+    ...(size > 0 ? [`s:${measure} ${steps(1.5)}`] : []),
+    ...(size > 0 && reading.bare === null ? [`s2:${measure} ${steps(2.2)}`] : []),
+    ...(reading.bare === null ? [] : [`v:${reading.bare.toFraction()}`]),
+  ]
+}
+
+const measureOf = ({ section, quantity, proportion }: Tagged): string =>
+  section ? 'stick' : (quantity?.kind ?? (proportion ? 'parts' : 'bare'))
+
+/** A number as it stands, a quantity in the base unit of its kind. */
+const amountOf = ({ bare, quantity }: Tagged): number => bare?.valueOf() ?? (quantity ? toNumber(quantity.amount) : 0)
 
 const unitsOf = (system: System | null): readonly string[] =>
   system === 'metric' ? ['mm', 'cm', 'm'] : system === 'imperial' ? ['in', 'ft'] : ['in', 'ft', 'mm', 'm']

@@ -23,10 +23,8 @@ export interface Taught {
   readonly bound: readonly Bound[]
   readonly chosen: readonly Told[]
   readonly loose: readonly Tagged[]
-  /** How much better it explains the message than the next calculation does, in logarithms. */
-  readonly ahead: number
-  /** How sure the least sure of its bindings is. */
-  readonly least: number
+  /** How sure all of it is together, in logarithms: the calculation, each quantity, and what is asked. */
+  readonly sure: number
   readonly missing: number
 }
 
@@ -56,14 +54,14 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
           talk.includes(it.calculation.name) && it.left.length === 0 && it.bound.every(({ word }) => told.has(word)),
       )
     : undefined
-  const [first, next] = again ? [again] : readings
+  const [first] = again ? [again] : readings
   if (!first || first.repeated) return undefined
   const { calculation } = first
   const best = { ...first, ...wholeRows(looked, first) }
   const chosen = Object.values(calculation.needs).flatMap((word) =>
     word.kind === 'choice' ? optionTold(looked, word, best.bound) : [],
   )
-  const asks = again ? [] : resultsOf(looked, sort, best, talk)
+  const { asks, share } = again ? { asks: [], share: 1 } : resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
   const outright = [
     ...depthOfHoles(looked.message, calculation.needs),
@@ -86,10 +84,29 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     loose: [...best.left, ...best.bound.filter((it) => !sure.includes(it)).map((it) => it.reading)].filter(
       (reading) => !outright.some((it) => it.reading === reading),
     ),
-    ahead: next ? best.score - next.score : Number.POSITIVE_INFINITY,
-    least: Math.min(...best.bound.map((it) => it.sure), Number.POSITIVE_INFINITY),
     missing: best.missing.length,
+    sure: surenessOf(best, asks.length > 0 ? { share, of: readings } : undefined),
   }
+}
+
+// What each part counts: a quantity that is read wrong, or not at all, is worse than another result that is shown too.
+const counts = { size: 1.5, asked: 0.5, left: 1 } as const
+// What is taken because nothing else is left, and what stands behind a sum, is mostly right.
+const taken = 0.75
+
+/** Where it asks for nothing new it does not matter by which calculation it is read. */
+function surenessOf(
+  { calculation, bound, left, score }: Reading,
+  asked: { readonly share: number; readonly of: readonly Reading[] } | undefined,
+): number {
+  const others = asked ? asked.of.reduce((sum, it) => sum + Math.exp(it.score - score), 0) : 1
+  const sizes = bound.reduce(
+    (sum, { word, sure }) => sum + Math.log(sure === 0 || !calculation.needs[word] ? taken : 1 / (1 + Math.exp(-sure))),
+    0,
+  )
+  return (
+    -Math.log(others) + counts.size * sizes + counts.asked * Math.log(asked?.share ?? 1) - counts.left * left.length
+  )
 }
 
 /** Its bindings with every row of values in one list, and what is left over and lacking then. */
@@ -127,29 +144,40 @@ const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
 // A second thing is asked for too where it is so likely, and where the message has so much room for two.
 const secondToo = 0.25
 
-/** What a message asks of the calculation; nothing where it only tells, or goes on with what was asked before. */
-function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): string[] {
+interface Asked {
+  readonly asks: readonly string[]
+  readonly share: number
+}
+
+/** What a message asks of the calculation, and the share of the likeliest; nothing where it only tells, or goes on with what was asked before. */
+function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): Asked {
   const { job } = looked.heard
   const { likely, none } = resultsAsked(weights(), looked, calculation)
   const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
-  if (goesOn && none > 0.5) return []
+  const nothing = { asks: [], share: 1 }
+  // “What about without gravel?”: where it is hardly clear what is asked, the talk goes on with what was asked before.
+  if (goesOn && (none > 0.5 || (likely[0]?.share ?? 1) < 0.5)) return nothing
   // “It's for a picket fence”: no size, no question and no name of a result ask for another sum.
   const isNamed = looked.hits.some((it) => it.word === likely[0]?.result)
   const isIdle = bound.length === 0 && looked.heard.readings.length === 0
-  if (isLater(job) && isIdle && !talk.includes(calculation.name) && !isNamed && !isAsked(looked.message)) return []
+  if (isLater(job) && isIdle && !talk.includes(calculation.name) && !isNamed && !isAsked(looked.message)) return nothing
   // What answers our own question, and asks nothing, goes on with what was asked before.
   const answersUs = bound.length > 0 && bound.every(({ word }) => job.asked.some((it) => it.word === word))
-  if (answersUs && goesOn && !isAsked(looked.message)) return []
+  if (answersUs && goesOn && !isAsked(looked.message)) return nothing
   // A message at the beginning of a talk that only tells asks nothing yet.
-  if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return []
-  return asked.length > 0 ? asked : calculation.headlines.slice(0, 1)
+  if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return nothing
+  return { asks: asked.length > 0 ? asked : calculation.headlines.slice(0, 1), share: likely[0]?.share ?? 1 }
 }
 
 // “The thingummy is 3 in”: no verdict is given on a size that nothing names and that is not very sure.
-const enough = { named: 0.5, unnamed: 0.5, unnamedInVerdict: 3 } as const
+const enough = { named: 0.5, unnamed: 0.5, unnamedInVerdict: 2 } as const
 const isSure = ({ sure, named }: Binding, isVerdict: boolean): boolean =>
-  named ? sure >= enough.named : isVerdict ? sure >= enough.unnamedInVerdict : sure === 0 || sure >= enough.unnamed
+  named
+    ? sure === 0 || sure >= enough.named
+    : isVerdict
+      ? sure >= enough.unnamedInVerdict
+      : sure === 0 || sure >= enough.unnamed
 
 /** What a word is of: `post` of `postWidth`. */
 const thingOf = (word: string): string | undefined => /^[a-z]+/.exec(word)?.[0]

@@ -19,3 +19,10 @@ export const scoreOf = (
   features: readonly (readonly [string, number])[],
   so = 0,
 ): number => features.reduce((sum, [name, value]) => sum + ((speaking?.[name] ?? 0) / 100) * value, so)
+
+/** Logarithms of shares that add up to one. */
+export function normal(scores: readonly number[]): number[] {
+  const most = Math.max(...scores)
+  const sum = Math.log(scores.reduce((total, it) => total + Math.exp(it - most), 0)) + most
+  return scores.map((it) => it - sum)
+}

@@ -1,28 +1,22 @@
 // This file is about teaching: weights from sentences. `npm run teach` writes weights.json; the same sentences give the same weights.
-// What is asked is counted. What each quantity is, which option is said, what kind of message it is and what speaks for a whole reading are log-linear:
+// What is asked, and what each quantity is, have files of their own. What each quantity is, which option is said, what kind of message it is and what speaks for a whole reading are log-linear:
 // their weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
 import type { Calculation } from '../../../../engine/index.ts'
-import { canBe, readingsOf } from './decode.ts'
+import { readingsOf } from './decode.ts'
+import { taughtBinds } from './teach-binds.ts'
 import {
-  askFeatures,
   choiceFeatures,
-  cueFeatures,
   kindFeatures,
   namesOption,
-  normal,
   optionLabel,
-  quantityFeatures,
   resultFeatures,
   resultLabels,
   resultWords,
-  standingFeatures,
-  talkFeatures,
-  wordLabel,
-  type Counts,
   type Weights,
 } from './weights.ts'
-import { type Looked, sizedAt } from './features.ts'
-import { any, type Table } from './table.ts'
+import type { Looked } from './features.ts'
+import { any, normal, type Table } from './table.ts'
+import { taughtAsks } from './teach-asks.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
 import {
@@ -69,34 +63,6 @@ const ofAny = (features: readonly (readonly [string, number])[]): Features => ({
   values: features.map(([, value]) => value),
 })
 
-/** For each quantity of a lesson the words that it could be, of the calculation’s own. */
-function choicesOf({ looked, calculation, meant }: Lesson): Choice[] {
-  const words = Object.values(calculation.needs).filter((it) => it.kind !== 'choice' && it.kind !== 'verdict')
-  const needed = new Set(words.map((it) => it.name))
-  return meant.flatMap(({ reading, spot, word: marked }) => {
-    // A stick called by its size tells both its sides; the one that brings the other along stands for both.
-    const word = (reading.section && words.find((it) => it.otherSide === marked)?.name) || marked
-    const isAble = canBe(looked, reading)
-    const able = words.filter((it) => it.name === word || isAble(it, needed))
-    const size = sizedAt(looked, reading, spot)
-    const own = quantityFeatures(looked, reading, spot)
-    const options = [undefined, ...able].map((it) => [
-      { label: wordLabel(it), names: own },
-      ...(it
-        ? [
-            ofAny([
-              ...cueFeatures(looked, size, it),
-              ...talkFeatures(looked, reading, it),
-              ...standingFeatures(it, calculation),
-            ]),
-          ]
-        : []),
-    ])
-    const right = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
-    return right === 0 && word !== null ? [] : [{ options, right }]
-  })
-}
-
 /** For each choice of a lesson's calculation, what could be said of it. Only words that say an option somewhere may speak for one. */
 const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying: ReadonlySet<string>): Choice[] =>
   Object.values(calculation.needs)
@@ -136,7 +102,11 @@ interface Pace {
 }
 
 /** How often all lessons are gone through, and how strongly weights are drawn back. More is kept where few sentences teach much, as of fences, and where a danger must be known surely. */
-const pace = { usual: { rounds: 8, draw: 0.004 }, sure: { rounds: 12, draw: 0.001 } } as const
+const pace = {
+  usual: { rounds: 8, draw: 0.004 },
+  sure: { rounds: 12, draw: 0.001 },
+  few: { rounds: 30, draw: 0.0001 },
+} as const
 
 /** A message and what kind of message it is. */
 export interface KindLesson {
@@ -169,7 +139,7 @@ export function taught(
     const by: Weights = { ...parts, ...taughtInParts(other as Lesson[], kindsOfOther), readings: untaught }
     return (own as Lesson[]).filter((_, i) => i % every === 0).flatMap((it) => readingChoiceOf(it, by))
   })
-  return { ...parts, readings: weighed(readings, true)[any] ?? {} }
+  return { ...parts, readings: weighed(readings, true, pace.few)[any] ?? {} }
 }
 
 // Turns of one talk, and sentences written in one go, stay together.
@@ -192,9 +162,9 @@ function taughtInParts(
 ): Omit<Weights, 'readings' | 'walks'> {
   const saying = new Set(lessons.flatMap((it) => it.saying))
   return {
-    asks: counted(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
+    asks: taughtAsks(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
     results: weighed(lessons.flatMap(resultChoicesOf)),
-    binds: weighed(lessons.flatMap(choicesOf)),
+    ...taughtBinds(lessons),
     choices: weighed(lessons.flatMap((it) => optionChoicesOf(it, saying))),
     kinds: weighed(
       ofKinds.map(({ looked, kind }) => {
@@ -256,27 +226,6 @@ const yesOrNo = (looked: Looked, label: string, isSo: boolean): Choice => ({
   right: isSo ? 1 : 0,
   options: [[], [{ label, names: askedFeatures(looked) }]],
 })
-
-/** How often each feature stands in the sentences of each label. */
-function counted(sentences: readonly { readonly looked: Looked; readonly label: string }[]): Counts {
-  const labels = [...new Set(sentences.map((it) => it.label))].sort()
-  const numbers = new Map(labels.map((it, at) => [it, at]))
-  const counts = new Map<string, Map<number, number>>()
-  const many = labels.map(() => 0)
-  for (const { looked, label } of sentences) {
-    const at = numbers.get(label) as number
-    many[at] = (many[at] as number) + 1
-    for (const feature of askFeatures(looked)) {
-      const own = counts.get(feature) ?? new Map<number, number>()
-      counts.set(feature, own.set(at, (own.get(at) ?? 0) + 1))
-    }
-  }
-  const seen = [...counts]
-    .filter(([, own]) => [...own.values()].reduce((sum, it) => sum + it, 0) > 1)
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, own]) => [name, [...own].sort(([a], [b]) => a - b).flat()] as const)
-  return { labels, sentences: many, seen: Object.fromEntries(seen) }
-}
 
 /** A choice with its features by number, so that going through all of them many times is quick. */
 interface Row {

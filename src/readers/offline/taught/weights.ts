@@ -18,32 +18,29 @@ import {
   type Sized,
   phrasesOf,
   shapeOf,
+  sizeOf,
   standOf,
   unitOf,
   wordsOf,
 } from './features.ts'
 import { kinds, type MessageKind } from './kinds.ts'
 import type { Tagged } from '../../reader.ts'
-import { any, scoreOf, type Speaking, speaksOf, type Table } from './table.ts'
+import { any, normal, scoreOf, type Speaking, speaksOf, type Table } from './table.ts'
+import type { Asks } from './asks.ts'
 import type { WalkWeights } from '../walk/walk-weights.ts'
-
-/** How often each feature of a message was seen with each label. */
-export interface Counts {
-  readonly labels: readonly string[]
-  /** How many sentences of each label there were, in their order. */
-  readonly sentences: readonly number[]
-  /** For each feature, in turn: a label’s number, and how many of its sentences had it. */
-  readonly seen: Readonly<Record<string, readonly number[]>>
-}
 
 /** Hundredths, so that the file can be read and compared. */
 export interface Weights {
   /** Which calculation a message asks for. */
-  readonly asks: Counts
+  readonly asks: Asks
   /** And for which of its results, by its features; `-` where it goes on with what was asked before. */
   readonly results: Table
-  /** For each word, by the features of a quantity. */
+  /** For each word, by the features of a quantity and by the words that belong to it. */
   readonly binds: Table
+  /** How surely a word of a message belongs to a quantity, by how it stands to it. */
+  readonly belongs: Speaking
+  /** How well each word of the vocabulary follows another in a message. */
+  readonly follows: Table
   /** For each `word:option`, by the features of a message; `word:-` where it does not say. */
   readonly choices: Table
   /** For each kind of message, by its features. */
@@ -62,72 +59,17 @@ const places = ['weights.json', ...['..', '../..'].map((it) => `${it}/src/reader
 /** Reads the weights. Their tables hold what was taught and nothing else: “constructor” is a word like any other. */
 export function load(): Weights {
   const weights = JSON.parse(readFileSync(found(), 'utf8')) as Weights
-  const { asks, results, walks, binds, choices, kinds, readings } = weights
-  const tables = [results, binds, choices, kinds, walks.tags, walks.asks]
-  for (const it of [asks.seen, walks.seen, readings, ...tables, ...tables.flatMap(Object.values)])
+  const { asks, results, walks, binds, belongs, follows, choices, kinds, readings } = weights
+  const tables = [results, binds, follows, choices, kinds, walks.tags, walks.asks]
+  for (const it of [asks.seen, walks.seen, belongs, readings, ...tables, ...tables.flatMap(Object.values)])
     Object.setPrototypeOf(it, null)
   return weights
 }
-
-// As if every feature had been seen so often more in every calculation (Lidstone’s rule): little, since what a calculation never had speaks against it.
-const unseen = 0.01
 
 function found(): URL {
   const file = places.map((it) => new URL(it, import.meta.url)).find((it) => existsSync(it))
   if (!file) throw new Error('weights.json is missing: run `npm run teach`')
   return file
-}
-
-interface Sizes {
-  /** How many features the sentences of each label had in all. */
-  readonly each: readonly number[]
-  /** How many different features there are. */
-  readonly all: number
-}
-
-const sizes = new WeakMap<Counts, Sizes>()
-function sizesOf(counts: Counts): Sizes {
-  const known = sizes.get(counts)
-  if (known) return known
-  const each = counts.labels.map(() => 0)
-  const features = Object.values(counts.seen)
-  for (const turns of features)
-    for (let i = 0; i < turns.length; i += 2)
-      each[turns[i] as number] = (each[turns[i] as number] as number) + (turns[i + 1] as number)
-  const found = { each, all: features.length }
-  sizes.set(counts, found)
-  return found
-}
-
-/** How much the features of a message speak for each label, by its share of them (naive Bayes): in logarithms, in the order of the labels. */
-function speaksFor(counts: Counts, features: readonly string[]): number[] {
-  const known = features.flatMap((it) => {
-    const turns = counts.seen[it]
-    return turns ? [turns] : []
-  })
-  const many = known.length
-  const { each, all } = sizesOf(counts)
-  const scores = each.map((size) => many * Math.log(unseen / (size + unseen * all)))
-  for (const turns of known)
-    for (let i = 0; i < turns.length; i += 2) {
-      const at = turns[i] as number
-      scores[at] = (scores[at] as number) + Math.log(((turns[i + 1] as number) + unseen) / unseen)
-    }
-  // Words that follow one another say much the same: together they count less than one by one.
-  return scores.map((it) => it / Math.sqrt(Math.max(1, many)))
-}
-
-/** Logarithms of shares that add up to one. */
-export function normal(scores: readonly number[]): number[] {
-  const most = Math.max(...scores)
-  const sum = Math.log(scores.reduce((total, it) => total + Math.exp(it - most), 0)) + most
-  return scores.map((it) => it - sum)
-}
-
-/** How likely a message asks for each calculation, in logarithms. */
-export function askedFor({ asks }: Weights, looked: Looked): Map<string, number> {
-  const scores = normal(speaksFor(asks, askFeatures(looked)))
-  return new Map(asks.labels.map((name, at) => [name, scores[at] as number]))
 }
 
 /** What speaks for each result of a calculation, or for none: the words of the message, by the result and by its kind of measure. */
@@ -236,12 +178,6 @@ export function optionSaid(
   return best && { option, share: Math.exp(likeliest), from: best.from, to: best.to }
 }
 
-/** Its words, and what is asked for by the vocabulary’s own phrases. */
-export const askFeatures = (looked: Looked): string[] => [
-  ...wordsOf(looked),
-  ...new Set(looked.hits.filter((it) => it.sort === 'ask').map((it) => `ask:${it.word}`)),
-]
-
 /** The label of a word in the weights, or of a quantity that means nothing (`undefined`). */
 export const wordLabel = (word: Word | undefined): string => word?.name ?? none
 
@@ -249,8 +185,9 @@ export const wordLabel = (word: Word | undefined): string => word?.name ?? none
 export const quantityFeatures = (looked: Looked, reading: Tagged, spot: number): string[] => [
   '*',
   `u:${unitOf(reading)}`,
-  ...contextOf(looked, spot),
+  ...contextOf(looked, spot, false),
   `n:${shapeOf(reading)}`,
+  ...sizeOf(reading, looked.heard.readings),
 ]
 
 /** The features of a quantity and a word that speak for any word alike. */

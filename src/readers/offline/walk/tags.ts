@@ -2,7 +2,7 @@
 // They are found from left to right; what was found last says much about what comes next.
 import { contextOf, type Looked, shapeOf, unitOf } from '../taught/features.ts'
 import { speaksOf } from '../taught/table.ts'
-import { normal } from '../taught/weights.ts'
+import { normal } from '../taught/table.ts'
 import type { Token } from '../stems.ts'
 import type { WalkWeights } from './walk-weights.ts'
 

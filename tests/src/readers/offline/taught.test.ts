@@ -6,7 +6,10 @@ import { type Calculation, calculationNamed, newJob, vocabulary } from '../../..
 import { hear } from '../../../../src/assistant.ts'
 import { whyDeclined } from '../../../../src/declined.ts'
 import { weightsTaught, written } from '../../../../src/lessons.ts'
-import { bestAssignment } from '../../../../src/readers/offline/taught/assign.ts'
+import { bestInOrder } from '../../../../src/readers/offline/taught/assign.ts'
+import { sharesOf, wordsBeside } from '../../../../src/readers/offline/taught/belongs.ts'
+import { look } from '../../../../src/readers/offline/taught/features.ts'
+import { messageOf } from '../../../../src/readers/offline/stems.ts'
 import { chosenReading } from '../../../../src/readers/offline/taught/choose.ts'
 import { talksIn } from '../../../../src/readers/offline/taught/sentences.ts'
 import { load } from '../../../../src/readers/offline/taught/weights.ts'
@@ -69,32 +72,64 @@ describe('the sentences', () => {
 })
 
 describe('assigning', () => {
-  /** Every way tried, one by one. */
-  function byTrying(gain: readonly (readonly number[])[], taken: ReadonlySet<number> = new Set(), row = 0): number {
-    if (row === gain.length) return 0
-    return Math.max(
-      ...(gain[row] as number[]).flatMap((it, column) =>
-        taken.has(column) ? [] : [it + byTrying(gain, new Set([...taken, column]), row + 1)],
-      ),
-    )
+  /** Every way tried, one by one: the best sum of all. */
+  function byTrying(
+    gain: readonly (readonly number[])[],
+    follows: readonly (readonly number[])[],
+    said: readonly number[] = [],
+  ): number {
+    const row = gain[said.length]
+    const words = said.filter((it) => it >= 0)
+    const link = (before: number, next: number): number => follows[before + 1]?.[next + 1] ?? 0
+    if (!row) {
+      const sum = said.reduce((all, it, i) => all + (it < 0 ? 0 : ((gain[i] as number[])[it] as number)), 0)
+      return (
+        words.reduce((all, it, i) => all + link(words[i - 1] ?? -1, it), sum) +
+        (words.length > 0 ? link(words.at(-1) as number, -1) : 0)
+      )
+    }
+    const able = row.flatMap((_, word) => (said.includes(word) ? [] : [word]))
+    return Math.max(...[-1, ...able].map((it) => byTrying(gain, follows, [...said, it])))
   }
 
   it('is as good as the best of all ways', () => {
-    const tables = fc.tuple(fc.integer({ min: 1, max: 4 }), fc.integer({ min: 0, max: 2 })).chain(([rows, more]) =>
-      fc.array(fc.array(fc.integer({ min: -9, max: 9 }), { minLength: rows + more, maxLength: rows + more }), {
+    const numbers = (rows: number, columns: number) =>
+      fc.array(fc.array(fc.integer({ min: -4, max: 9 }), { minLength: columns, maxLength: columns }), {
         minLength: rows,
         maxLength: rows,
-      }),
-    )
+      })
+    const words = 3
     fc.assert(
-      fc.property(tables, (gain) => {
-        const given = bestAssignment(gain)
-        expect(new Set(given).size).toBe(gain.length)
-        expect(given.reduce((sum, column, row) => sum + ((gain[row] as number[])[column] as number), 0)).toBe(
-          byTrying(gain),
-        )
+      fc.property(numbers(2, words), numbers(words + 1, words + 1), (gain, follows) => {
+        const link = (before: number, next: number): number => follows[before + 1]?.[next + 1] ?? 0
+        const given = bestInOrder(gain, Array(words).fill(false), link)
+        const said = given.filter((it) => it >= 0)
+        const sum = given.reduce((all, it, i) => all + (it < 0 ? 0 : ((gain[i] as number[])[it] as number)), 0)
+        const pairs = said.reduce((all, it, i) => all + link(said[i - 1] ?? -1, it), 0)
+        expect(new Set(said).size).toBe(said.length)
+        expect(sum + pairs + (said.length > 0 ? link(said.at(-1) as number, -1) : 0)).toBe(byTrying(gain, follows))
       }),
     )
+  })
+
+  it('gives a word that is a list to as many as there are', () => {
+    expect(bestInOrder([[3], [2], [1]], [true], () => 0)).toEqual([0, 0, 0])
+    expect(bestInOrder([[3], [2], [1]], [false], () => 0)).toEqual([0, -1, -1])
+  })
+})
+
+describe('what belongs to a quantity', () => {
+  it('is the word beside it, before the one behind a comma or another quantity', () => {
+    const heard = hear('16 surface, 25 at depth', newJob)
+    const looked = look(heard, messageOf(heard))
+    const spots = looked.message.flatMap(({ reading }, at) => (reading ? [at] : []))
+    const beside = wordsBeside(looked, spots)
+    const sharesOfWord = (word: string): number[] =>
+      sharesOf(load().belongs, beside.find((it) => it.names[0] === word) as (typeof beside)[number])
+    const [surface, depth] = [sharesOfWord('surface'), sharesOfWord('depth')]
+    expect(surface[0]).toBeGreaterThan(2 * (surface[1] as number))
+    expect(depth[1]).toBeGreaterThan(2 * (depth[0] as number))
+    for (const it of [surface, depth]) expect(it.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(1)
   })
 })
 
@@ -126,30 +161,33 @@ describe('what is read by it', () => {
 describe('choosing between the two readings', () => {
   const calc = (name: string): Calculation => calculationNamed(name) as Calculation
   const heard = hear('how many posts', newJob)
-  const own = { meant: calc('working-days-later'), bound: [], loose: [], context: [], asks: [], ofKinds: false }
+  const own = { meant: calc('working-days-later'), bound: [], loose: [], context: [], asks: [] }
   const taught = {
     asks: [],
     calculation: calc('bays-in-run'),
     bound: [],
     chosen: [],
     loose: [],
-    ahead: 5,
-    least: 5,
     missing: 0,
+    sure: -0.1,
   }
 
   it('takes the taught one where it lacks less', () => {
     expect(chosenReading(taught, own, heard)).toBe('taught')
   })
 
-  it('gives no figure where two sums explain a message alike', () => {
-    const inTalk = { ...heard, job: { ...newJob, wanted: [{ word: 'posts', at: 'yard' }] } }
-    expect(chosenReading({ ...taught, ahead: 0.2 }, { ...own, meant: undefined }, inTalk)).toBe('torn')
+  it('gives no figure where the taught one is hardly likely to be right', () => {
+    expect(chosenReading({ ...taught, sure: -3 }, own, heard)).toBe('torn')
     expect(whyDeclined({ why: 'unclear', quote: '' })).toContain('rather ask than guess')
   })
 
-  it('keeps ours where the other is hardly better than its next', () => {
-    expect(chosenReading({ ...taught, missing: 4, ahead: 0.5 }, own, heard)).toBe('own')
+  it('asks for what is missing, however unsure', () => {
+    expect(chosenReading({ ...taught, sure: -3, missing: 1 }, own, heard)).toBe('taught')
+  })
+
+  it('keeps ours where it is the same sum and lacks less', () => {
+    const ours = { ...own, meant: calc('bays-in-run') }
+    expect(chosenReading({ ...taught, missing: 9 }, ours, heard)).toBe('own')
   })
 })
 
