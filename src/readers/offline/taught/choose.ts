@@ -70,7 +70,7 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
 
 /** Whether ours has a place for more of what was said. */
 function isBetter(
-  { meant, bound, loose, context }: Own,
+  { meant, bound, loose, context, asks }: Own,
   taught: Taught,
   heard: Heard,
   gives: (it: Wanted) => boolean,
@@ -86,12 +86,14 @@ function isBetter(
   }
   const wanted = context.map((it) => it.word)
   const calcs = meant ? [meant] : askable.filter((it) => wanted.length > 0 && wanted.every((word) => it.gives[word]))
-  if (!calcs.some((it) => it.name === taught.calculation.name)) return false
   const has = new Set(bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]))
   const lacks = (calc: Calculation): number =>
     needsFor(calc, wanted).filter(
       (it) => !has.has(it.name) && !usualFor(calc, it) && it.kind !== 'choice' && !isFed(it.name, has),
     ).length
   const open = Math.min(...calcs.map(lacks)) + loose.length
-  return open < taught.missing + taught.loose.length
+  if (calcs.some((it) => it.name === taught.calculation.name)) return open < taught.missing + taught.loose.length
+  // “How many pickets should I buy for a 48 ft run?” asks by name for what those of one bay lead on to.
+  const leadsOn = calcs.some((it) => Object.keys(taught.calculation.gives).some((word) => it.needs[word]))
+  return asks.length > 0 && open === 0 && leadsOn
 }

@@ -261,7 +261,8 @@ function tried(
         reading: (quantities[i] as { reading: Tagged }).reading,
         word: (words[at] as Word).name,
         named: cueOf(i, words[at] as Word) > 0,
-        sure: score - next,
+        // How far it stands behind the sum is against the reading, and says nothing of what the quantity is.
+        sure: score - next - (taken[at]?.behind ?? 0) * weigh.behind,
       },
     ]
   })

@@ -1,5 +1,5 @@
 // This file is about what the taught reading hands to the offline reader: what is asked, by which calculation, and what each quantity is.
-import { type Calculation, type Wanted, type Word, yard } from '../../../../engine/index.ts'
+import { type Calculation, vocabulary, type Wanted, type Word, yard } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { isAsked } from '../asked-of-fence.ts'
@@ -7,11 +7,12 @@ import { isOfPeople } from '../fits.ts'
 import { saysAnew } from '../said-anew.ts'
 import { depthOfHoles, saidOutright } from '../said-outright.ts'
 import { weight } from '../cue-score.ts'
+import { likelihood } from '../likelihood.ts'
 import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
 import { type Binding, canBe, lackingFor, type Reading, readingsOf, weights } from './decode.ts'
 import { talkedOf } from './talked.ts'
-import { isLater, type Looked } from './features.ts'
+import { cues, isLater, type Looked, sizedAt } from './features.ts'
 import type { MessageKind } from './kinds.ts'
 import { kindsOf, optionSaid, resultsAsked } from './weights.ts'
 import type { Told } from '../../../request.ts'
@@ -71,28 +72,42 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
     outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
   const open = new Set(job.asked.map((it) => it.word))
-  const sure = best.bound.filter((it) => isSure(it, isVerdict && !open.has(it.word)) && !isOutright(it))
+  const sure = best.bound.filter(
+    (it) => isSure(it, isVerdict && !open.has(it.word)) && !isOutright(it) && !isOfUnknown(it, looked),
+  )
+  const taken = new Set([...outright, ...sure].map((it) => it.reading))
+  // What is hardly surer to be that word than another, or none, is left for a question.
+  const loose = [...best.left, ...best.bound.map((it) => it.reading)].filter((it) => !taken.has(it))
+  const has = new Set([...job.decisions, ...outright, ...sure].map((it) => it.word))
+  const only = theOneLacking(looked, best, loose, has)
   return {
     asks: asks.map((word) => ({ word, at: yard })),
     calculation,
     bound: [
       ...outright,
       ...sure.map((it) => ({ reading: it.reading, word: strict(it, calculation), at: yard, score: it.sure })),
+      ...(only ? [only] : []),
     ],
     chosen,
-    // What is hardly surer to be that word than another, or none, is left for a question.
-    loose: [...best.left, ...best.bound.filter((it) => !sure.includes(it)).map((it) => it.reading)].filter(
-      (reading) => !outright.some((it) => it.reading === reading),
+    loose: only ? loose.filter((it) => it !== only.reading) : loose,
+    missing: best.missing.filter((it) => it.name !== only?.word).length,
+    sure: surenessOf(
+      { ...best, left: best.left.filter((it) => !isAmount(it, looked)) },
+      asks.length > 0 ? { share, of: readings } : undefined,
     ),
-    missing: best.missing.length,
-    sure: surenessOf(best, asks.length > 0 ? { share, of: readings } : undefined),
   }
 }
 
 // What each part counts: a quantity that is read wrong, or not at all, is worse than another result that is shown too.
 const counts = { size: 1.5, asked: 0.5, left: 1 } as const
 // What is taken because nothing else is left, and what stands behind a sum, is mostly right.
-const taken = 0.75
+const byItself = 0.75
+
+/** “Make the holes 2 in less, 10 in”: by how much, where the size is said too. */
+const isAmount = ({ end }: Tagged, { heard: { said } }: Looked): boolean =>
+  /^\s*(less|more|wider|narrower|deeper|shallower|longer|shorter|taller|lower|higher|smaller|bigger)\b/i.test(
+    said.slice(end),
+  )
 
 /** Where it asks for nothing new it does not matter by which calculation it is read. */
 function surenessOf(
@@ -101,12 +116,37 @@ function surenessOf(
 ): number {
   const others = asked ? asked.of.reduce((sum, it) => sum + Math.exp(it.score - score), 0) : 1
   const sizes = bound.reduce(
-    (sum, { word, sure }) => sum + Math.log(sure === 0 || !calculation.needs[word] ? taken : 1 / (1 + Math.exp(-sure))),
+    (sum, { word, sure }) =>
+      sum + Math.log(sure === 0 || !calculation.needs[word] ? byItself : 1 / (1 + Math.exp(-sure))),
     0,
   )
   return (
     -Math.log(others) + counts.size * sizes + counts.asked * Math.log(asked?.share ?? 1) - counts.left * left.length
   )
+}
+
+/** One quantity is left, and one word that it can be: one that is lacking, or that the vocabulary names beside it. “Every 8 feet” is how far the readings are apart, and none of them. */
+function theOneLacking(
+  looked: Looked,
+  { calculation, missing }: Reading,
+  loose: readonly Tagged[],
+  has: ReadonlySet<string>,
+): Bound | undefined {
+  const [reading, more] = loose
+  if (!reading || more) return undefined
+  const needed = new Set(Object.keys(calculation.needs))
+  const isAble = canBe(looked, reading)
+  const spot = looked.message.findIndex((it) => it.tag === reading.tag)
+  const size = sizedAt(looked, reading, spot)
+  const able = Object.values(calculation.needs).filter(
+    (it) =>
+      !has.has(it.name) &&
+      isAble(it, needed) &&
+      likelihood(it, reading, looked.heard) > 0 &&
+      (missing.includes(it) || cues(looked, size, it).cue > 0),
+  )
+  const [word] = able
+  return able.length === 1 && word ? { reading, word: word.name, at: yard, score: weight.byPlace } : undefined
 }
 
 /** Its bindings with every row of values in one list, and what is left over and lacking then. */
@@ -156,8 +196,10 @@ function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, 
   const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   const nothing = { asks: [], share: 1 }
-  // “What about without gravel?”: where it is hardly clear what is asked, the talk goes on with what was asked before.
-  if (goesOn && (none > 0.5 || (likely[0]?.share ?? 1) < 0.5)) return nothing
+  if (goesOn && none > 0.5) return nothing
+  // “What about without gravel?”: where it is hardly clear what is asked, it is what was asked before.
+  const before = job.wanted.flatMap(({ word }) => (calculation.gives[word] ? [word] : []))
+  if (goesOn && (likely[0]?.share ?? 1) < 0.5 && before.length > 0) return { asks: before, share: 1 }
   // “It's for a picket fence”: no size, no question and no name of a result ask for another sum.
   const isNamed = looked.hits.some((it) => it.word === likely[0]?.result)
   const isIdle = bound.length === 0 && looked.heard.readings.length === 0
@@ -168,6 +210,13 @@ function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, 
   // A message at the beginning of a talk that only tells asks nothing yet.
   if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return nothing
   return { asks: asked.length > 0 ? asked : calculation.headlines.slice(0, 1), share: likely[0]?.share ?? 1 }
+}
+
+/** “With 7 thingummies”: a number of things that no sentence ever spoke of. */
+function isOfUnknown({ reading, word }: Binding, { message }: Looked): boolean {
+  const next = message[message.findIndex((it) => it.tag === reading.tag) + 1]
+  const isThings = next !== undefined && /^\p{L}{4,}s$/u.test(next.text)
+  return isThings && vocabulary.get(word)?.kind === 'count' && weights().asks.seen[next.stem] === undefined
 }
 
 // “The thingummy is 3 in”: no verdict is given on a size that nothing names and that is not very sure.

@@ -58,7 +58,7 @@ class Known {
 const rounds = { all: 8, before: 2 } as const
 // The first step of a weight, and how strongly it is drawn back towards nothing: what is the same for all words is learned from so much that it needs little.
 const rate = { usual: 0.25, belongs: 0.1 } as const
-const draw = { usual: 0.05, any: 0.002, belongs: 0.0005 } as const
+const draw = { usual: 0.03, any: 0.002, belongs: 0.0005 } as const
 
 /** What a word belongs to before anything is learned: what is near, with nothing between. */
 const atFirst: Readonly<Record<string, number>> = Object.fromEntries(
