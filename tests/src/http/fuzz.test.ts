@@ -270,27 +270,31 @@ function expectNothingInside(text: string): void {
 }
 
 describe('whatever comes', () => {
-  it('to any route, in any method, with any body and headers, is answered in our words', async () => {
-    expect(routes().length).toBeGreaterThan(24)
-    for (const { method, path } of routes())
-      await fc.assert(
-        fc.asyncProperty(
-          fc.record({
-            method: fc.oneof({ weight: 3, arbitrary: fc.constant(method) }, fc.constantFrom(...methods)),
-            at: addressOf(path),
-            headers,
-            body,
-          }),
-          async (sent) => {
-            // The talk that the addresses name is there each time.
-            if (/^DELETE$/i.test(sent.method) && new RegExp(`/${id}(?:[?#].*)?$`).test(sent.at)) return
-            await answered(sent, alone)
-          },
-        ),
-        { numRuns: 25 * times, seed },
-      )
-    expect(lines).toEqual([])
-  }, 120_000 * times)
+  it(
+    'to any route, in any method, with any body and headers, is answered in our words',
+    async () => {
+      expect(routes().length).toBeGreaterThan(24)
+      for (const { method, path } of routes())
+        await fc.assert(
+          fc.asyncProperty(
+            fc.record({
+              method: fc.oneof({ weight: 3, arbitrary: fc.constant(method) }, fc.constantFrom(...methods)),
+              at: addressOf(path),
+              headers,
+              body,
+            }),
+            async (sent) => {
+              // The talk that the addresses name is there each time.
+              if (/^DELETE$/i.test(sent.method) && new RegExp(`/${id}(?:[?#].*)?$`).test(sent.at)) return
+              await answered(sent, alone)
+            },
+          ),
+          { numRuns: 25 * times, seed },
+        )
+      expect(lines).toEqual([])
+    },
+    120_000 * times,
+  )
 
   it('where a secret is asked, and is not said, is let in nowhere and changes nothing', async () => {
     const before = JSON.stringify([await store.list(), await store.read(id)])

@@ -81,7 +81,7 @@ describe('while it runs', () => {
 })
 
 describe('at the start', () => {
-  it.skipIf(process.platform === 'win32')('a folder that is made is for the account it runs under alone', async () => {
+  it('a folder that is made is for the account it runs under alone', async () => {
     const dataFolder = join(folder(), 'new')
     await talkIn(dataFolder, 1)
     // Read, write and enter for its owner, nothing for the group and the others.

@@ -7,7 +7,7 @@ import { cueFeatures, quantityFeatures, standingFeatures, talkFeatures, wordLabe
 import { sizedAt } from './features.ts'
 import { mixed } from './mixed.ts'
 import { any, normal, type Speaking, type Table } from './table.ts'
-import type { Lesson } from './teach.ts'
+import type { Lesson } from './lesson.ts'
 
 /** Numbers of features, and what each counts. */
 interface Numbered {

@@ -1,7 +1,6 @@
 // This file is about teaching: weights from sentences. `npm run teach` writes weights.json; the same sentences give the same weights.
-// What is asked, and what each quantity is, have files of their own. What each quantity is, which option is said, what kind of message it is and what speaks for a whole reading are log-linear:
+// What is asked, and what each quantity is, have files of their own. Which option is said, what kind of message it is and what speaks for a whole reading are log-linear:
 // their weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
-import type { Calculation } from '../../../../engine/index.ts'
 import { readingsOf } from './decode.ts'
 import { taughtBinds } from './teach-binds.ts'
 import {
@@ -15,10 +14,10 @@ import {
   type Weights,
 } from './weights.ts'
 import type { Looked } from './features.ts'
+import type { KindLesson, Lesson, WalkLesson } from './lesson.ts'
 import { any, normal, type Table } from './table.ts'
 import { taughtAsks } from './teach-asks.ts'
-import { kinds, type MessageKind } from './kinds.ts'
-import type { Tagged } from '../../reader.ts'
+import { kinds } from './kinds.ts'
 import {
   askedFeatures,
   beginning,
@@ -30,19 +29,6 @@ import {
   untagged,
 } from '../walk/tags.ts'
 import type { WalkWeights } from '../walk/walk-weights.ts'
-
-export interface Lesson {
-  readonly looked: Looked
-  readonly calculation: Calculation
-  /** What it asks for; empty where it only tells. */
-  readonly results: readonly string[]
-  /** Options that it says, by their words. */
-  readonly options: ReadonlyMap<string, string>
-  /** The words and pairs of words that say so, as `holeShape square`. */
-  readonly saying: readonly string[]
-  /** Each quantity of the sentence and the word it means; nothing where it means none. */
-  readonly meant: readonly { readonly reading: Tagged; readonly spot: number; readonly word: string | null }[]
-}
 
 interface Choice {
   /** What speaks for each thing that could be chosen, and which is right. */
@@ -107,19 +93,6 @@ const pace = {
   sure: { rounds: 12, draw: 0.001 },
   few: { rounds: 30, draw: 0.0001 },
 } as const
-
-/** A message and what kind of message it is. */
-export interface KindLesson {
-  readonly looked: Looked
-  readonly kind: MessageKind
-}
-
-/** A message that tells of a fence side by side, the tag of each of its tokens, and what it asks for. */
-export interface WalkLesson {
-  readonly looked: Looked
-  readonly tags: readonly string[]
-  readonly asks: readonly string[]
-}
 
 export function taught(
   lessons: readonly Lesson[],
