@@ -1,0 +1,69 @@
+// Every example as it was last worked and drawn, kept beside this file. It says nothing of right and wrong, which the tests of each calculation
+// and the evidence say: it shows what a change changes. Look at the difference; where it is meant, `npx vitest run --config .config/vitest.config.ts tests/engine/as-worked.test.ts -u` keeps it.
+import { describe, expect, it } from 'vitest'
+import { catalogue } from '../../engine/catalogue.ts'
+import { fieldPackOf } from '../../engine/job/field-pack.ts'
+import type { Block } from '../../engine/job/sheets.ts'
+import type { Outcome, Table } from '../../engine/outcome.ts'
+import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
+import { show } from '../../engine/quantities/show.ts'
+import { jobOf } from './job/fences.ts'
+import { sixRuns, threeRuns } from './job/whole-fence.ts'
+import { runNamed, systemOf } from './run-named.ts'
+
+const shown = (value: Value): string =>
+  isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
+
+const tableInWords = ({ title, columns, rows }: Table): string[] => [
+  `table: ${title}`,
+  columns.map(({ label, unit }) => (unit ? `${label} (${unit})` : label)).join(' | '),
+  ...rows.map((row) => row.join(' | ')),
+]
+
+function inWords(outcome: Outcome): string[] {
+  const given = [...outcome.given].map(([word, { value, role }]) => `${role} ${word}: ${shown(value)}`)
+  if (!outcome.ok)
+    return [...given, ...outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message} ${it.ask ?? ''}`)]
+  return [
+    ...given,
+    ...outcome.steps.map((it) => `${it.formula} = ${it.substituted} = ${it.result}, ${it.because}`),
+    ...[...outcome.values].map(([word, value]) => `${word}: ${shown(value)}`),
+    ...outcome.doubts.map((it) => `doubt: ${it.message}`),
+    ...outcome.remarks.map((it) => `remark: ${it}`),
+    ...outcome.cited.map((it) => `cited: ${it.label}: ${show(it.value)}`),
+    ...outcome.tables.flatMap(tableInWords),
+  ]
+}
+
+/** A shape a line, so that a difference says which one moved. */
+const byShapes = (svg: string): string => `${svg.replaceAll('><', '>\n<')}\n`
+
+describe('the examples', () => {
+  it.each(catalogue.map((it) => [it.name, it] as const))('%s', async (name, { examples }) => {
+    const outcomes = examples.map(({ given }) => runNamed(name, given, { system: systemOf(given) }).outcome)
+    const worked = outcomes.map((it, i) => [`# ${examples[i]?.ask}`, ...inWords(it), ''].join('\n'))
+    await expect(worked.join('\n')).toMatchFileSnapshot(`as-worked/${name}.txt`)
+    for (const [i, it] of outcomes.entries())
+      if (it.ok && it.drawing) await expect(byShapes(it.drawing)).toMatchFileSnapshot(`as-worked/${name}-${i + 1}.svg`)
+  })
+})
+
+function blockInWords(block: Block): string[] {
+  if (block.kind === 'lines') return [...block.lines]
+  if (block.kind === 'table') return [...tableInWords(block.table), ...(block.blanks ?? [])]
+  return [block.caption, byShapes(block.svg)]
+}
+
+describe('the field packs', () => {
+  it.each([
+    ['six-runs', sixRuns, 'imperial'],
+    ['three-runs', threeRuns, 'imperial'],
+    ['six-runs-metric', sixRuns, 'metric'],
+  ] as const)('%s', async (name, told, system) => {
+    const pack = fieldPackOf(jobOf(told, system), 0)
+    const lines = pack?.sheets.flatMap(({ title, blocks }) => [`# ${title}`, ...blocks.flatMap(blockInWords)]) ?? []
+    const days = pack?.calendar.map(({ what, first, last, note }) => `${first} to ${last}: ${what}. ${note}`) ?? []
+    expect(lines.length).toBeGreaterThan(0)
+    await expect(`${[...lines, ...days].join('\n')}\n`).toMatchFileSnapshot(`as-worked/pack-of-${name}.txt`)
+  })
+})
