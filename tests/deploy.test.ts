@@ -80,7 +80,9 @@ describe('the table of what is held', () => {
       title,
     }))
     expect(named.length).toBeGreaterThan(60)
-    expect(named.filter(({ file, title }) => !read(file).includes(`('${title}'`))).toEqual([])
+    // A long title stands on a line of its own.
+    const titles = (file: string): string => read(file).replaceAll(/\(\s+'/g, "('")
+    expect(named.filter(({ file, title }) => !titles(file).includes(`('${title}'`))).toEqual([])
   })
 
   it('has every item of level 1, and says of each by what it is held, or why not', () => {

@@ -21,7 +21,8 @@ const sizes = [
 const leads = (page: Page, number: number): Promise<string> =>
   entry(page, number)
     .locator('.lead')
-    .allInnerTexts()
+    // What is far from the window is not laid out, and has no inner text until it comes near.
+    .allTextContents()
     .then((it) => it.join('; '))
 
 type Paper = 'light' | 'dark'

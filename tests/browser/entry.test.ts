@@ -229,7 +229,7 @@ describe('an entry', () => {
     // The sketch too; what the person said stays in their units.
     const drawn = (await entry(page, 2).locator('.sketch svg text').allTextContents()).join(' ')
     expect(drawn).toContain('609.6 mm in the ground')
-    expect(drawn).toContain('10 in wide')
+    expect(drawn).toContain('254 mm wide')
     await page.getByLabel('Country').selectOption('uk')
     await whole(page, 3)
     await page.reload()

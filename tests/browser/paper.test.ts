@@ -138,6 +138,8 @@ describe('the book printed by the browser', () => {
     await page.goto(served.address)
     await ask(page, bags)
     await ask(page, 'and if the holes are 12 inches?')
+    // The sheet follows the answer by a moment.
+    await page.locator('#sheet', { hasText: '12 in' }).waitFor({ state: 'attached' })
     const lines = async () => (await wordsOn(await page.pdf({ format: 'A4' }))).map((it) => it.text)
     const before = await lines()
     await page.locator('#lip').click()
