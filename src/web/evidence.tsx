@@ -1,36 +1,30 @@
 // This file is about the evidence as a page: for each calculation its formulas, what it was held against, and what nobody vouches for.
 import { aboutTheTests, type Evidence, figure, kinds, sumOf } from '../evidence.ts'
+import { Leaf } from './leaf.tsx'
 
 export const evidencePage = (evidence: Evidence | undefined): string =>
   `<!doctype html>${String(<Page evidence={evidence} />)}`
 
 const Page = ({ evidence }: { readonly evidence: Evidence | undefined }) => (
-  <html lang="en">
-    <head>
-      <meta charset="utf-8" />
-      <meta name="viewport" content="width=device-width, initial-scale=1" />
-      <meta name="color-scheme" content="light dark" />
-      <title>What the sums were held against · Plumbpost</title>
-      <link rel="icon" href="/web/mark.svg" type="image/svg+xml" />
-      <link rel="stylesheet" href="/web/page.css" />
-    </head>
-    <body>
-      <header class="cover">
-        <h1>Plumbpost</h1>
+  <Leaf
+    title="What the sums were held against"
+    cover={
+      <>
         <p class="by">What the sums were held against.</p>
         <nav aria-label="Pages of the book">
           <a href="/">Back to the book</a>
         </nav>
-      </header>
-      <main class="shared" aria-label="Evidence">
-        {evidence ? (
-          <Report evidence={evidence} />
-        ) : (
-          <p>The report has not been made here yet. Whoever runs this server can make it: npm run evidence</p>
-        )}
-      </main>
-    </body>
-  </html>
+      </>
+    }
+  >
+    <main class="shared" aria-label="Evidence">
+      {evidence ? (
+        <Report evidence={evidence} />
+      ) : (
+        <p>The report has not been made here yet. Whoever runs this server can make it: npm run evidence</p>
+      )}
+    </main>
+  </Leaf>
 )
 
 const Report = ({ evidence }: { readonly evidence: Evidence }) => {
