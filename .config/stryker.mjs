@@ -20,8 +20,8 @@ export default {
   // Strings are prose, names of words and units, or formulas: mutants of the first are noise, and those of the others stop the program at load.
   mutator: { excludedMutations: ['StringLiteral'] },
   concurrency: 1,
-  timeoutMS: 60_000,
-  timeoutFactor: 4,
+  timeoutMS: 15_000,
+  timeoutFactor: 2,
   dryRunTimeoutMinutes: 30,
   tempDirName: 'dist/mutating',
   ignorePatterns: ['dist', 'transcripts-demo', '.plumbpost', 'src/readers', 'tests/bench', 'tests/browser'],

@@ -2,7 +2,7 @@
 import { appendFileSync, readFileSync } from 'node:fs'
 import { relative } from 'node:path'
 
-const { root, results, mutants } = JSON.parse(readFileSync(process.env.PLUMBPOST_MUTANTS, 'utf8'))
+const { root, results, mutants, texts, all } = JSON.parse(readFileSync(process.env.PLUMBPOST_MUTANTS, 'utf8'))
 
 const key = (file, { start, end }, mutator, replacement) =>
   [file, start.line, start.column, end.line, end.column, mutator, replacement].join(' ')
@@ -27,18 +27,25 @@ class Chosen {
   }
 }
 
+/** Results count lines and columns from one, mutants from nought. */
+const fromNought = ({ line, column }) => ({ line: line - 1, column: column - 1 })
+
 class WrittenDown {
   onMutantTested({ fileName, location, mutatorName, replacement, status, testsCompleted, killedBy, coveredBy }) {
     if (status === 'CompileError' || status === 'Ignored') return
     const row = {
       file: relative(root, fileName),
-      ...location,
+      start: fromNought(location.start),
+      end: fromNought(location.end),
       mutator: mutatorName,
       replacement,
       status,
       testsCompleted,
       killedBy,
       covered: coveredBy?.length,
+      source: texts[relative(root, fileName)],
+      noticing: killedBy?.map((it) => texts[it.split('#')[0]]),
+      all,
     }
     appendFileSync(results, `${JSON.stringify(row)}\n`)
   }
