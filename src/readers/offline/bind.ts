@@ -1,7 +1,6 @@
 // This file is about binding: which word each quantity of a message belongs to, by kind, cue and nearness.
 import {
   type Calculation,
-  askable,
   isQuantity,
   needsFor,
   sameValue,
@@ -14,6 +13,7 @@ import type { Heard, Tagged } from '../reader.ts'
 import { limits, type Owned, plainlyMeant, weight } from './cue-score.ts'
 import { daysIn } from './days.ts'
 import type { Bound } from './bound.ts'
+import { thatGiveAny } from './calculations-by-word.ts'
 import { neededBehind } from './feeds.ts'
 import { fits } from './fits.ts'
 import { likelihood } from './likelihood.ts'
@@ -32,7 +32,7 @@ export function bind(
   named?: Calculation,
 ): { bound: Bound[]; loose: Tagged[] } {
   const { heard, message, usable } = scene
-  const answering = named ? [named] : askable.filter((calc) => wanted.some((word) => calc.gives[word]))
+  const answering = named ? [named] : thatGiveAny(wanted)
   const needed = new Set(answering.flatMap((calc) => Object.keys(calc.needs)))
   const behind = neededBehind(needed)
   const pairs = scene.sized.flatMap((it) => pairsOf(it, scene, needed, behind, asksNow))
@@ -338,8 +338,7 @@ function onlyWordLeft(
           !bound.some((it) => it.word === word.name) &&
           !heard.job.decisions.some((it) => it.word === word.name),
       )
-  const required = askable
-    .filter((calc) => wanted.some((word) => calc.gives[word]))
+  const required = thatGiveAny(wanted)
     .slice(0, 1)
     .flatMap((calc) =>
       needsFor(calc, wanted)

@@ -1,10 +1,10 @@
 // This file is about choices in a message: which option of a word was said, and what there is said to be none of.
-import { askable, ofRuns, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import { ofRuns, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
+import { thatNeed } from './calculations-by-word.ts'
 import type { Bound } from './bound.ts'
 import type { Hit } from './lexicon.ts'
-import { groupedBy } from './phrases.ts'
 import { placesFor, type Stretch } from './runs.ts'
 import { filler, quoted, type Token, tokens } from './stems.ts'
 
@@ -28,7 +28,7 @@ export function choicesIn(
   const concerned = (word: string): boolean =>
     (isFence && ofRuns.has(word)) ||
     hasSize(vocabulary.get(word)?.saidOf) ||
-    (needing.get(word) ?? []).some((calc) => [...about].some((it) => calc.gives[it] || calc.needs[it]))
+    thatNeed(word).some((calc) => [...about].some((it) => calc.gives[it] || calc.needs[it]))
   // Where the fence is concerns every answer: whom to ring hangs on it.
   const isTold = (hit: Hit): boolean =>
     hit.word === 'country'
@@ -84,9 +84,6 @@ export function choicesIn(
   }
   return told
 }
-
-/** The calculations that need a word. */
-const needing = groupedBy(askable, (calc) => Object.keys(calc.needs))
 
 /** "Norway spruce", "Virginia creeper": a country that something is named after, and no place. */
 const isOfTimber = (hit: Hit, message: readonly Token[]): boolean => growing.has(message[hit.to]?.stem ?? '')

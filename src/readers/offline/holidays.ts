@@ -1,9 +1,10 @@
 // This file is about holidays that a message speaks of and that are no date in it: “juneteenth off”, “the 4th is a holiday”.
 // None is built in: they differ by country, state and year. Each is handed on as it was said, so that its date is asked for and no sum goes without it.
-import { askable, vocabulary, yard } from '../../../engine/index.ts'
+import { vocabulary, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
+import { thatNeed } from './calculations-by-word.ts'
 import { stem, type Token, tokens } from './stems.ts'
 
 const word = 'holidays'
@@ -31,8 +32,8 @@ export function unreadHolidays(
   wanted: readonly string[],
   calculation: string | undefined,
 ): Told[] {
-  const counts = askable.some(
-    (calc) => calc.needs[word] && (calculation === calc.name || (!calculation && wanted.some((it) => calc.gives[it]))),
+  const counts = thatNeed(word).some(
+    (calc) => calculation === calc.name || (!calculation && wanted.some((it) => calc.gives[it])),
   )
   if (!counts || !vocabulary.has(word)) return []
   const dates = new Set(bound.filter((it) => it.word === word).map((it) => it.reading.tag))

@@ -38,6 +38,7 @@ import { factsIn } from './fence-facts.ts'
 import { bindingByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
 import type { Bound } from './bound.ts'
+import { thatGiveAny } from './calculations-by-word.ts'
 import { withoutDenied } from './denied.ts'
 import { readingsByDate } from './dated-readings.ts'
 import { dangerIn, declined } from './declines.ts'
@@ -363,9 +364,8 @@ const wordsBesideSum = 3 // of a message call for a note that is worth reading b
 
 /** Whether anything is known of what the wanted words need. */
 const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
-  askable.some(
-    (calc) =>
-      wanted.some((it) => calc.gives[it.word]) && heard.job.decisions.some((it) => calc.needs[it.word] !== undefined),
+  thatGiveAny(wanted.map((it) => it.word)).some((calc) =>
+    heard.job.decisions.some((it) => calc.needs[it.word] !== undefined),
   )
 
 const ofParts = askable.filter((it) => Object.values(it.needs).some(isOfParts))

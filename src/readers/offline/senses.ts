@@ -4,6 +4,7 @@ import { tableOf } from '../../../engine/index.ts'
 import { type Calculation, askable, needsFor, usualFor, type Wanted, type Word, yard } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
+import { thatGiveAll, thatNeed } from './calculations-by-word.ts'
 import { isFed } from './feeds.ts'
 import { calculationsIn, type Hit } from './lexicon.ts'
 import { filler, type Token, tokens } from './stems.ts'
@@ -70,9 +71,11 @@ export function sensesOf(wants: readonly Wanted[], message: readonly Token[], hi
     distinct.filter((hit) => wanted.some((it) => hit.from < it.to && it.from < hit.to)).map((hit) => hit.word),
   )
   const isPlainlyAsked = plainly.size > 0
+  const needing = new Map<Calculation, number>()
+  for (const word of spoken) for (const calc of thatNeed(word)) needing.set(calc, (needing.get(calc) ?? 0) + 1)
   return askable.flatMap((calc) => {
     const isCalled = called.includes(calc.name)
-    const near = Object.keys(calc.needs).filter((word) => spoken.has(word)).length
+    const near = needing.get(calc) ?? 0
     if (!isCalled && near === 0) return []
     // What was asked for by a phrase of its own, "board feet", is not swapped for something else.
     if (isPlainlyAsked && !Object.keys(calc.gives).some((word) => plainly.has(word))) return []
@@ -187,9 +190,7 @@ export function bestSense(
 
 /** How well a sense explains the message: what it binds, what it leaves over, and what would have to be asked. */
 function explains({ asks, meant, prior = 0 }: Sense, bound: readonly Bound[], heard: Heard, behind: number): number {
-  const answering = meant
-    ? [meant]
-    : askable.filter((calc) => asks.length > 0 && asks.every((it) => calc.gives[it.word] !== undefined))
+  const answering = meant ? [meant] : thatGiveAll(asks.map((it) => it.word))
   const scores = answering.map((calc) => {
     const mine = bound.filter((it) => calc.needs[it.word] || isBehind(calc, it.word))
     const strength = mine.reduce((sum, it) => sum + Math.min(1, it.score / 4) * (calc.needs[it.word] ? 1 : behind), 0)

@@ -1,5 +1,6 @@
 // This file is about what a message wants to know.
-import { askable, type Job, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import { type Job, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
+import { thatGive } from './calculations-by-word.ts'
 import { calculationsIn, type Hit, isResult } from './lexicon.ts'
 import type { PlaceSaid } from './places.ts'
 import { filler, type Token } from './stems.ts'
@@ -107,15 +108,10 @@ const givesValue = /^(of|is|are|was|be|=|:|about|around|up|at most|under|over)$/
 
 /** How many of these words a calculation needs that gives the word. */
 const needsAmong = (words: ReadonlySet<string>, word: string): number =>
-  Math.max(
-    0,
-    ...askable
-      .filter((calc) => calc.gives[word])
-      .map((calc) => Object.keys(calc.needs).filter((need) => words.has(need)).length),
-  )
+  Math.max(0, ...thatGive(word).map((calc) => Object.keys(calc.needs).filter((need) => words.has(need)).length))
 
-function oncePerWord(of: (word: string) => number): (word: string) => number {
-  const found = new Map<string, number>()
+function oncePerWord<T>(of: (word: string) => T): (word: string) => T {
+  const found = new Map<string, T>()
   return (word) => {
     const it = found.get(word) ?? of(word)
     found.set(word, it)
@@ -215,15 +211,13 @@ function opensClause(at: number, message: readonly Token[]): boolean {
 }
 
 /** Whether it is worked for so many posts, or from something that is: the concrete of the holes, as ready-mix. */
-const hangsOnPosts = (word: string): boolean =>
-  askable.some(
+const hangsOnPosts = oncePerWord((word) =>
+  thatGive(word).some(
     (calc) =>
-      calc.gives[word] &&
-      (calc.needs.posts ||
-        Object.keys(calc.needs).some((need) =>
-          askable.some((other) => other.joins && other.gives[need] && other.needs.posts),
-        )),
-  )
+      calc.needs.posts ||
+      Object.keys(calc.needs).some((need) => thatGive(need).some((other) => other.joins && other.needs.posts)),
+  ),
+)
 
 /** "How many bags together?", "for both?": all kinds of post, unless one of them is named. */
 const saysAll = (message: readonly Token[]): boolean => {

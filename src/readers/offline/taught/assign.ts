@@ -34,15 +34,23 @@ export function bestInOrder(
 ): number[] {
   let beginnings: Beginning[] = [{ word: -1, last: -1, before: undefined, sum: 0 }]
   for (const row of gain) {
+    const able = row.flatMap((own, word) => (own > hopeless ? [word] : []))
     const next: Beginning[] = []
-    for (const before of beginnings) {
-      next.push({ word: -1, last: before.last, before, sum: before.sum })
-      for (const [word, own] of row.entries())
-        if (own > hopeless && (isList[word] || !isTaken(before, word)))
-          next.push({ word, last: word, before, sum: before.sum + own + follows(before.last, word) })
+    // What comes later stands behind what is as sure.
+    const keep = (before: Beginning, word: number, last: number, sum: number): void => {
+      let at = next.length
+      if (at === kept && sum <= (next[kept - 1] as Beginning).sum) return
+      while (at > 0 && (next[at - 1] as Beginning).sum < sum) at--
+      next.splice(at, 0, { word, last, before, sum })
+      if (next.length > kept) next.pop()
     }
-    next.sort((a, b) => b.sum - a.sum)
-    beginnings = next.slice(0, kept)
+    for (const before of beginnings) {
+      keep(before, -1, before.last, before.sum)
+      for (const word of able)
+        if (isList[word] || !isTaken(before, word))
+          keep(before, word, word, before.sum + (row[word] as number) + follows(before.last, word))
+    }
+    beginnings = next
   }
   const whole = ({ last, sum }: Beginning): number => sum + (last < 0 ? 0 : follows(last, -1))
   let best = beginnings.reduce((a, b) => (whole(b) > whole(a) ? b : a))
@@ -51,21 +59,25 @@ export function bestInOrder(
   return words
 }
 
+/** How well each word of a row of them follows each other one, with -1 for the beginning and the end. */
+export function followingOf(follows: Table, words: readonly Word[]): (before: number, after: number) => number {
+  const size = words.length + 1
+  const names = words.map((it) => it.name)
+  const [before, after] = [ends.first, ends.last].map((end) => [end, ...names]) as [string[], string[]]
+  const all = Float64Array.from({ length: size * size }, (_, at) =>
+    followsOf(follows, before[Math.floor(at / size)] as string, after[at % size] as string),
+  )
+  return (one, next) => all[(one + 1) * size + next + 1] as number
+}
+
 /** Each quantity and the number of its word: all together as sure as can be, and every word that is no list once; and how sure each is of any, beside what the others are. */
 export function assigned(
   alone: readonly (readonly number[])[],
-  words: readonly Word[],
-  follows: Table,
+  isList: readonly boolean[],
+  after: (before: number, after: number) => number,
   isSame: (i: number, j: number) => boolean,
 ): { chosen: (number | undefined)[]; scores: number[][] } {
-  const nameOf = (at: number, end: string): string => words[at]?.name ?? end
-  const after = (before: number, at: number): number =>
-    followsOf(follows, nameOf(before, ends.first), nameOf(at, ends.last))
-  const best = bestInOrder(
-    alone,
-    words.map((it) => it.list === true),
-    after,
-  )
+  const best = bestInOrder(alone, isList, after)
   const scores = alone.map((row, i) => {
     const before = best.slice(0, i).findLast((it) => it >= 0) ?? -1
     const next = best.slice(i + 1).find((it) => it >= 0) ?? -1

@@ -1,15 +1,8 @@
 // This file is about choosing between the two readings of a message: the one by the vocabulary alone, and the one that was taught.
-import {
-  askable,
-  type Calculation,
-  needsFor,
-  usualFor,
-  vocabulary,
-  type Wanted,
-  yard,
-} from '../../../../engine/index.ts'
+import { type Calculation, needsFor, usualFor, vocabulary, type Wanted, yard } from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
+import { thatGiveAll } from '../calculations-by-word.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import { hoursInTable } from '../hour-table.ts'
 import type { PlaceSaid } from '../places.ts'
@@ -85,7 +78,7 @@ function isBetter(
     return isDay || (isSame && loose.length < taught.loose.length && bound.length >= taught.bound.length)
   }
   const wanted = context.map((it) => it.word)
-  const calcs = meant ? [meant] : askable.filter((it) => wanted.length > 0 && wanted.every((word) => it.gives[word]))
+  const calcs = meant ? [meant] : thatGiveAll(wanted)
   const has = new Set(bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]))
   const lacks = (calc: Calculation): number =>
     needsFor(calc, wanted).filter(

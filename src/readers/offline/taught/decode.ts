@@ -21,20 +21,12 @@ import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
 import { likelihood } from '../likelihood.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
-import { isFed, neededBehind } from '../feeds.ts'
+import { isFed } from '../feeds.ts'
 import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
+import { eachBehind, takes } from './takes.ts'
 import { talkedOf } from './talked.ts'
-import {
-  cueFeatures,
-  kindsOf,
-  load,
-  quantityFeatures,
-  standingFeatures,
-  talkFeatures,
-  type Weights,
-  wordLabel,
-} from './weights.ts'
+import { cueFeatures, kindsOf, load, quantityFeatures, talkFeatures, type Weights, wordLabel } from './weights.ts'
 
 export interface Binding {
   readonly reading: Tagged
@@ -59,8 +51,6 @@ export interface Reading {
 }
 
 const weigh = {
-  /** A word that belongs to what stands behind, for each step: in logarithms, as all scores. */
-  behind: -3,
   /** It answers a question of its own, and none of its own phrases is in the message: the plain one is meant. */
   uncalled: -0.8,
   /** A quantity that it binds counts by how surely, up to so sure. */
@@ -114,27 +104,6 @@ interface Tried extends Omit<Reading, 'score'> {
   readonly each: readonly number[]
 }
 
-/** A word that a reading may take, and how far it stands behind the calculation’s own. */
-interface Takes {
-  readonly word: Word
-  readonly behind: number
-}
-
-const farthest = 2
-const takenBy = new Map<string, readonly Takes[]>()
-/** What a calculation could be told: its own words, and those of what may stand in for them. */
-function takes(calculation: Calculation): readonly Takes[] {
-  const known = takenBy.get(calculation.name)
-  if (known) return known
-  const found = [...neededBehind(new Set(Object.keys(calculation.needs)))].flatMap(([name, behind]): Takes[] => {
-    const word = vocabulary.get(name) as Word
-    const isTold = word.kind !== 'choice' && word.kind !== 'verdict' && !word.unsaid
-    return isTold && behind <= farthest ? [{ word: calculation.needs[name] ?? word, behind }] : []
-  })
-  takenBy.set(calculation.name, found)
-  return found
-}
-
 /** A quantity, what it looks like to the weights, and which words it can be. */
 interface Read extends Sized {
   readonly features: readonly string[]
@@ -147,15 +116,14 @@ class Scores {
   /** The words that may belong to a quantity, by the names they have there, and the share of each that is every quantity's. */
   private readonly beside: readonly { readonly names: readonly string[]; readonly shares: readonly number[] }[]
   private readonly known = new Map<string, (number | undefined)[]>()
+  private readonly spoken = new Map<string, readonly number[]>()
+  private told: number | undefined
   readonly called: ReadonlySet<string>
-  /** How likely the message only tells. */
-  readonly tells: number
   constructor(
     private readonly looked: Looked,
     readonly by: Weights,
   ) {
     this.called = new Set(calculationsIn(looked.message))
-    this.tells = kindsOf(by, looked).get('told') ?? 0
     this.quantities = looked.message.flatMap(({ reading }, spot) =>
       reading
         ? [
@@ -173,6 +141,11 @@ class Scores {
       shares: sharesOf(by.belongs, it),
     }))
   }
+  /** How likely the message only tells. */
+  get tells(): number {
+    this.told ??= kindsOf(this.by, this.looked).get('told') ?? 0
+    return this.told
+  }
   /** How well the quantity of that place goes with a word; with none, how well it means nothing. */
   of(word: Word | undefined, i: number): number {
     const name = wordLabel(word)
@@ -181,11 +154,21 @@ class Scores {
     own[i] ??= this.worked(word, name, i)
     return own[i] as number
   }
+  /** How much each word of the message speaks for that label, where it belongs to a quantity. */
+  private besideOf(name: string): readonly number[] {
+    const known = this.spoken.get(name)
+    if (known) return known
+    const speaking = this.by.binds[name]
+    const found = this.beside.map(({ names }) => speaksOf(speaking, names))
+    this.spoken.set(name, found)
+    return found
+  }
   private worked(word: Word | undefined, name: string, i: number): number {
     const { binds } = this.by
     const size = this.quantities[i] as Read
+    const ofWords = this.besideOf(name)
     const own = this.beside.reduce(
-      (sum, { names, shares }) => sum + (shares[i] as number) * speaksOf(binds[name], names),
+      (sum, { shares }, at) => sum + (shares[i] as number) * (ofWords[at] as number),
       speaksOf(binds[name], size.features),
     )
     if (!word) return own
@@ -217,22 +200,18 @@ function tried(
 ): Tried {
   const { job } = looked.heard
   const told = new Set(job.decisions.map((it) => it.word))
-  const taken = takes(calculation)
-  const words = taken.map((it) => it.word)
-  const needed = new Set(words.map((it) => it.name))
+  const { words, names: needed, isList, behind, standing, after } = takes(calculation, known.by)
   const { quantities } = known
-  const standing = taken.map(({ word, behind }) =>
-    behind > 0 ? behind * weigh.behind : scoreOf(known.by.binds[any], standingFeatures(word, calculation)),
-  )
-  const alone = quantities.map(({ reading, canBe }, i) =>
-    words.map((word, j) =>
+  const alone = quantities.map(({ reading, canBe }, i) => {
+    const idle = known.of(undefined, i)
+    return words.map((word, j) =>
       !spent.has(reading.tag) && canBe(word, needed)
-        ? known.of(word, i) - known.of(undefined, i) + (standing[j] as number)
+        ? known.of(word, i) - idle + (standing[j] as number)
         : Number.NEGATIVE_INFINITY,
-    ),
-  )
+    )
+  })
   const cueOf = (i: number, word: Word): number => cues(looked, quantities[i] as Sized, word).cue
-  const { chosen, scores } = assigned(alone, words, known.by.follows, (i, j) => {
+  const { chosen, scores } = assigned(alone, isList, after, (i, j) => {
     if (!isBy(looked.message, quantities[i]?.spot, quantities[j]?.spot)) return false
     const [a, b] = [quantities[i]?.reading, quantities[j]?.reading]
     if (a?.quantity && b?.quantity) return sameValue(a.quantity, b.quantity)
@@ -254,7 +233,7 @@ function tried(
     const score = own[at] as number
     const next = Math.max(
       0,
-      ...own.filter((_, other) => other !== at && !chosen.includes(other) && taken[other]?.behind === 0),
+      ...own.filter((_, other) => other !== at && !chosen.includes(other) && behind[other] === 0),
     )
     return [
       {
@@ -262,7 +241,7 @@ function tried(
         word: (words[at] as Word).name,
         named: cueOf(i, words[at] as Word) > 0,
         // How far it stands behind the sum is against the reading, and says nothing of what the quantity is.
-        sure: score - next - (taken[at]?.behind ?? 0) * weigh.behind,
+        sure: score - next - (behind[at] ?? 0) * eachBehind,
       },
     ]
   })
@@ -312,7 +291,7 @@ interface Found extends Pick<Tried, 'calculation' | 'bound' | 'left' | 'missing'
 function speaking(
   { calculation, asked, bound, left, missing, each }: Found,
   job: Job,
-  { tells }: Scores,
+  scores: Scores,
 ): [string, number][] {
   const told = new Set(job.decisions.map((it) => it.word))
   const open = new Set(job.asked.map((it) => it.word))
@@ -331,6 +310,7 @@ function speaking(
   const { now, before } = talkedOf(job)
   const isTalk = now.includes(calculation.name)
   if (isLater(job)) {
+    const { tells } = scores
     const isBefore = !isTalk && before.has(calculation.name)
     const must = needsFor(calculation, calculation.headlines).filter(
       (it) => !usualFor(calculation, it) && it.kind !== 'choice',

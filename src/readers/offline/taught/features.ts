@@ -20,6 +20,16 @@ export function look(heard: Heard, message: readonly Token[], hits: readonly Hit
   return { heard, message, hits, usable: owners(withoutInner(hits, message), message, placesIn(message)) }
 }
 
+/** What is worked once for each message, however many ask for it. */
+function oncePerMessage<T>(work: (looked: Looked) => T): (looked: Looked) => T {
+  const known = new WeakMap<Looked, T>()
+  return (looked) => {
+    const found = known.get(looked) ?? work(looked)
+    known.set(looked, found)
+    return found
+  }
+}
+
 /** A token as the weights know it: a quantity is only what kind of thing it is. */
 const shape = ({ reading, stem }: Token): string =>
   !reading
@@ -41,8 +51,15 @@ export const namesOf = (token: Token): string[] => {
   return thing === undefined ? [own] : [own, thing]
 }
 
-/** The telling words of a message, and each two that follow one another, with the tokens that they begin and end at. */
-export function phrasesOf({ message }: Looked): { words: string; from: number; to: number }[] {
+/** Words, with the tokens that they begin and end at. */
+interface Phrase {
+  readonly words: string
+  readonly from: number
+  readonly to: number
+}
+
+/** The telling words of a message, and each two that follow one another. */
+export const phrasesOf = oncePerMessage(({ message }): readonly Phrase[] => {
   const telling = message.flatMap((token, at) =>
     isSign(token) || filler.has(token.stem) ? [] : [{ words: shape(token), from: at, to: at }],
   )
@@ -55,19 +72,19 @@ export function phrasesOf({ message }: Looked): { words: string; from: number; t
       return isParted ? [] : [{ words: `${before.words} ${it.words}`, from: before.from, to: it.to }]
     }),
   ]
-}
+})
 
 /** The same as features, and the things they speak of by one name each. */
-export function wordsOf(looked: Looked): string[] {
+export const wordsOf = oncePerMessage((looked): readonly string[] => {
   const words = phrasesOf(looked).map((it) => it.words)
   return [...new Set([...words, ...words.flatMap((it) => thingOf.get(it) ?? [])])]
-}
+})
 
 /** Every word, the small ones too: “without”, “before”, “if i” tell a danger from a sum. */
-export function everyWordOf({ message }: Looked): string[] {
+export const everyWordOf = oncePerMessage(({ message }): readonly string[] => {
   const shapes = message.filter((it) => !isSign(it)).map(shape)
   return [...new Set([...shapes, ...shapes.slice(1).map((it, i) => `${shapes[i]} ${it}`)])]
-}
+})
 
 /** Things that people call by many names, each by one of its own. */
 const thingOf: ReadonlyMap<string, string> = new Map(
