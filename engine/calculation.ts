@@ -143,7 +143,7 @@ const notAlike = (
 ): Problem => ({
   code: 'contradictory',
   word: name,
-  message: `The ${word?.label ?? spaced(name)} is not the same everywhere: ${each.map((it, i) => `${show(it)} (${placeLabel(places[i] as string)})`).join(', ')}. All of it together needs one. Give one for all, or ask for each kind of post on its own.`,
+  message: `I have more than one value for ${word ? inSentence(word) : `the ${spaced(name)}`}: ${each.map((it, i) => `${show(it)} (${placeLabel(places[i] as string)})`).join(', ')}. All of it together needs one. Give one for all, or ask for each kind of post on its own.`,
 })
 
 /** A rounding that could go either way: both whole numbers are shown, and which of them was taken. */

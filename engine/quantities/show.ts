@@ -54,6 +54,7 @@ export const showApart = (q: Quantity): string => show(q).replace(' difference',
 const irregular: Record<string, string> = {
   foot: 'feet',
   inch: 'inches',
+  leaf: 'leaves',
   'board foot': 'board feet',
   'o’clock': 'o’clock',
 }

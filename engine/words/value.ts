@@ -99,7 +99,6 @@ export function fitted(
     // "3 days" of notice are counted days, where it is days that the word counts.
     if (word.kind === 'count' && q.kind === 'duration' && word.noun?.endsWith(' day'))
       return { kind: 'count', amount: amountIn(q, 'day'), unit: word.noun }
-    if (word.kind === 'temperatureDifference' && q.kind === 'temperature') return undefined
     return undefined
   }
   // A number alone is no day of the calendar.

@@ -4,36 +4,10 @@ import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../engine/catalogue.ts'
 import { fieldPackOf } from '../../engine/job/field-pack.ts'
 import type { Block } from '../../engine/job/sheets.ts'
-import type { Outcome, Table } from '../../engine/outcome.ts'
-import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
-import { show } from '../../engine/quantities/show.ts'
+import { inWords, tableInWords } from './in-words.ts'
 import { jobOf } from './job/fences.ts'
 import { sixRuns, threeRuns } from './job/whole-fence.ts'
 import { runNamed, systemOf } from './run-named.ts'
-
-const shown = (value: Value): string =>
-  isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
-
-const tableInWords = ({ title, columns, rows }: Table): string[] => [
-  `table: ${title}`,
-  columns.map(({ label, unit }) => (unit ? `${label} (${unit})` : label)).join(' | '),
-  ...rows.map((row) => row.join(' | ')),
-]
-
-function inWords(outcome: Outcome): string[] {
-  const given = [...outcome.given].map(([word, { value, role }]) => `${role} ${word}: ${shown(value)}`)
-  if (!outcome.ok)
-    return [...given, ...outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message} ${it.ask ?? ''}`)]
-  return [
-    ...given,
-    ...outcome.steps.map((it) => `${it.formula} = ${it.substituted} = ${it.result}, ${it.because}`),
-    ...[...outcome.values].map(([word, value]) => `${word}: ${shown(value)}`),
-    ...outcome.doubts.map((it) => `doubt: ${it.message}`),
-    ...outcome.remarks.map((it) => `remark: ${it}`),
-    ...outcome.cited.map((it) => `cited: ${it.label}: ${show(it.value)}`),
-    ...outcome.tables.flatMap(tableInWords),
-  ]
-}
 
 /** A shape a line, so that a difference says which one moved. */
 const byShapes = (svg: string): string => `${svg.replaceAll('><', '>\n<')}\n`

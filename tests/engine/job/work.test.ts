@@ -71,12 +71,12 @@ describe('words told for one kind of post', () => {
 
   it('what the whole job shares must be one: spares, and what a bag makes', () => {
     expect(result(workedFrom({ ...twelve, 'spare@corner-posts': '10 %' }), 'concrete')).toContain(
-      'not the same everywhere: 10 % (corner posts), 0 % (gate posts)',
+      'I have more than one value for the added for spills and rough holes: 10 % (corner posts), 0 % (gate posts)',
     )
     const { bagYield: _, ...rest } = twelve
     expect(
       result(workedFrom({ ...rest, 'bagYield@corner-posts': '0.6 ft3', 'bagYield@gate-posts': '0.45 ft3' }), 'bags'),
-    ).toContain('not the same everywhere: 0.6 ft³ (corner posts), 0.45 ft³ (gate posts)')
+    ).toContain('I have more than one value for what a bag makes: 0.6 ft³ (corner posts), 0.45 ft³ (gate posts)')
   })
 
   // 60 lb at the gates would be another bag than 80 lb at the corners: what feeds the sum is worked kind by kind too.

@@ -1,0 +1,28 @@
+// This file is about an outcome in words, line by line, as tests keep it.
+import type { Outcome, Table } from '../../engine/outcome.ts'
+import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
+import { show } from '../../engine/quantities/show.ts'
+
+export const shown = (value: Value): string =>
+  isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
+
+export const tableInWords = ({ title, columns, rows }: Table): string[] => [
+  `table: ${title}`,
+  columns.map(({ label, unit }) => (unit ? `${label} (${unit})` : label)).join(' | '),
+  ...rows.map((row) => row.join(' | ')),
+]
+
+export function inWords(outcome: Outcome): string[] {
+  const given = [...outcome.given].map(([word, { value, role }]) => `${role} ${word}: ${shown(value)}`)
+  if (!outcome.ok)
+    return [...given, ...outcome.problems.map((it) => `${it.code} ${it.word}: ${it.message} ${it.ask ?? ''}`)]
+  return [
+    ...given,
+    ...outcome.steps.map((it) => `${it.formula} = ${it.substituted} = ${it.result}, ${it.because}`),
+    ...[...outcome.values].map(([word, value]) => `${word}: ${shown(value)}`),
+    ...outcome.doubts.map((it) => `doubt: ${it.message}`),
+    ...outcome.remarks.map((it) => `remark: ${it}`),
+    ...outcome.cited.map((it) => `cited: ${it.label}: ${show(it.value)}`),
+    ...outcome.tables.flatMap(tableInWords),
+  ]
+}
