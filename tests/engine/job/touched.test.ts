@@ -9,7 +9,7 @@ import { decisionsOf, jobOf, planFrom, type Told } from './fences.ts'
 const run = { 'runLength@front': '48 ft', widestBay: '8 ft', postWidth: '3 1/2 in', postAbove: '4 ft' }
 
 /** What is said when that is told next. */
-function after(told: Told, change: Told): string[] {
+function saidAfter(told: Told, change: Told): string[] {
   const before = jobOf(told)
   return touched(before, decide(before, decisionsOf(change, 1)), newMemo(), 1)
 }
@@ -40,12 +40,12 @@ describe('a change', () => {
     ['8', 'You have 8 posts of the 8 posts the fence takes.'],
     ['9', 'You have 9 posts, and the fence takes 8 posts now: 1 post too many.'],
   ])('to 56 ft, with %s posts bought, says what is still to buy', (postsBought, said) => {
-    expect(after({ ...run, postsBought }, { 'runLength@front': '56 ft' })).toEqual([said])
+    expect(saidAfter({ ...run, postsBought }, { 'runLength@front': '56 ft' })).toEqual([said])
   })
 
   it('that leaves what is bought and needed as it was says nothing; one of what is bought does', () => {
-    expect(after({ ...run, postsBought: '5' }, { picketWidth: '3 1/2 in' })).toEqual([])
-    expect(after({ ...run, postsBought: '5' }, { postsBought: '6' })).toEqual([
+    expect(saidAfter({ ...run, postsBought: '5' }, { picketWidth: '3 1/2 in' })).toEqual([])
+    expect(saidAfter({ ...run, postsBought: '5' }, { postsBought: '6' })).toEqual([
       'You have 6 posts of the 7 posts the fence takes: 1 post still to buy.',
     ])
     const job = jobOf({ ...run, postsBought: '5' })
@@ -53,7 +53,7 @@ describe('a change', () => {
   })
 
   it('before there is any run, or after the runs are gone, says nothing', () => {
-    expect(after({ postsBought: '5' }, { 'runLength@front': '48 ft' })).toEqual([])
+    expect(saidAfter({ postsBought: '5' }, { 'runLength@front': '48 ft' })).toEqual([])
   })
 
   const again = (what: string): string => `On the front run ${what} done already: this would be work done again there.`
@@ -65,13 +65,13 @@ describe('a change', () => {
     ['rails', { postLength: '8 ft' }, [again('the posts are')]],
     ['posts', { picketWidth: '3 1/2 in' }, []],
   ] as const)('where %s are done and %j is told says what is done again', (doneSoFar, change, said) => {
-    expect(after({ ...run, 'doneSoFar@front': doneSoFar }, change)).toEqual(said)
-    expect(after({ ...run, doneSoFar }, change)).toEqual(said)
+    expect(saidAfter({ ...run, 'doneSoFar@front': doneSoFar }, change)).toEqual(said)
+    expect(saidAfter({ ...run, doneSoFar }, change)).toEqual(said)
   })
 
   it('on one run is no work done again on the other', () => {
     const two = { ...run, 'runLength@left': '40 ft', 'doneSoFar@front': 'posts', 'doneSoFar@left': 'holes' }
-    expect(after(two, { 'runLength@left': '48 ft' })).toEqual([
+    expect(saidAfter(two, { 'runLength@left': '48 ft' })).toEqual([
       'On the left run the holes are done already: this would be work done again there.',
     ])
   })
