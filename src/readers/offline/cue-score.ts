@@ -351,36 +351,50 @@ export function owners(hits: readonly Hit[], message: readonly Token[], places: 
     const start = kinds ? kinds.from : hit.from
     const [one, two] = [message[start - 1], message[start - 2]]
     // "picket width: 3 1/2 in": a colon gives what follows, whatever stood before.
-    if (message[hit.to]?.text === ':' && message[hit.to + 1]?.tag)
-      return { ...hit, from: start, owner: hit.to + 1, behind: false }
-    if (leads && message[hit.to]?.tag) return { ...hit, from: start, owner: hit.to, behind: false }
+    if (message[hit.to]?.text === ':' && message[hit.to + 1]?.tag) return ownedBy(hit, start, hit.to + 1, false)
+    if (leads && message[hit.to]?.tag) return ownedBy(hit, start, hit.to, false)
     // "24 % dries to 12 %": a name that ends so speaks of what follows it.
-    if (hit.sort === 'name' && leadsOn(hit, message)) return { ...hit, from: start, owner: hit.to, behind: false }
+    if (hit.sort === 'name' && leadsOn(hit, message)) return ownedBy(hit, start, hit.to, false)
     // "two 42 in gates": the number counts, the size measures.
-    if (counts && one?.measured && two?.tag && !two.measured)
-      return { ...hit, from: start - 1, owner: start - 2, behind: true }
+    if (counts && one?.measured && two?.tag && !two.measured) return ownedBy(hit, start - 1, start - 2, true)
     // "ten 12 in square holes": the same, with one word between the size and the thing.
     const three = message[start - 3]
     const isWordBetween = (): boolean =>
       one !== undefined && !one.tag && /^\p{L}/u.test(one.text) && !phraseEnds.has(one.stem)
     if (counts && two?.measured && three?.tag && !three.measured && isWordBetween())
-      return { ...hit, from: start - 2, owner: start - 3, behind: true }
+      return ownedBy(hit, start - 2, start - 3, true)
     // "10 holes of 10 inches": the holes are counted by the bare number, and measured by what comes after.
     // "900 mm in side 3": a name of something counted belongs to the number, not to the size before it.
     const led = leadsTo(hit.to)
     if (counts && hit.sort === 'name' && one?.measured && led !== null && !message[led]?.measured)
-      return { ...hit, from: start, owner: led, behind: false }
+      return ownedBy(hit, start, led, false)
     const isBareOfOther = one?.tag !== undefined && !one.measured && !counts && hit.sort !== 'side'
     // "three sides, 40 ft, …": the bare number says how many values follow.
     const row = word?.list && !counts && hit.sort !== 'side' ? rowAfter(hit.to) : null
-    if (row !== null && !one?.measured && !two?.measured) return { ...hit, from: start, owner: row, behind: false }
-    if (one?.tag && !(isBareOfOther && leadsTo(hit.to) !== null))
-      return { ...hit, from: start, owner: start - 1, behind: true }
+    if (row !== null && !one?.measured && !two?.measured) return ownedBy(hit, start, row, false)
+    if (one?.tag && !(isBareOfOther && leadsTo(hit.to) !== null)) return ownedBy(hit, start, start - 1, true)
     if (two?.tag && one && /^[\p{L}]/u.test(one.text) && !phraseEnds.has(one.stem) && hit.sort !== 'side')
-      return { ...hit, from: start, owner: start - 2, behind: true }
-    return { ...hit, from: start, owner: leadsTo(hit.to), behind: false }
+      return ownedBy(hit, start, start - 2, true)
+    return ownedBy(hit, start, leadsTo(hit.to), false)
   })
 }
+
+/** A cue with the quantity that it touches. Its parts are named one by one: a long message has thousands of them. */
+const ownedBy = (
+  { word, sort, option, to, length }: Hit,
+  from: number,
+  owner: number | null,
+  behind: boolean,
+): Owned => ({
+  word,
+  sort,
+  option,
+  from,
+  to,
+  length,
+  owner,
+  behind,
+})
 
 function bonus(word: Word, hit: Owned, spot: number, plainly: boolean): number {
   // A thing alone says which word is meant only where that word is its plain measure: pickets have a width before they have a gap.

@@ -9,7 +9,7 @@ export interface Cue {
   readonly word: string
   readonly sort: Sort
   /** The option, for a choice. */
-  readonly option?: string
+  readonly option?: string | undefined
 }
 
 interface Phrase {
@@ -126,7 +126,7 @@ export function cuesIn(message: readonly Token[]): Hit[] {
       for (const cue of cues) {
         if (cue.sort === 'ask') loose ??= matchFrom(message, from, stems, true)
         const to = cue.sort === 'ask' ? loose : whole
-        if (to != null) hits.push({ ...cue, from, to, length })
+        if (to != null) hits.push({ word: cue.word, sort: cue.sort, option: cue.option, from, to, length })
       }
     }
   })

@@ -25,6 +25,13 @@ export const askFeatures = (looked: Looked): string[] => [
 // As if every feature had been seen so often more in every calculation (Lidstone’s rule): little, since what a calculation never had speaks against it.
 const unseen = 0.01
 
+/** How much it speaks for a calculation that a feature was seen so often in it: the same few numbers come again and again. */
+const seenSo = (times: number): number => {
+  logarithms[times] ??= Math.log((times + unseen) / unseen)
+  return logarithms[times]
+}
+const logarithms: number[] = []
+
 interface Sizes {
   /** How many features the sentences of each label had in all. */
   readonly each: readonly number[]
@@ -64,7 +71,7 @@ export function askedFor(asks: Asks, looked: Looked): Map<string, Asked> {
   for (const row of known)
     for (let i = 0; i < row.length; i += 3) {
       const at = row[i] as number
-      counted[at] = (counted[at] as number) + Math.log(((row[i + 1] as number) + unseen) / unseen)
+      counted[at] = (counted[at] as number) + seenSo(row[i + 1] as number)
       weighed[at] = (weighed[at] as number) + (row[i + 2] as number) / 100
     }
   // Words that follow one another say much the same: together they count less than one by one.

@@ -5,11 +5,9 @@ import {
   calculationNamed,
   fittedReading,
   type Job,
-  needsFor,
   sameValue,
   systemOf,
   toNumber,
-  usualFor,
   vocabulary,
   type Word,
 } from '../../../../engine/index.ts'
@@ -21,10 +19,9 @@ import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
 import { likelihood } from '../likelihood.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
-import { isFed } from '../feeds.ts'
 import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
-import { eachBehind, takes } from './takes.ts'
+import { eachBehind, lackingFor, mustBeTold, takes } from './takes.ts'
 import { talkedOf } from './talked.ts'
 import { cueFeatures, kindsOf, load, quantityFeatures, talkFeatures, type Weights, wordLabel } from './weights.ts'
 
@@ -110,6 +107,17 @@ interface Read extends Sized {
   readonly canBe: Fits
 }
 
+/** The same, worked once for each word of those that are needed; a stick may be one word or another, as it is needed. */
+function oncePerWord({ section }: Tagged, canBe: Fits): Fits {
+  if (section) return canBe
+  const known = new Map<Word, boolean>()
+  return (word, needed) => {
+    const does = known.get(word) ?? canBe(word, needed)
+    known.set(word, does)
+    return does
+  }
+}
+
 /** How well each quantity of a message goes with a word, worked once for all calculations. */
 class Scores {
   readonly quantities: readonly Read[]
@@ -130,7 +138,7 @@ class Scores {
             {
               ...sizedAt(looked, reading, spot),
               features: quantityFeatures(looked, reading, spot),
-              canBe: canBe(looked, reading),
+              canBe: oncePerWord(reading, canBe(looked, reading)),
             },
           ]
         : [],
@@ -312,9 +320,7 @@ function speaking(
   if (isLater(job)) {
     const { tells } = scores
     const isBefore = !isTalk && before.has(calculation.name)
-    const must = needsFor(calculation, calculation.headlines).filter(
-      (it) => !usualFor(calculation, it) && it.kind !== 'choice',
-    )
+    const must = mustBeTold(calculation)
     const known = must.filter((it) => told.has(it.name)).length
     const again = bound.filter((it) => told.has(it.word)).length
     features.push(
@@ -345,12 +351,6 @@ function speaking(
   }
   return features
 }
-
-/** The words that a calculation cannot do without, and that neither a person nor another calculation has given. */
-export const lackingFor = (calculation: Calculation, has: ReadonlySet<string>): Word[] =>
-  needsFor(calculation, calculation.headlines).filter(
-    (it) => !has.has(it.name) && !usualFor(calculation, it) && it.kind !== 'choice' && !isFed(it.name, has),
-  )
 
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
   const word = vocabulary.get(name)

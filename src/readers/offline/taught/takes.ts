@@ -1,6 +1,6 @@
 // This file is about what each calculation could be told, and what that is to the weights: it hangs on the catalogue and the weights alone, and is worked once.
-import { type Calculation, vocabulary, type Word } from '../../../../engine/index.ts'
-import { neededBehind } from '../feeds.ts'
+import { type Calculation, needsFor, usualFor, vocabulary, type Word } from '../../../../engine/index.ts'
+import { isFed, neededBehind } from '../feeds.ts'
 import { followingOf } from './assign.ts'
 import { any, scoreOf } from './table.ts'
 import { standingFeatures, type Weights } from './weights.ts'
@@ -49,3 +49,17 @@ function takesAnew(calculation: Calculation, { binds, follows }: Weights): Takes
     after: followingOf(follows, words),
   }
 }
+
+const mustBe = new WeakMap<Calculation, readonly Word[]>()
+/** The words that a calculation must be told for what is asked of it first. */
+export function mustBeTold(calculation: Calculation): readonly Word[] {
+  const found =
+    mustBe.get(calculation) ??
+    needsFor(calculation, calculation.headlines).filter((it) => !usualFor(calculation, it) && it.kind !== 'choice')
+  mustBe.set(calculation, found)
+  return found
+}
+
+/** Those of them that neither a person nor another calculation has given. */
+export const lackingFor = (calculation: Calculation, has: ReadonlySet<string>): Word[] =>
+  mustBeTold(calculation).filter((it) => !has.has(it.name) && !isFed(it.name, has))
