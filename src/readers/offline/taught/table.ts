@@ -26,3 +26,13 @@ export function normal(scores: readonly number[]): number[] {
   const sum = Math.log(scores.reduce((total, it) => total + Math.exp(it - most), 0)) + most
   return scores.map((it) => it - sum)
 }
+
+/** Scores turned into shares that add up to one, where they stand: as `normal`, and its exponents. */
+export function toShares(scores: Float64Array, from = 0, to = scores.length): void {
+  let most = Number.NEGATIVE_INFINITY
+  for (let i = from; i < to; i++) most = Math.max(most, scores[i] as number)
+  let sum = 0
+  for (let i = from; i < to; i++) sum += Math.exp((scores[i] as number) - most)
+  const whole = Math.log(sum) + most
+  for (let i = from; i < to; i++) scores[i] = Math.exp((scores[i] as number) - whole)
+}

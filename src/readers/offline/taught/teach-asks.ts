@@ -2,7 +2,7 @@
 import { askFeatures, type Asks } from './asks.ts'
 import type { Looked } from './features.ts'
 import { mixed, mixedBy } from './mixed.ts'
-import { normal } from './table.ts'
+import { toShares } from './table.ts'
 
 /** A message and the calculation that it asks for. */
 interface Sentence {
@@ -18,12 +18,17 @@ const draw = 0.03
 // So many of the words of a sentence are covered up while it is learned from, so that none is leaned on alone.
 const covered = 0.3
 
-/** Which label each feature speaks for: those that it was seen with. */
-interface Row {
-  readonly labels: number[]
-  readonly times: number[]
-  /** Where its weights begin. */
-  readonly from: number
+/** Features with the labels that they were seen with, one behind the other. */
+interface Rows {
+  /** Where each feature’s labels begin; where the last one’s end. */
+  readonly from: Int32Array
+  readonly labels: Int32Array
+}
+
+/** A message as it is learned from: the numbers of its features, and of the calculation that it asks for. */
+interface Said {
+  readonly features: Int32Array
+  readonly right: number
 }
 
 export function taughtAsks(sentences: readonly Sentence[]): Asks {
@@ -31,37 +36,37 @@ export function taughtAsks(sentences: readonly Sentence[]): Asks {
   const numbers = new Map(labels.map((it, at) => [it, at]))
   const many = labels.map(() => 0)
   const counts = new Map<string, Map<number, number>>()
-  const said = sentences.map(({ looked, label }) => ({
-    features: askFeatures(looked),
-    right: numbers.get(label) as number,
-  }))
-  for (const { features, right } of said) {
+  for (const { looked, label } of sentences) {
+    const right = numbers.get(label) as number
     many[right] = (many[right] as number) + 1
-    for (const it of features) {
+    for (const it of askFeatures(looked)) {
       const own = counts.get(it) ?? new Map<number, number>()
       counts.set(it, own.set(right, (own.get(right) ?? 0) + 1))
     }
   }
-  let length = 0
-  const rows = new Map<string, Row>()
-  for (const [name, own] of [...counts].sort(([a], [b]) => (a < b ? -1 : 1))) {
-    const times = [...own].sort(([a], [b]) => a - b)
-    if (times.reduce((sum, [, it]) => sum + it, 0) < 2) continue
-    rows.set(name, { labels: times.map(([it]) => it), times: times.map(([, it]) => it), from: length })
-    length += times.length
+  const known = [...counts]
+    .filter(([, own]) => [...own.values()].reduce((sum, it) => sum + it, 0) >= 2)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, own]) => ({ name, own: [...own].sort(([a], [b]) => a - b) }))
+  const places = new Map(known.map(({ name }, at) => [name, at]))
+  const from = new Int32Array(known.length + 1)
+  for (const [at, { own }] of known.entries()) from[at + 1] = (from[at] as number) + own.length
+  const rows: Rows = {
+    from,
+    labels: Int32Array.from(known.flatMap(({ own }) => own.map(([label]) => label))),
   }
-  const weights = weighed(
-    said.map(({ features, right }) => ({ right, rows: features.flatMap((it) => rows.get(it) ?? []) })),
-    labels.length,
-    length,
-  )
+  const said = sentences.map(({ looked, label }) => ({
+    features: Int32Array.from(askFeatures(looked).flatMap((it) => places.get(it) ?? [])),
+    right: numbers.get(label) as number,
+  }))
+  const weights = weighed(said, rows, labels.length)
   const seen = Object.fromEntries(
-    [...rows].map(([name, row]) => [
+    known.map(({ name, own }, at) => [
       name,
-      row.labels.flatMap((label, i) => [
+      own.flatMap(([label, times], i) => [
         label,
-        row.times[i] as number,
-        Math.round((weights[row.from + i] as number) * 100),
+        times,
+        Math.round((weights[(from[at] as number) + i] as number) * 100),
       ]),
     ]),
   )
@@ -69,31 +74,37 @@ export function taughtAsks(sentences: readonly Sentence[]): Asks {
 }
 
 /** The weights of all features, in their order (log-linear, by Adagrad). */
-function weighed(
-  sentences: readonly { readonly right: number; readonly rows: readonly Row[] }[],
-  labels: number,
-  length: number,
-): Float64Array {
+function weighed(sentences: readonly Said[], { from, labels }: Rows, many: number): Float64Array {
+  const { length } = labels
   const [weights, squares, sums] = [new Float64Array(length), new Float64Array(length), new Float64Array(length)]
+  const shares = new Float64Array(many)
+  const open = new Int32Array(Math.max(0, ...sentences.map((it) => it.features.length)))
   for (let round = 0; round < rounds.all; round++) {
     const cover = mixedBy(round)
     for (const at of mixed(sentences.length, round)) {
-      const { right, rows } = sentences[at] as (typeof sentences)[number]
-      const open = rows.filter(() => cover() >= covered)
-      const scores: number[] = Array(labels).fill(0)
-      for (const row of open)
-        for (const [i, label] of row.labels.entries())
-          scores[label] = (scores[label] as number) + (weights[row.from + i] as number)
-      const shares = normal(scores).map(Math.exp)
-      for (const row of open)
-        for (const [i, label] of row.labels.entries()) {
+      const { right, features } = sentences[at] as Said
+      let count = 0
+      for (const it of features) if (cover() >= covered) open[count++] = it
+      shares.fill(0)
+      for (let i = 0; i < count; i++) {
+        const end = from[(open[i] as number) + 1] as number
+        for (let it = from[open[i] as number] as number; it < end; it++) {
+          const label = labels[it] as number
+          shares[label] = (shares[label] as number) + (weights[it] as number)
+        }
+      }
+      toShares(shares)
+      for (let i = 0; i < count; i++) {
+        const end = from[(open[i] as number) + 1] as number
+        for (let it = from[open[i] as number] as number; it < end; it++) {
+          const label = labels[it] as number
           const error = (label === right ? 1 : 0) - (shares[label] as number)
           if (Math.abs(error) < 1e-4) continue
-          const it = row.from + i
           const gradient = error - draw * (weights[it] as number)
           squares[it] = (squares[it] as number) + gradient * gradient
           weights[it] = (weights[it] as number) + (rate * gradient) / Math.sqrt((squares[it] as number) + 1e-6)
         }
+      }
     }
     if (round >= rounds.before) for (let i = 0; i < length; i++) sums[i] = (sums[i] as number) + (weights[i] as number)
   }

@@ -1,58 +1,11 @@
 // This file is about teaching what each quantity of a message is. Three things are learned together, each on what the others already know:
 // what speaks for a word of the vocabulary, which words of a message belong to which quantity, and which word follows which.
 // A quantity is learned beside what those before and behind it are (pseudo-likelihood: J. Besag, 1975).
-import { canBe } from './decode.ts'
-import { ends, nobodys, owned, wordsBeside } from './belongs.ts'
-import { cueFeatures, quantityFeatures, standingFeatures, talkFeatures, wordLabel, type Weights } from './weights.ts'
-import { sizedAt } from './features.ts'
+import { ends } from './belongs.ts'
+import type { BindLessons, Part } from './bind-lessons.ts'
+import type { Weights } from './weights.ts'
 import { mixed } from './mixed.ts'
-import { any, normal, type Speaking, type Table } from './table.ts'
-import type { Lesson } from './lesson.ts'
-
-/** Numbers of features, and what each counts. */
-interface Numbered {
-  readonly at: readonly number[]
-  readonly by: readonly number[]
-}
-
-/** What a quantity could be: what speaks for it, and for each word of the message what it would speak if it belonged to the quantity. */
-interface Option extends Numbered {
-  readonly label: string
-  readonly words: readonly (readonly number[])[]
-}
-
-interface Quantity {
-  readonly options: readonly Option[]
-  /** Which is right; none where its word is no word of the calculation. */
-  readonly right: number | undefined
-  /** What is said before it and behind it. */
-  readonly before: string
-  readonly behind: string
-}
-
-interface Sentence {
-  readonly quantities: readonly Quantity[]
-  /** For each word of the message: how it stands to each quantity, and what keeps it from all. */
-  readonly links: readonly { readonly each: readonly (readonly number[])[]; readonly nobody: readonly number[] }[]
-}
-
-/** The features that are learned, by number, each with its name and how strongly it is drawn back towards nothing. */
-class Known {
-  readonly names: (readonly [part: 'binds' | 'belongs' | 'follows', label: string, name: string])[] = []
-  private readonly numbers = new Map<string, number>()
-  private readonly seen = new Map<string, number>()
-  private key = (part: string, label: string, name: string): string => `${part}\t${label}\t${name}`
-  /** What stood beside a word when it was meant teaches, where it did so more than once. */
-  see(part: 'binds' | 'belongs' | 'follows', label: string, name: string): void {
-    const key = this.key(part, label, name)
-    const times = (this.seen.get(key) ?? 0) + 1
-    this.seen.set(key, times)
-    if (times === 2) this.numbers.set(key, this.names.push([part, label, name]) - 1)
-  }
-  of = (part: string, label: string, name: string): number | undefined => this.numbers.get(this.key(part, label, name))
-  all = (part: string, label: string, names: readonly string[]): number[] =>
-    names.flatMap((it) => this.of(part, label, it) ?? [])
-}
+import { any, type Speaking, type Table, toShares } from './table.ts'
 
 // How often all lessons are gone through; the weights are the mean of those after so many rounds, which depends less on the last lessons.
 const rounds = { all: 8, before: 2 } as const
@@ -74,126 +27,84 @@ const atFirst: Readonly<Record<string, number>> = Object.fromEntries(
   ]),
 )
 
-/** A lesson as it is before its features have numbers. */
-function told({ looked, calculation, meant }: Lesson) {
-  const words = Object.values(calculation.needs).filter((it) => it.kind !== 'choice' && it.kind !== 'verdict')
-  const needed = new Set(words.map((it) => it.name))
-  const quantities = meant.map(({ reading, spot, word: marked }) => {
-    // A stick called by its size tells both its sides; the one that brings the other along stands for both.
-    const word = (reading.section && words.find((it) => it.otherSide === marked)?.name) || marked
-    const isAble = canBe(looked, reading)
-    const able = words.filter((it) => it.name === word || isAble(it, needed))
-    const size = sizedAt(looked, reading, spot)
-    const at = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
-    return {
-      right: at === 0 && word !== null ? undefined : at,
-      own: quantityFeatures(looked, reading, spot),
-      options: [undefined, ...able].map((it) => ({
-        label: wordLabel(it),
-        ofAny: it
-          ? [
-              ...cueFeatures(looked, size, it),
-              ...talkFeatures(looked, reading, it),
-              ...standingFeatures(it, calculation),
-            ]
-          : [],
-      })),
-    }
-  })
-  return {
-    quantities,
-    beside: wordsBeside(
-      looked,
-      meant.map((it) => it.spot),
-    ),
+/** How often each feature was there when its word was meant, in some of the lessons. */
+function timesSeen(all: BindLessons, lessons: readonly number[]): Int32Array {
+  const { features, never, quantities, words, options, right, there, measured, following, spoken, spokenFor, links } =
+    all
+  const times = new Int32Array(features.length)
+  const see = (at: number): void => {
+    times[at] = (times[at] as number) + 1
   }
-}
-
-type Told = ReturnType<typeof told>
-
-/** What each quantity is said to be, in their order; nothing for one that means nothing. */
-const saidIn = ({ quantities }: Told): (string | undefined)[] =>
-  quantities.map(({ right, options }) => (right ? options[right]?.label : undefined))
-
-const around = (said: readonly (string | undefined)[], i: number): { before: string; behind: string } => ({
-  before: said.slice(0, i).findLast((it) => it !== undefined) ?? ends.first,
-  behind: said.slice(i + 1).find((it) => it !== undefined) ?? ends.last,
-})
-
-function seen(lessons: readonly Told[]): Known {
-  const known = new Known()
+  const seeAll = ({ from, all: list }: BindLessons['there'], which: number): void => {
+    for (let i = from[which] as number; i < (from[which + 1] as number); i++) see(list[i] as number)
+  }
   for (const lesson of lessons) {
-    const said = saidIn(lesson)
-    for (const [i, { right, own, options }] of lesson.quantities.entries()) {
-      const meant = right === undefined ? undefined : options[right]
-      if (!meant) continue
-      for (const name of own) known.see('binds', meant.label, name)
-      for (const [name] of meant.ofAny) known.see('binds', any, name)
-      for (const { names } of lesson.beside) for (const name of names) known.see('binds', meant.label, owned(name))
-      const { before, behind } = around(said, i)
-      if (right) known.see('follows', before, meant.label)
-      if (right && behind === ends.last) known.see('follows', meant.label, behind)
+    const [first, end] = [quantities[lesson] as number, quantities[lesson + 1] as number]
+    const meant = new Set<number>()
+    for (let it = first; it < end; it++) {
+      const at = right[it] as number
+      if (at < 0) continue
+      const option = (options[it] as number) + at
+      meant.add(option)
+      seeAll(there, option)
+      seeAll(measured, option)
+      if (at === 0) continue
+      const [before, behind] = following.all.subarray(following.from[option], following.from[option + 1])
+      see(before as number)
+      if (features[behind as number]?.name === ends.last) see(behind as number)
     }
-    if (lesson.quantities.length > 0)
-      for (const { names, links } of lesson.beside) {
-        for (const name of links.flat()) known.see('belongs', any, name)
-        for (const name of nobodys(names)) known.see('belongs', any, name)
-      }
+    for (let word = words[lesson] as number; word < (words[lesson + 1] as number); word++) {
+      for (let i = spoken.from[word] as number; i < (spoken.from[word + 1] as number); i++)
+        if (meant.has(spokenFor[i] as number)) see(spoken.all[i] as number)
+      for (let i = 0; i <= end - first; i++) seeAll(links, (all.firstLink[word] as number) + i)
+    }
   }
-  // What was never said one after the other.
-  for (const _ of [1, 2]) known.see('follows', any, any)
-  return known
+  times[never] = enough
+  return times
 }
 
-function numbered({ quantities, beside }: Told, known: Known): Sentence {
-  const said = saidIn({ quantities, beside })
-  return {
-    quantities: quantities.map(({ right, own, options }, i) => ({
-      right,
-      ...around(said, i),
-      options: options.map(({ label, ofAny }) => {
-        const names = known.all('binds', label, own)
-        const measured = ofAny.flatMap(([name, by]) => {
-          const at = known.of('binds', any, name)
-          return at === undefined ? [] : [{ at, by }]
-        })
-        return {
-          label,
-          at: [...names, ...measured.map((it) => it.at)],
-          by: [...names.map(() => 1), ...measured.map((it) => it.by)],
-          words: beside.map((it) => known.all('binds', label, it.names.map(owned))),
-        }
-      }),
-    })),
-    links: beside.map(({ names, links }) => ({
-      each: links.map((it) => known.all('belongs', any, it)),
-      nobody: known.all('belongs', any, nobodys(names)),
-    })),
-  }
-}
+// What stood beside a word when it was meant teaches, where it did so more than once.
+const enough = 2
 
-/** The weights while they are learned (Adagrad). */
+/** The weights while they are learned (Adagrad), from some of the lessons. What those did not see often enough stays at nothing. */
 class Learning {
   readonly weights: Float64Array
   private readonly squares: Float64Array
   private readonly draws: Float64Array
   private readonly rates: Float64Array
-  private readonly never: number
-  constructor(readonly known: Known) {
-    const { names } = known
-    this.weights = Float64Array.from(names, ([part, , name]) => (part === 'belongs' ? (atFirst[name] ?? 0) : 0))
-    this.squares = new Float64Array(names.length)
-    this.draws = Float64Array.from(names, ([part, label]) =>
+  /** The features of what follows what, as these lessons know them. */
+  private readonly following: Int32Array
+  // What is worked for one lesson at a time; there is room for the largest.
+  private readonly shares: Float64Array
+  private readonly errors: Float64Array
+  private readonly better: Float64Array
+
+  constructor(
+    private readonly all: BindLessons,
+    lessons: readonly number[],
+  ) {
+    const { features, never, following, quantities, words, options } = all
+    const times = timesSeen(all, lessons)
+    const isKnown = (at: number): boolean => (times[at] as number) >= enough
+    this.weights = Float64Array.from(features, ({ part, name }, at) =>
+      part === 'belongs' && isKnown(at) ? (atFirst[name] ?? 0) : 0,
+    )
+    this.squares = new Float64Array(features.length)
+    this.draws = Float64Array.from(features, ({ part, label }) =>
       part === 'belongs' ? draw.belongs : part === 'binds' && label === any ? draw.any : draw.usual,
     )
-    this.rates = Float64Array.from(names, ([part]) => (part === 'belongs' ? rate.belongs : rate.usual))
-    this.never = known.of('follows', any, any) as number
-  }
-
-  private sum(at: readonly number[]): number {
-    let sum = 0
-    for (const it of at) sum += this.weights[it] as number
-    return sum
+    this.rates = Float64Array.from(features, ({ part }, at) =>
+      !isKnown(at) ? 0 : part === 'belongs' ? rate.belongs : rate.usual,
+    )
+    this.following = following.all.map((at) => (isKnown(at) ? at : never))
+    const most = (of: (lesson: number) => number): number => lessons.reduce((sum, it) => Math.max(sum, of(it)), 0)
+    const quantitiesOf = (it: number): number => (quantities[it + 1] as number) - (quantities[it] as number)
+    const optionsOf = (it: number): number =>
+      (options[quantities[it + 1] as number] as number) - (options[quantities[it] as number] as number)
+    const wordsOf = (it: number): number => (words[it + 1] as number) - (words[it] as number)
+    this.shares = new Float64Array(most((it) => wordsOf(it) * (quantitiesOf(it) + 1)))
+    this.errors = new Float64Array(most(optionsOf))
+    this.better = new Float64Array(most(quantitiesOf))
   }
 
   private step(at: number, gradient: number): void {
@@ -204,94 +115,166 @@ class Learning {
     this.weights[at] = now + ((this.rates[at] as number) * full) / Math.sqrt(square + 1e-6)
   }
 
-  private following(before: string, after: string): number {
-    return this.known.of('follows', before, after) ?? this.never
+  private sum(list: Int32Array, from: number, to: number): number {
+    let sum = 0
+    for (let i = from; i < to; i++) sum += this.weights[list[i] as number] as number
+    return sum
   }
 
-  /** What follows what, where a quantity is one of its options; the first, that it means nothing. */
-  private pairs({ options, before, behind }: Quantity): number[][] {
-    const without = before === ends.first && behind === ends.last ? [] : [this.following(before, behind)]
-    return options.map(({ label }, i) =>
-      i === 0 ? without : [this.following(before, label), this.following(label, behind)],
-    )
+  private stepAll(list: Int32Array, from: number, to: number, gradient: number): void {
+    if (Math.abs(gradient) > least) for (let i = from; i < to; i++) this.step(list[i] as number, gradient)
   }
 
-  learn({ quantities, links }: Sentence): void {
-    const last = quantities.length
-    const shares = links.map(({ each, nobody }) =>
-      normal([...each.map((it) => this.sum(it)), this.sum(nobody)]).map(Math.exp),
-    )
-    const pairs = quantities.map((it) => this.pairs(it))
-    const errors = quantities.map(({ options, right }, i) => {
-      if (right === undefined) return options.map(() => 0)
-      const scores = options.map(({ at, by, words }, j) => {
-        let score = this.sum((pairs[i] as number[][])[j] as number[])
-        for (let k = 0; k < at.length; k++) score += (this.weights[at[k] as number] as number) * (by[k] as number)
-        for (let k = 0; k < words.length; k++)
-          score += ((shares[k] as number[])[i] as number) * this.sum(words[k] as number[])
-        return score
-      })
-      return normal(scores).map((it, j) => (j === right ? 1 : 0) - Math.exp(it))
-    })
-    const each = (use: (option: Option, error: number, i: number, j: number) => void): void => {
-      for (const [i, { options }] of quantities.entries())
-        for (const [j, option] of options.entries()) {
-          const error = (errors[i] as number[])[j] as number
-          if (Math.abs(error) > 1e-4) use(option, error, i, j)
-        }
+  learn(lesson: number): void {
+    const { quantities, words, options, there, measured, measures, following } = this.all
+    const [first, end] = [quantities[lesson] as number, quantities[lesson + 1] as number]
+    this.share(lesson)
+    this.err(lesson)
+    const { errors } = this
+    const [firstOption, endOption] = [options[first] as number, options[end] as number]
+    for (let it = firstOption; it < endOption; it++)
+      this.stepAll(
+        this.following,
+        following.from[it] as number,
+        following.from[it + 1] as number,
+        errors[it - firstOption] as number,
+      )
+    for (let word = words[lesson] as number; word < (words[lesson + 1] as number); word++) this.learnWord(lesson, word)
+    for (let it = firstOption; it < endOption; it++) {
+      const error = errors[it - firstOption] as number
+      if (Math.abs(error) <= least) continue
+      this.stepAll(there.all, there.from[it] as number, there.from[it + 1] as number, error)
+      for (let i = measured.from[it] as number; i < (measured.from[it + 1] as number); i++)
+        this.step(measured.all[i] as number, error * (measures[i] as number))
     }
-    each((_, error, i, j) => {
-      for (const at of (pairs[i] as number[][])[j] as number[]) this.step(at, error)
-    })
-    for (const [k, { each: stands, nobody }] of links.entries()) {
-      const share = shares[k] as number[]
-      // How much better all would be if the word belonged more to this quantity.
-      const better = quantities.map(() => 0)
-      each(({ words }, error, i) => {
-        better[i] = (better[i] as number) + error * this.sum(words[k] as number[])
-      })
-      const mean = better.reduce((sum, it, i) => sum + it * (share[i] as number), 0)
-      each(({ words }, error, i) => {
-        for (const at of words[k] as number[]) this.step(at, error * (share[i] as number))
-      })
-      const move = (at: readonly number[], gradient: number): void => {
-        if (Math.abs(gradient) > 1e-4) for (const it of at) this.step(it, gradient)
+  }
+
+  /** The share of each word that belongs to each quantity, and to none. */
+  private share(lesson: number): void {
+    const { quantities, words, links, firstLink } = this.all
+    const size = (quantities[lesson + 1] as number) - (quantities[lesson] as number) + 1
+    const first = words[lesson] as number
+    for (let word = first; word < (words[lesson + 1] as number); word++) {
+      const at = (word - first) * size
+      for (let i = 0; i < size; i++) {
+        const link = (firstLink[word] as number) + i
+        this.shares[at + i] = this.sum(links.all, links.from[link] as number, links.from[link + 1] as number)
       }
-      for (const [i, it] of stands.entries()) move(it, (share[i] as number) * ((better[i] as number) - mean))
-      move(nobody, -(share[last] as number) * mean)
+      toShares(this.shares, at, at + size)
     }
-    each(({ at, by }, error) => {
-      for (let k = 0; k < at.length; k++) this.step(at[k] as number, error * (by[k] as number))
-    })
+  }
+
+  /** How far the share of each option is from what it should be; nothing where none is right. */
+  private err(lesson: number): void {
+    const { quantities, words, options, right, ofQuantity, spoken, spokenFor } = this.all
+    const { errors } = this
+    const [first, end] = [quantities[lesson] as number, quantities[lesson + 1] as number]
+    const [firstOption, endOption] = [options[first] as number, options[end] as number]
+    for (let it = firstOption; it < endOption; it++) errors[it - firstOption] = this.ownScore(it)
+    const firstWord = words[lesson] as number
+    for (let word = firstWord; word < (words[lesson + 1] as number); word++) {
+      const share = (word - firstWord) * (end - first + 1)
+      const last = spoken.from[word + 1] as number
+      for (let i = spoken.from[word] as number; i < last; ) {
+        const option = spokenFor[i] as number
+        const next = this.endOfOption(i, last)
+        const at = share + (ofQuantity[option] as number) - first
+        errors[option - firstOption] =
+          (errors[option - firstOption] as number) + (this.shares[at] as number) * this.sum(spoken.all, i, next)
+        i = next
+      }
+    }
+    for (let it = first; it < end; it++) {
+      const [from, to] = [(options[it] as number) - firstOption, (options[it + 1] as number) - firstOption]
+      const meant = right[it] as number
+      if (meant < 0) errors.fill(0, from, to)
+      else {
+        toShares(errors, from, to)
+        for (let i = from; i < to; i++) errors[i] = (i - from === meant ? 1 : 0) - (errors[i] as number)
+      }
+    }
+  }
+
+  /** What speaks for an option but for the words of the message. */
+  private ownScore(option: number): number {
+    const { there, measured, measures, following } = this.all
+    let score = this.sum(this.following, following.from[option] as number, following.from[option + 1] as number)
+    for (let i = there.from[option] as number; i < (there.from[option + 1] as number); i++)
+      score += this.weights[there.all[i] as number] as number
+    for (let i = measured.from[option] as number; i < (measured.from[option + 1] as number); i++)
+      score += (this.weights[measured.all[i] as number] as number) * (measures[i] as number)
+    return score
+  }
+
+  /** Where what a word speaks for one option ends. */
+  private endOfOption(from: number, last: number): number {
+    const { spokenFor } = this.all
+    let end = from + 1
+    while (end < last && spokenFor[end] === spokenFor[from]) end++
+    return end
+  }
+
+  private learnWord(lesson: number, word: number): void {
+    const { quantities, words, options, ofQuantity, spoken, spokenFor, links, firstLink } = this.all
+    const { errors, better, shares } = this
+    const first = quantities[lesson] as number
+    const many = (quantities[lesson + 1] as number) - first
+    const firstOption = options[first] as number
+    const share = (word - (words[lesson] as number)) * (many + 1)
+    const [from, last] = [spoken.from[word] as number, spoken.from[word + 1] as number]
+    // How much better all would be if the word belonged more to a quantity.
+    better.fill(0, 0, many)
+    for (let i = from; i < last; ) {
+      const next = this.endOfOption(i, last)
+      const option = spokenFor[i] as number
+      const error = errors[option - firstOption] as number
+      const at = (ofQuantity[option] as number) - first
+      if (Math.abs(error) > least) better[at] = (better[at] as number) + error * this.sum(spoken.all, i, next)
+      i = next
+    }
+    let mean = 0
+    for (let i = 0; i < many; i++) mean += (better[i] as number) * (shares[share + i] as number)
+    for (let i = from; i < last; i++) {
+      const option = spokenFor[i] as number
+      const error = errors[option - firstOption] as number
+      if (Math.abs(error) > least)
+        this.step(spoken.all[i] as number, error * (shares[share + (ofQuantity[option] as number) - first] as number))
+    }
+    for (let i = 0; i <= many; i++) {
+      const link = (firstLink[word] as number) + i
+      const gradient =
+        i < many
+          ? (shares[share + i] as number) * ((better[i] as number) - mean)
+          : -(shares[share + many] as number) * mean
+      this.stepAll(links.all, links.from[link] as number, links.from[link + 1] as number, gradient)
+    }
   }
 }
 
-/** What the lessons teach of quantities. */
-export function taughtBinds(lessons: readonly Lesson[]): Pick<Weights, 'binds' | 'belongs' | 'follows'> {
-  const all = lessons.map(told).filter((it) => it.quantities.length > 0)
-  const known = seen(all)
-  const sentences = all.map((it) => numbered(it, known))
-  const learning = new Learning(known)
-  const sums = new Float64Array(known.names.length)
+// What would move a weight by less is left out.
+const least = 1e-4
+
+/** What some of the lessons teach of quantities. */
+export function taughtBinds(
+  all: BindLessons,
+  lessons: readonly number[],
+): Pick<Weights, 'binds' | 'belongs' | 'follows'> {
+  const telling = lessons.filter((it) => (all.quantities[it + 1] as number) > (all.quantities[it] as number))
+  const learning = new Learning(all, telling)
+  const sums = new Float64Array(all.features.length)
   for (let round = 0; round < rounds.all; round++) {
-    for (const at of mixed(sentences.length, round)) learning.learn(sentences[at] as Sentence)
+    for (const at of mixed(telling.length, round)) learning.learn(telling[at] as number)
     if (round >= rounds.before)
       for (let i = 0; i < sums.length; i++) sums[i] = (sums[i] as number) + (learning.weights[i] as number)
   }
-  const tables: Record<'binds' | 'belongs' | 'follows', Record<string, Record<string, number>>> = {
-    binds: {},
-    belongs: {},
-    follows: {},
-  }
-  const named = known.names.map(([part, label, name], i) => ({
-    part,
-    label,
-    name,
+  const tables: Record<Part, Record<string, Record<string, number>>> = { binds: {}, belongs: {}, follows: {} }
+  const named = all.features.map((it, i) => ({
+    ...it,
     weight: Math.round(((sums[i] as number) / (rounds.all - rounds.before)) * 100),
   }))
   named.sort((a, b) => (a.label === b.label ? (a.name < b.name ? -1 : 1) : a.label < b.label ? -1 : 1))
   for (const { part, label, name, weight } of named)
-    if (Math.abs(weight) >= least) {
+    if (Math.abs(weight) >= lightest) {
       const table = tables[part]
       table[label] ??= {}
       table[label][name] = weight
@@ -300,4 +283,4 @@ export function taughtBinds(lessons: readonly Lesson[]): Pick<Weights, 'binds' |
 }
 
 // What weighs less, in hundredths, is left out.
-const least = 3
+const lightest = 3

@@ -2,6 +2,7 @@
 // What is asked, and what each quantity is, have files of their own. Which option is said, what kind of message it is and what speaks for a whole reading are log-linear:
 // their weights are found by steps that get smaller for what has been stepped on often (Adagrad), drawn back towards nothing (L2).
 import { readingsOf } from './decode.ts'
+import { type BindLessons, bindLessons } from './bind-lessons.ts'
 import { taughtBinds } from './teach-binds.ts'
 import {
   choiceFeatures,
@@ -99,24 +100,32 @@ export function taught(
   ofKinds: readonly KindLesson[],
   walks: readonly WalkLesson[],
 ): Weights {
+  const all: Schooling = { lessons, ofKinds, binding: bindLessons(lessons) }
   const parts = {
-    ...taughtInParts(lessons, ofKinds),
+    ...taughtInParts(all, () => true),
     walks: taughtWalks(walks, [...lessons.filter(tellsNoSides), ...ofKinds.filter(isOfNoSum)]),
   }
   // What speaks for a reading is learned on sentences that the rest was not learned from: each half by the other.
   const readings = [0, 1].flatMap((half) => {
-    const [own, other] = [lessons, lessons].map((all, which) =>
-      all.filter((_, i) => (Math.floor(i / block) % 2 === half) === (which === 0)),
-    )
-    const kindsOfOther = ofKinds.filter((_, i) => Math.floor(i / block) % 2 !== half)
-    const by: Weights = { ...parts, ...taughtInParts(other as Lesson[], kindsOfOther), readings: untaught }
-    return (own as Lesson[]).filter((_, i) => i % every === 0).flatMap((it) => readingChoiceOf(it, by))
+    const by: Weights = { ...parts, ...taughtInParts(all, (i) => halfOf(i) !== half), readings: untaught }
+    return lessons
+      .filter((_, i) => halfOf(i) === half)
+      .filter((_, i) => i % every === 0)
+      .flatMap((it) => readingChoiceOf(it, by))
   })
   return { ...parts, readings: weighed(readings, true, pace.few)[any] ?? {} }
 }
 
+/** What is learned from, and what is made of it once for the whole and its halves. */
+interface Schooling {
+  readonly lessons: readonly Lesson[]
+  readonly ofKinds: readonly KindLesson[]
+  readonly binding: BindLessons
+}
+
 // Turns of one talk, and sentences written in one go, stay together.
 const block = 20
+const halfOf = (at: number): number => Math.floor(at / block) % 2
 // Fewer are enough for a dozen weights.
 const every = 2
 // The order in which readings are tried does not matter while they are learned.
@@ -129,21 +138,26 @@ function readingChoiceOf({ looked, calculation }: Lesson, by: Weights): Choice[]
   return right < 0 ? [] : [{ right, options: readings.map((it) => [ofAny(it.features)]) }]
 }
 
+/** What those of the lessons teach that are taken. */
 function taughtInParts(
-  lessons: readonly Lesson[],
-  ofKinds: readonly KindLesson[],
+  { lessons: all, ofKinds, binding }: Schooling,
+  isTaken: (at: number) => boolean,
 ): Omit<Weights, 'readings' | 'walks'> {
+  const taken = all.flatMap((_, i) => (isTaken(i) ? [i] : []))
+  const lessons = taken.map((it) => all[it] as Lesson)
   const saying = new Set(lessons.flatMap((it) => it.saying))
   return {
     asks: taughtAsks(lessons.map(({ looked, calculation }) => ({ looked, label: calculation.name }))),
     results: weighed(lessons.flatMap(resultChoicesOf)),
-    ...taughtBinds(lessons),
+    ...taughtBinds(binding, taken),
     choices: weighed(lessons.flatMap((it) => optionChoicesOf(it, saying))),
     kinds: weighed(
-      ofKinds.map(({ looked, kind }) => {
-        const names = kindFeatures(looked)
-        return { options: kinds.map((label) => [{ label, names }]), right: kinds.indexOf(kind) }
-      }),
+      ofKinds
+        .filter((_, i) => isTaken(i))
+        .map(({ looked, kind }) => {
+          const names = kindFeatures(looked)
+          return { options: kinds.map((label) => [{ label, names }]), right: kinds.indexOf(kind) }
+        }),
       false,
       pace.sure,
     ),
