@@ -5,18 +5,12 @@ import { ends, nobodys, owned, wordsBeside } from './belongs.ts'
 import { canBe } from './decode.ts'
 import { sizedAt } from './features.ts'
 import type { Lesson } from './lesson.ts'
+import { growing, GrowingLists, GrowingMeasured, type Lists, type Measured, Numbers } from './numbered.ts'
 import { any } from './table.ts'
 import { cueFeatures, quantityFeatures, standingFeatures, talkFeatures, wordLabel } from './weights.ts'
 
-/** Lists of numbers, one behind the other: list `i` stands from `from[i]` to before `from[i + 1]`. */
-interface Lists {
-  readonly from: Int32Array
-  readonly all: Int32Array
-}
-
 /** Of each lesson come its quantities and its words; of each quantity its options; of each word its links. */
 export interface BindLessons {
-  readonly count: number
   /** The features, each with its table, its label and its name. */
   readonly features: readonly Feature[]
   /** What follows something that it never followed: its feature. */
@@ -32,8 +26,7 @@ export interface BindLessons {
   readonly ofQuantity: Int32Array
   /** For each option: what speaks for it as it is there, what does by a measure, and what it follows and is followed by. */
   readonly there: Lists
-  readonly measured: Lists
-  readonly measures: Float64Array
+  readonly measured: Measured
   readonly following: Lists
   /** For each word: what it would speak if it belonged to the quantity, and for which option. */
   readonly spoken: Lists
@@ -91,149 +84,78 @@ function around({ quantities }: Told, i: number): { before: string; behind: stri
   }
 }
 
-/** The numbers of features, by table, label and name. */
-class Numbers {
-  readonly features: Feature[] = []
-  private readonly known: Readonly<Record<Part, Map<string, Map<string, number>>>> = {
-    binds: new Map(),
-    belongs: new Map(),
-    follows: new Map(),
-  }
-  /** What stood beside a word when it was meant teaches, where it did so more than once. */
-  see(part: Part, label: string, name: string): void {
-    const own = this.of(part, label)
-    const at = own.get(name)
-    if (at === undefined) own.set(name, seenOnce)
-    else if (at === seenOnce) own.set(name, this.features.push({ part, label, name }) - 1)
-  }
-  of(part: Part, label: string): Map<string, number> {
-    const table = this.known[part]
-    const own = table.get(label) ?? new Map<string, number>()
-    table.set(label, own)
-    return own
-  }
-}
-const seenOnce = -1
-
-function seen(lessons: readonly Told[]): Numbers {
-  const numbers = new Numbers()
+/** What stood beside a word when it was meant. */
+function seen(lessons: readonly Told[]): Tables {
+  const features: Feature[] = []
+  const numbersOf = (part: Part): Numbers => new Numbers((label, name) => features.push({ part, label, name }) - 1)
+  const [binds, belongs, follows] = [numbersOf('binds'), numbersOf('belongs'), numbersOf('follows')]
   for (const lesson of lessons) {
     const { quantities, beside } = lesson
     for (const [i, { right, own, options }] of quantities.entries()) {
       const meant = right === undefined ? undefined : options[right]
       if (!meant) continue
-      for (const name of own) numbers.see('binds', meant.label, name)
-      for (const [name] of meant.ofAny) numbers.see('binds', any, name)
-      for (const { names } of beside) for (const name of names) numbers.see('binds', meant.label, name)
+      for (const name of own) binds.see(meant.label, name)
+      for (const [name] of meant.ofAny) binds.see(any, name)
+      for (const { names } of beside) for (const name of names) binds.see(meant.label, name)
       const { before, behind } = around(lesson, i)
-      if (right) numbers.see('follows', before, meant.label)
-      if (right && behind === ends.last) numbers.see('follows', meant.label, behind)
+      if (right) follows.see(before, meant.label)
+      if (right && behind === ends.last) follows.see(meant.label, behind)
     }
-    if (quantities.length > 0)
-      for (const name of beside.flatMap((it) => it.links.flat())) numbers.see('belongs', any, name)
+    if (quantities.length > 0) for (const name of beside.flatMap((it) => it.links.flat())) belongs.see(any, name)
   }
   // What was never said one after the other.
-  for (const _ of [1, 2]) numbers.see('follows', any, any)
-  return numbers
+  for (const _ of [1, 2]) follows.see(any, any)
+  return { features, binds, belongs, follows }
 }
 
-/** Numbers as they come, in as much room as they need. */
-class Growing<Room extends Int32Array | Float64Array> {
-  length = 0
-  constructor(private room: Room) {}
-  push(it: number): void {
-    if (this.length === this.room.length) {
-      const more = new (this.room.constructor as new (length: number) => Room)(2 * this.length)
-      more.set(this.room)
-      this.room = more
-    }
-    this.room[this.length++] = it
-  }
-  get all(): Room {
-    return this.room.slice(0, this.length) as Room
-  }
-}
-const growing = (): Growing<Int32Array> => new Growing(new Int32Array(1024))
-
-/** The lists as they come. */
-class GrowingLists {
-  readonly all = growing()
-  private readonly from = growing()
-  begin(): void {
-    this.from.push(this.all.length)
-  }
-  get lists(): Lists {
-    this.begin()
-    return { from: this.from.all, all: this.all.all }
-  }
+/** The features of each table, by number. */
+interface Tables {
+  readonly features: readonly Feature[]
+  readonly binds: Numbers
+  readonly belongs: Numbers
+  readonly follows: Numbers
 }
 
 export function bindLessons(lessons: readonly Lesson[]): BindLessons {
   const all = lessons.map(told)
-  const numbers = seen(all)
-  const belongs = numbers.of('belongs', any)
-  const ofAny = numbers.of('binds', any)
-  const never = numbers.of('follows', any).get(any) as number
-  const follows = (before: string, after: string): number => known(numbers.of('follows', before), after) ?? never
+  const { features, binds, belongs, follows } = seen(all)
+  const never = follows.of(any).get(any) as number
+  const pair = (before: string, after: string): number => follows.of(before).get(after) ?? never
   const [quantities, words, options, right, ofQuantity] = [growing(), growing(), growing(), growing(), growing()]
-  const [there, measured, following] = [new GrowingLists(), new GrowingLists(), new GrowingLists()]
+  const [there, following, measured] = [new GrowingLists(), new GrowingLists(), new GrowingMeasured()]
   const [spoken, links] = [new GrowingLists(), new GrowingLists()]
   const [spokenFor, firstLink] = [growing(), growing()]
-  const measures = new Growing(new Float64Array(1024))
   let linked = 0
-  const numberOption = (
-    { label, ofAny: by }: Told['quantities'][number]['options'][number],
-    own: readonly string[],
-  ): void => {
-    ofQuantity.push(right.length - 1)
-    const ofLabel = numbers.of('binds', label)
-    there.begin()
-    for (const name of own) {
-      const at = known(ofLabel, name)
-      if (at !== undefined) there.all.push(at)
-    }
-    measured.begin()
-    for (const [name, measure] of by) {
-      const at = known(ofAny, name)
-      if (at === undefined) continue
-      measured.all.push(at)
-      measures.push(measure)
-    }
-  }
   for (const lesson of all) {
     quantities.push(right.length)
     words.push(firstLink.length)
     const first = ofQuantity.length
     for (const [i, it] of lesson.quantities.entries()) {
       options.push(ofQuantity.length)
-      right.push(it.right ?? -1)
       const { before, behind } = around(lesson, i)
-      for (const [j, option] of it.options.entries()) {
-        numberOption(option, it.own)
+      for (const [j, { label, ofAny }] of it.options.entries()) {
+        ofQuantity.push(right.length)
+        there.begin()
+        there.push(binds.of(label), it.own)
+        measured.add(binds.of(any), ofAny)
         following.begin()
-        if (j > 0)
-          for (const at of [follows(before, option.label), follows(option.label, behind)]) following.all.push(at)
-        else if (before !== ends.first || behind !== ends.last) following.all.push(follows(before, behind))
+        if (j > 0) for (const at of [pair(before, label), pair(label, behind)]) following.all.push(at)
+        else if (before !== ends.first || behind !== ends.last) following.all.push(pair(before, behind))
       }
+      right.push(it.right ?? -1)
     }
-    const labels = lesson.quantities.flatMap((it) => it.options.map(({ label }) => numbers.of('binds', label)))
+    const labels = lesson.quantities.flatMap((it) => it.options.map(({ label }) => binds.of(label)))
     for (const { names, links: stands } of lesson.beside) {
       spoken.begin()
-      for (const [i, own] of labels.entries())
-        for (const name of names) {
-          const at = known(own, name)
-          if (at === undefined) continue
-          spoken.all.push(at)
-          spokenFor.push(first + i)
-        }
+      for (const [i, own] of labels.entries()) {
+        spoken.push(own, names)
+        while (spokenFor.length < spoken.all.length) spokenFor.push(first + i)
+      }
       firstLink.push(linked)
       linked += stands.length
       for (const stand of stands) {
         links.begin()
-        for (const name of stand) {
-          const at = known(belongs, name)
-          if (at !== undefined) links.all.push(at)
-        }
+        links.push(belongs.of(any), stand)
       }
     }
   }
@@ -241,8 +163,7 @@ export function bindLessons(lessons: readonly Lesson[]): BindLessons {
   words.push(firstLink.length)
   options.push(ofQuantity.length)
   return {
-    count: all.length,
-    features: numbers.features,
+    features,
     never,
     quantities: quantities.all,
     words: words.all,
@@ -251,17 +172,10 @@ export function bindLessons(lessons: readonly Lesson[]): BindLessons {
     ofQuantity: ofQuantity.all,
     there: there.lists,
     measured: measured.lists,
-    measures: measures.all,
     following: following.lists,
     spoken: spoken.lists,
     spokenFor: spokenFor.all,
     links: links.lists,
     firstLink: firstLink.all,
   }
-}
-
-/** The number of a feature that teaches. */
-function known(own: ReadonlyMap<string, number>, name: string): number | undefined {
-  const at = own.get(name)
-  return at === seenOnce ? undefined : at
 }

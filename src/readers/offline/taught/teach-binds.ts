@@ -126,7 +126,7 @@ class Learning {
   }
 
   learn(lesson: number): void {
-    const { quantities, words, options, there, measured, measures, following } = this.all
+    const { quantities, words, options, there, measured, following } = this.all
     const [first, end] = [quantities[lesson] as number, quantities[lesson + 1] as number]
     this.share(lesson)
     this.err(lesson)
@@ -145,7 +145,7 @@ class Learning {
       if (Math.abs(error) <= least) continue
       this.stepAll(there.all, there.from[it] as number, there.from[it + 1] as number, error)
       for (let i = measured.from[it] as number; i < (measured.from[it + 1] as number); i++)
-        this.step(measured.all[i] as number, error * (measures[i] as number))
+        this.step(measured.all[i] as number, error * (measured.measures[i] as number))
     }
   }
 
@@ -197,12 +197,12 @@ class Learning {
 
   /** What speaks for an option but for the words of the message. */
   private ownScore(option: number): number {
-    const { there, measured, measures, following } = this.all
+    const { there, measured, following } = this.all
     let score = this.sum(this.following, following.from[option] as number, following.from[option + 1] as number)
     for (let i = there.from[option] as number; i < (there.from[option + 1] as number); i++)
       score += this.weights[there.all[i] as number] as number
     for (let i = measured.from[option] as number; i < (measured.from[option + 1] as number); i++)
-      score += (this.weights[measured.all[i] as number] as number) * (measures[i] as number)
+      score += (this.weights[measured.all[i] as number] as number) * (measured.measures[i] as number)
     return score
   }
 

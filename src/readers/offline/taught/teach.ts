@@ -16,7 +16,8 @@ import {
 } from './weights.ts'
 import type { Looked } from './features.ts'
 import type { KindLesson, Lesson, WalkLesson } from './lesson.ts'
-import { any, normal, type Table } from './table.ts'
+import { type Choice, pace, thereFor, weighed } from './log-linear.ts'
+import { any } from './table.ts'
 import { taughtAsks } from './teach-asks.ts'
 import { kinds } from './kinds.ts'
 import {
@@ -31,25 +32,6 @@ import {
 } from '../walk/tags.ts'
 import type { WalkWeights } from '../walk/walk-weights.ts'
 
-interface Choice {
-  /** What speaks for each thing that could be chosen, and which is right. */
-  readonly options: readonly (readonly Features[])[]
-  readonly right: number
-}
-
-/** Features that speak for one label: each is there or not, or has a measure. */
-interface Features {
-  readonly label: string
-  readonly names: readonly string[]
-  readonly values?: readonly number[]
-}
-
-const ofAny = (features: readonly (readonly [string, number])[]): Features => ({
-  label: any,
-  names: features.map(([name]) => name),
-  values: features.map(([, value]) => value),
-})
-
 /** For each choice of a lesson's calculation, what could be said of it. Only words that say an option somewhere may speak for one. */
 const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying: ReadonlySet<string>): Choice[] =>
   Object.values(calculation.needs)
@@ -58,10 +40,10 @@ const optionChoicesOf = ({ looked, calculation, options: said }: Lesson, saying:
       const options = [undefined, ...Object.keys(word.options ?? {})]
       const features = choiceFeatures(looked, word, saying)
       return {
-        options: options.map((it) => [
-          { label: optionLabel(word, it), names: features },
-          ...(namesOption(looked, word, it) ? [ofAny([['option', 1]])] : []),
-        ]),
+        options: options.map((it) => ({
+          there: [{ label: optionLabel(word, it), names: features }],
+          ofAny: namesOption(looked, word, it) ? [['option', 1]] : [],
+        })),
         right: Math.max(0, options.indexOf(said.get(word.name))),
       }
     })
@@ -74,26 +56,14 @@ function resultChoicesOf({ looked, calculation, results }: Lesson): Choice[] {
     const others = Object.values(calculation.gives).filter(({ name }) => name === right || !asked.includes(name))
     const options = [undefined, ...others]
     return {
-      options: options.map((it) => [
-        ...resultLabels(it).map((label) => ({ label, names })),
-        ofAny(resultFeatures(looked, calculation, it)),
-      ]),
+      options: options.map((it) => ({
+        there: resultLabels(it).map((label) => ({ label, names })),
+        ofAny: resultFeatures(looked, calculation, it),
+      })),
       right: options.findIndex((it) => it?.name === right),
     }
   })
 }
-
-interface Pace {
-  readonly rounds: number
-  readonly draw: number
-}
-
-/** How often all lessons are gone through, and how strongly weights are drawn back. More is kept where few sentences teach much, as of fences, and where a danger must be known surely. */
-const pace = {
-  usual: { rounds: 8, draw: 0.004 },
-  sure: { rounds: 12, draw: 0.001 },
-  few: { rounds: 30, draw: 0.0001 },
-} as const
 
 export function taught(
   lessons: readonly Lesson[],
@@ -135,7 +105,7 @@ const untaught = { asked: 100 }
 function readingChoiceOf({ looked, calculation }: Lesson, by: Weights): Choice[] {
   const readings = readingsOf(looked, by)
   const right = readings.findIndex((it) => it.calculation === calculation)
-  return right < 0 ? [] : [{ right, options: readings.map((it) => [ofAny(it.features)]) }]
+  return right < 0 ? [] : [{ right, options: readings.map((it) => ({ there: [], ofAny: it.features })) }]
 }
 
 /** What those of the lessons teach that are taken. */
@@ -156,7 +126,7 @@ function taughtInParts(
         .filter((_, i) => isTaken(i))
         .map(({ looked, kind }) => {
           const names = kindFeatures(looked)
-          return { options: kinds.map((label) => [{ label, names }]), right: kinds.indexOf(kind) }
+          return { options: kinds.map((label) => thereFor(label, names)), right: kinds.indexOf(kind) }
         }),
       false,
       pace.sure,
@@ -185,7 +155,7 @@ function taughtWalks(walks: readonly WalkLesson[], others: readonly Pick<Lesson,
           const names = [...standingOf(looked, at), ...behindOf(token, behind)]
           const right = of.indexOf(tags[at] as string)
           behind = passing(behind, token, tags[at] as string)
-          return of.length < 2 || right < 0 ? [] : [{ right, options: of.map((label) => [{ label, names }]) }]
+          return of.length < 2 || right < 0 ? [] : [{ right, options: of.map((label) => thereFor(label, names)) }]
         })
       }),
       false,
@@ -211,91 +181,5 @@ const isOfNoSum = ({ kind }: KindLesson): boolean => kind !== 'sum' && kind !== 
 
 const yesOrNo = (looked: Looked, label: string, isSo: boolean): Choice => ({
   right: isSo ? 1 : 0,
-  options: [[], [{ label, names: askedFeatures(looked) }]],
+  options: [{ there: [], ofAny: [] }, thereFor(label, askedFeatures(looked))],
 })
-
-/** A choice with its features by number, so that going through all of them many times is quick. */
-interface Row {
-  readonly right: number
-  readonly options: readonly { readonly features: Int32Array; readonly values: Float64Array }[]
-}
-
-/** The choices with their features by number, and the label and name of each number. */
-function numbered(choices: readonly Choice[]): { rows: Row[]; features: (readonly [string, string])[] } {
-  // What stood around a word when it was meant teaches; all that it ever stood beside without would only be learned by heart.
-  const seen = new Map<string, Map<string, number>>()
-  for (const { options, right } of choices)
-    for (const { label, names } of options[right] ?? []) {
-      const own = seen.get(label) ?? new Map<string, number>()
-      seen.set(label, own)
-      for (const name of names) own.set(name, (own.get(name) ?? 0) + 1)
-    }
-  const features: (readonly [string, string])[] = []
-  const numbers = new Map<string, Map<string, number>>()
-  for (const [label, own] of seen) {
-    const known = new Map<string, number>()
-    for (const [name, times] of own) if (times > 1) known.set(name, features.push([label, name]) - 1)
-    numbers.set(label, known)
-  }
-  const rows = choices.map(({ options, right }) => ({
-    right,
-    options: options.map((groups) => {
-      const known: number[] = []
-      const measures: number[] = []
-      for (const { label, names, values } of groups) {
-        const own = numbers.get(label)
-        if (own)
-          for (const [i, name] of names.entries()) {
-            const at = own.get(name)
-            if (at === undefined) continue
-            known.push(at)
-            measures.push(values?.[i] ?? 1)
-          }
-      }
-      return { features: Int32Array.from(known), values: Float64Array.from(measures) }
-    }),
-  }))
-  return { rows, features }
-}
-
-// The first step of a weight.
-const rate = 0.25
-
-function weighed(choices: readonly Choice[], isFew = false, { rounds, draw } = pace.usual as Pace): Table {
-  const { rows, features: all } = numbered(choices)
-  const weights = new Float64Array(all.length)
-  const squares = new Float64Array(all.length)
-  const stepped = new Uint8Array(all.length)
-  const step = (at: number, gradient: number): void => {
-    const now = weights[at] as number
-    const full = gradient - draw * now
-    const square = (squares[at] as number) + full * full
-    squares[at] = square
-    weights[at] = now + (rate * full) / Math.sqrt(square + 1e-6)
-    stepped[at] = 1
-  }
-  for (let round = 0; round < rounds; round++)
-    for (const { options, right } of rows) {
-      const share = normal(options.map((it) => sumOf(it, weights)))
-      for (const [i, { features, values }] of options.entries()) {
-        const error = (i === right ? 1 : 0) - Math.exp(share[i] as number)
-        if (Math.abs(error) > 1e-4)
-          for (let j = 0; j < features.length; j++) step(features[j] as number, error * (values[j] as number))
-      }
-    }
-  const table: Record<string, Record<string, number>> = {}
-  const kept = all.map(([label, name], at) => ({ label, name, weight: weights[at] as number, at }))
-  kept.sort((a, b) => (a.label === b.label ? (a.name < b.name ? -1 : 1) : a.label < b.label ? -1 : 1))
-  for (const { label, name, weight, at } of kept)
-    if (stepped[at] === 1 && (isFew || Math.abs(weight) >= 0.15)) {
-      table[label] ??= {}
-      table[label][name] = Math.round(weight * 100)
-    }
-  return table
-}
-
-function sumOf({ features, values }: Row['options'][number], weights: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < features.length; i++) sum += (weights[features[i] as number] as number) * (values[i] as number)
-  return sum
-}
