@@ -58,7 +58,7 @@ export function lessonsOfTalk(turns: readonly Turn[]): { lessons: Lesson[]; kind
         meant: marked,
       })),
     )
-    job = jobAfter(job, turn, looked, marked, at)
+    if (at < turns.length - 1) job = jobAfter(job, turn, looked, marked, at)
   }
   return { lessons, kinds }
 }

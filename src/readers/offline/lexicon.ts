@@ -94,10 +94,12 @@ for (const kind of Object.values(postKinds)) for (const it of kind) known.add(it
 for (const it of ['corner', 'wide', 'deep', 'long', 'tall', 'gate', 'post', 'hole', 'fence', 'inch', 'foot'])
   known.add(it)
 
+const slippable = [...known].filter((it) => it.length >= 5)
+
 /** The word as the lexicon has it, forgiving one slip in words of five letters and more. */
 export function forgiven(token: Token): Token {
   if (token.tag || known.has(token.stem) || token.stem.length < 5 || ordinary.has(token.stem)) return token
-  const stem = meant.get(token.stem) ?? [...known].find((it) => it.length >= 5 && oneSlip(token.stem, it)) ?? token.stem
+  const stem = meant.get(token.stem) ?? slippable.find((it) => oneSlip(token.stem, it)) ?? token.stem
   if (meant.size < mostRemembered) meant.set(token.stem, stem)
   return { ...token, stem }
 }
