@@ -78,7 +78,7 @@ export const daysAfter = (date: Quantity, days: number): Quantity => ({
 /** The same day so many years later, the last of February for the 29th; undefined beyond the years that the calendar holds. */
 export function yearsAfter(date: Quantity, years: number): Quantity | undefined {
   const { year, month, day } = dayOf(date)
-  return dateOf(year + years, month, day) ?? (month === 2 && day === 29 ? dateOf(year + years, 2, 28) : undefined)
+  return dateOf(year + years, month, day) ?? dateOf(year + years, 2, 28)
 }
 
 /** The same day so many months later (earlier when negative), the last of the month where it has no such day; undefined beyond the years that the calendar holds. */

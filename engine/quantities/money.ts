@@ -263,11 +263,7 @@ export function barePriceAt(tokens: readonly Scanned[], at: number): Found | nul
   if (!number || number.hasFraction || number.feet || number.next !== at + 1) return null
   const after = lower(tokens[at + 1])
   if (unitAt(tokens, at + 1, true) && after !== 'each' && after !== 'a') return null
-  if (
-    !/^(at|@|for|cost|costs)$/.test(joint) ||
-    /^(o|oc|on|c|cent(er|re)s?|ctrs?|spacing|apart|degrees?|°|x|by|:|-|°|%|am|pm)$/.test(after)
-  )
-    return null
+  if (/^(o|oc|on|c|cent(er|re)s?|ctrs?|spacing|apart|degrees?|x|by|:|-|°|%|am|pm)$/.test(after)) return null
   const isEach =
     /^(each|apiece|ea)$/.test(after) ||
     (/^(a|per)$/.test(after) &&
