@@ -4,18 +4,18 @@ import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../engine/catalogue.ts'
 import { fieldPackOf } from '../../engine/job/field-pack.ts'
 import type { Block } from '../../engine/job/sheets.ts'
-import { inWords, tableInWords } from './in-words.ts'
+import { byShapes } from './drawings/draw.ts'
+import { drawnInWords, inWords, tableInWords } from './in-words.ts'
 import { jobOf } from './job/fences.ts'
 import { sixRuns, threeRuns } from './job/whole-fence.ts'
 import { runNamed, systemOf } from './run-named.ts'
 
-/** A shape a line, so that a difference says which one moved. */
-const byShapes = (svg: string): string => `${svg.replaceAll('><', '>\n<')}\n`
-
 describe('the examples', () => {
-  it.each(catalogue.map((it) => [it.name, it] as const))('%s', async (name, { examples }) => {
+  it.each(catalogue.map((it) => [it.name, it] as const))('%s', async (name, { examples, drawing }) => {
     const outcomes = examples.map(({ given }) => runNamed(name, given, { system: systemOf(given) }).outcome)
-    const worked = outcomes.map((it, i) => [`# ${examples[i]?.ask}`, ...inWords(it), ''].join('\n'))
+    const worked = outcomes.map((it, i) =>
+      [`# ${examples[i]?.ask}`, ...inWords(it), ...(drawing ? [drawnInWords(it)] : []), ''].join('\n'),
+    )
     await expect(worked.join('\n')).toMatchFileSnapshot(`as-worked/${name}.txt`)
     for (const [i, it] of outcomes.entries())
       if (it.ok && it.drawing) await expect(byShapes(it.drawing)).toMatchFileSnapshot(`as-worked/${name}-${i + 1}.svg`)

@@ -2,6 +2,7 @@
 import type { Outcome, Table } from '../../engine/outcome.ts'
 import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
 import { show } from '../../engine/quantities/show.ts'
+import { said, written } from './drawings/draw.ts'
 
 export const shown = (value: Value): string =>
   isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
@@ -25,4 +26,10 @@ export function inWords(outcome: Outcome): string[] {
     ...outcome.cited.map((it) => `cited: ${it.label}: ${show(it.value)}`),
     ...outcome.tables.flatMap(tableInWords),
   ]
+}
+
+/** What a drawing says it shows, and the words on it; that there is none is said too. */
+export const drawnInWords = (outcome: Outcome): string => {
+  const drawing = outcome.ok ? outcome.drawing : null
+  return drawing === null ? 'no drawing' : `drawn: ${said(drawing)} ${written(drawing).join(' | ')}`
 }

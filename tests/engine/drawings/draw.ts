@@ -11,6 +11,9 @@ export function draw(name: string, given: Given, options: Options = {}): string 
   return outcome.drawing
 }
 
+/** A shape a line, so that a difference says which one moved. */
+export const byShapes = (svg: string): string => `${svg.replaceAll('><', '>\n<')}\n`
+
 /** The text alternative. */
 export const said = (svg: string): string => /<desc>(.*?)<\/desc>/.exec(svg)?.[1] ?? ''
 

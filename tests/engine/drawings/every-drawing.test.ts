@@ -5,7 +5,7 @@ import { spread } from '../../../engine/drawings/svg.ts'
 import { isList, isQuantity, type System } from '../../../engine/quantities/quantity.ts'
 import { show } from '../../../engine/quantities/show.ts'
 import { runNamed } from '../run-named.ts'
-import { boxes, draw, linesIn, outlines, said, unworded, wellFormed, written } from './draw.ts'
+import { boxes, byShapes, draw, linesIn, outlines, said, unworded, wellFormed, written } from './draw.ts'
 
 type Given = Readonly<Record<string, string | readonly string[]>>
 
@@ -249,6 +249,14 @@ const figuresIn = (text: string): string[] =>
   text.match(/−?\d[\d,./ ]*(?: ?(?:in|ft|mm|m|ft²|m²|ft³|L)\b(?: \d[\d/ ]* in)?|°)/g) ?? []
 
 describe('the drawings', () => {
+  it.each(awkward.map(([name, given], i) => [`${i + 1}-${name}`, name, given] as const))(
+    'of awkward inputs are as they were last drawn: %s',
+    async (file, name, given) => {
+      const { drawing } = ran(name, given, systemOf(given)) as { readonly drawing: string }
+      await expect(byShapes(drawing)).toMatchFileSnapshot(`../as-worked/awkward/${file}.svg`)
+    },
+  )
+
   it('are there for the awkward inputs, and for every calculation that has one', () => {
     expect(drawable.map((it) => it.name).filter((name) => !cases.some((it) => it.name === name))).toEqual([])
     for (const [name, given] of awkward)
