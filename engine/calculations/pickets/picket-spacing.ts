@@ -225,7 +225,7 @@ function neighbours(
   ]
   return (
     `No number of ${show(width)} pickets ${verb === 'keeps' ? `keeps every gap within ${show(limit)}` : `stops a ${show(limit)} ball`} in a ${show(opening)} opening. ` +
-    `${count} leave gaps of ${cite(widest, 'gap with the most that fit')}, which is too wide${equal(widest, limit) ? ' by a hair' : ''}. ${next} do not fit: they are ${cite(wood, 'wood of one more')} of wood, ${cite(over, 'what it overshoots')} more than the opening. ` +
+    `${count} ${most.equals(1) ? 'leaves' : 'leave'} gaps of ${cite(widest, 'gap with the most that fit')}, which is too wide${equal(widest, limit) ? ' by a hair' : ''}. ${next} ${most.equals(0) ? 'does not fit: it is' : 'do not fit: they are'} ${cite(wood, 'wood of one more')} of wood, ${cite(over, 'what it overshoots')} more than the opening. ` +
     // A ball that a rule names is not to be had wider.
     `${verb === 'keeps' ? 'Allow a wider gap, or use' : 'Use'} narrower pickets, or trim the two at the posts.`
   )
