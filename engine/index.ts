@@ -56,6 +56,7 @@ export { showNote } from './notes/note.ts'
 export { noteNamed, notes } from './notes/notes.ts'
 export type { Given, Outcome, Problem, Role, Table } from './outcome.ts'
 export { isoDate } from './quantities/calendar.ts'
+export { valueAfter, valueBefore } from './job/changed.ts'
 export { isExact, toNumber } from './quantities/amount.ts'
 export {
   amountIn,

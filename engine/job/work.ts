@@ -182,13 +182,13 @@ const isKnown = ({ job, plan }: Ground, calc: Calculation, word: string, at: str
   feeder(job, word, at, [calc.name]) !== undefined
 
 /**
- * A calculation that may stand in for a word nobody said: it joins, and what it needs itself was said.
+ * A calculation that may stand in for a word nobody said: it joins, or gave the word earlier in the talk, and what it needs itself was said.
  * Of several, the one that most was said for: a bell that was mentioned is not left out of the sum.
  */
 function feeder(job: Job, word: string, at: string, above: readonly string[]): Calculation | undefined {
   // A run's posts are all of the yard's: they never stand in for the corner posts.
   if (vocabulary.get(word)?.inherits === false && at !== yard) return undefined
-  const able = (joining.get(word) ?? []).filter(
+  const able = [...(joining.get(word) ?? []), ...gaveBefore(job, word, at)].filter(
     (calc) =>
       !above.includes(calc.name) &&
       (calc.oneOf ?? []).every((group) => group.some((need) => decided(job, need, at))) &&
@@ -207,6 +207,10 @@ function feeder(job: Job, word: string, at: string, above: readonly string[]): C
     undefined,
   )
 }
+
+/** “How wide must the holes be?”, and then “how much soil is that?”: what was worked in this talk is known in it. */
+const gaveBefore = (job: Job, word: string, at: string): Calculation[] =>
+  job.results.flatMap((it) => (it.word === word && it.at === at ? (calculationNamed(it.calculation) ?? []) : []))
 
 /** Calculations that may stand in, by the words that they give. */
 const joining = new Map<string, Calculation[]>()

@@ -26,5 +26,7 @@ export interface Found {
   readonly clock?: true
   /** So many people at work. */
   readonly people?: true
+  /** It is so many times what it was. */
+  readonly change?: Reading['change']
   readonly note?: string
 }

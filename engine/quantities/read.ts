@@ -20,6 +20,7 @@ import { plainForm, scan, type Scanned } from './scan.ts'
 import { inTheirRow, underTheirHeads } from './rows.ts'
 import { lengthOfStick, sectionAt } from './sections.ts'
 import { unitNamed } from './units.ts'
+import { changeAt, timesAt } from './changes.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
 import { hourAt } from './times-of-day.ts'
 import { unitAfter, unitAt } from './unit-words.ts'
@@ -74,6 +75,7 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
     }
     const [start, end] = [(tokens[at] as Scanned).start, (tokens[found.next - 1] as Scanned).end]
     const firmness = firmnessOf(tokens, at, found)
+    const change = changeAt(tokens, at, found)
     readings.push({
       start,
       end,
@@ -88,6 +90,7 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
       ...(found.clock ? { clock: found.clock } : {}),
       ...(found.people ? { people: found.people } : {}),
       ...(found.per ? { per: found.per } : {}),
+      ...(change ? { change } : {}),
       ...(found.note ? { note: found.note } : {}),
     })
     at = found.next
@@ -166,7 +169,7 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
   if (date) return date
-  const people = peopleAt(tokens, at)
+  const people = peopleAt(tokens, at) ?? timesAt(tokens, at)
   if (people) return people
   const hour = hourAt(tokens, at)
   if (hour) return hour

@@ -67,17 +67,19 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
       section: { name: `${a}x${b}`, thickness: quantity(small, 'in'), width: quantity(large, 'in'), nominal: true },
     }
   }
-  const sizes = [Number(a), Number(b)]
+  // “9 x 9 cm” is as much a post as “90x90”.
+  const isInCentimetres = unit?.unit === 'cm' && a === b
+  const sizes = [a, b].map((it) => Number(it) * (isInCentimetres ? 10 : 1))
   if (!/^\d+$/.test(a) || !/^\d+$/.test(b) || !sizes.every((it) => sawnSizes.has(it)) || Math.max(...sizes) < 32)
     return null
-  if (unit && unit.unit !== 'mm') return null
-  const [thin, wide] = (sizes[0] as number) < (sizes[1] as number) ? [a, b] : [b, a]
+  if (unit && unit.unit !== 'mm' && !isInCentimetres) return null
+  const [thin, wide] = [...sizes].sort((one, other) => one - other)
   return {
     next: unit ? unit.next : second.next,
     section: {
       name: `${a}x${b}`,
-      thickness: quantity(thin as string, 'mm'),
-      width: quantity(wide as string, 'mm'),
+      thickness: quantity(thin as number, 'mm'),
+      width: quantity(wide as number, 'mm'),
       nominal: false,
     },
   }
@@ -110,8 +112,11 @@ function sideAt(tokens: readonly Scanned[], at: number): { name: string; next: n
   if (/^five$/i.test(token.text) && /^quarter$/i.test(tokens[quarter]?.text ?? ''))
     return { name: '5/4', next: quarter + 1 }
   if (token.sort === 'digits' && /^\d+$/.test(token.text)) return { name: token.text, next: at + 1 }
-  const word = spoken[token.text.toLowerCase()]
-  return word ? { name: word, next: at + 1 } : null
+  const word = /^hundred$/i.test(tokens[at + 1]?.text ?? '') ? undefined : spoken[token.text.toLowerCase()]
+  if (word) return { name: word, next: at + 1 }
+  // “A hundred by a hundred”.
+  const from = /^(a|one)$/i.test(token.text) ? at + 1 : at
+  return /^hundred$/i.test(tokens[from]?.text ?? '') && from > at ? { name: '100', next: from + 1 } : null
 }
 
 /** “2x4x8” carries its length on, in feet; from 36 up in inches: “2x4x96”. */

@@ -182,6 +182,7 @@ export const fenceHeight = word<'length'>('fenceHeight', {
 })
 
 export const gradeDifference = word<'length'>('gradeDifference', {
+  difference: true,
   kind: 'length',
   label: 'other side lower by',
   units: { imperial: 'in', metric: 'mm' },

@@ -129,6 +129,7 @@ export const spare = word<'percent'>('spare', {
 })
 
 export const oversize = word<'length'>('oversize', {
+  difference: true,
   kind: 'length',
   label: 'if the holes come out wider by',
   units: { imperial: 'in', metric: 'mm' },

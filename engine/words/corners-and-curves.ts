@@ -168,6 +168,7 @@ export const bayBeforePost = word<'length'>('bayBeforePost', {
 })
 
 export const postMoved = word<'length'>('postMoved', {
+  difference: true,
   kind: 'length',
   label: 'post moved along the run by',
   units: { imperial: 'in', metric: 'mm' },

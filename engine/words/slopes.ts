@@ -2,6 +2,7 @@
 import { word } from './word.ts'
 
 export const fall = word<'length'>('fall', {
+  difference: true,
   kind: 'length',
   label: 'fall of the ground',
   units: { imperial: 'in', metric: 'mm' },

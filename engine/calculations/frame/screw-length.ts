@@ -19,7 +19,7 @@ export const screwLength = calculation({
   needs: { picketThickness, railThickness, screwDiameter },
   gives: { leastScrew, fullScrew, mostScrew },
   headlines: ['leastScrew', 'mostScrew'],
-  together: { leastScrew: ['leastScrew', 'fullScrew', 'mostScrew'], mostScrew: ['mostScrew', 'leastScrew'] },
+  together: { leastScrew: ['leastScrew', 'mostScrew'], mostScrew: ['mostScrew', 'leastScrew'] },
   lines: {
     leastScrew: ['picketThickness + 6 * screwDiameter', 'six diameters in the rail are the least that counts'],
     fullScrew: ['picketThickness + 10 * screwDiameter', 'with ten diameters it holds sideways as well as it can'],

@@ -16,7 +16,7 @@ export const openingOfBay = calculation({
   needs: { bayCentres, postWidth },
   gives: { opening },
   headlines: ['opening'],
-  ofTheFence: true,
+  joins: true,
   lines: { opening: ['bayCentres - postWidth', 'half a post at each end'] },
   work({ bayCentres, postWidth }, { line, refuse }) {
     if (!less(postWidth, bayCentres))
