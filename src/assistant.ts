@@ -91,7 +91,9 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
 }
 
 /** The units that a quantity was said in; none where it may be of either: “30 degrees” is an angle too, or °C. */
-function systemIn({ quantity, rivals }: Reading): Job['system'] | undefined {
+function systemIn({ quantity, rivals, section }: Reading): Job['system'] | undefined {
+  // “90x45” is called by its millimetres.
+  if (section && !section.nominal) return unitNamed(section.width.unit).system === 'metric' ? 'metric' : undefined
   const [of, ...others] = [...(quantity ? [quantity] : []), ...rivals].map((it) => unitNamed(it.unit).system)
   return others.some((it) => it && it !== of) ? undefined : of
 }
@@ -138,7 +140,7 @@ export async function answerTo(
 
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
-  const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused, heard.job)
+  const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused, heard)
   const checked = readBack(known, decided)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.

@@ -76,7 +76,8 @@ export function readingsAs(held: readonly Held[], { readings, said }: Heard, req
         role: 'said',
         firmness: it.firmness,
       })
-      return { said: reading?.said ?? '', figure, start: reading?.start ?? 0 }
+      const { start = 0, end = 0 } = reading?.change ?? reading ?? {}
+      return { said: said.slice(start, end), figure, start: reading?.start ?? 0 }
     })
   return [...choices, ...measured].sort((a, b) => a.start - b.start).map(({ said, figure }) => ({ said, figure }))
 }

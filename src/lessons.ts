@@ -84,12 +84,16 @@ const calculationOf = (name: string, { said }: Turn): Calculation => {
   return calculation
 }
 
-/** Each quantity of a turn, with the word that its mark names. An amount by which something changes is none of its values. */
+/** Each quantity of a turn, with the word that its mark names. An amount by which something changes is none of its values, unless it is read as such. */
 const markedIn = ({ marks }: Turn, { message }: Looked): Lesson['meant'] =>
   message.flatMap((token, spot) => {
     if (!token.reading) return []
     const mark = marks.find((it) => it.start < token.end && it.end > token.start && (!it.option || isAmount(it)))
-    return [{ reading: token.reading, spot, word: mark && !isAmount(mark) ? mark.word : null }]
+    // “One less”, without a mark: of what, its sentence does not tell.
+    if (!mark && token.reading.change) return []
+    return [
+      { reading: token.reading, spot, word: mark && (!isAmount(mark) || token.reading.change) ? mark.word : null },
+    ]
   })
 
 /** The job as such a turn leaves it, without anything being worked: what was told, what was asked, and that it was answered. */

@@ -87,14 +87,16 @@ export function withoutIdle(
   worked: readonly Worked[],
   held: readonly Held[],
   unused: readonly Tagged[],
-  before: Job,
+  { job: before, said }: Heard,
 ): Worked[] {
   const used = new Set(worked.flatMap((it) => [...it.outcome.given.keys()]))
   const isMany = (q: Quantity): boolean => q.kind === 'count' && toNumber(q.amount) > 1
   const idle = held.filter(({ word, value, tag }) => tag !== null && !used.has(word) && isQuantity(value))
   const counts = [
     ...idle.filter(({ value }) => isMany(value as Quantity)).map((it) => show(it.value as Quantity)),
-    ...unused.filter((it) => it.bare?.d === 1n && it.bare.compare(1) > 0).map((it) => `“${it.said}”`),
+    ...unused
+      .filter((it) => (it.bare?.d === 1n && it.bare.compare(1) > 0) || isPricedByMeasure(it, said))
+      .map((it) => `“${it.said}”`),
   ]
   const rates = idle
     .filter(({ value }) => (value as Quantity).kind === 'percent')
@@ -131,6 +133,12 @@ export function withoutIdle(
     return { ...it, outcome: { ok: false, given: outcome.given, problems: [problem], cited: [] } }
   })
 }
+
+/** “60 metres of rail at £2.10 a metre”: a line of a bill, as “26 boards” is. */
+const isPricedByMeasure = ({ quantity, end }: Tagged, said: string): boolean =>
+  quantity !== null &&
+  quantity.kind !== 'money' &&
+  /^\s+of\b[^.;,]{0,40}(?:\bat|@)\s*[$£€]/i.test(said.slice(end, end + 60))
 
 /** Whether a size that nothing took may be one that the sum took as usual, or did without. */
 const mayDecide = ({ quantity }: Tagged, { needs }: Calculation, { given }: Outcome): boolean =>

@@ -1,6 +1,6 @@
 // This file is about the two diagonals of a leaf: “bottom hinge to top latch 51 1/4, the other way 52 1/8”.
 // The corner at the hinges says which it is: from its bottom runs a strut, from its top a tie.
-import { yard } from '../../../engine/index.ts'
+import { toNumber, yard } from '../../../engine/index.ts'
 import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 import type { Token } from './stems.ts'
@@ -53,6 +53,7 @@ function mentionsIn(message: readonly Token[]): Mention[] {
 export function diagonalsIn(message: readonly Token[], needed: ReadonlySet<string>): Bound[] {
   if (!needed.has(words.top) || !needed.has(words.bottom)) return []
   const mentions = mentionsIn(message)
+  if (mentions.length === 0) return diagonalsOfSag(message)
   const within = (from: number, to: number) =>
     message.slice(Math.max(0, from), to).filter(({ reading }) => reading && isSize(reading))
   return mentions.flatMap(({ word, from, to }, i) => {
@@ -65,6 +66,27 @@ export function diagonalsIn(message: readonly Token[], needed: ReadonlySet<strin
     return reading ? [{ reading, word, at: yard, score: weight.byPlace }] : []
   })
 }
+
+/** “My gate sags: diagonals 1420 and 1436”: which is which nobody says, but that it sags does. The one from the top at the hinges has grown. */
+function diagonalsOfSag(message: readonly Token[]): Bound[] {
+  const sags = message.some((it) => /^(sag|drop|droop)/.test(it.stem))
+  const from = message.findIndex((it) => /^diagonal/.test(it.stem))
+  const [one, two] = message
+    .slice(Math.max(0, from))
+    .flatMap(({ reading }) => (reading && isSize(reading) ? [reading] : []))
+  if (!sags || from < 0 || !one || !two || one.quantity?.unit !== two.quantity?.unit) return []
+  const [a, b] = [sizeOf(one), sizeOf(two)]
+  if (a === b || Math.max(a, b) > alike * Math.min(a, b)) return []
+  const [long, short] = a > b ? [one, two] : [two, one]
+  return [
+    { reading: long, word: words.top, at: yard, score: weight.byPlace },
+    { reading: short, word: words.bottom, at: yard, score: weight.byPlace },
+  ]
+}
+// No leaf sags so far that one diagonal is a tenth longer than the other.
+const alike = 1.1
+const sizeOf = ({ bare, quantity }: Bound['reading']): number =>
+  bare?.valueOf() ?? (quantity ? toNumber(quantity.amount) : 0)
 
 const farthest = 8
 const isSize = ({ bare, quantity }: Bound['reading']): boolean => bare !== null || quantity?.kind === 'length'

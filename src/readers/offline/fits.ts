@@ -1,5 +1,15 @@
 // This file is about which words a quantity can be at all, before anything says which it is.
-import { fittedReading, systemOf, vocabulary, type Word } from '../../../engine/index.ts'
+import {
+  fittedReading,
+  quantity,
+  type Quantity,
+  systemOf,
+  toNumber,
+  valueAfter,
+  vocabulary,
+  type Word,
+  yard,
+} from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { stem } from './stems.ts'
 
@@ -27,10 +37,28 @@ export const pricedPer = ({ per }: Tagged): Word['per'] =>
 
 const nouns = new Set([...vocabulary.values()].flatMap((it) => (it.kind === 'count' && it.noun ? [stem(it.noun)] : [])))
 /** “14 posts, how much moulding”: a whole number right before things counts them, and is no size of anything. */
-export function countsThings({ bare, end }: Tagged, { said }: Heard): boolean {
+export function countsThings({ bare, end, change }: Tagged, { said }: Heard): boolean {
+  // “One picket less”.
+  if (bare && change && /^\s+\p{L}+\s/u.test(said.slice(end, change.end))) return true
   const [, next = ''] = /^\s+(\p{L}+s)\b/u.exec(said.slice(end, end + 20)) ?? []
   return bare?.d === 1n && nouns.has(stem(next))
 }
+
+/** “A 4 ft white picket fence”: how tall the fence is, and no side or gate of it. A fence of so many metres is as long. */
+export const isHeightOfFence = ({ quantity: size, end }: Tagged, { said }: Pick<Heard, 'said'>): boolean =>
+  size?.kind === 'length' && toNumber(size.amount) <= tallestFence && ofFence.test(said.slice(end, end + 60))
+const tallestFence = toNumber(quantity(8, 'ft').amount)
+const ofFence =
+  /^[-\s]+(?:(?:tall|high|white|picket|wood|wooden|timber|cedar|pine|privacy|garden|front|classic|traditional|new|nice|little|simple|plain),?\s+){0,4}fence\b/i
+/** What such a height may be. */
+export const heights: ReadonlySet<string> = new Set([
+  'fenceHeight',
+  'postAbove',
+  'heightLimit',
+  'heightOtherSide',
+  'barrierHeight',
+  'picketLength',
+])
 
 /** Whether it counts all who work, whoever asks among them. */
 export const isOfPeople = (word: Word): boolean =>
@@ -39,8 +67,30 @@ export const isOfPeople = (word: Word): boolean =>
 /** Whether a quantity can be a value of a word, where a question needs some. */
 export type Fits = (word: Word, needed: ReadonlySet<string>) => boolean
 
-/** Which words a quantity can be a value of: by its kind, its unit, and what stands around it. */
+/** What a word comes to by a change, “2 in wider”: as it was told or worked last, else as the question at hand takes it. */
+export function changedTo(
+  word: Word,
+  reading: Tagged,
+  { job }: Pick<Heard, 'job'>,
+  needed?: ReadonlySet<string>,
+): Quantity | undefined {
+  const told = [...job.decisions, ...job.results].findLast((it) => it.word === word.name)
+  return told || needed?.has(word.name) ? valueAfter(job, word, told?.at ?? yard, reading) : undefined
+}
+
+/** Which words a quantity can be a value of: by its kind, its unit, and what stands around it. What says by how much something changes can be of what was told; what was not is told by it. */
 export function fitting(reading: Tagged, heard: Heard): Fits {
+  const plain = fittingAsSaid(reading, heard)
+  if (!reading.change) return plain
+  const isTimes = reading.change.way === 'times'
+  const told = new Set([...heard.job.decisions, ...heard.job.results].map((it) => it.word))
+  return (word, needed) =>
+    (isTimes || plain(word, needed)) &&
+    (changedTo(word, reading, heard, needed) !== undefined ||
+      (!isTimes && (!told.has(word.name) || word.list || word.difference === true)))
+}
+
+function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
   const { section, bare } = reading
   if (section)
     return (word, needed) =>
@@ -48,6 +98,7 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
   if (reading.proportion) return isOfParts
   const counts = countsThings(reading, heard)
   const per = pricedPer(reading)
+  const isHeight = isHeightOfFence(reading, heard)
   const system = systemOf(heard.job)
   const held = new Map<Word, boolean>()
   const holds = (word: Word): boolean => {
@@ -58,6 +109,7 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
   return (word, needed) => {
     const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
     if (word.kind !== 'count' && counts) return false
+    if (isHeight && !heights.has(word.name)) return false
     if (reading.people && !isOfPeople(word)) return false
     if (reading.clock && word.noun !== 'o’clock') return false
     // "28 dollars a foot" is the price of a foot, and of nothing whole.

@@ -2,14 +2,21 @@
 import { fitted, isQuantity, parseValue, type System, systemOf, toNumber, type Word } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { weight } from './cue-score.ts'
+import { changedTo } from './fits.ts'
 
 /** Whether the size is one the word can well have; where it can be read in more than one way, the likeliest of them. */
-export function likelihood(word: Word, reading: Tagged, { job }: Heard): number {
-  const system = systemOf(job)
+export function likelihood(word: Word, reading: Tagged, heard: Heard): number {
+  const system = systemOf(heard.job)
   const known = likely[system].get(reading) ?? new Map<Word, number>()
   likely[system].set(reading, known)
   const before = known.get(word)
   if (before !== undefined) return before
+  const changed = reading.change && changedTo(word, reading, heard)
+  if (changed) {
+    const most = likelihoodOf(word, { ...reading, quantity: changed, bare: null }, system)
+    known.set(word, most)
+    return most
+  }
   const ways = reading.rivals.map((quantity) => likelihoodOf(word, { ...reading, quantity }, system))
   const most = Math.max(likelihoodOf(word, reading, system), ...ways)
   known.set(word, most)

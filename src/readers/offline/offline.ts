@@ -56,7 +56,7 @@ import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
 import { wantsIn } from './wants.ts'
-import { chosenReading, isOfKinds, isPlain } from './taught/choose.ts'
+import { chosenReading, isOfKinds, isOneSum, isPlain } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import { saysAnew } from './said-anew.ts'
@@ -100,7 +100,7 @@ function readAnew(all: Heard): Request {
   const byRules = runsIn(message, heard.job)
   const walking =
     points.length === 0 && !isSort('advice', 0.5) ? walkReading(looked, isAsked(message), byRules) : undefined
-  const walk = walking === 'torn' ? undefined : walking
+  const walk = walking === 'torn' || (walking && isOneSum(heard.job, taughtReading(looked, sort))) ? undefined : walking
   const runs = walk ? [] : byRules
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = saysAnew(heard, message, hits)

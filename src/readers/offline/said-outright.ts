@@ -5,15 +5,13 @@ import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 import { cutsIn } from './cuts-said.ts'
 import { diagonalsIn } from './diagonals-said.ts'
+import { changedTo } from './fits.ts'
+import { cuesIn } from './lexicon.ts'
 import { namedAfter } from './named-after.ts'
 import { stem, type Token } from './stems.ts'
 
 /** What a message says outright of the words of a calculation. */
-export function saidOutright(
-  message: readonly Token[],
-  needs: Readonly<Record<string, Word>>,
-  { asked }: Job,
-): Bound[] {
+export function saidOutright(message: readonly Token[], needs: Readonly<Record<string, Word>>, job: Job): Bound[] {
   const needed = new Set(Object.keys(needs))
   // “12 % or less”: a meter reads no such thing.
   const limit = needed.has('moistureLimit') ? message.find(({ reading }) => isLimit(reading))?.reading : undefined
@@ -25,11 +23,31 @@ export function saidOutright(
   return [
     ...(age ? [{ reading: age, word: 'woodAge', at: yard, score: weight.byPlace }] : []),
     ...(limit ? [{ reading: limit, word: 'moistureLimit', at: yard, score: weight.byPlace }] : []),
+    ...timesIn(message, needs, job),
     ...cutsIn(message, needed),
     ...diagonalsIn(message, needed),
-    ...namedAfter(message, needs, new Set(asked.map((it) => it.word))),
+    ...namedAfter(message, needs, new Set(job.asked.map((it) => it.word))),
   ]
 }
+
+/** “Half that gap”, “twice as many posts”: of what was told or worked, and is named behind it. */
+function timesIn(message: readonly Token[], needs: Readonly<Record<string, Word>>, job: Job): Bound[] {
+  const times = message.flatMap(({ reading }, at) => (reading?.change?.way === 'times' ? [{ reading, at }] : []))
+  if (times.length === 0) return []
+  const hits = cuesIn(message)
+  const known = new Set([...job.decisions, ...job.results].map((it) => it.word))
+  return times.flatMap(({ reading, at }) => {
+    const words = new Set(
+      hits.filter((it) => it.from > at && it.from <= at + reach && known.has(it.word)).map((it) => it.word),
+    )
+    const [only] = words
+    const need = only === undefined ? undefined : needs[only]
+    return need && words.size === 1 && changedTo(need, reading, { job })
+      ? [{ reading, word: need.name, at: yard, score: weight.byPlace }]
+      : []
+  })
+}
+const reach = 3
 
 /** “Four posts, 24 in deep”, where holes of one kind are spoken of: how deep they are. */
 export function depthOfHoles(message: readonly Token[], needs: Readonly<Record<string, Word>>): Bound[] {

@@ -1,6 +1,6 @@
 // This file is about lessons on what each quantity is, laid out in plain numbers: they are gone through many times, in whole and by halves.
 // Every feature that teaches has a number. All lists of one kind stand one behind the other.
-import type { Word } from '../../../../engine/index.ts'
+import { vocabulary, type Word } from '../../../../engine/index.ts'
 import { ends, nobodys, owned, wordsBeside } from './belongs.ts'
 import { canBe } from './decode.ts'
 import { sizedAt } from './features.ts'
@@ -51,7 +51,12 @@ function told({ looked, calculation, meant }: Lesson) {
     // A stick called by its size tells both its sides; the one that brings the other along stands for both.
     const word = (reading.section && words.find((it) => it.otherSide === marked)?.name) || marked
     const isAble = canBe(looked, reading)
-    const able = words.filter((it) => it.name === word || isAble(it, needed))
+    // A word of what stands behind the sum, “8 ft on centre” for the opening, is learned where it is meant.
+    const fed = word === null || needed.has(word) ? undefined : vocabulary.get(word)
+    const able = [
+      ...words.filter((it) => it.name === word || isAble(it, needed)),
+      ...(fed && isAble(fed, new Set([fed.name])) ? [fed] : []),
+    ]
     const size = sizedAt(looked, reading, spot)
     const at = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
     const ofAny = (it: Word): [string, number][] => [

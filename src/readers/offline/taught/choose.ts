@@ -1,5 +1,14 @@
 // This file is about choosing between the two readings of a message: the one by the vocabulary alone, and the one that was taught.
-import { type Calculation, needsFor, usualFor, vocabulary, type Wanted, yard } from '../../../../engine/index.ts'
+import {
+  type Calculation,
+  type Job,
+  needsFor,
+  runPlaces,
+  usualFor,
+  vocabulary,
+  type Wanted,
+  yard,
+} from '../../../../engine/index.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { thatGiveAll } from '../calculations-by-word.ts'
@@ -89,4 +98,13 @@ function isBetter(
   // “How many pickets should I buy for a 48 ft run?” asks by name for what those of one bay lead on to.
   const leadsOn = calcs.some((it) => Object.keys(taught.calculation.gives).some((word) => it.needs[word]))
   return asks.length > 0 && open === 0 && leadsOn
+}
+
+// As sure as that, and with all that it needs, a message is one sum, though it names ways and lengths: “moved it 300 to the left, bays were 2100”.
+const sureSum = -0.3
+/** Whether a message that could tell the sides of a fence is rather one sum. */
+export function isOneSum(job: Job, sum: Taught | undefined): boolean {
+  if (!sum || runPlaces(job).length > 0) return false
+  const isWhole = sum.missing === 0 && sum.loose.length === 0 && sum.asks.length > 0
+  return isWhole && sum.sure >= sureSum && !sum.calculation.needs.fenceSides && !sum.calculation.needs.runLength
 }

@@ -12,7 +12,7 @@ import {
   type Word,
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
-import { countsThings, type Fits, fitting, isOfSection, isRate } from '../fits.ts'
+import { countsThings, type Fits, fitting, isHeightOfFence, isOfSection, isRate } from '../fits.ts'
 import { type Asked, askedFor } from './asks.ts'
 import { assigned } from './assign.ts'
 import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
@@ -207,13 +207,13 @@ function tried(
   spent: ReadonlySet<string> = new Set(),
 ): Tried {
   const { job } = looked.heard
-  const told = new Set(job.decisions.map((it) => it.word))
   const { words, names: needed, isList, behind, standing, after } = takes(calculation, known.by)
   const { quantities } = known
+  // “Half that gap” is of what it names, whatever the weights say.
   const alone = quantities.map(({ reading, canBe }, i) => {
     const idle = known.of(undefined, i)
     return words.map((word, j) =>
-      !spent.has(reading.tag) && canBe(word, needed)
+      !spent.has(reading.tag) && canBe(word, needed) && reading.change?.way !== 'times'
         ? known.of(word, i) - idle + (standing[j] as number)
         : Number.NEGATIVE_INFINITY,
     )
@@ -258,10 +258,14 @@ function tried(
       (_, i) =>
         (chosen[i] === undefined || clashes[i]) &&
         !isRate((quantities[i] as { reading: Tagged }).reading) &&
+        !isHeightOfFence((quantities[i] as { reading: Tagged }).reading, looked.heard) &&
         !isSmallWord((quantities[i] as { reading: Tagged }).reading),
     )
     .map((it) => it.reading)
-  const has = new Set([...told, ...bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word])])
+  const has = new Set([
+    ...knownIn(job),
+    ...bound.flatMap((it) => [it.word, vocabulary.get(it.word)?.otherSide ?? it.word]),
+  ])
   const missing = lackingFor(calculation, has)
   // One is lacking, one is left over, and it can be that: what nothing names is taken for it.
   const [lacking, more] = missing
@@ -321,7 +325,8 @@ function speaking(
     const { tells } = scores
     const isBefore = !isTalk && before.has(calculation.name)
     const must = mustBeTold(calculation)
-    const known = must.filter((it) => told.has(it.name)).length
+    const heldNow = knownIn(job)
+    const known = must.filter((it) => heldNow.has(it.name)).length
     const again = bound.filter((it) => told.has(it.word)).length
     features.push(
       ['later asked', asked.counted],
@@ -352,6 +357,9 @@ function speaking(
   return features
 }
 
+/** What a talk knows: what was told in it, and what was worked. */
+export const knownIn = (job: Job): Set<string> => new Set([...job.decisions, ...job.results].map((it) => it.word))
+
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
   const word = vocabulary.get(name)
   return word?.list === true && word.kind === 'length' && bound.filter((it) => it.word === name).length === 1
@@ -378,21 +386,54 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
   const isIdle = isIdleNumber(reading, looked)
   const isFree =
     reading.bare !== null &&
+    !reading.change &&
     !countsThings(reading, looked.heard) &&
     !section &&
     !reading.clock &&
     !reading.people &&
     !reading.proportion
+  const isCentred = isToCentres(looked.message, reading)
+  const noGate = !speaksOfGates(looked)
   return (word, needed) =>
     !(isIdle && word.kind !== 'count') &&
+    !(isCentred && word.kind === 'length' && !measuredToCentres.has(word.name)) &&
+    !(noGate && ofGates.has(word.name)) &&
     (fits(word, needed) ||
       // A stick called by its size is any of its sides, where it has such a side.
       (section !== undefined && word.ofStick !== undefined && hasSide(word, section, needed)) ||
       (isFree && word.kind !== 'count' && fittedReading(word, reading, system) !== undefined))
 }
 
-const isSmallWord = ({ bare, said }: Tagged): boolean =>
-  bare !== null && bare.d === 1n && bare.compare(10) < 0 && /^\p{L}/u.test(said)
+/** Whether centres are said right behind it: “8 ft o.c.”, “at 2.4 centres”, “7 ft c/c”. */
+function isToCentres(message: readonly Token[], { tag }: Tagged): boolean {
+  const at = message.findIndex((it) => it.tag === tag)
+  const [one, two] = [message[at + 1]?.stem ?? '', message[at + 2]?.stem ?? '']
+  return /^(o\.?c|cc|center|ctr)$/.test(one) || (one === 'c' && two === 'c') || (one === 'on' && two === 'center')
+}
+// What the vocabulary calls by its centres is measured from one to the other, and no clear opening is.
+const measuredToCentres = new Set(
+  [...vocabulary.values()].flatMap((it) =>
+    Object.values(it.called)
+      .flat()
+      .some((phrase) => typeof phrase === 'string' && /\b(cent(er|re)s?|o\.?c\.?)\b/.test(phrase))
+      ? [it.name]
+      : [],
+  ),
+)
+
+// “A 4 ft picket fence” has no gate of 4 ft, unless one was spoken of.
+const ofGates = new Set([...vocabulary.values()].flatMap((it) => (/\bgates?\b/.test(it.label) ? [it.name] : [])))
+const speaksOfGates = ({ message, heard: { job } }: Looked): boolean =>
+  message.some((it) =>
+    /^(gate|leaf|leave|opening|entry|entrance|door|doorway|driveway|drive|hinge|latch|wicket|walkthrough|clear)$/.test(
+      it.stem,
+    ),
+  ) ||
+  [...job.decisions, ...job.asked, ...job.wanted].some((it) => ofGates.has(it.word)) ||
+  talkedOf(job).now.some((it) => calculationNamed(it)?.title.toLowerCase().includes('gate'))
+
+const isSmallWord = ({ bare, said, change }: Tagged): boolean =>
+  !change && bare !== null && bare.d === 1n && bare.compare(10) < 0 && /^\p{L}/u.test(said)
 
 /** “One number”, “two stakes”: a small number in words measures nothing, unless a dimension stands behind it. */
 const isIdleNumber = (reading: Tagged, { message }: Looked): boolean =>

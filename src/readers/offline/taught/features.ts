@@ -101,9 +101,9 @@ const thingOf: ReadonlyMap<string, string> = new Map(
     'soil dirt earth spoil muck clay',
     'paint stain finish coat varnish oil preservative',
     'truck pickup ute van trailer tray bed car wagon',
-    'deep depth down buried underground',
-    'wide width across diameter broad round',
-    'tall high height',
+    'deep depth down buried underground deeper deepen shallower',
+    'wide width across diameter broad round wider widen narrower',
+    'tall high height taller higher',
     'cost price total bill pay',
     'helper mate buddy son wife brother neighbour neighbor kid',
   ].flatMap((line) => {

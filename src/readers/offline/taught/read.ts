@@ -3,14 +3,15 @@ import { type Calculation, vocabulary, type Wanted, type Word, yard } from '../.
 import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import { isAsked } from '../asked-of-fence.ts'
-import { isOfPeople } from '../fits.ts'
+import { heights, isHeightOfFence, isOfPeople } from '../fits.ts'
 import { saysAnew } from '../said-anew.ts'
 import { depthOfHoles, saidOutright } from '../said-outright.ts'
 import { weight } from '../cue-score.ts'
+import type { Hit } from '../lexicon.ts'
 import { likelihood } from '../likelihood.ts'
 import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
-import { type Binding, canBe, type Reading, readingsOf, weights } from './decode.ts'
+import { type Binding, canBe, knownIn, type Reading, readingsOf, weights } from './decode.ts'
 import { lackingFor } from './takes.ts'
 import { talkedOf } from './talked.ts'
 import { cues, isLater, type Looked, sizedAt } from './features.ts'
@@ -69,6 +70,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     ...depthOfHoles(looked.message, calculation.needs),
     ...saidOutright(looked.message, calculation.needs, job),
     ...peopleIn(looked, best),
+    ...heightIn(looked, best),
   ]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
     outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
@@ -79,8 +81,15 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const taken = new Set([...outright, ...sure].map((it) => it.reading))
   // What is hardly surer to be that word than another, or none, is left for a question.
   const loose = [...best.left, ...best.bound.map((it) => it.reading)].filter((it) => !taken.has(it))
-  const has = new Set([...job.decisions, ...outright, ...sure].map((it) => it.word))
-  const only = theOneLacking(looked, best, loose, has)
+  const has = new Set([...knownIn(job), ...[...outright, ...sure].map((it) => it.word)])
+  // What is lacking is what the results that are asked for lack, and not those that could be.
+  const results = [...asks, ...job.wanted.map((it) => it.word)].filter((it) => calculation.gives[it])
+  const missing = lackingFor(
+    calculation,
+    has,
+    results.length > 0 ? results.slice(0, Math.max(1, asks.length)) : undefined,
+  )
+  const only = theOneLacking(looked, { ...best, missing }, loose, has)
   return {
     asks: asks.map((word) => ({ word, at: yard })),
     calculation,
@@ -91,7 +100,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     ],
     chosen,
     loose: only ? loose.filter((it) => it !== only.reading) : loose,
-    missing: best.missing.filter((it) => it.name !== only?.word).length,
+    missing: missing.filter((it) => it.name !== only?.word).length,
     sure: surenessOf(
       { ...best, left: best.left.filter((it) => !isAmount(it, looked)) },
       asks.length > 0 ? { share, of: readings } : undefined,
@@ -105,7 +114,8 @@ const counts = { size: 1.5, asked: 0.5, left: 1 } as const
 const byItself = 0.75
 
 /** “Make the holes 2 in less, 10 in”: by how much, where the size is said too. */
-const isAmount = ({ end }: Tagged, { heard: { said } }: Looked): boolean =>
+const isAmount = ({ end, change }: Tagged, { heard: { said } }: Looked): boolean =>
+  change?.way === 'times' ||
   /^\s*(less|more|wider|narrower|deeper|shallower|longer|shorter|taller|lower|higher|smaller|bigger)\b/i.test(
     said.slice(end),
   )
@@ -157,7 +167,7 @@ function wholeRows(
 ): Pick<Reading, 'bound' | 'left' | 'missing'> {
   const needed = new Set(Object.keys(calculation.needs))
   const lacking = (by: readonly Binding[]): Word[] =>
-    lackingFor(calculation, new Set([...looked.heard.job.decisions, ...by].map((it) => it.word)))
+    lackingFor(calculation, new Set([...knownIn(looked.heard.job), ...by.map((it) => it.word)]))
   const whole = withWholeRows(looked.message, bound, calculation, lacking, (word, it) =>
     canBe(looked, it)(word, needed),
   )
@@ -178,6 +188,13 @@ function peopleIn({ message }: Looked, { calculation, bound }: Reading): Bound[]
   return [{ reading, word: word.name, at: yard, score: weight.byPlace }]
 }
 
+/** “A 4 ft picket fence”: told for whatever asks for it later, where this sum does not. */
+function heightIn({ heard }: Looked, { calculation }: Reading): Bound[] {
+  const reading = heard.readings.find((it) => isHeightOfFence(it, heard))
+  const isTold = [...heights].some((it) => calculation.needs[it])
+  return reading && !isTold ? [{ reading, word: 'postAbove', at: yard, score: weight.byPlace }] : []
+}
+
 /** “Under 4 in” is less than a gap of 4 in, as a ball of 4 in has it that must not pass. */
 const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
   word === 'widestGap' && reading.firmness === 'less-than' && needs.sphere ? 'sphere' : word
@@ -194,7 +211,10 @@ interface Asked {
 function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): Asked {
   const { job } = looked.heard
   const { likely, none } = resultsAsked(weights(), looked, calculation)
-  const asked = likely.filter(({ share }, i) => i === 0 || share > secondToo).map((it) => it.result)
+  const named = namedToo(looked, calculation, likely)
+  const asked = likely
+    .filter(({ result, share }, i) => i === 0 || share > secondToo || named.has(result))
+    .map((it) => ofEach(it.result, calculation, looked))
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   const nothing = { asks: [], share: 1 }
   if (goesOn && none > 0.5) return nothing
@@ -211,6 +231,34 @@ function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, 
   // A message at the beginning of a talk that only tells asks nothing yet.
   if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return nothing
   return { asks: asked.length > 0 ? asked : calculation.headlines.slice(0, 1), share: likely[0]?.share ?? 1 }
+}
+
+/** “How many bags per hole?” asks for those of one, where the calculation tells them apart. */
+function ofEach(result: string, { gives }: Calculation, { heard: { said } }: Looked): string {
+  if (
+    !/\b(?:per|each|every|to the|to a|for a|for one|one|an?)\s+(?:\w+\s+)?(?:hole|post|footing|pit)\b(?!s)/i.test(said)
+  )
+    return result
+  return [`${result}PerHole`, `${result}EachHole`].find((it) => gives[it]) ?? result
+}
+
+/** “How many pickets, and what’s the exact gap?”: results that are named apart from the likeliest, with no size beside them. */
+function namedToo(
+  { message, hits }: Looked,
+  { gives, needs }: Calculation,
+  likely: readonly { readonly result: string }[],
+): ReadonlySet<string> {
+  const rank = (word: string): number => likely.findIndex((it) => it.result === word)
+  const isOfSize = ({ from, to }: Hit): boolean => message.slice(Math.max(0, from - 2), to + 2).some((it) => it.reading)
+  const able = hits.filter((it) => gives[it.word] && !needs[it.word] && /^(ask|name)$/.test(it.sort) && !isOfSize(it))
+  const spans = new Set(able.map((it) => `${it.from} ${it.to}`))
+  const best = [...spans].map((span) =>
+    able
+      .filter((it) => `${it.from} ${it.to}` === span)
+      .map((it) => it.word)
+      .reduce((a, b) => (rank(b) < rank(a) ? b : a)),
+  )
+  return new Set(best.length > 1 ? best : [])
 }
 
 /** “With 7 thingummies”: a number of things that no sentence ever spoke of. */

@@ -50,16 +50,29 @@ function takesAnew(calculation: Calculation, { binds, follows }: Weights): Takes
   }
 }
 
-const mustBe = new WeakMap<Calculation, readonly Word[]>()
-/** The words that a calculation must be told for what is asked of it first. */
-export function mustBeTold(calculation: Calculation): readonly Word[] {
+const mustBe = new WeakMap<Calculation, Map<string, readonly Word[]>>()
+/** The words that a calculation must be told for some of its results. */
+export function mustBeTold(
+  calculation: Calculation,
+  results: readonly string[] = calculation.headlines,
+): readonly Word[] {
+  const known = mustBe.get(calculation) ?? new Map<string, readonly Word[]>()
+  mustBe.set(calculation, known)
+  const key = results.join()
   const found =
-    mustBe.get(calculation) ??
-    needsFor(calculation, calculation.headlines).filter((it) => !usualFor(calculation, it) && it.kind !== 'choice')
-  mustBe.set(calculation, found)
+    known.get(key) ?? needsFor(calculation, results).filter((it) => !usualFor(calculation, it) && it.kind !== 'choice')
+  known.set(key, found)
   return found
 }
 
-/** Those of them that neither a person nor another calculation has given. */
-export const lackingFor = (calculation: Calculation, has: ReadonlySet<string>): Word[] =>
-  mustBeTold(calculation).filter((it) => !has.has(it.name) && !isFed(it.name, has))
+/** Those that neither a person nor another calculation has given: of several results those of the one that lacks the fewest. */
+export function lackingFor(
+  calculation: Calculation,
+  has: ReadonlySet<string>,
+  results: readonly string[] = calculation.headlines,
+): Word[] {
+  const each = results.map((it) =>
+    mustBeTold(calculation, [it]).filter((word) => !has.has(word.name) && !isFed(word.name, has)),
+  )
+  return each.reduce((least, it) => (it.length < least.length ? it : least))
+}

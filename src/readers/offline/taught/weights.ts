@@ -186,8 +186,10 @@ export const quantityFeatures = (looked: Looked, reading: Tagged, spot: number):
   '*',
   `u:${unitOf(reading)}`,
   ...contextOf(looked, spot, false),
-  `n:${shapeOf(reading)}`,
-  ...sizeOf(reading, looked.heard.readings),
+  // An amount by which something changes is of any size.
+  ...(reading.change
+    ? [`change ${reading.change.way}`]
+    : [`n:${shapeOf(reading)}`, ...sizeOf(reading, looked.heard.readings)]),
 ]
 
 /** The features of a quantity and a word that speak for any word alike. */

@@ -3,6 +3,7 @@ import {
   type Calculation,
   looksAt,
   runPlaces,
+  toNumber,
   vocabulary,
   type Wanted,
   wholeFence,
@@ -84,6 +85,7 @@ export function walkReading(
         )
         .map(({ reading, word, sure: score }) => ({ reading, word, at: yard, score })),
     ]
+    if (!isKnown && isNoSide([...found.bound, ...others])) return undefined
     const bound = new Set([...found.bound, ...others].map((it) => it.reading))
     const isLost = ({ reading }: Token, at: number): boolean =>
       reading !== undefined &&
@@ -144,6 +146,15 @@ const clear = 0.7
 
 // A table of figures is no walk.
 const longest = 400
+
+/** A side that nothing names and that is no bay long: “frost 1.2 m, posts 2.4 m on centre”. */
+function isNoSide(bound: readonly Bound[]): boolean {
+  const sizes = (word: string): number[] =>
+    bound.flatMap((it) => (it.word === word && it.reading.quantity ? [toNumber(it.reading.quantity.amount)] : []))
+  const [bay] = sizes('widestBay')
+  const isNamed = bound.some((it) => it.word === 'runLength' && !/^run-/.test(it.at))
+  return bay !== undefined && !isNamed && sizes('runLength').some((it) => it < bay)
+}
 
 // In the midst of a talk a size may be of anything.
 const sure = 0.7
