@@ -1,8 +1,9 @@
 // This file is about an outcome in words, line by line, as tests keep it.
+import type { Block, FieldPack } from '../../engine/job/sheets.ts'
 import type { Outcome, Table } from '../../engine/outcome.ts'
 import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
 import { show } from '../../engine/quantities/show.ts'
-import { said, written } from './drawings/draw.ts'
+import { byShapes, said, written } from './drawings/draw.ts'
 
 export const shown = (value: Value): string =>
   isQuantity(value) ? show(value) : isList(value) ? value.map(show).join('; ') : String(value)
@@ -33,3 +34,15 @@ export const drawnInWords = (outcome: Outcome): string => {
   const drawing = outcome.ok ? outcome.drawing : null
   return drawing === null ? 'no drawing' : `drawn: ${said(drawing)} ${written(drawing).join(' | ')}`
 }
+
+function blockInWords(block: Block): string[] {
+  if (block.kind === 'lines') return [...block.lines]
+  if (block.kind === 'table') return [...tableInWords(block.table), ...(block.blanks ?? [])]
+  return [block.caption, byShapes(block.svg)]
+}
+
+/** Sheet by sheet, then the calendar. */
+export const packInWords = ({ sheets, calendar }: FieldPack): string[] => [
+  ...sheets.flatMap(({ title, blocks }) => [`# ${title}`, ...blocks.flatMap(blockInWords)]),
+  ...calendar.map(({ what, first, last, note }) => `${first} to ${last}: ${what}. ${note}`),
+]
