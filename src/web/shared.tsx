@@ -22,9 +22,7 @@ const SharedTalk = ({ title, turns }: Shared) => (
   <Leaf
     title={title || 'A blank page'}
     cover={
-      <>
-        <p class="by">A page that was shared with you, to read. Its figures were worked for somebody else’s yard.</p>
-      </>
+      <p class="by">A page that was shared with you, to read. Its figures were worked for somebody else’s yard.</p>
     }
     isPrivate
   >
