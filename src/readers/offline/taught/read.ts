@@ -211,9 +211,9 @@ interface Asked {
 function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, talk: readonly string[]): Asked {
   const { job } = looked.heard
   const { likely, none } = resultsAsked(weights(), looked, calculation)
-  const named = namedToo(looked, calculation, likely)
+  const tooNamed = namedToo(looked, calculation, likely)
   const asked = likely
-    .filter(({ result, share }, i) => i === 0 || share > secondToo || named.has(result))
+    .filter(({ result, share }, i) => i === 0 || share > secondToo || tooNamed.has(result))
     .map((it) => ofEach(it.result, calculation, looked))
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   const nothing = { asks: [], share: 1 }
@@ -242,6 +242,9 @@ function ofEach(result: string, { gives }: Calculation, { heard: { said } }: Loo
   return [`${result}PerHole`, `${result}EachHole`].find((it) => gives[it]) ?? result
 }
 
+// So near a size stands what it is called by.
+const named = { behind: 2, ahead: 6 } as const
+
 /** “How many pickets, and what’s the exact gap?”: results that are named apart from the likeliest, with no size beside them. */
 function namedToo(
   { message, hits }: Looked,
@@ -249,7 +252,12 @@ function namedToo(
   likely: readonly { readonly result: string }[],
 ): ReadonlySet<string> {
   const rank = (word: string): number => likely.findIndex((it) => it.result === word)
-  const isOfSize = ({ from, to }: Hit): boolean => message.slice(Math.max(0, from - 2), to + 2).some((it) => it.reading)
+  // “With gaps no wider than 2 1/2 in”.
+  const isOfSize = ({ from, to }: Hit): boolean => {
+    const stop = message.slice(to).findIndex((it) => /^[.,;:?!\n]$/.test(it.text))
+    const ahead = message.slice(to, to + Math.min(named.ahead, stop < 0 ? named.ahead : stop))
+    return [...message.slice(Math.max(0, from - named.behind), from), ...ahead].some((it) => it.reading)
+  }
   const able = hits.filter((it) => gives[it.word] && !needs[it.word] && /^(ask|name)$/.test(it.sort) && !isOfSize(it))
   const spans = new Set(able.map((it) => `${it.from} ${it.to}`))
   const best = [...spans].map((span) =>
