@@ -243,7 +243,7 @@ function ofEach(result: string, { gives }: Calculation, { heard: { said } }: Loo
 }
 
 // So near a size stands what it is called by.
-const named = { behind: 2, ahead: 6 } as const
+const named = { behind: 2, ahead: 4 } as const
 
 /** “How many pickets, and what’s the exact gap?”: results that are named apart from the likeliest, with no size beside them. */
 function namedToo(
@@ -252,9 +252,9 @@ function namedToo(
   likely: readonly { readonly result: string }[],
 ): ReadonlySet<string> {
   const rank = (word: string): number => likely.findIndex((it) => it.result === word)
-  // “With gaps no wider than 2 1/2 in”.
+  // “With gaps no wider than 2 1/2 in”; but “how much sand for a strip 50 ft long”.
   const isOfSize = ({ from, to }: Hit): boolean => {
-    const stop = message.slice(to).findIndex((it) => /^[.,;:?!\n]$/.test(it.text))
+    const stop = message.slice(to).findIndex((it) => /^([.,;:?!\n]|for|with|in|if|on|from)$/.test(it.text))
     const ahead = message.slice(to, to + Math.min(named.ahead, stop < 0 ? named.ahead : stop))
     return [...message.slice(Math.max(0, from - named.behind), from), ...ahead].some((it) => it.reading)
   }
