@@ -25,6 +25,7 @@ export {
   writeJob,
   type WrittenJob,
 } from './job/job.ts'
+export { valueAfter, valueBefore } from './job/changed.ts'
 export { fenceInWords } from './job/in-words.ts'
 export { pathOf, showValue } from './job/explain.ts'
 export { type Assumption, assumptionsOf, byMove, larger, moved, openQuestions } from './job/next.ts'
@@ -56,7 +57,6 @@ export { showNote } from './notes/note.ts'
 export { noteNamed, notes } from './notes/notes.ts'
 export type { Given, Outcome, Problem, Role, Table } from './outcome.ts'
 export { isoDate } from './quantities/calendar.ts'
-export { valueAfter, valueBefore } from './job/changed.ts'
 export { isExact, toNumber } from './quantities/amount.ts'
 export {
   amountIn,

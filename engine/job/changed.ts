@@ -27,7 +27,8 @@ export function valueAfter(job: Job, word: Word, at: string, reading: Reading): 
   if (change.way === 'times') return bare ? { ...before, amount: times(before.amount, bare) } : undefined
   const by = fittedReading(word, reading, systemOf(job))
   if (!by || by.kind !== before.kind) return undefined
-  const amount = (change.way === 'more' ? add : subtract)(before.amount, by.amount)
+  const isMore = (change.way === 'more') !== (change.moves === true && word.downward === true)
+  const amount = (isMore ? add : subtract)(before.amount, by.amount)
   const isSome = isExact(amount) ? amount.compare(0) > 0 : amount.value > 0
   return isSome ? { ...before, amount } : undefined
 }

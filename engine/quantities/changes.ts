@@ -8,6 +8,7 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 
 const larger = /^(wider|fatter|deeper|longer|taller|thicker|bigger|larger|broader|higher|further|farther|heavier)$/
 const smaller = /^(narrower|slimmer|shallower|shorter|thinner|smaller|closer|lower|tighter|lighter)$/
+const movesAs = (word: string): { readonly moves?: true } => (/^(higher|lower)$/.test(word) ? { moves: true } : {})
 // “The lower rail”, “a shorter post”: what a thing is behind it, not by how much it changes.
 const closing =
   /^(apart|please|instead|now|then|all|each|ok|okay|pls|though|and|but|so|if|what|how|does|do|would|will|is|i|we|it|that|this|on|for|with|because|as|at|out|too|from|off|to|all|round|around|over|down|up|while|per|than|by|along|in|once)$/
@@ -21,15 +22,16 @@ export function changeAt(tokens: readonly Scanned[], at: number, found: Found): 
   if (found.change) return found.change
   const { next } = found
   const isPercent = found.quantity?.kind === 'percent'
-  const span = (way: 'more' | 'less', from: number, to: number): Reading['change'] => ({
+  const span = (way: 'more' | 'less', from: number, to: number, moves?: true): Reading['change'] => ({
     way,
+    ...(moves ? { moves } : {}),
     start: (tokens[from] as Scanned).start,
     end: (tokens[to - 1] as Scanned).end,
   })
   const [one, two] = [lower(tokens[next]), lower(tokens[next + 1])]
   const before = lower(tokens[at - 1])
   const by = before === 'by' ? verbBefore(tokens, at - 1) : undefined
-  if (by && !isPercent) return span(by.way, by.at, next)
+  if (by && !isPercent) return span(by.way, by.at, next, by.moves)
   // “2 in wider than the posts” is held against the posts; “than now”, “than that”, against what it is.
   const isHeldAgainst = (than: number): boolean =>
     lower(tokens[than]) === 'than' &&
@@ -40,7 +42,7 @@ export function changeAt(tokens: readonly Scanned[], at: number, found: Found): 
     // “7 in lower and 36 in upper” are rails.
     const isRail = /^(lower|higher)$/.test(one) && two !== '' && !/^(please|now|then|instead|than|all)$/.test(two)
     const ends = isSign(tokens[next + 1]) || closing.test(two) || found.quantity !== null
-    return ends && !(isRail && !isSign(tokens[next + 1])) ? span(way, at, next + 1) : undefined
+    return ends && !(isRail && !isSign(tokens[next + 1])) ? span(way, at, next + 1, movesAs(one).moves) : undefined
   }
   if (isPercent) return undefined
   const widens = /^(to|from|at|is|are|be|of)$/.test(before) ? undefined : sizeVerbBefore(tokens, at)
@@ -80,54 +82,71 @@ export function changeAt(tokens: readonly Scanned[], at: number, found: Found): 
 const isOver = (tokens: readonly Scanned[], at: number): boolean =>
   isSign(tokens[at]) || closing.test(lower(tokens[at]))
 
-/** “Deepen the holes by”, “shortened by”: the verb before “by”, with nothing measured between. */
-function verbBefore(
+interface Way {
+  readonly way: 'more' | 'less'
+  readonly moves?: true
+}
+
+/** What a word within reach before a token says of a change, and where it stands; nothing once another number is met. */
+function wordBefore(
   tokens: readonly Scanned[],
-  by: number,
-): { readonly way: 'more' | 'less'; readonly at: number } | undefined {
-  for (let at = by - 1; at >= 0 && at >= by - 6; at--) {
+  before: number,
+  reach: number,
+  wayOf: (word: string, steps: number) => Way | 'stop' | undefined,
+): (Way & { readonly at: number }) | undefined {
+  for (let at = before - 1; at >= Math.max(0, before - reach); at--) {
     const token = tokens[at] as Scanned
     if (token.sort === 'digits') return undefined
-    const word = lower(token)
-    // “Taller, by 150”, “a bit less, by 10 mm”.
-    if (at >= by - 2 && (larger.test(word) || word === 'more')) return { way: 'more', at }
-    if (at >= by - 2 && (smaller.test(word) || word === 'less')) return { way: 'less', at }
-    if (token.sort === 'sign' && token.text !== ',') return undefined
-    if (
-      /^(widen|deepen|lengthen|extend|raise|lift|increase|thicken|heighten|grow|bump)(s|d|ed|ing)?$|^(widening|raising|increasing|increased|raised|grew|grown)$/.test(
-        word,
-      )
-    )
-      return { way: 'more', at }
-    if (
-      /^(shorten|narrow|reduce|lower|cut|decrease|trim|drop)(s|d|ed|ing)?$|^(reducing|decreasing|cutting|trimming|trimmed|dropping|dropped)$/.test(
-        word,
-      )
-    )
-      return { way: 'less', at }
+    const found = wayOf(lower(token), before - at)
+    if (found === 'stop') return undefined
+    if (found) return { ...found, at }
+    if (token.sort === 'sign' && !/^[,'’]$/.test(token.text)) return undefined
   }
   return undefined
 }
 
+const ends = '(?:s|d|ed|ing)?$'
+const sizing = {
+  more: new RegExp(`^(?:(?:widen|deepen|lengthen|thicken|heighten)${ends}|widening$)`),
+  less: new RegExp(`^(?:shorten|narrow)${ends}`),
+} as const
+const changing = {
+  more: new RegExp(`^(?:(?:extend|increase|grow)${ends}|increasing$|grew$|grown$)`),
+  less: new RegExp(`^(?:(?:reduce|cut|decrease|trim)${ends}|reducing$|decreasing$|cutting$|trimming$|trimmed$)`),
+} as const
+// What is raised stands higher: its distance from what is above it is less.
+const moving = {
+  more: new RegExp(`^(?:(?:raise|lift|bump)${ends}|raising$|raised$)`),
+  less: new RegExp(`^(?:(?:lower|drop)${ends}|dropping$|dropped$)`),
+} as const
+
+const sizingWay = (word: string): Way | undefined =>
+  sizing.more.test(word) ? { way: 'more' } : sizing.less.test(word) ? { way: 'less' } : undefined
+
+/** “Deepen the holes by”, “shortened by”; “taller, by 150”, “a bit less, by 10 mm”. */
+const verbBefore = (tokens: readonly Scanned[], by: number): (Way & { readonly at: number }) | undefined =>
+  wordBefore(tokens, by, 6, (word, steps) => {
+    if (steps <= 2 && (larger.test(word) || word === 'more')) return { way: 'more', ...movesAs(word) }
+    if (steps <= 2 && (smaller.test(word) || word === 'less')) return { way: 'less', ...movesAs(word) }
+    if (changing.more.test(word)) return { way: 'more' }
+    if (changing.less.test(word)) return { way: 'less' }
+    if (moving.more.test(word)) return { way: 'more', moves: true }
+    if (moving.less.test(word)) return { way: 'less', moves: true }
+    return sizingWay(word)
+  })
+
 /** “Widen them an inch”, “shorten up the bays 2 ft”: verbs that say nothing but a change of size. */
-function sizeVerbBefore(
-  tokens: readonly Scanned[],
-  before: number,
-): { readonly way: 'more' | 'less'; readonly at: number } | undefined {
-  for (let at = before - 1; at >= 0 && at >= before - 4; at--) {
-    const token = tokens[at] as Scanned
-    const word = lower(token)
-    if (token.sort === 'digits' || (token.sort === 'sign' && word !== "'" && word !== '’') || word === 'to')
-      return undefined
-    if (/^(widen|deepen|lengthen|thicken)(ed|ing)?$/.test(word)) return { way: 'more', at }
-    if (/^(shorten|narrow)(ed|ing)?$/.test(word)) return { way: 'less', at }
-  }
-  return undefined
-}
+const sizeVerbBefore = (tokens: readonly Scanned[], before: number): (Way & { readonly at: number }) | undefined =>
+  wordBefore(tokens, before, 4, (word) => (word === 'to' ? 'stop' : sizingWay(word)))
 
 /** “5 more posts at 28.75”: an entry of a bill. */
 const isPriced = (tokens: readonly Scanned[], next: number): boolean =>
-  tokens.slice(next, next + 6).some((it) => it.sort === 'digits' || /^[@$£€]$/.test(it.text) || lower(it) === 'at')
+  tokens
+    .slice(next, next + 6)
+    .some(
+      (it, i) =>
+        /^(?:[@$£€]|\d+\.\d\d)$/.test(it.text) || (lower(it) === 'at' && tokens[next + i + 1]?.sort === 'digits'),
+    )
 
 /** “Take 2 in off”, “knock off 3”, “200 off the opening”. */
 function takenOff(

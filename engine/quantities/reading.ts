@@ -36,7 +36,13 @@ export interface Reading {
   /** The measure that a price is for, “28 dollars a foot”: the whole of nothing. */
   readonly per?: string
   /** It says by how much something changes, “2 in wider”, or how many times it becomes, “half that”, and where the words stand that say so. */
-  readonly change?: { readonly way: 'more' | 'less' | 'times'; readonly start: number; readonly end: number }
+  readonly change?: {
+    readonly way: 'more' | 'less' | 'times'
+    /** It is moved up or down so far: “drop the top rail by 2 in”. */
+    readonly moves?: true
+    readonly start: number
+    readonly end: number
+  }
   /** Other readings that would change the answer, e.g. "2,400 mm" or "2.4 mm"; empty when there is only one. */
   readonly rivals: readonly Quantity[]
   /** Said back to the person when something was decided in reading: "a couple is read as 2". */

@@ -178,6 +178,7 @@ export const endBoard = word<'length'>('endBoard', {
 // ── heights of rails, brackets ──
 
 export const overTop = word<'length'>('overTop', {
+  downward: true,
   kind: 'length',
   label: 'picket above the top rail',
   units: { imperial: 'in', metric: 'mm' },

@@ -233,6 +233,7 @@ export const stoneDepth = word<'length'>('stoneDepth', {
 })
 
 export const concreteBelowGrade = word<'length'>('concreteBelowGrade', {
+  downward: true,
   kind: 'length',
   label: 'concrete stops below the ground',
   units: { imperial: 'in', metric: 'mm' },

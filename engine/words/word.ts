@@ -69,6 +69,8 @@ export interface Word<K extends WordKind = WordKind> {
   readonly replaces?: readonly string[]
   /** True when it is itself how much two things differ: “2 in wider” is its value, and no change of it. */
   readonly difference?: true
+  /** True when it is measured down from what is above: what is raised makes it less. */
+  readonly downward?: true
   /** True when nobody says it: it passes between the parts of a fence, and no reader looks for it. */
   readonly unsaid?: true
   /** False for a count that belongs to its own place: the corner posts are not as many as the yard's. */

@@ -93,7 +93,7 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
       held.push(...ends.filter((it) => !heldHere(it.word)).map((it) => ({ ...it, at: told.at, turn })))
       continue
     }
-    const result = changing(told, word, readings, job) ?? hold(told, word, said, readings, job)
+    const result = changing(told, word, said, readings, job) ?? hold(told, word, said, readings, job)
     if ('readings' in result) {
       unsure.push({ word: word.name, at: told.at, ...result })
       continue
@@ -202,18 +202,25 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
 }
 
 /** An amount by which a word changes, “2 in wider”: what the word comes to. Nothing where it is a value of its own. */
-function changing(told: Told, word: Word, readings: readonly Tagged[], job: Job): Origin | Unheld | undefined {
+function changing(
+  told: Told,
+  word: Word,
+  said: string,
+  readings: readonly Tagged[],
+  job: Job,
+): Origin | Unheld | undefined {
   const reading = told.from.tag === null ? undefined : readings.find((it) => it.tag === told.from.tag)
-  if (!reading?.change) return undefined
+  // In another language “plus 4” may say something else: there it counts as any other quantity.
+  if (!reading?.change || isForeign(said)) return undefined
   const before = valueBefore(job, word, told.at)
-  const value = valueAfter(job, word, told.at, reading)
+  const value = valueAfter(job, word, told.at, inches(reading, word, readings, job))
   if (value) return { value, tag: reading.tag, firmness: 'exactly', accepted: 'said' }
-  const said = `“${reading.said}” changes ${inSentence(word)}`
+  const asSaid = `“${reading.said}” changes ${inSentence(word)}`
   if (before && reading.change.way === 'less')
-    return { why: `${said} by more than the ${show(before)} that it was`, isOfTheWords: true }
+    return { why: `${asSaid} by more than the ${show(before)} that it was`, isOfTheWords: true }
   // What was never told is told by it: “another 3 posts”.
   const isPlain = reading.change.way !== 'times' && !before
-  return isPlain ? undefined : { why: `${said}, and I do not know what it was`, isOfTheWords: true }
+  return isPlain ? undefined : { why: `${asSaid}, and I do not know what it was`, isOfTheWords: true }
 }
 
 /** A range said of a word whose upper end is a word of its own: both ends of it. */

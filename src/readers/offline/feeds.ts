@@ -1,5 +1,5 @@
 // This file is about what stands behind a sum: a run gives the bays, the bays the pickets of each, and these the pickets to buy. The engine works such a chain by itself.
-import { askable, needsFor, usualFor } from '../../../engine/index.ts'
+import { askable, type Job, needsFor, usualFor } from '../../../engine/index.ts'
 import { groupedBy } from './phrases.ts'
 
 /** Calculations that may stand in for others, by what they give. */
@@ -33,3 +33,6 @@ export const isFed = (word: string, told: ReadonlySet<string>, steps = longest):
       )
     )
   })
+
+/** What a talk knows: what was told in it, and what was worked. */
+export const knownIn = (job: Job): Set<string> => new Set([...job.decisions, ...job.results].map((it) => it.word))

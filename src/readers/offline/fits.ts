@@ -11,6 +11,7 @@ import {
   yard,
 } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
+import { knownIn } from './feeds.ts'
 import { stem } from './stems.ts'
 
 /** “1:2:3” tells how many parts there are of each thing, in order. */
@@ -44,12 +45,12 @@ export function countsThings({ bare, end, change }: Tagged, { said }: Heard): bo
   return bare?.d === 1n && nouns.has(stem(next))
 }
 
-/** “A 4 ft white picket fence”: how tall the fence is, and no side or gate of it. A fence of so many metres is as long. */
+/** “A 4 ft white picket fence”: how tall the fence is, and no side or gate of it. A fence of so many metres is as long, and “6 ft fence panels” are as wide. */
 export const isHeightOfFence = ({ quantity: size, end }: Tagged, { said }: Pick<Heard, 'said'>): boolean =>
   size?.kind === 'length' && toNumber(size.amount) <= tallestFence && ofFence.test(said.slice(end, end + 60))
 const tallestFence = toNumber(quantity(8, 'ft').amount)
 const ofFence =
-  /^[-\s]+(?:(?:tall|high|white|picket|wood|wooden|timber|cedar|pine|privacy|garden|front|classic|traditional|new|nice|little|simple|plain),?\s+){0,4}fence\b/i
+  /^[-\s]+(?:(?:tall|high|white|picket|wood|wooden|timber|cedar|pine|privacy|garden|front|classic|traditional|new|nice|little|simple|plain),?\s+){0,4}fence\b(?!\s+(?:panel|section|post|board|picket|paling|slat|rail|bay|gate|line|run|side))/i
 /** What such a height may be. */
 export const heights: ReadonlySet<string> = new Set([
   'fenceHeight',
@@ -83,7 +84,7 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
   const plain = fittingAsSaid(reading, heard)
   if (!reading.change) return plain
   const isTimes = reading.change.way === 'times'
-  const told = new Set([...heard.job.decisions, ...heard.job.results].map((it) => it.word))
+  const told = knownIn(heard.job)
   return (word, needed) =>
     (isTimes || plain(word, needed)) &&
     (changedTo(word, reading, heard, needed) !== undefined ||
@@ -110,6 +111,9 @@ function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
     const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
     if (word.kind !== 'count' && counts) return false
     if (isHeight && !heights.has(word.name)) return false
+    // “8 ft fence posts” are as long, and not so high above the ground.
+    if (word.name === 'postAbove' && /^\s+(?:long\s+)?(?:fence\s+)?posts?\b/i.test(heard.said.slice(reading.end)))
+      return false
     if (reading.people && !isOfPeople(word)) return false
     if (reading.clock && word.noun !== 'o’clock') return false
     // "28 dollars a foot" is the price of a foot, and of nothing whole.

@@ -5,6 +5,7 @@ import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 import { cutsIn } from './cuts-said.ts'
 import { diagonalsIn } from './diagonals-said.ts'
+import { knownIn } from './feeds.ts'
 import { changedTo } from './fits.ts'
 import { cuesIn } from './lexicon.ts'
 import { namedAfter } from './named-after.ts'
@@ -35,7 +36,7 @@ function timesIn(message: readonly Token[], needs: Readonly<Record<string, Word>
   const times = message.flatMap(({ reading }, at) => (reading?.change?.way === 'times' ? [{ reading, at }] : []))
   if (times.length === 0) return []
   const hits = cuesIn(message)
-  const known = new Set([...job.decisions, ...job.results].map((it) => it.word))
+  const known = knownIn(job)
   return times.flatMap(({ reading, at }) => {
     const words = new Set(
       hits.filter((it) => it.from > at && it.from <= at + reach && known.has(it.word)).map((it) => it.word),

@@ -67,6 +67,14 @@ describe('a change', () => {
     expect(changed('holeDepth', '36 in shallower')).toBeUndefined()
   })
 
+  // The top rail lies 6 in under the tips: lowered by 2 it lies 8 in under them.
+  it('makes more of what is measured down, where a thing is lowered', () => {
+    const rails = decide(newJob, [told('overTop', 6, 'in'), told('underBottom', 8, 'in')], [])
+    expect(changed('overTop', 'drop the top rail by 2 in', rails)).toBe('8 in')
+    expect(changed('overTop', '2 in higher', rails)).toBe('4 in')
+    expect(changed('underBottom', 'raise the bottom rail by 2 in', rails)).toBe('10 in')
+  })
+
   it('is none of a word that is itself a difference', () => {
     expect(changed('oversize', '2 in wider')).toBeUndefined()
   })

@@ -23,6 +23,8 @@ describe('what is said to change by so much', () => {
     ['200 off the opening', '200 less'],
     ['plus 4 bays', '4 more'],
     ['a bit less, by 10 mm', '10 mm less'],
+    ['1/8 more at the latch', '1/8 more'],
+    ['drop the top rail by 2 in', '2 in less'],
     ['what if they are 50 mm wider too', '50 mm more'],
   ])('%s', (said, expected) => {
     expect(changes(said)).toEqual([expected])

@@ -19,6 +19,7 @@ import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
 import { likelihood } from '../likelihood.ts'
 import { calculationsIn } from '../lexicon.ts'
 import type { Token } from '../stems.ts'
+import { knownIn } from '../feeds.ts'
 import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
 import { eachBehind, lackingFor, mustBeTold, takes } from './takes.ts'
@@ -356,9 +357,6 @@ function speaking(
   }
   return features
 }
-
-/** What a talk knows: what was told in it, and what was worked. */
-export const knownIn = (job: Job): Set<string> => new Set([...job.decisions, ...job.results].map((it) => it.word))
 
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
   const word = vocabulary.get(name)

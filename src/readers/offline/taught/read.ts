@@ -7,11 +7,12 @@ import { heights, isHeightOfFence, isOfPeople } from '../fits.ts'
 import { saysAnew } from '../said-anew.ts'
 import { depthOfHoles, saidOutright } from '../said-outright.ts'
 import { weight } from '../cue-score.ts'
+import { knownIn } from '../feeds.ts'
 import type { Hit } from '../lexicon.ts'
 import { likelihood } from '../likelihood.ts'
 import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
-import { type Binding, canBe, knownIn, type Reading, readingsOf, weights } from './decode.ts'
+import { type Binding, canBe, type Reading, readingsOf, weights } from './decode.ts'
 import { lackingFor } from './takes.ts'
 import { talkedOf } from './talked.ts'
 import { cues, isLater, type Looked, sizedAt } from './features.ts'
@@ -214,7 +215,7 @@ function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, 
   const tooNamed = namedToo(looked, calculation, likely)
   const asked = likely
     .filter(({ result, share }, i) => i === 0 || share > secondToo || tooNamed.has(result))
-    .map((it) => ofEach(it.result, calculation, looked))
+    .map((it) => ofEach(it.result, { calculation, bound }, looked))
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   const nothing = { asks: [], share: 1 }
   if (goesOn && none > 0.5) return nothing
@@ -233,13 +234,21 @@ function resultsOf(looked: Looked, sort: Sort, { calculation, bound }: Reading, 
   return { asks: asked.length > 0 ? asked : calculation.headlines.slice(0, 1), share: likely[0]?.share ?? 1 }
 }
 
-/** “How many bags per hole?” asks for those of one, where the calculation tells them apart. */
-function ofEach(result: string, { gives }: Calculation, { heard: { said } }: Looked): string {
-  if (
-    !/\b(?:per|each|every|to the|to a|for a|for one|one|an?)\s+(?:\w+\s+)?(?:hole|post|footing|pit)\b(?!s)/i.test(said)
-  )
-    return result
-  return [`${result}PerHole`, `${result}EachHole`].find((it) => gives[it]) ?? result
+// “Per hole”, “for one post”; but “each hole is 12 in wide” only tells of the holes.
+const ofOneHole =
+  /\b(?:per|(?:in|for|to|into) (?:each|every|one|an?|the))\s+(?:\w+\s+)?(?:hole|post|footing|pit)\b(?!s)|\b(?:a|each|every|one)\s+(?:hole|footing|pit)\s*(?:[?]|$)/i
+
+/** “How many bags per hole?” asks for those of one, and so does who never says how many holes there are; else those of the job are meant. */
+function ofEach(
+  result: string,
+  { calculation: { gives }, bound }: Pick<Reading, 'calculation' | 'bound'>,
+  { heard: { said, job } }: Looked,
+): string {
+  const ofAll = result.replace(/PerHole$/, '')
+  const ofOne = `${ofAll}PerHole`
+  if (!gives[ofAll] || !gives[ofOne]) return result
+  const isCounted = knownIn(job).has('posts') || bound.some((it) => it.word === 'posts')
+  return ofOneHole.test(said) || (!isCounted && result === ofOne) ? ofOne : ofAll
 }
 
 // So near a size stands what it is called by.

@@ -67,6 +67,12 @@ describe('what is no size of the sum', () => {
     expect(headlines(answer)).toMatchObject({ posts: '11 posts', bays: '10 bays' })
   })
 
+  it('posts of 8 ft are not so high above the ground, and panels of 6 ft are as wide', async () => {
+    expect(headlines((await talk(['how deep for 8 ft fence posts']))[0])).toEqual({})
+    // 48 / 6
+    expect(headlines((await talk(['6 ft fence panels, how many for 48 ft']))[0])).toMatchObject({ bays: '8 bays' })
+  })
+
   it('bays told to centres are no openings', async () => {
     // 96 − 3.5 = 92.5
     const [answer] = await talk([
@@ -92,6 +98,15 @@ describe('several results of one sum', () => {
       'bays are 1765 clear between posts, pickets 70mm, gap about 55. how many and whats the exact gap',
     ])
     expect(headlines(answer)).toMatchObject({ pickets: '14 pickets', gap: '52 1/3 mm' })
+  })
+
+  // (100 × π/4 − 12.25) × 30 in³ = 1.151 ft³; × 12 / 0.45 = 30.7
+  it('of all holes are those of the job, however a hole is told', async () => {
+    for (const said of [
+      'How many 60 lb bags for 12 holes 10 in across and 30 in deep with a 4x4 post',
+      'each hole is 10 in wide and 30 deep, 12 holes, 4x4 posts, how many 60 lb bags',
+    ])
+      expect(headlines((await talk([said]))[0])).toMatchObject({ bags: '31 bags' })
   })
 
   it('of one hole are those of one', async () => {
