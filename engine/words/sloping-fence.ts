@@ -8,7 +8,13 @@ export const slopeBays = word<'count'>('slopeBays', {
   whole: true,
   measure: 'Equal bays, measured level.',
   ask: 'How many bays does the slope take?',
-  called: { names: ['bays on the slope'], asks: ['how many bays on the slope', 'how many panels', 'how many steps'] },
+  called: {
+    names: ['bays on the slope'],
+    things: ['bay', 'step', 'panel', 'section'],
+    asks: ['how many bays on the slope', 'how many panels', 'how many steps'],
+  },
+  possible: { least: '1' },
+  plausible: { from: '1', to: '200' },
 })
 
 export const stepEach = word<'length'>('stepEach', {

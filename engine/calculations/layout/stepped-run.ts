@@ -7,7 +7,7 @@
 //         ▔▔──__    ┃
 import { calculation } from '../../calculation.ts'
 import { slopeDrawing } from '../../drawings/slope.ts'
-import { equal, holdsMoreThan, less, zero } from '../../quantities/quantity.ts'
+import { equal, holdsMoreThan, less, type Quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { bayCentres, widestBay } from '../../words/bays.ts'
 import { bayRow } from '../../words/fence.ts'
@@ -31,8 +31,10 @@ export const steppedRun = calculation({
   title: 'A fence that steps down a slope',
   answers:
     'How big the step at each post is when the fence steps down a slope, the gap under each bay, and how much longer the posts are.',
-  needs: { fall, levelDistance, widestBay, bayRow, highEndGap, widestUnder, tapeMark },
-  may: ['bayRow', 'widestUnder'],
+  needs: { fall, levelDistance, widestBay, slopeBays, bayRow, highEndGap, widestUnder, tapeMark },
+  may: ['widestBay', 'slopeBays', 'bayRow', 'widestUnder'],
+  // So many bays were told, or how wide they may be.
+  oneOf: [['widestBay', 'slopeBays']],
   onlyFor: { widestUnder: ['underHolds'] },
   gives: { slopeBays, stepEach, stepTape, gapUnderStep, longerPost, slope, underHolds, bayCentres },
   headlines: ['stepEach', 'gapUnderStep'],
@@ -58,13 +60,19 @@ export const steppedRun = calculation({
     slope: ['fall / levelDistance', 'over the whole slope'],
   },
   work({ levelDistance, widestBay, highEndGap, widestUnder: limit }, { line, has, tell, put, rows, refuse, remark }) {
-    if (holdsMoreThan(mostBays, widestBay, levelDistance))
-      refuse(
-        'levelDistance',
-        `A slope ${show(levelDistance)} long with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give it in parts.`,
-      )
-    line('slopeBays')
+    if (!has('slopeBays')) {
+      if (holdsMoreThan(mostBays, widestBay, levelDistance))
+        refuse(
+          'levelDistance',
+          `A slope ${show(levelDistance)} long with bays of ${show(widestBay)} has more bays than I can set out at once. Check both units, or give it in parts.`,
+        )
+      line('slopeBays')
+    }
     const alike = line('bayCentres')
+    if (has('slopeBays') && has('widestBay') && less(widestBay, alike))
+      remark(
+        `Shared by ${show(rows('slopeBays')[0] as Quantity)}, each is ${show(alike)} wide, and you allowed ${show(widestBay)} at most. Take more bays, or longer rails.`,
+      )
     const widest = has('bayRow') ? rows('bayRow').reduce((a, b) => (less(a, b) ? b : a)) : alike
     // A gate, or half a post at a wall, takes some of the run: its bays are then other than the run shared equally.
     if (less(zero('length', 'in'), widest) && !equal(widest, alike)) {
@@ -112,6 +120,12 @@ export const steppedRun = calculation({
         bayCentres: '8 ft',
       },
     },
+    // 22/6 = 3 2/3; 48/6 = 8; 2 + 3 2/3
+    {
+      ask: 'The fence steps down 22 in over a level distance of 48 ft in 6 bays. How much is each step?',
+      given: { fall: '22 in', levelDistance: '48 ft', slopeBays: '6' },
+      expect: { stepEach: '3 2/3 in', stepTape: '3 11/16 in', gapUnderStep: '5 2/3 in', bayCentres: '8 ft' },
+    },
     // 12/2.4 = 5; 900/5 = 180; 50 + 180 = 230 > 150
     {
       ask: 'Stepped fence: drop of 900 mm over a level distance of 12 m, bays at most 2.4 m, gap underneath at most 150 mm. How big are the steps?',
@@ -122,6 +136,12 @@ export const steppedRun = calculation({
         gapUnderStep: '230 mm',
         underHolds: 'the gap underneath is over your limit',
       },
+    },
+    // 640/4 = 160; 10/4 = 2.5
+    {
+      ask: 'Stepped fence: 640 mm fall over a level distance of 10 m, 4 bays on the slope. How big are the steps?',
+      given: { fall: '640 mm', levelDistance: '10 m', slopeBays: '4' },
+      expect: { stepEach: '160 mm', gapUnderStep: '210 mm', bayCentres: '2,500 mm' },
     },
   ],
 })

@@ -169,6 +169,27 @@ export const layoutChecks: readonly Check[] = [
   ),
   {
     calculation: 'stepped-run',
+    what: 'the step of six bays that were told, stepped down one by one',
+    kind: 'second derivation',
+    source: 'second derivation: the step that comes down the whole fall in so many steps, found by halving',
+    given: { fall: '22 in', levelDistance: '48 ft', slopeBays: '6' },
+    gives: 'stepEach',
+    unit: 'in',
+    expected: () => {
+      let [low, high] = [0, 22]
+      for (let i = 0; i < 60; i++) {
+        const middle = (low + high) / 2
+        let down = 0
+        for (let bay = 0; bay < 6; bay++) down += middle
+        if (down < 22) low = middle
+        else high = middle
+      }
+      return low
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'stepped-run',
     what: 'the step of the fewest bays that keep the limit',
     kind: 'second derivation',
     source: 'second derivation: one bay after another tried until none is too wide, the fall shared among them',

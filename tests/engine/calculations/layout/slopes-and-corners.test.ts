@@ -32,6 +32,22 @@ describe('a stepped run', () => {
     )
   })
 
+  // 48 ft in 6 bays are 8 ft each, in 5 bays 9 3/5 ft.
+  it('so many bays as were told are taken, and said to be wider than was allowed', () => {
+    const given = { fall: '22 in', levelDistance: '48 ft', widestBay: '8 ft' }
+    const six = runNamed('stepped-run', { ...given, slopeBays: '6' })
+    expect(six.shown).toMatchObject({ stepEach: '3 2/3 in', bayCentres: '8 ft' })
+    expect(six.said).not.toContain('you allowed')
+    const five = runNamed('stepped-run', { ...given, slopeBays: '5' })
+    expect(five.shown.stepEach).toBe('4 2/5 in')
+    expect(five.said).toContain('you allowed 8 ft at most')
+  })
+
+  it('asks how wide a bay may be where neither that nor their number is known', () => {
+    const { outcome } = runNamed('stepped-run', { fall: '22 in', levelDistance: '48 ft' })
+    expect(outcome.ok ? [] : outcome.problems.map((it) => it.word)).toEqual(['widestBay'])
+  })
+
   it('a gap just at the limit holds, a hair more does not', () => {
     const given = { fall: '24 in', levelDistance: '48 ft', widestBay: '8 ft', highEndGap: '2 in' }
     expect(runNamed('stepped-run', { ...given, widestUnder: '6 in' }).shown.underHolds).toBe('true')
