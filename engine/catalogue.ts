@@ -128,6 +128,8 @@ import { slopeFromLevels } from './calculations/site/slope-from-levels.ts'
 import { slopeOfGround } from './calculations/site/slope-of-ground.ts'
 import { squareCorner } from './calculations/site/square-corner.ts'
 import { tenths } from './calculations/site/tenths.ts'
+import { fallOfSlope } from './calculations/site/fall-of-slope.ts'
+import { slopeFromAngle } from './calculations/site/slope-from-angle.ts'
 import { yardClosure } from './calculations/site/yard-closure.ts'
 import { embedmentCheck } from './calculations/strength/embedment-check.ts'
 import { postStrength } from './calculations/strength/post-strength.ts'
@@ -183,7 +185,16 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'corners, yards and slopes',
-    calculations: [squareCorner, rectangleDiagonals, yardClosure, tenths, slopeOfGround, slopeFromLevels],
+    calculations: [
+      squareCorner,
+      rectangleDiagonals,
+      yardClosure,
+      tenths,
+      slopeOfGround,
+      slopeFromLevels,
+      slopeFromAngle,
+      fallOfSlope,
+    ],
   },
   {
     subject: 'bays and posts, on the level and on a slope',

@@ -11,16 +11,30 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 const steep =
   /^(slopes?|sloped|sloping|falls?|falling|grades?|gradient|inclines?|pitch|pitched|drops?|rises?|ramp|crossfall)$/
 
-/** “1 in 48” where a slope or a fall is spoken of, or nothing else is said; null where it may be an inch, or one post in five. */
+/** “1 in 48” where a slope or a fall is spoken of, or nothing else is said; null where it may be an inch, or one post in five. “1:48” only right beside a word for a slope: it may be an hour, or a mix. */
 export function oneInSoMany(tokens: readonly Scanned[], at: number): Found | null {
-  if (!/^(1|one)$/.test(lower(tokens[at])) || lower(tokens[at + 1]) !== 'in') return null
+  const joint = lower(tokens[at + 1])
+  if (!/^(1|one)$/.test(lower(tokens[at])) || !/^(in|:)$/.test(joint)) return null
   const along = numberAt(tokens, at + 2, false)
   if (!along || along.feet || along.value.compare(1) <= 0 || unitAt(tokens, along.next, false)) return null
+  if (joint === ':')
+    return isBesideSlope(tokens, at, along.next) ? inPercent(new Fraction(1).div(along.value), along.next) : null
   const isAlone = at === 0 && along.next === tokens.length
   const isSteep = [...tokens.slice(Math.max(0, at - 4), at), ...tokens.slice(along.next, along.next + 2)].some((it) =>
     steep.test(lower(it)),
   )
   return isAlone || isSteep ? inPercent(new Fraction(1).div(along.value), along.next) : null
+}
+
+const aSlope = /^(slopes?|sloped|sloping|falls?|grades?|gradient|inclines?|ramp|crossfall)$/
+const between = /^(of|is|at|about|around|a|the|to|=|:)$/
+
+/** “A slope of 1:12”, “the ground falls 1:20”, “1:15 grade”; but “mixed 1:3” and “at 1:30” are beside none. A third term tells the parts of a mix. */
+function isBesideSlope(tokens: readonly Scanned[], at: number, next: number): boolean {
+  if (lower(tokens[next]) === ':' || lower(tokens[at - 1]) === ':') return false
+  let before = at - 1
+  while (before >= at - 3 && between.test(lower(tokens[before]))) before--
+  return aSlope.test(lower(tokens[before])) || aSlope.test(lower(tokens[next]))
 }
 
 /** A small length for each longer one of the same system: “1/4 in per ft”, “5 cm/m”, “a quarter inch to the foot”. */

@@ -171,6 +171,9 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   if (date) return date
   const people = peopleAt(tokens, at) ?? timesAt(tokens, at)
   if (people) return people
+  // Before the hour of the clock: beside a word for a slope “1:15” is one.
+  const incline = oneInSoMany(tokens, at)
+  if (incline) return incline
   const hour = hourAt(tokens, at)
   if (hour) return hour
   if (isDateOrTime(tokens, at)) return null
@@ -178,8 +181,6 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }
   const money = moneyAt(tokens, at, habits) ?? barePriceAt(tokens, at)
   if (money) return moneyRange(tokens, at, money, habits) ?? money
-  const incline = oneInSoMany(tokens, at)
-  if (incline) return incline
   const article = articleAt(tokens, at, metric)
   if (article) return article
   const cold = coldAt(tokens, at, habits)

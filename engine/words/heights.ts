@@ -66,9 +66,14 @@ export const slopeAngle = word<'angle'>('slopeAngle', {
   measure: 'From level.',
   ask: 'How steep is it, in degrees?',
   called: {
-    names: ['slope in degrees', 'slope angle'],
+    names: ['slope in degrees', 'slope angle', 'angle of the slope', 'degree slope'],
+    things: ['slope', 'ground', 'hill', 'grade', 'yard'],
+    sides: ['slope', 'slopes', 'degrees', 'steep', 'angle'],
+    plainly: true,
     asks: ['how many degrees', 'slope in degrees', 'what angle is the slope', 'angle of the slope'],
   },
+  possible: { least: '0 deg', most: '85 deg' },
+  plausible: { from: '0 deg', to: '31 deg' },
 })
 
 export const alongGround = word<'length'>('alongGround', {

@@ -22,6 +22,7 @@ export const fall = word<'length'>('fall', {
     ],
     things: ['ground', 'grade', 'yard', 'slope', 'hill'],
     sides: ['fall', 'drop', 'rise', 'lower', 'higher', 'downhill', 'uphill'],
+    asks: ['how far does it fall', 'what fall', 'how far does it drop', 'how far down is it', 'fall over that'],
   },
   possible: { least: '0 in' },
   plausible: { from: '0 in', to: '30 ft' },

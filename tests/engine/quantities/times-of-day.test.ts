@@ -17,6 +17,8 @@ describe('hours of the clock', () => {
     ['12 am', 0],
     ['7:30 pm', 19.5],
     ['18:00', 18],
+    // A slope of 1:30 is none; but what falls due may well be at half past one.
+    ['the delivery is at 1:30', 1.5],
     ['06:45', 6.75],
     ["7 o'clock in the evening", 19],
     ['7 in the morning', 7],

@@ -50,6 +50,19 @@ function areaByGrid(points: readonly (readonly [number, number])[], step: number
   return inside * step * step
 }
 
+/** The tangent of an angle in degrees, from the power series of sine and cosine. */
+function tangentBySeries(degrees: number): number {
+  const x = (degrees * Math.PI) / 180
+  let [sine, cosine, term] = [0, 0, 1]
+  for (let n = 0; n < 30; n++) {
+    const sign = Math.floor(n / 2) % 2 === 0 ? 1 : -1
+    if (n % 2 === 0) cosine += sign * term
+    else sine += sign * term
+    term *= x / (n + 1)
+  }
+  return sine / cosine
+}
+
 export const surveyChecks: readonly Check[] = [
   ...(
     [
@@ -245,6 +258,50 @@ export const surveyChecks: readonly Check[] = [
     unit: 'ft',
     expected: 13,
     tolerance: 0,
+  },
+  {
+    calculation: 'fall-of-slope',
+    what: 'the fall of 22.5 % over 40 ft, the 9-40-41 triangle',
+    kind: 'handbook',
+    source: 'Euclid, Elements, I.47: the 9-40-41 triangle',
+    given: { slope: '22.5 %', levelDistance: '40 ft' },
+    gives: 'fall',
+    unit: 'ft',
+    expected: 9,
+    tolerance: 0,
+  },
+  {
+    calculation: 'fall-of-slope',
+    what: 'the length along it',
+    kind: 'handbook',
+    source: 'Euclid, Elements, I.47: the 9-40-41 triangle',
+    given: { slope: '22.5 %', levelDistance: '40 ft' },
+    gives: 'alongGround',
+    unit: 'ft',
+    expected: 41,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'fall-of-slope',
+    what: '12 % in degrees',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { slope: '12 %', levelDistance: '8 ft' },
+    gives: 'slopeAngle',
+    unit: 'deg',
+    expected: () => byMathjs('atan(0.12) / pi * 180 deg', 'deg'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'slope-from-angle',
+    what: '8 degrees in percent',
+    kind: 'second derivation',
+    source: 'second derivation: sine and cosine summed by their power series, and one divided by the other',
+    given: { slopeAngle: '8 deg' },
+    gives: 'slope',
+    unit: 'percent',
+    expected: () => 100 * tangentBySeries(8),
+    tolerance: 1e-9,
   },
   {
     calculation: 'slope-from-levels',
