@@ -37,9 +37,11 @@ import { screwLength } from './calculations/frame/screw-length.ts'
 import { gateHardware } from './calculations/gates/gate-hardware.ts'
 import { takeOff } from './calculations/buying/take-off.ts'
 import { picketsOnGates } from './calculations/gates/pickets-on-gates.ts'
+import { insideOfFrame } from './calculations/gates/inside-of-frame.ts'
 import { gateBrace } from './calculations/gates/gate-brace.ts'
 import { gateLeaf } from './calculations/gates/gate-leaf.ts'
 import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
+import { gateForPassage } from './calculations/gates/gate-for-passage.ts'
 import { gatePull } from './calculations/gates/gate-pull.ts'
 import { gateSag } from './calculations/gates/gate-sag.ts'
 import { gateSwing } from './calculations/gates/gate-swing.ts'
@@ -280,7 +282,18 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'gates',
-    calculations: [gateLeaf, picketsOnGates, gateHardware, gateBrace, gatePull, gateSag, gateSwing, gatePostLean],
+    calculations: [
+      gateForPassage,
+      gateLeaf,
+      picketsOnGates,
+      gateHardware,
+      insideOfFrame,
+      gateBrace,
+      gatePull,
+      gateSag,
+      gateSwing,
+      gatePostLean,
+    ],
   },
   { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },

@@ -1,5 +1,6 @@
 // This file is about the evidence for the calculations in gates/.
 import type { Check } from '../check.ts'
+import { byMathjs } from '../mathjs.ts'
 
 const ours = 'Reference book, gates (statics and geometry)'
 const corners =
@@ -313,6 +314,41 @@ export const gatesChecks: readonly Check[] = [
     gives: 'latchMove',
     unit: 'in',
     expected: () => 42 / Math.sqrt(48 ** 2 + 1),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'inside-of-frame',
+    what: 'between the stiles of a 36 in leaf framed with 3 1/2 in stock',
+    kind: 'library',
+    source: 'mathjs 15: the two inner corners as points, and the distance between them',
+    given: { leafWidth: '36 in', leafHeight: '48 in', memberWidth: '3 1/2 in' },
+    gives: 'insideWidth',
+    unit: 'in',
+    expected: () => byMathjs('distance([3.5, 3.5], [36 - 3.5, 3.5]) * 1 inch', 'inch'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'inside-of-frame',
+    what: 'between the rails of a leaf 1100 mm tall framed with 90 mm stock',
+    kind: 'library',
+    source: 'mathjs 15: the two inner corners as points, and the distance between them',
+    given: { leafWidth: '1000 mm', leafHeight: '1100 mm', memberWidth: '90 mm' },
+    system: 'metric',
+    gives: 'insideHeight',
+    unit: 'mm',
+    expected: () => byMathjs('distance([90, 90], [90, 1100 - 90]) * 1 mm', 'mm'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'gate-for-passage',
+    what: 'a 48 in deck with 3 in on each side',
+    kind: 'library',
+    source:
+      'mathjs 15: the faces of the two posts as points about the middle of the deck, and the distance between them',
+    given: { widestThrough: '48 in', roomEachSide: '3 in' },
+    gives: 'gateOpening',
+    unit: 'in',
+    expected: () => byMathjs('distance([-48 / 2 - 3, 0], [48 / 2 + 3, 0]) * 1 inch', 'inch'),
     tolerance: 1e-9,
   },
 ]

@@ -49,6 +49,28 @@ describe('a leaf', () => {
   })
 })
 
+describe('the inside of a frame', () => {
+  // 36 − 7 = 29 across; how tall the leaf is was not told, and is asked for only where it is wanted.
+  it('is worked across where only the width of the leaf is known', () => {
+    const { shown } = runNamed(
+      'inside-of-frame',
+      { leafWidth: '36 in', memberWidth: '3 1/2 in' },
+      { wanted: ['insideWidth'] },
+    )
+    expect(shown).toEqual({ insideWidth: '29 in' })
+  })
+
+  // 2 × 10 = 20 is all of 20, and leaves nothing; 2 × 9 15/16 = 19 7/8 leaves 1/8.
+  it('is refused where the frame fills the leaf', () => {
+    const narrow = { leafWidth: '20 in', leafHeight: '48 in' }
+    const sure = { confirmed: ['memberWidth'] }
+    expect(runNamed('inside-of-frame', { ...narrow, memberWidth: '10 in' }, sure).said).toContain(
+      'Two frame members of 10 in leave nothing inside a leaf of 20 in.',
+    )
+    expect(runNamed('inside-of-frame', { ...narrow, memberWidth: '9 15/16 in' }, sure).shown.insideWidth).toBe('1/8 in')
+  })
+})
+
 describe('a brace', () => {
   it('always runs from the bottom hinge to the top latch, and that is always said', () => {
     const { said } = runNamed('gate-brace', { insideWidth: '36 in', insideHeight: '40 in' })
