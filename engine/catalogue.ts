@@ -86,6 +86,7 @@ import { baysAlike } from './calculations/pickets/bays-alike.ts'
 import { boardOnBoard } from './calculations/pickets/board-on-board.ts'
 import { buttedBoards } from './calculations/pickets/butted-boards.ts'
 import { gapNow } from './calculations/pickets/gap-now.ts'
+import { gapLater } from './calculations/pickets/gap-later.ts'
 import { lappedBoards } from './calculations/pickets/lapped-boards.ts'
 import { picketCount } from './calculations/pickets/picket-count.ts'
 import { picketsPastPosts } from './calculations/pickets/pickets-past-posts.ts'
@@ -272,6 +273,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       stickErrors,
       gapNow,
       seeThrough,
+      gapLater,
       picketCount,
       picketsOfFence,
     ],

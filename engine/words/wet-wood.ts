@@ -63,15 +63,26 @@ export const moistureNow = word<'percent'>('moistureNow', {
 
 export const gapDry = word<'length'>('gapDry', {
   kind: 'length',
-  label: 'gap wanted when it is dry',
+  label: 'gap when the wood has settled',
   units: { imperial: 'in', metric: 'mm' },
-  measure: 'The gap you want to see in the end.',
+  measure: 'Between two pickets in the end, when the wood is as dry as it gets there.',
   ask: 'What gap do you want when the wood is dry?',
   called: {
     names: ['gap when dry', 'dry gap', 'gap later', 'final gap', 'end up with a gap'],
     things: ['gap', 'gaps'],
     sides: ['dry', 'later', 'final', 'when dry'],
     plainly: true,
+    asks: [
+      'what gap when dry',
+      'gap when it is dry',
+      'gap when dry',
+      'gap later',
+      'how wide will the gap',
+      'how big will the gap',
+      'what will the gap be',
+      'how far will the gaps open',
+      'what does the gap become',
+    ],
   },
   possible: { least: '0 in' },
   plausible: { from: '0 in', to: '4 in' },
@@ -146,12 +157,14 @@ export const changeByShrinkage = word<'length'>('changeByShrinkage', {
 
 export const gapNow = word<'length'>('gapNow', {
   kind: 'length',
-  label: 'gap to set now',
+  label: 'gap now',
   units: { imperial: 'in', metric: 'mm' },
-  measure: 'So that it is right when the wood has settled.',
-  ask: 'What gap do I set now?',
+  measure: 'Between two pickets with the wood as it is today: as they hang, or as they are to be set.',
+  ask: 'What gap is between the pickets now?',
   called: {
-    names: ['gap now', 'gap to set now'],
+    names: ['gap now', 'gap to set now', 'gap is now', 'gap today', 'wet gap'],
+    things: ['gap', 'gaps'],
+    sides: ['now', 'today', 'wet'],
     asks: [
       'what gap do i set now',
       'what gap now',
@@ -165,4 +178,6 @@ export const gapNow = word<'length'>('gapNow', {
       'gap for wet',
     ],
   },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '4 in' },
 })

@@ -1,7 +1,31 @@
 import { describe, expect, it } from 'vitest'
+import { isQuantity, numberIn } from '../../../../engine/quantities/quantity.ts'
 import { dimensionalChange } from '../../../../engine/tables/dimensional-change.ts'
 import { species } from '../../../../engine/words/wet-wood.ts'
 import { runNamed } from '../../run-named.ts'
+
+describe('the gap when the wood has settled', () => {
+  const board = { picketWidth: '5 1/2 in', species: 'western-redcedar', grain: 'flat' }
+
+  it('is what was wanted, where the gap was set that gap-now gives', () => {
+    const air = { ...board, moistureNow: '19 %', equilibriumMoisture: '12 %' }
+    const { shown } = runNamed('gap-now', { ...air, gapDry: '1/4 in' })
+    const { outcome } = runNamed('gap-later', { ...air, gapNow: shown.gapNow as string })
+    const gap = outcome.ok ? outcome.values.get('gapDry') : undefined
+    expect(isQuantity(gap) ? numberIn(gap, 'in') : undefined).toBeCloseTo(0.25, 4)
+  })
+
+  // 5 1/2 × 0.00234 × (14 − 8) = 0.07722 of swelling: more than 1/16 = 0.0625, less than 1/8.
+  it('is none where the boards swell by more, and that is said', () => {
+    const damp = { ...board, moistureNow: '8 %', equilibriumMoisture: '14 %' }
+    const tight = runNamed('gap-later', { ...damp, gapNow: '1/16 in' })
+    expect(tight.shown.gapDry).toBe('0 in')
+    expect(tight.said).toContain('They swell by more than the gap of 1/16 in')
+    const open = runNamed('gap-later', { ...damp, gapNow: '1/8 in' })
+    expect(open.shown.gapDry).toBe('0.04778 in')
+    expect(open.said).not.toContain('They swell')
+  })
+})
 
 describe('the gap to set with wet wood', () => {
   const board = { picketWidth: '5 1/2 in', species: 'western-redcedar', grain: 'flat' }
