@@ -17,6 +17,7 @@ import { deliverOrHaul } from './calculations/buying/deliver-or-haul.ts'
 import { rentBuyDig } from './calculations/buying/rent-buy-dig.ts'
 import { builtUpCap } from './calculations/caps/built-up-cap.ts'
 import { capBlanks } from './calculations/caps/cap-blanks.ts'
+import { capForPost } from './calculations/caps/cap-for-post.ts'
 import { chamfers } from './calculations/caps/chamfers.ts'
 import { pyramidCap } from './calculations/caps/pyramid-cap.ts'
 import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
@@ -297,7 +298,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       gatePostLean,
     ],
   },
-  { subject: 'post caps', calculations: [capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
+  { subject: 'post caps', calculations: [capForPost, capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },
   {
     subject: 'wood: sizes, treatment, moisture',

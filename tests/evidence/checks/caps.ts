@@ -69,6 +69,17 @@ export const capsChecks: readonly Check[] = [
     tolerance: 0,
   },
   {
+    calculation: 'cap-for-post',
+    what: 'the cap that stands 1 in past a 4x4',
+    kind: 'library',
+    source: 'mathjs 15: the edges of the cap as points about the middle of the post, and the distance between them',
+    given: { postWidth: '3 1/2 in', capOverhang: '1 in' },
+    gives: 'capSize',
+    unit: 'in',
+    expected: () => byMathjs('distance([-3.5 / 2 - 1, 0], [3.5 / 2 + 1, 0]) * 1 inch', 'inch'),
+    tolerance: 1e-9,
+  },
+  {
     calculation: 'cap-blanks',
     what: 'blanks sawn off one by one',
     kind: 'second derivation',
