@@ -37,12 +37,12 @@ import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
 import { screwLength } from './calculations/frame/screw-length.ts'
 import { gateHardware } from './calculations/gates/gate-hardware.ts'
 import { takeOff } from './calculations/buying/take-off.ts'
-import { picketsOnGates } from './calculations/gates/pickets-on-gates.ts'
 import { insideOfFrame } from './calculations/gates/inside-of-frame.ts'
+import { picketsOnGates } from './calculations/gates/pickets-on-gates.ts'
 import { gateBrace } from './calculations/gates/gate-brace.ts'
 import { gateLeaf } from './calculations/gates/gate-leaf.ts'
-import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
 import { gateForPassage } from './calculations/gates/gate-for-passage.ts'
+import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
 import { gatePull } from './calculations/gates/gate-pull.ts'
 import { gateSag } from './calculations/gates/gate-sag.ts'
 import { gateSwing } from './calculations/gates/gate-swing.ts'
@@ -86,8 +86,8 @@ import { asManyGaps } from './calculations/pickets/as-many-gaps.ts'
 import { baysAlike } from './calculations/pickets/bays-alike.ts'
 import { boardOnBoard } from './calculations/pickets/board-on-board.ts'
 import { buttedBoards } from './calculations/pickets/butted-boards.ts'
-import { gapNow } from './calculations/pickets/gap-now.ts'
 import { gapLater } from './calculations/pickets/gap-later.ts'
+import { gapNow } from './calculations/pickets/gap-now.ts'
 import { lappedBoards } from './calculations/pickets/lapped-boards.ts'
 import { picketCount } from './calculations/pickets/picket-count.ts'
 import { picketsPastPosts } from './calculations/pickets/pickets-past-posts.ts'
@@ -128,12 +128,12 @@ import { poolBarrier } from './calculations/site/pool-barrier.ts'
 import { postLine } from './calculations/site/post-line.ts'
 import { rectangleDiagonals } from './calculations/site/rectangle-diagonals.ts'
 import { sightTriangle } from './calculations/site/sight-triangle.ts'
+import { fallOfSlope } from './calculations/site/fall-of-slope.ts'
+import { slopeFromAngle } from './calculations/site/slope-from-angle.ts'
 import { slopeFromLevels } from './calculations/site/slope-from-levels.ts'
 import { slopeOfGround } from './calculations/site/slope-of-ground.ts'
 import { squareCorner } from './calculations/site/square-corner.ts'
 import { tenths } from './calculations/site/tenths.ts'
-import { fallOfSlope } from './calculations/site/fall-of-slope.ts'
-import { slopeFromAngle } from './calculations/site/slope-from-angle.ts'
 import { yardClosure } from './calculations/site/yard-closure.ts'
 import { embedmentCheck } from './calculations/strength/embedment-check.ts'
 import { postStrength } from './calculations/strength/post-strength.ts'
@@ -273,8 +273,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       storyStick,
       stickErrors,
       gapNow,
-      seeThrough,
       gapLater,
+      seeThrough,
       picketCount,
       picketsOfFence,
     ],
