@@ -162,7 +162,7 @@ export function frontInWords({ address, model, times, talks, turns, ...pass }: F
   ].join('\n')
 }
 
-export const frontUsage = `npm run bench -- front [first|second|third …] [--times K] [--talks N] [--json]
+export const frontUsage = `npm run bench -- front [first|second|third|fourth …] [--times K] [--talks N] [--json]
   plays the written conversations to the model that PLUMBPOST_MODEL, OPENAI_BASE_URL and OPENAI_API_KEY name;
   all parts, four times each, where nothing else is said; --talks N takes the first N of each part
 `

@@ -8,8 +8,11 @@ import { offlineReader } from '../../../src/readers/offline/offline.ts'
 import { judge, type Judged, type Kind, type Verdict } from './judge.ts'
 import { type Talk, talkSchema } from './question.ts'
 
-/** The first and the third part are looked at when the reader is mended; the second was written apart from them and is only counted. */
-export const parts = ['first', 'second', 'third'] as const
+/**
+ * The second part was written apart from the others and is only counted; they are looked at when the reader is mended. The fourth holds nothing but talks of
+ * strangers in which a turn was misread when they were held, so it shows what to mend, and not how well the reader reads.
+ */
+export const parts = ['first', 'second', 'third', 'fourth'] as const
 export type Part = (typeof parts)[number]
 
 export const talksOf = (folder: string, part: Part): Talk[] =>
