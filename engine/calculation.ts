@@ -79,6 +79,8 @@ export interface Declared<N extends Words> {
   readonly usually?: Readonly<Partial<Record<keyof N & string, Usual>>>
   /** Groups of words of which one must be known; the first is asked for. */
   readonly oneOf?: readonly (readonly (keyof N & string)[])[]
+  /** Groups of words that stand for one another: the one that was told is enough, else the one that the talk has worked last. The others are not worked for it. */
+  readonly standIns?: readonly (readonly (keyof N & string)[])[]
   readonly gives: Words
   /** What people say when they mean this calculation and no other that gives the same words: "a picket against each post". */
   readonly called?: readonly string[]
@@ -303,9 +305,8 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     else if (required.has(word.name)) (canWait(calc, word.name) ? postponed : problems).push(missing(word))
   }
   const uneven = lengthsApart(given, calc, options.places)
-  if (uneven) problems.push(uneven)
   const { currency, mixed } = currencyOf(given, calc)
-  if (mixed) problems.push(mixed)
+  problems.push(...[uneven, mixed].filter((it) => it !== undefined))
   for (const group of calc.oneOf ?? [])
     if (!group.some((name) => told.has(name))) problems.push(missing(calc.needs[group[0] as string] as Word))
   // Where every result waits for something, nothing can be worked yet: then they are asked for, not worked beside.
@@ -418,7 +419,6 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
     if (thrown instanceof Refusal) return { ok: false, given, problems: [thrown.problem], cited }
     throw thrown
   }
-  const asked = new Map([...values].filter(([name]) => calc.gives[name]))
   const drawn = (name: string): Quantity[] => rowsOf(name).map((it) => drawnIn(it, calc.needs[name], system))
   const seen: Seen = {
     one: (name) => drawn(name)[0] as Quantity,
@@ -435,7 +435,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   return {
     ok: true,
     given,
-    values: asked,
+    values: new Map([...values].filter(([name]) => calc.gives[name])),
     steps,
     doubts,
     sources: calc.sources,

@@ -52,6 +52,7 @@ import { crownedTop } from './calculations/ground/crowned-top.ts'
 import { concreteWait } from './calculations/ground/concrete-wait.ts'
 import { diggingHours } from './calculations/ground/digging-hours.ts'
 import { haulTrips } from './calculations/ground/haul-trips.ts'
+import { looseInBags } from './calculations/ground/loose-in-bags.ts'
 import { loadOverhang } from './calculations/ground/load-overhang.ts'
 import { holeWidthByRule } from './calculations/ground/hole-width-by-rule.ts'
 import { liftingCheck } from './calculations/ground/lifting-check.ts'
@@ -233,6 +234,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       crownedTop,
       bagYieldByWeight,
       bagsForVolume,
+      looseInBags,
       siteMix,
       mixWater,
       concreteWait,

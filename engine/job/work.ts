@@ -301,13 +301,15 @@ function workOne(
   const needed = new Set([...(calc.may ?? []), ...needsFor(calc, wanted).map((word) => word.name)])
   const given = new Map<string, Given>()
   const problems: Problem[] = []
+  const spared = sparedIn(job, calc, places)
   for (const word of Object.values(calc.needs)) {
     const told = places.map((place) => decided(job, word.name, place))
-    const fed = told.every((it) => it)
-      ? undefined
-      : plan?.fence.isByRuns
-        ? (planned(word) ?? feed(word))
-        : (feed(word) ?? planned(word))
+    const fed =
+      told.every((it) => it) || spared.has(word.name)
+        ? undefined
+        : plan?.fence.isByRuns
+          ? (planned(word) ?? feed(word))
+          : (feed(word) ?? planned(word))
     // Nobody said it anywhere: `run` takes its usual value, or asks.
     if (told.every((it) => !it)) {
       if (fed !== undefined) given.set(word.name, { value: fed, role: 'result' })
@@ -360,6 +362,18 @@ function workOne(
       done.push({ calculation: part.calculation, at: first.node.at, places: where, wanted: [name], outcome: given })
     return first.value
   }
+}
+
+/** The words that another of their group stands for: one that was told, else the one that was worked last. */
+function sparedIn(job: Job, calc: Calculation, places: readonly string[]): Set<string> {
+  return new Set(
+    (calc.standIns ?? []).flatMap((group) => {
+      const enough =
+        group.find((word) => places.some((place) => decided(job, word, place))) ??
+        job.results.findLast((it) => group.includes(it.word))?.word
+      return enough ? group.filter((word) => word !== enough) : []
+    }),
+  )
 }
 
 /** The values of all places as one given: a list of quantities, or the one choice that they agree on; nothing where they differ otherwise. */

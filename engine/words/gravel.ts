@@ -184,6 +184,84 @@ export const trips = word<'count'>('trips', {
   },
 })
 
+export const looseVolume = word<'volume'>('looseVolume', {
+  kind: 'volume',
+  label: 'loose stuff to buy',
+  units: { imperial: 'ft3', metric: 'L' },
+  measure: 'Gravel, stone, sand, soil or mulch, loose, as it is sold.',
+  ask: 'How much of it do you need, by volume?',
+  called: {
+    names: ['i need', 'need', 'want'],
+    things: ['gravel', 'stone', 'sand', 'soil', 'topsoil', 'mulch', 'compost', 'ballast', 'shingle', 'rock'],
+    byDefault: true,
+  },
+  possible: { above: '0 ft3' },
+  plausible: { from: '0.1 ft3', to: '1000 ft3' },
+})
+
+export const looseBag = word<'volume'>('looseBag', {
+  kind: 'volume',
+  label: 'what one bag holds',
+  units: { imperial: 'ft3', metric: 'L' },
+  measure: 'Printed on the bag of gravel, stone, sand, soil or mulch.',
+  ask: 'How much does one bag of it hold?',
+  called: {
+    names: ['bags of', 'a bag', 'per bag', 'each bag', 'bag holds', 'bags hold', 'to a bag', 'in a bag'],
+    things: ['bag', 'sack'],
+    sides: ['of', 'holds', 'hold', 'per', 'each'],
+    plainly: true,
+  },
+  possible: { above: '0 ft3' },
+  plausible: { from: '0.1 ft3', to: '40 ft3' },
+})
+
+export const looseBagWeight = word<'mass'>('looseBagWeight', {
+  kind: 'mass',
+  label: 'weight of one bag',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'Printed on a bag that is sold by weight.',
+  ask: 'What does one bag of it weigh?',
+  called: {
+    names: ['bags of', 'a bag', 'per bag', 'each bag', 'bag weighs'],
+    things: ['bag', 'sack'],
+    sides: ['weighs', 'weigh', 'per', 'each'],
+    plainly: true,
+  },
+  possible: { above: '0 lb' },
+  plausible: { from: '5 lb', to: '2500 lb' },
+})
+
+export const looseBags = word<'count'>('looseBags', {
+  kind: 'count',
+  noun: 'bag',
+  label: 'bags of it',
+  whole: true,
+  measure: 'All of it over what one bag holds, rounded up.',
+  ask: 'How many bags of it?',
+  called: {
+    names: ['bags of it'],
+    asks: ['gravel', 'stone', 'sand', 'soil', 'topsoil', 'mulch', 'rock'].map((it) => `how many bags of ${it}`),
+  },
+})
+
+export const inBags = word<'volume'>('inBags', {
+  kind: 'volume',
+  label: 'bought in those bags',
+  units: { imperial: 'ft3', metric: 'L' },
+  measure: 'Whole bags times what one holds.',
+  ask: 'How much is bought in those bags?',
+  called: { names: ['volume in bags'] },
+})
+
+export const looseBagsWeight = word<'mass'>('looseBagsWeight', {
+  kind: 'mass',
+  label: 'weight of those bags',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'Dry. Left out in the rain they weigh far more.',
+  ask: 'What do those bags weigh?',
+  called: { names: ['weight of those bags'], asks: ['what do those bags weigh'] },
+})
+
 export const gravelLoad = word<'mass'>('gravelLoad', {
   kind: 'mass',
   label: 'weight of the gravel',

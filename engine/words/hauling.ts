@@ -93,6 +93,109 @@ export const piecesToHaul = word<'count'>('piecesToHaul', {
   plausible: { from: '1', to: '5000' },
 })
 
+export const pieceWeight = word<'mass'>('pieceWeight', {
+  kind: 'mass',
+  label: 'weight of one piece',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'It is printed on a bag; weigh one board or bucket.',
+  ask: 'What does one piece weigh?',
+  called: {
+    names: ['weighs each', 'each weighing', 'weigh each', 'lb each', 'pounds each', 'kg each', 'a piece', 'apiece'],
+    things: pieces,
+    sides: ['each', 'weigh', 'weighs', 'weighing', 'apiece', 'heavy'],
+    plainly: true,
+  },
+  possible: { above: '0 lb' },
+  plausible: { from: '1 lb', to: '2000 lb' },
+})
+
+export const weightAboard = word<'mass'>('weightAboard', {
+  kind: 'mass',
+  list: true,
+  label: 'people and tools aboard',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'Everybody who rides along, and what lies in the vehicle already: each, or all together.',
+  ask: 'What do the people and tools aboard weigh, each of them?',
+  called: {
+    names: [
+      'i weigh',
+      'he weighs',
+      'she weighs',
+      'driver weighs',
+      'driver is',
+      'aboard',
+      'rides along',
+      'riding along',
+    ],
+    things: [
+      'driver',
+      'passenger',
+      'me',
+      'myself',
+      'wife',
+      'husband',
+      'partner',
+      'son',
+      'helper',
+      'mate',
+      'dog',
+      'tools',
+    ],
+    sides: ['weigh', 'weighs', 'aboard', 'rides', 'comes along'],
+    plainly: true,
+  },
+  possible: { least: '0 lb' },
+  plausible: { from: '5 lb', to: '1500 lb' },
+})
+
+export const payloadLeft = word<'mass'>('payloadLeft', {
+  kind: 'mass',
+  label: 'payload left for the load',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'The payload on the sticker, less the people and tools aboard.',
+  ask: 'What is left of the payload for the load?',
+  called: {
+    names: ['payload left'],
+    asks: [
+      'how much payload is left',
+      'what is left of the payload',
+      'how much payload have i left',
+      'left for the load',
+    ],
+  },
+})
+
+export const piecesAtOnce = word<'count'>('piecesAtOnce', {
+  kind: 'count',
+  noun: 'piece',
+  label: 'pieces that go at once',
+  whole: true,
+  measure: 'What the payload leaves, over the weight of one piece, rounded down.',
+  ask: 'How many pieces go at once?',
+  called: {
+    names: ['most pieces at once'],
+    asks: pieces.flatMap((it) => [
+      `how many ${it}s can i carry at once`,
+      `how many ${it}s at once`,
+      `how many ${it}s can i haul`,
+      `how many ${it}s can my truck`,
+      `how many ${it}s go at once`,
+    ]),
+  },
+})
+
+export const hauledWeight = word<'mass'>('hauledWeight', {
+  kind: 'mass',
+  label: 'all the pieces together',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'Their number times the weight of one.',
+  ask: 'What do all the pieces weigh together?',
+  called: {
+    names: ['weight of all the pieces'],
+    asks: ['what do they all weigh', 'what does it all weigh', 'what do the bags weigh together'],
+  },
+})
+
 export const piecesEachTrip = word<'count'>('piecesEachTrip', {
   kind: 'count',
   noun: 'piece',
@@ -259,104 +362,5 @@ export const overhangChecked = word<'verdict'>('overhangChecked', {
     yes: 'nothing checked here fails',
     no: 'fails: more than a third of it is behind the bed',
     unknown: 'cannot say: just a third of it is behind the bed',
-  },
-})
-
-export const tripCost = word<'money'>('tripCost', {
-  kind: 'money',
-  label: 'what one trip costs you',
-  measure: 'Fuel and tolls, there and back; wear too, if you count it.',
-  ask: 'What does one trip with your own vehicle cost you, there and back?',
-  called: {
-    names: [
-      'fuel',
-      'gas',
-      'petrol',
-      'diesel',
-      'each trip costs',
-      'a trip costs',
-      'per trip',
-      'a trip',
-      'each trip',
-      'costs me',
-      'one trip',
-    ],
-    things: ['trip', 'fuel', 'petrol'],
-    plainly: true,
-  },
-  possible: { least: '$0' },
-})
-
-export const tripTime = word<'duration'>('tripTime', {
-  kind: 'duration',
-  label: 'time for one trip',
-  units: { imperial: 'h', metric: 'h' },
-  measure: 'There, loading, back and unloading.',
-  ask: 'How long does one trip take, loading and unloading counted in?',
-  called: {
-    names: ['trip takes', 'each trip takes', 'a trip takes', 'round trip', 'there and back', 'each run takes'],
-    things: ['trip', 'run', 'drive'],
-    plainly: true,
-  },
-  possible: { above: '0 h' },
-  plausible: { from: '5 minutes', to: '12 h' },
-})
-
-export const ownHaulCost = word<'money'>('ownHaulCost', {
-  kind: 'money',
-  label: 'hauling it yourself',
-  measure: 'Every trip, and your hours if you say what they are worth.',
-  ask: 'What does hauling it yourself cost?',
-  called: {
-    names: ['cost of hauling it myself'],
-    asks: ['what does hauling cost', 'what does it cost to haul it myself'],
-  },
-})
-
-export const ownHaulTime = word<'duration'>('ownHaulTime', {
-  kind: 'duration',
-  label: 'your hours on the road',
-  units: { imperial: 'h', metric: 'h' },
-  measure: 'Every trip.',
-  ask: 'How long does hauling it yourself take?',
-  called: { names: ['hours on the road'], asks: ['how long will the hauling take', 'how long does hauling take'] },
-})
-
-export const haulSaves = word<'money'>('haulSaves', {
-  kind: 'money',
-  label: 'between the two',
-  measure: 'The dearer less the cheaper.',
-  ask: 'How much is between the two?',
-  called: { names: ['saved by hauling'], asks: ['how much do i save by hauling', 'what do i save by hauling'] },
-})
-
-export const cheaperHaul = word<'choice'>('cheaperHaul', {
-  kind: 'choice',
-  label: 'cheaper',
-  measure: 'The delivery against all the trips.',
-  ask: 'Which is cheaper, the delivery or your own vehicle?',
-  called: {
-    names: ['delivery or own vehicle'],
-    asks: [
-      'delivery or my own truck',
-      'delivery or haul it myself',
-      'have it delivered or haul',
-      'worth having it delivered',
-      'worth the delivery',
-      'is delivery worth it',
-      'is the delivery worth it',
-      'delivered or pick it up',
-      'cheaper to haul it myself',
-      'cheaper to fetch it myself',
-      'cheaper to have it delivered',
-      'pay for delivery or',
-      'delivery cheaper',
-      'delivered cheaper',
-    ],
-  },
-  options: {
-    'your own vehicle': { label: 'your own vehicle', called: [] },
-    'the delivery': { label: 'the delivery', called: [] },
-    'both alike': { label: 'both alike', called: [] },
   },
 })

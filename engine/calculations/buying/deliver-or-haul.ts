@@ -6,17 +6,9 @@ import { calculation } from '../../calculation.ts'
 import { exact, toNumber } from '../../quantities/amount.ts'
 import { equal, less, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { cheaperHaul, haulSaves, ownHaulCost, ownHaulTime, tripCost, tripTime } from '../../words/delivery.ts'
 import { trips } from '../../words/gravel.ts'
-import {
-  cheaperHaul,
-  haulSaves,
-  loadWeight,
-  ownHaulCost,
-  ownHaulTime,
-  payload,
-  tripCost,
-  tripTime,
-} from '../../words/hauling.ts'
+import { loadWeight, payload } from '../../words/hauling.ts'
 import { hourWorth } from '../../words/hire.ts'
 import { deliveryPrice, unweighedThings } from '../../words/take-off.ts'
 

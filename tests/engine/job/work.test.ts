@@ -136,3 +136,38 @@ describe('posts in all, and some of them apart', () => {
     expect(result(workedFrom(apart, wanted), 'bags')).toBe('26 bags')
   })
 })
+
+describe('words that stand for one another', () => {
+  const holes = { posts: '12', holeDiameter: '12 in', stoneDepth: '6 in', holeShape: 'square' }
+  const strip = { edgeRun: '20 ft', edgeWidth: '18 in', edgeDepth: '3 in' }
+  const bag = { looseBag: '0.5 ft3' }
+  /** Bags, where gravel and then stone for a strip were worked before. */
+  const bagged = (told: Told, before: readonly (readonly [string, string])[]) => {
+    const decisions = Object.entries(told).map(([word, text]) => {
+      const value = parseValue(vocabulary.get(word) as never, text, 'imperial') as Value
+      return { word, at: 'yard', value, turn: 0 }
+    })
+    const results = before.map(([word, calculation]) => ({ word, at: 'yard', calculation, value: null, ref: 'r1' }))
+    return work({ ...decide(newJob, decisions), results }, [{ word: 'looseBags', at: 'yard' }], 1)
+  }
+  const ran = (worked: readonly Worked[]): string[] => worked.map((it) => it.calculation.name)
+  const bags = (worked: readonly Worked[]): string =>
+    result(worked.find((it) => it.calculation.name === 'loose-in-bags') as Worked, 'looseBags')
+
+  // 12 × 1 × 0.5 × 1.15 = 6.9 ft³ → 14 bags; 20 × 1.5 × 0.25 = 7.5 → 15
+  it('the one that was worked last is taken, and only that', () => {
+    const both = [
+      ['gravel', 'gravel-for-holes'],
+      ['stripStone', 'stone-strip'],
+    ] as const
+    const last = bagged({ ...holes, ...strip, ...bag }, both)
+    expect([bags(last), ran(last)]).toEqual(['15 bags', ['stone-strip', 'loose-in-bags']])
+    const other = bagged({ ...holes, ...strip, ...bag }, [...both].reverse())
+    expect([bags(other), ran(other)]).toEqual(['14 bags', ['gravel-for-holes', 'loose-in-bags']])
+  })
+
+  it('the one that is told is enough', () => {
+    const told = bagged({ ...holes, ...bag, looseVolume: '3 ft3' }, [['gravel', 'gravel-for-holes']])
+    expect([bags(told), ran(told)]).toEqual(['6 bags', ['loose-in-bags']])
+  })
+})

@@ -222,6 +222,40 @@ export const diggingChecks: readonly Check[] = [
     },
     tolerance: 0,
   },
+  {
+    calculation: 'haul-trips',
+    what: 'bags put on one by one while the payload bears them, the people weighed in first',
+    kind: 'second derivation',
+    source:
+      'second derivation: bag after bag from the heap into the vehicle, which drives when the next would be too much',
+    given: { piecesToHaul: '61', pieceWeight: '55 kg', payload: '620 kg', weightAboard: ['82 kg', '61 kg'] },
+    gives: 'trips',
+    unit: 'trip',
+    expected: () => {
+      let trips = 1
+      let aboard = 82 + 61
+      for (let bag = 0; bag < 61; bag++) {
+        if (aboard + 55 > 620) {
+          trips++
+          aboard = 82 + 61
+        }
+        aboard += 55
+      }
+      return trips
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'haul-trips',
+    what: '80 lb bags on what is left of 1,480 lb beside a driver of 86.2 kg',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { pieceWeight: '80 lb', piecesToHaul: '34', payload: '1480 lb', weightAboard: '86.2 kg' },
+    gives: 'payloadLeft',
+    unit: 'lb',
+    expected: () => byMathjs('1480 lb - 86.2 kg', 'lb'),
+    tolerance: 1e-9,
+  },
   // A load that extends more than 4 ft beyond the rear must be flagged. The rule was read as somebody quotes it, not at the law’s own page.
   ...(
     [
@@ -327,5 +361,34 @@ export const diggingChecks: readonly Check[] = [
     unit: 'h',
     expected: () => byMathjs('11 * 40 minutes', 'hours'),
     tolerance: 1e-9,
+  },
+  {
+    calculation: 'loose-in-bags',
+    what: 'bags tipped out one by one until the stone is enough',
+    kind: 'second derivation',
+    source: 'second derivation: half a cubic foot at a time',
+    given: { looseVolume: '8.2 ft3', looseBag: '0.5 ft3' },
+    gives: 'looseBags',
+    unit: 'bag',
+    expected: () => {
+      let [tenths, bags] = [0, 0]
+      while (tenths < 82) {
+        tenths += 5
+        bags++
+      }
+      return bags
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'loose-in-bags',
+    what: '50 lb bags of gravel at 1,600 kg/m³ for 100 L',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { looseVolume: '100 L', looseBagWeight: '50 lb', gravelDensity: '1600 kg/m3' },
+    gives: 'looseBags',
+    unit: 'bag',
+    expected: () => Math.ceil(byMathjs('100 L * 1600 kg/m^3 / (50 lb) * 1 m', 'm')),
+    tolerance: 0,
   },
 ]

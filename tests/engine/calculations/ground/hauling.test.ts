@@ -55,3 +55,60 @@ describe('a delivery or your own vehicle', () => {
     expect(runNamed('deliver-or-haul', without).said).toContain('missing payload')
   })
 })
+
+describe('so many pieces of so much each', () => {
+  const bags = { piecesToHaul: '34', pieceWeight: '80 lb', payload: '1480 lb', weightAboard: '190 lb' }
+
+  // 1480 − 190 = 1290 = 16 × 80 + 10; 34 = 16 + 16 + 2
+  it('goes on in whole bags, beside the driver', () => {
+    expect(runNamed('haul-trips', bags).shown).toMatchObject({ trips: '3 trips', piecesAtOnce: '16 pieces' })
+  })
+
+  // 1440/80 = 18; 36/18 = 2 trips, and the whole 1440 lb is used
+  it('uses a payload that comes out even to the last pound', () => {
+    const even = { ...bags, piecesToHaul: '36', payload: '1630 lb' }
+    expect(runNamed('haul-trips', even).shown).toMatchObject({ trips: '2 trips', piecesAtOnce: '18 pieces' })
+    expect(runNamed('haul-trips', { ...even, payload: '1629 lb' }).shown).toMatchObject({ trips: '3 trips' })
+  })
+
+  // by weight 3, by count 34/10 → 4; ⌈34/4⌉ = 9, × 80
+  it('is held to the number that goes at once as well', () => {
+    const { shown, said } = runNamed('haul-trips', { ...bags, piecesEachTrip: '10' })
+    expect(shown).toMatchObject({ trips: '4 trips', eachTrip: '720 lb' })
+    expect(said).toContain('Decided by: the count, 4 trips')
+  })
+
+  it('says what goes at once before anybody counts the bags', () => {
+    const { piecesToHaul: _, ...some } = bags
+    expect(runNamed('haul-trips', some, { wanted: ['piecesAtOnce'] }).shown).toMatchObject({
+      piecesAtOnce: '16 pieces',
+    })
+    expect(runNamed('haul-trips', some).said).toContain('missing piecesToHaul')
+  })
+
+  it('is told from a total that says otherwise', () => {
+    expect(runNamed('haul-trips', { ...bags, loadWeight: '2500 lb' }).said).toContain('I counted the pieces alone')
+    expect(runNamed('haul-trips', { ...bags, loadWeight: '2720 lb' }).said).not.toContain('I counted the pieces alone')
+  })
+
+  it('does not go where the people leave nothing, or less than one bag', () => {
+    expect(runNamed('haul-trips', { ...bags, weightAboard: '1480 lb' }).said).toContain('nothing is left for a load')
+    expect(runNamed('haul-trips', { ...bags, payload: '260 lb' }).said).toContain('heavier than the 70 lb')
+  })
+})
+
+describe('gravel, stone, sand or soil in bags', () => {
+  // 16.5 = 33 × 0.5 exactly
+  it('takes no bag more than the volume asks for', () => {
+    const of = (looseVolume: string) => runNamed('loose-in-bags', { looseVolume, looseBag: '0.5 ft3' }).shown
+    expect(of('16.5 ft3')).toMatchObject({ looseBags: '33 bags' })
+    expect(of('16.51 ft3')).toMatchObject({ looseBags: '34 bags' })
+  })
+
+  // 27 ft³ is a cubic yard
+  it('speaks of loose delivery from a yard up', () => {
+    const of = (looseVolume: string) => runNamed('loose-in-bags', { looseVolume, looseBag: '1 ft3' }).said
+    expect(of('27 ft3')).toContain('it is cheaper loose')
+    expect(of('26 ft3')).not.toContain('it is cheaper loose')
+  })
+})
