@@ -8,6 +8,9 @@ import { stripBed } from './calculations/border/strip-bed.ts'
 import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
 import { taxOnAmounts } from './calculations/buying/tax-on-amounts.ts'
 import { bill } from './calculations/buying/bill.ts'
+import { lengthsBill } from './calculations/buying/lengths-bill.ts'
+import { packs } from './calculations/buying/packs.ts'
+import { quoteByLength } from './calculations/buying/quote-by-length.ts'
 import { compareQuotes } from './calculations/buying/compare-quotes.ts'
 import { cutPlan } from './calculations/buying/cut-plan.ts'
 import { costOfLength } from './calculations/buying/cost-of-length.ts'
@@ -343,9 +346,12 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       takeOff,
       taxOnAmounts,
       priceByMeasure,
+      lengthsBill,
+      packs,
       boardFootPriceOf,
       costOfLength,
       compareQuotes,
+      quoteByLength,
       priceRange,
       rentBuyDig,
       deliverOrHaul,

@@ -246,4 +246,95 @@ export const moneyChecks: readonly Check[] = [
     expected: () => toTheCent('2 * 85 / (40 * 40 / 60)'),
     tolerance: 1e-9,
   },
+  {
+    calculation: 'lengths-bill',
+    what: 'posts and rails by the foot, cut up into feet and paid one by one in cents',
+    kind: 'second derivation',
+    source: 'second derivation: every foot of every stick is paid by itself',
+    given: {
+      lengthPrices: ['$1.15', '$2.40'],
+      pricedBy: 'ft',
+      soldCounts: ['12', '5'],
+      soldLengths: ['8 ft', '10 ft'],
+    },
+    gives: 'measuredCost',
+    unit: 'USD',
+    expected: () => {
+      let cents = 0
+      for (let rail = 0; rail < 12; rail++) for (let foot = 0; foot < 8; foot++) cents += 115
+      for (let post = 0; post < 5; post++) for (let foot = 0; foot < 10; foot++) cents += 240
+      return cents / 100
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'lengths-bill',
+    what: 'battens in metres at a price by the foot',
+    kind: 'library',
+    source: decimalsWork,
+    given: { lengthPrices: '$1.85', pricedBy: 'ft', soldCounts: '7', soldLengths: '3.9 m' },
+    gives: 'measuredCost',
+    unit: 'USD',
+    expected: () => toTheCent('7 * 3.9 / 0.3048 * 1.85'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'packs',
+    what: '213 pickets, bundles of ten taken off the stack until there are enough',
+    kind: 'second derivation',
+    source: 'second derivation: bundle after bundle is opened and counted out',
+    given: { piecesWanted: '213', piecesAPack: '10' },
+    gives: 'packs',
+    unit: 'pack',
+    expected: () => {
+      let [pickets, bundles] = [0, 0]
+      while (pickets < 213) {
+        pickets += 10
+        bundles++
+      }
+      return bundles
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'packs',
+    what: 'screws counted to the pound, in a box sold by the kilogram',
+    kind: 'library',
+    source: decimalsWork,
+    given: { piecesWanted: '100', piecesAWeight: '75', countedBy: 'lb', packWeight: '2 kg' },
+    gives: 'piecesInPack',
+    unit: 'piece',
+    expected: () => Math.floor(inDecimals('75 * 2 / 0.45359237')),
+    tolerance: 0,
+  },
+  {
+    calculation: 'quote-by-length',
+    what: 'the length at which both cost the same, found by halving',
+    kind: 'second derivation',
+    source: 'second derivation: the line is made longer and shorter until both bills agree, to half an inch',
+    given: { measurePrice: '$33', pricedBy: 'ft', pricedLength: '140 ft', quoteExtras: '$450', flatQuote: '$4900' },
+    gives: 'evenLength',
+    unit: 'in',
+    expected: () => {
+      let [low, high] = [0, 1000]
+      for (let i = 0; i < 60; i++) {
+        const middle = (low + high) / 2
+        if (450 + middle * 33 < 4900) low = middle
+        else high = middle
+      }
+      return low * 12
+    },
+    tolerance: 0.5,
+  },
+  {
+    calculation: 'quote-by-length',
+    what: 'a quote by the metre with a gate and the old fence away',
+    kind: 'library',
+    source: decimalsWork,
+    given: { measurePrice: '£88', pricedBy: 'm', pricedLength: '118 ft', quoteExtras: ['£260', '£180'] },
+    gives: 'quotedByMeasure',
+    unit: 'GBP',
+    expected: () => toTheCent('118 * 0.3048 * 88 + 260 + 180'),
+    tolerance: 1e-9,
+  },
 ]

@@ -216,3 +216,64 @@ describe('rent, buy or dig', () => {
     expect(said).toContain('spares you nothing')
   })
 })
+
+describe('timber by the metre or the foot', () => {
+  // 3 × 3.6 = 10.8; 2 × 4.8 = 9.6; 20.4 × 5.90
+  it('pays every piece by its length', () => {
+    const given = { lengthPrices: '€5.90', pricedBy: 'm', soldCounts: ['3', '2'], soldLengths: ['3.60 m', '4.80 m'] }
+    expect(runNamed('lengths-bill', given, { system: 'metric' }).shown).toEqual({
+      measuredCost: '€120.36',
+      lengthBought: '20.4 m',
+    })
+  })
+
+  it('wants a length for each number, or one for all, and a price by length', () => {
+    const given = { lengthPrices: '$2', pricedBy: 'ft', soldCounts: ['3', '2', '1'] }
+    expect(runNamed('lengths-bill', { ...given, soldLengths: ['8 ft', '10 ft'] }).said).toContain('3 numbers of pieces')
+    expect(runNamed('lengths-bill', { ...given, soldLengths: '8 ft' }).shown).toMatchObject({ measuredCost: '$96.00' })
+    expect(runNamed('lengths-bill', { ...given, pricedBy: 'ft2', soldLengths: '8 ft' }).said).toContain(
+      'the price is for one square foot',
+    )
+  })
+})
+
+describe('bundles, boxes and packs', () => {
+  // 220 = 22 × 10, and 221 begins a bundle
+  it('begins a bundle for the last picket', () => {
+    const of = (piecesWanted: string) => runNamed('packs', { piecesWanted, piecesAPack: '10' })
+    expect(of('220').shown).toMatchObject({ packs: '22 packs', piecesOver: '0 pieces' })
+    expect(of('220').said).toContain('none to spare')
+    expect(of('221').shown).toMatchObject({ packs: '23 packs', piecesOver: '9 pieces' })
+  })
+
+  it('counts a box by its weight, and asks whether to the pound or to the kilogram', () => {
+    const box = { piecesAWeight: '75', packWeight: '5 lb' }
+    expect(runNamed('packs', { ...box, countedBy: 'lb' }, { wanted: ['piecesInPack'] }).shown).toEqual({
+      piecesInPack: '375 pieces',
+    })
+    expect(runNamed('packs', box, { wanted: ['piecesInPack'] }).said).toContain('missing countedBy')
+  })
+})
+
+describe('a quote by the foot against a flat one', () => {
+  const quote = { measurePrice: '$33', pricedBy: 'ft', quoteExtras: '$450', flatQuote: '$4900' }
+
+  // (4900 − 450)/33 = 134.85 ft
+  it('turns at the length where both cost the same', () => {
+    const of = (pricedLength: string) => runNamed('quote-by-length', { ...quote, pricedLength }).shown
+    expect(of('134 ft')).toMatchObject({ cheaperQuote: 'by the foot', quotesApart: '$28.00' })
+    expect(of('135 ft')).toMatchObject({ cheaperQuote: 'flat', quotesApart: '$5.00' })
+  })
+
+  // 100 × 33 = 3300
+  it('is alike where both come to the same', () => {
+    const given = { measurePrice: '$33', pricedBy: 'ft', pricedLength: '100 ft', flatQuote: '$3300' }
+    expect(runNamed('quote-by-length', given).shown).toMatchObject({ cheaperQuote: 'both alike', quotesApart: '$0.00' })
+  })
+
+  it('asks for the flat one where only the cheaper is wanted', () => {
+    const { flatQuote: _, ...alone } = { ...quote, pricedLength: '140 ft' }
+    expect(runNamed('quote-by-length', alone, { wanted: ['cheaperQuote'] }).said).toContain('missing flatQuote')
+    expect(runNamed('quote-by-length', alone).shown).toEqual({ quotedByMeasure: '$5,070.00' })
+  })
+})
