@@ -28,6 +28,7 @@ import { dewPointOfAir } from './calculations/finish/dew-point.ts'
 import { finishAreaOf } from './calculations/finish/finish-area.ts'
 import { finishQuantity } from './calculations/finish/finish-quantity.ts'
 import { paintWindow } from './calculations/finish/paint-window.ts'
+import { paintingByArea } from './calculations/finish/painting-by-area.ts'
 import { paintingHours } from './calculations/finish/painting-hours.ts'
 import { recoatCalendar } from './calculations/finish/recoat-calendar.ts'
 import { leaningWallCut } from './calculations/frame/leaning-wall-cut.ts'
@@ -331,6 +332,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       dewPointOfAir,
       paintWindow,
       paintingHours,
+      paintingByArea,
       recoatCalendar,
     ],
   },

@@ -53,6 +53,33 @@ export const postTime = word<'duration'>('postTime', {
   usual: { value: '8 min', because: 'a 4 ft post takes about that with a brush', from: pace },
 })
 
+export const areaAnHour = word<'area'>('areaAnHour', {
+  kind: 'area',
+  label: 'area painted in an hour',
+  units: { imperial: 'ft2', metric: 'm2' },
+  measure: 'One person, one coat: paint for half an hour, measure what is done, and double it.',
+  ask: 'How much area does one person paint in an hour, one coat?',
+  called: {
+    names: [
+      'an hour',
+      'per hour',
+      'each hour',
+      'every hour',
+      'in an hour',
+      '/hour',
+      'hourly',
+      'paint about',
+      'can paint',
+      'can do',
+    ],
+    things: ['hour', 'pace'],
+    sides: ['hour', 'pace', 'rate'],
+    plainly: true,
+  },
+  possible: { above: '0 ft2' },
+  plausible: { from: '10 ft2', to: '1500 ft2' },
+})
+
 export const coatSetUp = word<'duration'>('coatSetUp', {
   ...each,
   label: 'setting up and cleaning, each coat',

@@ -291,6 +291,25 @@ export const finishChecks: readonly Check[] = [
       tolerance: 0.005,
     })),
   ),
+  {
+    calculation: 'painting-by-area',
+    what: '560 square feet twice by two people, painted minute by minute',
+    kind: 'second derivation',
+    source:
+      'second derivation: two brushes at 80 square feet an hour, each minute off the area, sheets and brushes before',
+    given: { finishArea: '560 ft2', areaAnHour: '80 ft2', coats: '2', painters: '2', coatSetUp: '45 min' },
+    gives: 'paintingClock',
+    unit: 'h',
+    expected: () => {
+      let minutes = 0
+      for (let coat = 0; coat < 2; coat++) {
+        minutes += 45
+        for (let sixtieths = 560 * 60; sixtieths > 0; sixtieths -= 2 * 80) minutes++
+      }
+      return minutes / 60
+    },
+    tolerance: 1e-9,
+  },
 ]
 
 /** ASHRAE's saturation over water, written out again in °C, and the dew point found by halving. */

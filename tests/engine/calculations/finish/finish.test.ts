@@ -246,3 +246,20 @@ describe('hours of painting', () => {
     ).not.toContain('time your own first picket')
   })
 })
+
+describe('hours of painting by the area', () => {
+  const fence = { finishArea: '560 ft2', areaAnHour: '80 ft2', coats: '2', coatSetUp: '0 min', paintDayHours: '4 h' }
+
+  // 560/80 = 7 h a coat: by one ⌈7/4⌉ = 2 days a coat, by two 3.5 h and one day
+  it('is shared by those who paint', () => {
+    expect(runNamed('painting-by-area', fence).shown).toMatchObject({
+      paintingTime: '14 hours',
+      paintingDays: '4 painting days',
+    })
+    expect(runNamed('painting-by-area', { ...fence, painters: '2' }).shown).toMatchObject({
+      paintingTime: '14 hours',
+      paintingClock: '7 hours',
+      paintingDays: '2 painting days',
+    })
+  })
+})
