@@ -23,7 +23,7 @@ import { unitNamed } from './units.ts'
 import { changeAt, timesAt } from './changes.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
 import { hourAt } from './times-of-day.ts'
-import { unitAfter, unitAt } from './unit-words.ts'
+import { poundsBehind, unitAfter, unitAt } from './unit-words.ts'
 
 /** Every quantity of the message, in order. Offsets are those of the message as it was typed. */
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
@@ -241,6 +241,8 @@ function measured(
     const minutes = minutesAfter(tokens, value, unit.next)
     if (minutes) return minutes
   }
+  const pounds = unit.unit === 'stone' ? poundsBehind(tokens, unit.next) : null
+  if (pounds !== null) return { next: unit.next + 2, quantity: quantity(value.mul(14).add(pounds), 'lb'), bare: null }
   if (unit.unit === 'm') {
     const centimetres = centimetresAfter(tokens, value, unit, number.spoken)
     if (centimetres) return centimetres

@@ -417,11 +417,23 @@ const isMinutes = (tokens: readonly Scanned[], at: number, next: number): boolea
   /^(a|an|per|each|apiece)$/.test(lower(tokens[next])) ||
   tokens.slice(Math.max(0, at - 6), at).some((it) => /^(take|takes|took|taking|spend|lasts?)$/.test(lower(it))) ||
   isAllThatIsSaid(tokens, at, next)
-/** Fourteen pounds, where somebody weighs so much, or nothing else is said; else it is what lies under a post. */
-const isOfBody = (tokens: readonly Scanned[], at: number, next: number): boolean =>
-  tokens[next]?.sort !== 'digits' &&
-  (tokens.slice(Math.max(0, at - 4), at).some((it) => /^(weigh|weighs|weighed|weighing|i'm|im)$/.test(lower(it))) ||
-    isAllThatIsSaid(tokens, at, next))
+/** Fourteen pounds, where somebody weighs so much, or it is to be said in another unit, or nothing else is said; else it is what lies under a post. */
+const isOfBody = (tokens: readonly Scanned[], at: number, next: number): boolean => {
+  const before = tokens.slice(Math.max(0, at - 4), at).map(lower)
+  const pounds = poundsBehind(tokens, next)
+  return (
+    pounds !== null ||
+    (tokens[next]?.sort !== 'digits' &&
+      (before.some((it) => /^(weigh|weighs|weighed|weighing|i'm|im|driver|passenger)$/.test(it)) ||
+        (/^(in|into|to)$/.test(lower(tokens[next])) && /^(lb|kg)$/.test(others[lower(tokens[next + 1])] ?? '')) ||
+        isAllThatIsSaid(tokens, at, next)))
+  )
+}
+/** The pounds over, "13 stone 4 lb": less than a stone of them. */
+export const poundsBehind = (tokens: readonly Scanned[], at: number): number | null =>
+  /^(\d|1[0-3])$/.test(tokens[at]?.text ?? '') && others[lower(tokens[at + 1])] === 'lb'
+    ? Number(tokens[at]?.text)
+    : null
 /** One number with the unit behind it: "90 min", "13 1/2 stone". */
 const isAllThatIsSaid = (tokens: readonly Scanned[], at: number, next: number): boolean =>
   next >= tokens.length && numberAt(tokens, 0, false)?.next === at

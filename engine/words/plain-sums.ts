@@ -226,6 +226,7 @@ export const volumeUnit = unitWord('volumeUnit', 'volume', {
 })
 export const massUnit = unitWord('massUnit', 'weight', {
   lb: { label: 'pounds', called: unit('pound', 'lb', 'lbs') },
+  stone: { label: 'stone', called: ['in stone', 'to stone', 'into stone', 'how many stone'] },
   ton: { label: 'US tons', called: unit('ton', 'us ton', 'short ton') },
   g: { label: 'grams', called: unit('gram', 'gramme', 'g') },
   kg: { label: 'kilograms', called: unit('kilogram', 'kilo', 'kg') },

@@ -5,7 +5,7 @@ import { massConverted, massGiven, massUnit } from '../../words/plain-sums.ts'
 export const convertMass = conversionOf({
   name: 'convert-mass',
   title: 'A weight in another unit',
-  answers: 'The same weight in pounds, US tons, kilograms or tonnes, exactly.',
+  answers: 'The same weight in pounds, stone, US tons, kilograms or tonnes, exactly.',
   kind: 'mass',
   from: massGiven,
   unit: massUnit,
@@ -30,6 +30,18 @@ export const convertMass = conversionOf({
       ask: 'How many pounds are 25 kg?',
       given: { massGiven: '25 kg', massUnit: 'lb' },
       expect: { massConverted: '55.12 lb' },
+    },
+    // 13 × 14 × 0.45359237 = 82.553811…
+    {
+      ask: 'What is 13 stone in kilograms?',
+      given: { massGiven: '13 stone', massUnit: 'kg' },
+      expect: { massConverted: '82.55 kg' },
+    },
+    // 82 / 0.45359237 / 14 = 12.9127…
+    {
+      ask: 'What is 82 kg in stone?',
+      given: { massGiven: '82 kg', massUnit: 'stone' },
+      expect: { massConverted: '12.91 stone' },
     },
   ],
 })

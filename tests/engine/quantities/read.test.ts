@@ -251,6 +251,12 @@ describe('units that are also something else', () => {
     ['3 quarts of water', ['3 qt']],
     // Fourteen pounds to a stone (from memory).
     ['he weighs 13 stone', ['13 stone']],
+    // 12 × 14 + 6
+    ['she weighs 12 stone 6 lb', ['174 lb']],
+    ['11 st 3 lbs', ['157 lb']],
+    ['the driver is 15 stone and the van takes 620 kg', ['15 stone', '620 kg']],
+    ['14 stone in pounds', ['14 stone']],
+    ['lay 12 stone in the trench', ['12']],
     ['gravel weighs more, so 6 stone blocks', ['6']],
     ['12 stone under the posts', ['12']],
     ['a gate takes 90 min', ['90 minutes']],
