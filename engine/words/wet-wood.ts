@@ -5,26 +5,37 @@ export const species = word<'choice'>('species', {
   kind: 'choice',
   label: 'kind of wood',
   measure: 'As it is called at the yard.',
-  ask: 'Which wood is it: western redcedar, northern white-cedar, redwood, southern pine, Douglas-fir, western hemlock, white fir, black locust or white ash?',
+  ask: 'Which wood is it: western redcedar, northern white-cedar, redwood, southern pine, Douglas-fir, western hemlock, white fir, black locust or white ash? I have no published figures for others, radiata and spruce among them.',
   called: { names: ['species', 'kind of wood'] },
   options: {
     'western-redcedar': {
       label: 'western redcedar',
-      called: ['western redcedar', 'western red cedar', 'red cedar', 'redcedar', 'cedar'],
+      called: ['western redcedar', 'western red cedar', 'western cedar', 'red cedar', 'redcedar', 'cedar', 'wrc'],
     },
     'northern-white-cedar': {
       label: 'northern white-cedar',
-      called: ['northern white cedar', 'northern white-cedar', 'white cedar'],
+      called: ['northern white cedar', 'northern white-cedar', 'eastern white cedar', 'white cedar', 'arborvitae'],
     },
     redwood: { label: 'redwood (young)', called: ['redwood', 'california redwood', 'coast redwood'] },
     'southern-pine': {
       label: 'southern pine (loblolly)',
-      called: ['southern pine', 'southern yellow pine', 'yellow pine', 'loblolly', 'loblolly pine', 'syp'],
+      called: [
+        'southern pine',
+        'southern yellow pine',
+        'yellow pine',
+        'loblolly',
+        'loblolly pine',
+        'syp',
+        'treated southern pine',
+      ],
     },
-    'douglas-fir': { label: 'Douglas-fir (coast)', called: ['douglas fir', 'douglas-fir', 'oregon', 'doug fir'] },
+    'douglas-fir': {
+      label: 'Douglas-fir (coast)',
+      called: ['douglas fir', 'douglas-fir', 'oregon', 'oregon pine', 'doug fir', 'doug-fir'],
+    },
     'western-hemlock': { label: 'western hemlock', called: ['western hemlock', 'hemlock', 'hem-fir', 'hem fir'] },
     'white-fir': { label: 'white fir', called: ['white fir'] },
-    'black-locust': { label: 'black locust', called: ['black locust', 'locust', 'robinia'] },
+    'black-locust': { label: 'black locust', called: ['black locust', 'locust', 'robinia', 'false acacia'] },
     'white-ash': { label: 'white ash', called: ['white ash', 'ash'] },
   },
 })

@@ -5,12 +5,12 @@ export const lumberGroup = word<'choice'>('lumberGroup', {
   kind: 'choice',
   label: 'wood by its grade stamp, No. 2',
   measure: 'Read the stamp on the stick. Unstamped wood has no design value.',
-  ask: 'What does the grade stamp say: southern pine, Douglas fir-larch, hem-fir, spruce-pine-fir or western cedars, No. 2?',
+  ask: 'What does the grade stamp say: southern pine, Douglas fir-larch, hem-fir, spruce-pine-fir or western cedars, No. 2? I have no design values for others, radiata among them: an engineer or the table of your country has them.',
   called: { names: ['lumber group', 'grade stamp'] },
   options: {
     'southern-pine': {
       label: 'southern pine No. 2',
-      called: ['southern pine', 'southern yellow pine', 'syp'],
+      called: ['southern pine', 'southern yellow pine', 'yellow pine', 'syp'],
     },
     'douglas-fir-larch': {
       label: 'Douglas fir-larch No. 2',
