@@ -37,6 +37,9 @@ const by = (label: string, ...names: readonly string[]) => ({
   called: names.flatMap((name) => [`a ${name}`, `per ${name}`, `each ${name}`, `for one ${name}`, `by the ${name}`]),
 })
 
+// “5.90 the metre”; the yard is where it is bought.
+const withThe = ({ label, called }: ReturnType<typeof by>) => ({ label, called: [...called, `the ${label}`] })
+
 export const pricedBy = word<'choice'>('pricedBy', {
   kind: 'choice',
   label: 'what it is sold by',
@@ -44,8 +47,8 @@ export const pricedBy = word<'choice'>('pricedBy', {
   ask: 'Is the price for a foot, a metre, a yard, a square foot, a cubic yard, a pound, or what?',
   called: { names: ['sold by'] },
   options: {
-    ft: by('foot', 'foot', 'ft', 'running foot', 'lineal foot', 'linear foot'),
-    m: by('metre', 'meter', 'm', 'running meter', 'lineal meter', 'linear meter'),
+    ft: withThe(by('foot', 'foot', 'ft', 'running foot', 'lineal foot', 'linear foot')),
+    m: withThe(by('metre', 'meter', 'm', 'running meter', 'lineal meter', 'linear meter')),
     yd: by('yard', 'yard', 'yd'),
     ft2: by('square foot', 'square foot', 'sq ft', 'sq foot'),
     m2: by('square metre', 'square meter', 'sq m'),
