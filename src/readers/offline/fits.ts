@@ -12,7 +12,8 @@ import {
 } from '../../../engine/index.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { knownIn } from './feeds.ts'
-import { stem } from './stems.ts'
+import { ofInsides, tellsOutside } from './frame-told.ts'
+import { messageOf, stem } from './stems.ts'
 
 /** “1:2:3” tells how many parts there are of each thing, in order. */
 export const isOfParts = (word: Word): boolean => word.list === true && word.noun === 'part'
@@ -111,6 +112,7 @@ function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
     const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
     if (word.kind !== 'count' && counts) return false
     if (isHeight && !heights.has(word.name)) return false
+    if (ofInsides.has(word.name) && tellsOutside(messageOf(heard))) return false
     // “8 ft fence posts” are as long, and not so high above the ground.
     if (word.name === 'postAbove' && /^\s+(?:long\s+)?(?:fence\s+)?posts?\b/i.test(heard.said.slice(reading.end)))
       return false

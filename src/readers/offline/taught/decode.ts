@@ -13,6 +13,7 @@ import {
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import { countsThings, type Fits, fitting, isHeightOfFence, isOfSection, isRate } from '../fits.ts'
+import { ofInsides, tellsOutside } from '../frame-told.ts'
 import { type Asked, askedFor } from './asks.ts'
 import { assigned } from './assign.ts'
 import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
@@ -392,7 +393,9 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
     !reading.proportion
   const isCentred = isToCentres(looked.message, reading)
   const noGate = !speaksOfGates(looked)
+  const isOutside = tellsOutside(looked.message)
   return (word, needed) =>
+    !(isOutside && ofInsides.has(word.name)) &&
     !(isIdle && word.kind !== 'count') &&
     !(isCentred && word.kind === 'length' && !measuredToCentres.has(word.name)) &&
     !(noGate && ofGates.has(word.name)) &&
