@@ -98,6 +98,10 @@ function systemIn({ quantity, rivals, section }: Reading): Job['system'] | undef
   return others.some((it) => it && it !== of) ? undefined : of
 }
 
+/** “Litres of concrete”, “how many m3”: what is asked for in metric units is told in them. */
+const asksInMetric =
+  /\b(?:lit(?:re|er)s|m[23]|m[²³]|cubic met(?:re|er)s|square met(?:re|er)s|kilos?|millimet(?:re|er)s|centimet(?:re|er)s)(?![\w²³])/i
+
 /** The message with its quantities read and tagged, beside the job it is said into. */
 export function hear(said: string, job: Job): Heard {
   const near = job.decisions.map((it) => it.value).findLast((it) => isQuantity(it) && it.kind === 'date')
@@ -114,7 +118,10 @@ export function hear(said: string, job: Job): Heard {
   // “Timber comes in 4.8s”: lengths by the foot are whole ones.
   const isByMetre = /\b[1-6]\.\d['’]?s\b/.test(said)
   const system =
-    (saidOfAll || isByMetre ? 'metric' : undefined) ?? readings.map(systemIn).findLast((it) => it) ?? job.system
+    (saidOfAll || isByMetre ? 'metric' : undefined) ??
+    readings.map(systemIn).findLast((it) => it) ??
+    job.system ??
+    (asksInMetric.test(said) ? 'metric' : null)
   return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
 }
 

@@ -6,7 +6,7 @@ import { fractionAfter, type NumberRead, numberAt, spokenFractionAfter } from '.
 import { quantity } from './quantity.ts'
 import type { Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
-import { unitAfter, unitAt, type UnitRead } from './unit-words.ts'
+import { isUnitWanted, unitAfter, unitAt, type UnitRead } from './unit-words.ts'
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
@@ -42,9 +42,10 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
       bare: null,
     }
   }
-  if (inch || joint?.text === ',') return null
+  const isWanted = isUnitWanted(tokens, whole.next, metric)
+  if ((inch && !isWanted) || joint?.text === ',') return null
   const follower = tokens[whole.next]
-  const closes = endsMeasure(follower)
+  const closes = isWanted || endsMeasure(follower)
   const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
   // Without a unit of its own the inch is believed when it is glued on, ends the measure, or carries a fraction.
   if (tight || closes || whole.hasFraction)

@@ -68,6 +68,7 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
   const held: Held[] = []
   const refused: Refused[] = []
   const unsure: Unsure[] = []
+  const ofBare = isMetricBare(request, heard) ? { ...job, system: 'metric' as const } : job
   for (const told of request.told) {
     const word = vocabulary.get(told.word)
     if (!word) {
@@ -93,7 +94,7 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
       held.push(...ends.filter((it) => !heldHere(it.word)).map((it) => ({ ...it, at: told.at, turn })))
       continue
     }
-    const result = changing(told, word, said, readings, job) ?? hold(told, word, said, readings, job)
+    const result = changing(told, word, said, readings, job) ?? hold(told, word, said, readings, ofBare, held)
     if ('readings' in result) {
       unsure.push({ word: word.name, at: told.at, ...result })
       continue
@@ -131,7 +132,14 @@ type Several = Pick<Unsure, 'said' | 'readings'>
 
 type Unheld = Omit<Refused, 'word'>
 
-function hold(told: Told, word: Word, said: string, readings: readonly Tagged[], job: Job): Origin | Several | Unheld {
+function hold(
+  told: Told,
+  word: Word,
+  said: string,
+  readings: readonly Tagged[],
+  job: Job,
+  before: readonly Held[],
+): Origin | Several | Unheld {
   const { tag, quote, option, usual } = told.from
   const system = systemOf(job)
   if (option !== null) {
@@ -147,7 +155,7 @@ function hold(told: Told, word: Word, said: string, readings: readonly Tagged[],
       return { why: `I could only be sure of “${reading.said}” in English, with its unit`, isOfTheWords: true }
     if (reading)
       return surely(
-        likelierUnit(inTheirUnit(inches(reading, word, readings, job), word, readings, job), word, job),
+        likelierUnit(inTheirUnit(inches(reading, word, readings, job), word, readings, job, before), word, job),
         word,
         job,
       )
@@ -279,15 +287,41 @@ function likelierUnit(reading: Tagged, word: Word, job: Job): Tagged {
   return only ? { ...reading, bare: null, quantity: only, rivals: likely?.slice(1) ?? [] } : reading
 }
 
-/** A bare price is in the money of the others; “3 quarts each, up to 4” are quarts, and “94 lb bags or 47” are pounds. */
-function inTheirUnit(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
+/** Of bare lengths that stand together all are metric where one of them can be nothing else: holes “.3 wide, .7 deep”. Sizes told in inches and feet are left as they are. */
+function isMetricBare({ told }: Request, { readings, job }: Heard): boolean {
+  if (job.system !== null) return false
+  const bare = told.flatMap((it) => {
+    const word = vocabulary.get(it.word)
+    const reading = readings.find(({ tag }) => tag === it.from.tag)
+    return word?.kind === 'length' && reading?.bare ? [{ word, bare: reading.bare }] : []
+  })
+  const isIn = (system: 'imperial' | 'metric'): boolean =>
+    bare.every(({ word, bare }) =>
+      lengthUnits[system].some((unit) => problemWith(word, quantity(bare, unit), false, system) === undefined),
+    )
+  return bare.length > 1 && !isIn('imperial') && isIn('metric')
+}
+
+/** A bare price is in the money of the others; “3 quarts each, up to 4” are quarts, “94 lb bags or 47” are pounds, and “17 °C, the boards 15” degrees Celsius. */
+function inTheirUnit(
+  reading: Tagged,
+  word: Word,
+  readings: readonly Tagged[],
+  job: Job,
+  held: readonly Held[],
+): Tagged {
   const { bare } = reading
-  if (bare === null || !/^(money|volume|mass)$/.test(word.kind)) return reading
+  if (bare === null || !/^(money|volume|mass|temperature)$/.test(word.kind)) return reading
   const isAlike = (it: Quantity): boolean => it.kind === word.kind
   const said = (all: readonly Tagged[]): Quantity[] => all.flatMap((it) => it.quantity ?? []).filter(isAlike)
   const told = word.kind === 'money' ? job.decisions.flatMap(({ value }) => (isQuantity(value) ? [value] : [])) : []
+  // “17 degrees” was held as what it can be.
+  const isHeld = held
+    .map(({ value }) => value)
+    .filter(isQuantity)
+    .findLast(isAlike)
   const before = said(readings.filter((it) => it.start < reading.start)).at(-1)
-  const other = before ?? said(readings)[0] ?? told.find(isAlike)
+  const other = (word.kind === 'temperature' ? isHeld : undefined) ?? before ?? said(readings)[0] ?? told.find(isAlike)
   return other ? { ...reading, bare: null, quantity: quantity(bare, other.unit) } : reading
 }
 

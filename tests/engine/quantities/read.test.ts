@@ -74,7 +74,6 @@ describe('in a sentence', () => {
     'the 3rd one',
     'in November 2026',
     'on Nov 25',
-    'a slope of 1:12',
     'no 2 southern pine',
     'No. 1 grade, doug fir no 2, stamped',
     'at 10:30:15',

@@ -10,6 +10,7 @@ import { weight } from '../cue-score.ts'
 import { knownIn } from '../feeds.ts'
 import type { Hit } from '../lexicon.ts'
 import { likelihood } from '../likelihood.ts'
+import { foundIn, plains, unitTold, units } from '../plain-phrases.ts'
 import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
 import { type Binding, canBe, type Reading, readingsOf, weights } from './decode.ts'
@@ -63,7 +64,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const { calculation } = first
   const best = { ...first, ...wholeRows(looked, first) }
   const chosen = Object.values(calculation.needs).flatMap((word) =>
-    word.kind === 'choice' ? optionTold(looked, word, best.bound) : [],
+    word.kind === 'choice' ? (unitAsked(looked, word) ?? optionTold(looked, word, best.bound)) : [],
   )
   const asks = again ? [] : resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
@@ -294,6 +295,13 @@ const isSure = ({ sure, named }: Binding, isVerdict: boolean): boolean =>
 
 /** What a word is of: `post` of `postWidth`. */
 const thingOf = (word: string): string | undefined => /^[a-z]+/.exec(word)?.[0]
+
+/** “In mm”: the unit that a plain sum is wanted in. */
+function unitAsked({ heard, message }: Looked, word: Word): Told[] | undefined {
+  const plain = plains.find((it) => it.unit === word)
+  const told = plain ? unitTold(plain, foundIn(message, units), heard, message) : []
+  return told.length > 0 ? told : undefined
+}
 
 /** An option that a message says, with the words that say so. */
 function optionTold(looked: Looked, word: Word, bound: readonly Binding[]): Told[] {
