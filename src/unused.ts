@@ -44,8 +44,10 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
   // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
   // A date or an hour tells when, and few questions hang on it, but for those about dates; 811 is who to call.
   const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
-  // “A gallon does 300 square feet” tells one thing. Elsewhere “a foot” may be a size that somebody missed.
-  const isCoverage = held.some((it) => isQuantity(it.value) && it.value.kind === 'coverage')
+  // “A gallon does 300 square feet” and “80 square feet an hour” tell one thing. Elsewhere “a foot” may be a size that somebody missed.
+  const isCoverage = held.some(
+    (it) => it.word === 'areaAnHour' || (isQuantity(it.value) && it.value.kind === 'coverage'),
+  )
   // “My wife and I want a fence”: who asks counts nothing, where no hours are told.
   const isOfHours = held.some((it) => isQuantity(it.value) && it.value.kind === 'duration')
   const isTurnOfPhrase = (it: Tagged): boolean =>

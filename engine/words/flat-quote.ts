@@ -85,8 +85,8 @@ export const cheaperQuote = word<'choice'>('cheaperQuote', {
     ],
   },
   options: {
-    'by the foot': { label: 'by the foot or metre', called: [] },
-    flat: { label: 'the flat quote', called: [] },
+    'by the foot or metre': { label: 'by the foot or metre', called: [] },
+    'the flat quote': { label: 'the flat quote', called: [] },
     'both alike': { label: 'both alike', called: [] },
   },
 })

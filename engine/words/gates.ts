@@ -16,6 +16,7 @@ export const gateLeaves = word<'choice'>('gateLeaves', {
         'double gates',
         'two leaves',
         'two leaf gate',
+        'two leafs',
         'each leaf',
         'both leaves',
         'where they meet',

@@ -63,7 +63,7 @@ export const quoteByLength = calculation({
     put('extras', has('quoteExtras') ? line('added') : zero('money', price.unit))
     const byMeasure = line('quotedByMeasure')
     if (has('flatQuote')) {
-      tell('cheaperQuote', equal(byMeasure, flat) ? 'both alike' : less(byMeasure, flat) ? 'by the foot' : 'flat')
+      tell('cheaperQuote', equal(byMeasure, flat) ? 'both alike' : less(byMeasure, flat) ? 'by the foot or metre' : 'the flat quote')
       line('quotesApart')
       if (less(rows('extras')[0] ?? flat, flat) && less(zero('money', price.unit), price)) line('evenLength')
       remark(
@@ -87,7 +87,7 @@ export const quoteByLength = calculation({
       ask: 'One quote is $33 a foot plus $450 tear out for 140 ft, the other is $4,900 flat. By the foot or flat, which is cheaper?',
       given: { measurePrice: '$33', pricedBy: 'ft', pricedLength: '140 ft', quoteExtras: '$450', flatQuote: '$4,900' },
       expect: {
-        cheaperQuote: 'flat',
+        cheaperQuote: 'the flat quote',
         quotedByMeasure: '$5,070.00',
         quotesApart: '$170.00',
         evenLength: '134 ft 10 in',
@@ -103,7 +103,7 @@ export const quoteByLength = calculation({
         quoteExtras: ['£260', '£180'],
         flatQuote: '£3,750',
       },
-      expect: { cheaperQuote: 'by the foot', quotedByMeasure: '£3,608.00', quotesApart: '£142.00' },
+      expect: { cheaperQuote: 'by the foot or metre', quotedByMeasure: '£3,608.00', quotesApart: '£142.00' },
     },
   ],
 })

@@ -20,7 +20,7 @@ export const catalogueText = (): string =>
   subjects
     .flatMap(({ subject, calculations }) => [
       `${subject.charAt(0).toUpperCase()}${subject.slice(1)}`,
-      ...calculations.map((calc) => `- ${calc.name}: ${Object.keys(calc.gives).join(', ')}`),
+      ...calculations.map((calc) => `${calc.name}: ${Object.keys(calc.gives).join(', ')}`),
     ])
     .join('\n')
 

@@ -1,10 +1,21 @@
 // This file is about quantities that a message takes back: “the bit is twelve across, not ten”.
 import type { Heard, Tagged } from '../reader.ts'
 
-/** Whether a quantity is named only to say that it is not so. “Why not 8 ft?” asks for it. */
-export const isDenied = ({ start }: Tagged, { said }: Heard): boolean =>
+/** Whether a quantity is named only to say that it is not so, or by how much it changes what is said anew right behind it. “Why not 8 ft?” asks for it. */
+export const isDenied = (reading: Tagged, heard: Heard): boolean =>
   /(?<!\bwhy\s+)\b(not|no longer|isn['’]?t|aren['’]?t|wasn['’]?t|instead of|rather than)\s+((a|an|the|at|of)\s+)?$/i.test(
-    said.slice(Math.max(0, start - 40), start),
+    heard.said.slice(Math.max(0, reading.start - 40), reading.start),
+  ) || isChangeToValue(reading, heard)
+
+/** “Make the holes 2 in less, 10 in”: the 2 in, where the size is said too. */
+const isChangeToValue = ({ change, end }: Tagged, { said, readings }: Heard): boolean =>
+  change !== undefined &&
+  readings.some(
+    ({ start }) =>
+      start > end &&
+      /^\s*(less|more|wider|narrower|deeper|shallower|longer|shorter|taller|lower|higher|smaller|bigger)\s*(,|=|so|to|making it|that['’]?s)\s*$/i.test(
+        said.slice(end, start),
+      ),
   )
 
 /** What is heard without what it takes back. */

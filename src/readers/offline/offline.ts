@@ -56,7 +56,7 @@ import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
 import { wantsIn } from './wants.ts'
-import { chosenReading, isOfKinds, isOneSum, isPlain } from './taught/choose.ts'
+import { chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import { saysAnew } from './said-anew.ts'
@@ -100,7 +100,8 @@ function readAnew(all: Heard): Request {
   const byRules = runsIn(message, heard.job)
   const walking =
     points.length === 0 && !isSort('advice', 0.5) ? walkReading(looked, isAsked(message), byRules) : undefined
-  const walk = walking === 'torn' || (walking && isOneSum(heard.job, taughtReading(looked, sort))) ? undefined : walking
+  const sum = walking ? taughtReading(looked, sort) : undefined
+  const walk = walking === 'torn' || isOneSum(heard.job, sum) ? undefined : walking
   const runs = walk ? [] : byRules
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = saysAnew(heard, message, hits)
@@ -133,7 +134,9 @@ function readAnew(all: Heard): Request {
   if (isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) && danger.length === 0 && reasons.length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
   const isShort = !walk && runs.length > 0 && runPlaces(heard.job).length === 0 && lacksSides(message, runs)
-  if ((walking === 'torn' || isShort) && danger.length === 0)
+  const isLost =
+    walking === 'torn' && !(runPlaces(heard.job).length === 0 && isWholeSum(sum) && hasAllSides(sum, message))
+  if ((isLost || isShort) && danger.length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
   const byParts = heard.readings.some((it) => it.proportion) ? ofParts : []

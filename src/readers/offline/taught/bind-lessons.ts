@@ -2,7 +2,7 @@
 // Every feature that teaches has a number. All lists of one kind stand one behind the other.
 import { vocabulary, type Word } from '../../../../engine/index.ts'
 import { ends, nobodys, owned, wordsBeside } from './belongs.ts'
-import { canBe } from './decode.ts'
+import { canBe } from './can-be.ts'
 import { sizedAt } from './features.ts'
 import type { Lesson } from './lesson.ts'
 import { growing, GrowingLists, GrowingMeasured, type Lists, type Measured, Numbers } from './numbered.ts'

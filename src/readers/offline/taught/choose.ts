@@ -15,6 +15,7 @@ import { thatGiveAll } from '../calculations-by-word.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import { hoursInTable } from '../hour-table.ts'
 import type { PlaceSaid } from '../places.ts'
+import type { Token } from '../stems.ts'
 import { isFed } from '../feeds.ts'
 import { isLater } from './features.ts'
 import type { Taught } from './read.ts'
@@ -102,9 +103,22 @@ function isBetter(
 
 // As sure as that, and with all that it needs, a message is one sum, though it names ways and lengths: “moved it 300 to the left, bays were 2100”.
 const sureSum = -0.3
-/** Whether a message that could tell the sides of a fence is rather one sum. */
-export function isOneSum(job: Job, sum: Taught | undefined): boolean {
-  if (!sum || runPlaces(job).length > 0) return false
-  const isWhole = sum.missing === 0 && sum.loose.length === 0 && sum.asks.length > 0
-  return isWhole && sum.sure >= sureSum && !sum.calculation.needs.fenceSides && !sum.calculation.needs.runLength
+/** Whether a reading is a sum with nothing lacking and nothing left over, and is very likely right. */
+export const isWholeSum = (sum: Taught | undefined): sum is Taught =>
+  sum !== undefined && sum.missing === 0 && sum.loose.length === 0 && sum.asks.length > 0 && sum.sure >= sureSum
+
+/** Whether it takes as many sides as the message says that there are: “five sides to fence”, and three of them told, is no sum yet. */
+export function hasAllSides({ bound }: Taught, message: readonly Token[]): boolean {
+  const said = message.findIndex(
+    ({ reading }, at) => reading?.bare && /^(side|run|stretch)$/.test(message[at + 1]?.stem ?? ''),
+  )
+  const told = bound.filter(({ word }) => vocabulary.get(word)?.list).length
+  return said < 0 || told === message[said]?.reading?.bare?.valueOf()
 }
+
+/** Whether a message that could tell the sides of a fence is rather one sum. */
+export const isOneSum = (job: Job, sum: Taught | undefined): boolean =>
+  runPlaces(job).length === 0 &&
+  isWholeSum(sum) &&
+  !sum.calculation.needs.fenceSides &&
+  !sum.calculation.needs.runLength

@@ -3,17 +3,15 @@
 import {
   type Calculation,
   calculationNamed,
-  fittedReading,
   type Job,
   sameValue,
-  systemOf,
   toNumber,
   vocabulary,
   type Word,
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
-import { countsThings, type Fits, fitting, isHeightOfFence, isOfSection, isRate } from '../fits.ts'
-import { ofInsides, tellsOutside } from '../frame-told.ts'
+import { type Fits, isHeightOfFence, isRate } from '../fits.ts'
+import { canBe, isSmallWord } from './can-be.ts'
 import { type Asked, askedFor } from './asks.ts'
 import { assigned } from './assign.ts'
 import { type Beside, owned, sharesOf, wordsBeside } from './belongs.ts'
@@ -261,7 +259,8 @@ function tried(
         (chosen[i] === undefined || clashes[i]) &&
         !isRate((quantities[i] as { reading: Tagged }).reading) &&
         !isHeightOfFence((quantities[i] as { reading: Tagged }).reading, looked.heard) &&
-        !isSmallWord((quantities[i] as { reading: Tagged }).reading),
+        !isSmallWord((quantities[i] as { reading: Tagged }).reading) &&
+        !countsRow((quantities[i] as { reading: Tagged }).reading, bound, looked),
     )
     .map((it) => it.reading)
   const has = new Set([
@@ -359,6 +358,14 @@ function speaking(
   return features
 }
 
+/** “3 sides 40 ft, 40 ft, 40 ft”: how many there are of what follows. */
+function countsRow({ tag, bare }: Tagged, bound: readonly Binding[], { message }: Looked): boolean {
+  const next = message[message.findIndex((it) => it.tag === tag) + 1]
+  if (bare === null || !/^\p{L}{3,}s$/u.test(next?.text ?? '')) return false
+  const lists = bound.map((it) => it.word).filter((it) => vocabulary.get(it)?.list)
+  return lists.some((it) => bare.equals(lists.filter((other) => other === it).length))
+}
+
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {
   const word = vocabulary.get(name)
   return word?.list === true && word.kind === 'length' && bound.filter((it) => it.word === name).length === 1
@@ -376,73 +383,3 @@ function isBy(message: readonly Token[], one = 0, other = 0): boolean {
   const between = message.slice(Math.min(one, other) + 1, Math.max(one, other))
   return between.length <= 1 && between.every(({ text }) => /^(by|x|×)$/i.test(text))
 }
-
-/** Which words a quantity can be: by its kind, or as a bare number that only the words around it give a unit. */
-export function canBe(looked: Looked, reading: Tagged): Fits {
-  const { section } = reading
-  const fits = fitting(reading, looked.heard)
-  const system = systemOf(looked.heard.job)
-  const isIdle = isIdleNumber(reading, looked)
-  const isFree =
-    reading.bare !== null &&
-    !reading.change &&
-    !countsThings(reading, looked.heard) &&
-    !section &&
-    !reading.clock &&
-    !reading.people &&
-    !reading.proportion
-  const isCentred = isToCentres(looked.message, reading)
-  const noGate = !speaksOfGates(looked)
-  const isOutside = tellsOutside(looked.message)
-  return (word, needed) =>
-    !(isOutside && ofInsides.has(word.name)) &&
-    !(isIdle && word.kind !== 'count') &&
-    !(isCentred && word.kind === 'length' && !measuredToCentres.has(word.name)) &&
-    !(noGate && ofGates.has(word.name)) &&
-    (fits(word, needed) ||
-      // A stick called by its size is any of its sides, where it has such a side.
-      (section !== undefined && word.ofStick !== undefined && hasSide(word, section, needed)) ||
-      (isFree && word.kind !== 'count' && fittedReading(word, reading, system) !== undefined))
-}
-
-/** Whether centres are said right behind it: “8 ft o.c.”, “at 2.4 centres”, “7 ft c/c”. */
-function isToCentres(message: readonly Token[], { tag }: Tagged): boolean {
-  const at = message.findIndex((it) => it.tag === tag)
-  const [one, two] = [message[at + 1]?.stem ?? '', message[at + 2]?.stem ?? '']
-  return /^(o\.?c|cc|center|ctr)$/.test(one) || (one === 'c' && two === 'c') || (one === 'on' && two === 'center')
-}
-// What the vocabulary calls by its centres is measured from one to the other, and no clear opening is.
-const measuredToCentres = new Set(
-  [...vocabulary.values()].flatMap((it) =>
-    Object.values(it.called)
-      .flat()
-      .some((phrase) => typeof phrase === 'string' && /\b(cent(er|re)s?|o\.?c\.?)\b/.test(phrase))
-      ? [it.name]
-      : [],
-  ),
-)
-
-// “A 4 ft picket fence” has no gate of 4 ft, unless one was spoken of.
-const ofGates = new Set([...vocabulary.values()].flatMap((it) => (/\bgates?\b/.test(it.label) ? [it.name] : [])))
-const speaksOfGates = ({ message, heard: { job } }: Looked): boolean =>
-  message.some((it) =>
-    /^(gate|leaf|leave|opening|entry|entrance|door|doorway|driveway|drive|hinge|latch|wicket|walkthrough|clear)$/.test(
-      it.stem,
-    ),
-  ) ||
-  [...job.decisions, ...job.asked, ...job.wanted].some((it) => ofGates.has(it.word)) ||
-  talkedOf(job).now.some((it) => calculationNamed(it)?.title.toLowerCase().includes('gate'))
-
-const isSmallWord = ({ bare, said, change }: Tagged): boolean =>
-  !change && bare !== null && bare.d === 1n && bare.compare(10) < 0 && /^\p{L}/u.test(said)
-
-/** “One number”, “two stakes”: a small number in words measures nothing, unless a dimension stands behind it. */
-const isIdleNumber = (reading: Tagged, { message }: Looked): boolean =>
-  isSmallWord(reading) &&
-  !/^(wide|deep|across|tall|high|long|thick|apart|by|percent|coat)$/.test(
-    message[message.findIndex((it) => it.tag === reading.tag) + 1]?.stem ?? '',
-  )
-
-/** Whether a stick called by its size may tell that side. Where one name tells both sides, the word that brings the other along takes it. */
-const hasSide = (word: Word, section: NonNullable<Tagged['section']>, needed: ReadonlySet<string>): boolean =>
-  ![...needed].some((it) => vocabulary.get(it)?.otherSide === word.name) && (isOfSection(word, section) ?? true)

@@ -13,7 +13,8 @@ import { likelihood } from '../likelihood.ts'
 import { foundIn, plains, unitTold, units } from '../plain-phrases.ts'
 import { quoted } from '../stems.ts'
 import { withWholeRows } from '../rows-said.ts'
-import { type Binding, canBe, type Reading, readingsOf, weights } from './decode.ts'
+import { canBe } from './can-be.ts'
+import { type Binding, type Reading, readingsOf, weights } from './decode.ts'
 import { lackingFor } from './takes.ts'
 import { talkedOf } from './talked.ts'
 import { cues, isLater, type Looked, sizedAt } from './features.ts'
@@ -104,7 +105,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     loose: only ? loose.filter((it) => it !== only.reading) : loose,
     missing: missing.filter((it) => it.name !== only?.word).length,
     sure: surenessOf(
-      { ...best, left: best.left.filter((it) => !isAmount(it, looked)) },
+      { ...best, left: best.left.filter((it) => it.change?.way !== 'times') },
       asks.length > 0 ? readings : [],
     ),
   }
@@ -115,13 +116,6 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
 const counts = { sizes: 1.4, leastSure: 1, left: 0.5 } as const
 // What is taken because nothing else is left, and what stands behind a sum, is mostly right.
 const byItself = 0.75
-
-/** “Make the holes 2 in less, 10 in”: by how much, where the size is said too. */
-const isAmount = ({ end, change }: Tagged, { heard: { said } }: Looked): boolean =>
-  change?.way === 'times' ||
-  /^\s*(less|more|wider|narrower|deeper|shallower|longer|shorter|taller|lower|higher|smaller|bigger)\b/i.test(
-    said.slice(end),
-  )
 
 /** Where it asks for nothing new it does not matter by which calculation it is read. */
 function surenessOf({ calculation, bound, left, score }: Reading, others: readonly Reading[]): number {

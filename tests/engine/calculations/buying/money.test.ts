@@ -261,8 +261,8 @@ describe('a quote by the foot against a flat one', () => {
   // (4900 − 450)/33 = 134.85 ft
   it('turns at the length where both cost the same', () => {
     const of = (pricedLength: string) => runNamed('quote-by-length', { ...quote, pricedLength }).shown
-    expect(of('134 ft')).toMatchObject({ cheaperQuote: 'by the foot', quotesApart: '$28.00' })
-    expect(of('135 ft')).toMatchObject({ cheaperQuote: 'flat', quotesApart: '$5.00' })
+    expect(of('134 ft')).toMatchObject({ cheaperQuote: 'by the foot or metre', quotesApart: '$28.00' })
+    expect(of('135 ft')).toMatchObject({ cheaperQuote: 'the flat quote', quotesApart: '$5.00' })
   })
 
   // 100 × 33 = 3300
