@@ -107,8 +107,99 @@ describe('at the edge', () => {
       { opening: '5 in', picketWidth: '3 1/2 in', widestGap: '1/2 in' },
       'No number of 3 1/2 in pickets keeps every gap within 1/2 in in a 5 in opening. 1 picket leaves gaps of 3/4 in, which is too wide. 2 pickets do not fit: they are 7 in of wood, 2 in more than the opening. Allow a wider gap, or use narrower pickets',
     ],
+    [
+      'yard-closure',
+      { sides: ['3 ft', '4 ft'], yardDiagonal: '5 ft' },
+      'A yard has three sides or more, and I have 2 sides.',
+    ],
+    // Three angles of four are enough, two are not.
+    [
+      'yard-closure',
+      { sides: ['60 ft', '40 ft', '60 ft', '40 ft'], corners: ['90 deg', '90 deg'] },
+      '4 sides have as many corners, and I have 2 angles.',
+    ],
+    [
+      'yard-closure',
+      { sides: ['60 ft', '40 ft', '60 ft', '40 ft'], corners: ['90 deg', '90 deg', '90 deg'] },
+      'The sides close: the last one ends where the first began.',
+    ],
+    // (4 − 2) × 180 = 360; 3 × 90 + 91 = 361.
+    [
+      'yard-closure',
+      { sides: ['60 ft', '40 ft', '60 ft', '40 ft'], corners: ['90 deg', '90 deg', '90 deg', '91 deg'] },
+      'add up to 360°, and yours add up to 361°',
+    ],
+    // 40 − 20 = 20 and 30 − 10 = 20 are left open: √(20² + 20²) = 28.28 ft = 339.4 in, one in 3.536 of 100 ft.
+    [
+      'yard-closure',
+      { sides: ['40 ft', '30 ft', '20 ft', '10 ft'], corners: ['90 deg', '90 deg', '90 deg'] },
+      'the last side ends 339.4 in from where the first began: one in 3.536 of the 100 ft measured',
+    ],
+    ['gap-for-pickets', { opening: '20000 ft', picketWidth: '3 1/2 in', pickets: '20001' }, 'cannot be 20,001 pickets'],
+    // Two thirds are kept by 5 of 6 in, (5/6)² = 69.44 %, and not by 2 of 3 in, (2/3)² = 44.44 %. Round, (2.5/3.5)³ = 36.44 % is the least there is.
+    ['rot-left', { postWidth: '6 in', rotDepth: '1 in', rotWhere: 'one' }, 'bending: 69.44 % against 66.67 %.'],
+    ['rot-left', { postWidth: '3 in', rotDepth: '1 in', rotWhere: 'one' }, 'bending: 44.44 % against 66.67 %.'],
+    [
+      'rot-left',
+      { postWidth: '3 1/2 in', rotDepth: '1/2 in', rotWhere: 'one', postSection: 'round' },
+      'at least 36.44 % against 66.67 %, so more may be left: probe all round.',
+    ],
+    ['air-for-moisture', { airTemperature: '29 F', wantedMoisture: '10 %' }, '29 °F and 52.8 % lie outside it.'],
+    ['air-for-moisture', { airTemperature: '70 F', wantedMoisture: '0.5 %' }, '70 °F and 1.9 % lie outside it.'],
+    ['air-for-moisture', { airTemperature: '70 F', wantedMoisture: '26 %' }, '70 °F and 97.4 % lie outside it.'],
+    [
+      'air-for-moisture',
+      { airTemperature: '70 F', wantedMoisture: '40 %' },
+      'No air makes wood settle at 40 % at 70 °F',
+    ],
+    [
+      'paint-window',
+      { hourTemperatures: ['60 F'], hourHumidities: ['50 %'], firstHour: '9' },
+      'I have 1 temperature. Give one for each hour, two or more',
+    ],
+    [
+      'paint-window',
+      { hourTemperatures: ['60 F', '60 F', '60 F'], hourHumidities: ['50 %', '50 %'], firstHour: '9' },
+      'I have 3 temperatures and 2 humidities.',
+    ],
+    // 23 ft less 3 1/2 in and a gate: two bays, with one joint between them and room for one gate there.
+    [
+      'run-set-out',
+      { runLength: '20 ft', postWidth: '3 1/2 in', widestBay: '8 ft', gateOpenings: ['42 in'] },
+      'so it stands where two bays meet',
+    ],
+    [
+      'run-set-out',
+      { runLength: '20 ft', postWidth: '3 1/2 in', widestBay: '9 ft', gateOpenings: ['42 in', '42 in'] },
+      'have too few joints for 2 gates between bays',
+    ],
+    [
+      'run-set-out',
+      { runLength: '10 ft', postWidth: '3 1/2 in', widestBay: '8 ft', gateOpenings: ['42 in'] },
+      '1 bay has too few joints for 1 gate between bays',
+    ],
   ])('%s, %j', (name, given, said) => {
     expect(runNamed(name, given, { system: systemOf(given), confirmed: Object.keys(given) }).said).toContain(said)
+  })
+
+  it('what lies just within the table of the handbook is not doubted', () => {
+    for (const airTemperature of ['30 F', '31 F'])
+      expect(runNamed('air-for-moisture', { airTemperature, wantedMoisture: '10 %' }).said).not.toContain(
+        'lie outside it',
+      )
+    expect(
+      runNamed(
+        'air-for-moisture',
+        { airTemperature: '270 F', wantedMoisture: '3 %' },
+        { confirmed: ['airTemperature'] },
+      ).said,
+    ).not.toContain('lie outside it')
+  })
+
+  it('one picket fewer than too many is worked', () => {
+    // 20,000 × 3 1/2 in = 70,000; 240,000 − 70,000 = 170,000 in; shared by 20,001 gaps, a little less than 8 1/2 in.
+    const given = { opening: '20000 ft', picketWidth: '3 1/2 in', pickets: '20000' }
+    expect(runNamed('gap-for-pickets', given, { confirmed: Object.keys(given) }).outcome.ok).toBe(true)
   })
 
   it('two numbers are multiplied and divided, three are not, and nothing by nought', () => {
