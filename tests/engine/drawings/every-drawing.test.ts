@@ -133,6 +133,59 @@ const awkward: readonly (readonly [name: string, given: Given])[] = [
   ['concrete-wait', { braceWait: '4 h', bagTemperature: '73 F', cureTemperature: '69 F' }],
   ['concrete-wait', { braceWait: '4 h', bagTemperature: '73 F', cureTemperature: '37 F' }],
   ['concrete-wait', { railWait: '48 h', bagTemperature: '60 F', cureTemperature: '4.35 C' }],
+  // Each side, section and place of rot, and rot that goes nearly through.
+  ['rot-left', { postWidth: '3 1/2 in', rotDepth: '1/2 in', rotWhere: 'one' }],
+  ['rot-left', { postWidth: '90 mm', rotDepth: '20 mm', rotWhere: 'opposite' }],
+  ['rot-left', { postWidth: '5 1/2 in', rotDepth: '1 in', rotWhere: 'corner' }],
+  ['rot-left', { postWidth: '3 1/2 in', rotDepth: '1 11/16 in', rotWhere: 'all' }],
+  ['rot-left', { postWidth: '4 in', soundShell: '1 in', rotWhere: 'inside' }],
+  ['rot-left', { postWidth: '100 mm', soundShell: '20 mm', rotWhere: 'inside', postSection: 'round' }],
+  ['rot-left', { postWidth: '4 in', rotDepth: '1/2 in', rotWhere: 'all', postSection: 'round' }],
+  ['yard-closure', { sides: ['30 ft', '40 ft', '50 ft'], yardDiagonal: '50 ft' }],
+  ['yard-closure', { sides: ['60 ft', '40 ft', '60 ft', '40 ft'], corners: ['90 deg', '90 deg', '95 deg'] }],
+  [
+    'yard-closure',
+    {
+      sides: ['20 m', '10 m', '10 m', '10 m', '10 m', '20 m'],
+      corners: ['90 deg', '90 deg', '270 deg', '90 deg', '90 deg', '90 deg'],
+    },
+  ],
+  ['sight-triangle', { sightLegs: ['30 ft', '20 ft'], fenceAlong: ['10 ft', '5 ft'] }],
+  ['post-lean', { outOfPlumb: '1/4 in', plumbOver: '48 in' }],
+  ['post-lean', { outOfPlumb: '60 mm', plumbOver: '1,200 mm' }],
+  ['paint-window', { firstHour: '9', hourTemperatures: ['60.5 F', '61.25 F'], hourHumidities: ['50 %', '50 %'] }],
+  [
+    'paint-window',
+    {
+      firstHour: '6',
+      hourTemperatures: Array.from({ length: 24 }, (_, i) => `${6 + i} C`),
+      hourHumidities: Array.from({ length: 24 }, (_, i) => `${95 - 2 * i} %`),
+      rainChances: Array.from({ length: 24 }, (_, i) => `${i === 12 ? 60 : 5} %`),
+    },
+  ],
+  ['slope-from-levels', { levelReadings: ['12 in', '20 in'], readingsApart: '10 ft' }],
+  [
+    'embedment-check',
+    {
+      sideForce: '120 lb',
+      forceHeight: '2 ft',
+      postSetIn: 'concrete',
+      holeDiameter: '24 in',
+      soilClass: 'clay',
+      embedment: '6 in',
+    },
+  ],
+  [
+    'embedment-check',
+    {
+      sideForce: '3,000 N',
+      forceHeight: '2,400 mm',
+      postSetIn: 'earth',
+      postWidth: '90 mm',
+      soilClass: 'sand',
+      embedment: '2,400 mm',
+    },
+  ],
 ]
 
 const ran = (name: string, given: Given, system: System) =>

@@ -51,6 +51,31 @@ const fences: readonly (readonly [name: string, system: System, ...turns: Told[]
       'fall@front': '600 mm',
     },
   ],
+  // Round a yard that turns left once, told the other way round than the one above.
+  [
+    'by-corners-that-turn-left',
+    'metric',
+    {
+      pointsAcross: '0 m; 0 m; 6 m; 6 m; 12 m; 12 m',
+      pointsAlong: '0 m; 12 m; 12 m; 6 m; 6 m; 0 m',
+      widestBay: '2.4 m',
+      postWidth: '90 mm',
+    },
+  ],
+  // What the first turn told is told otherwise in the second, and the sizes of the posts differ by kind.
+  [
+    'told-anew-with-gate-posts',
+    'imperial',
+    {
+      ...oneFence,
+      'runLength@front': '40 ft',
+      'gates@front': '1',
+      'gateOpening@front/gate-1': '42 in',
+      'postWidth@gate-posts': '5 1/2 in',
+      'holeDiameter@gate-posts': '16 in',
+    },
+    { 'runLength@front': '44 ft', 'gateOpening@front/gate-1': '48 in', 'postLength@gate-posts': '9 ft' },
+  ],
   ['a-gate-without-its-width', 'imperial', { ...oneFence, 'runLength@front': '40 ft', 'gates@front': '1' }],
   [
     'posts-of-two-sizes',
