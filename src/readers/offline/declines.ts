@@ -51,6 +51,15 @@ const dangers: readonly Danger[] = [
     ways: [
       {
         all: [
+          list('swear, promise, guarantee, assure, vouch, tell me, give me your word, confirm'),
+          list('clear, no cable, no line, no pipe, nothing, safe, free'),
+          list('dig, digging, buried, underground, under my lawn, under the lawn'),
+        ],
+        within: 12,
+        unless: list('what, how, where, when'),
+      },
+      {
+        all: [
           list(
             'skip, skipping, without a locate, without locating, without calling, without getting, without marking, without having, without waiting, without 811, without the locate, do it without, dig without, go without, ignore, avoid calling, bypass, instead of, forget, not bother, never mind',
           ),
@@ -169,6 +178,15 @@ const dangers: readonly Danger[] = [
         ],
       },
       {
+        all: [
+          list('build, building, make, making, lay, put up'),
+          ['wall'],
+          list('drop, drops, dropped, lower, higher, hold, holding, bank, thick'),
+        ],
+        within: 22,
+        unless: list('gate, house wall, between two walls, end post'),
+      },
+      {
         all: [list('hold, holding, holds, retain, retaining, support'), list('back, up, retain, retaining'), earth],
         within: 6,
         inOrder: true,
@@ -190,6 +208,15 @@ const dangers: readonly Danger[] = [
         ],
         within: 10,
         unless: list('saw, blade, grinder, pool, mud, root barrier, guard dog'),
+      },
+      {
+        all: [
+          list('guardrail, railing, handrail, balustrade'),
+          list('fence, picket'),
+          list('up there, down to, by itself, high, above, below'),
+        ],
+        within: 14,
+        unless: list('saw, pool'),
       },
       {
         all: [
@@ -237,6 +264,16 @@ const dangers: readonly Danger[] = [
         within: 4,
         inOrder: true,
         unless: list('near, next, beside, close to, who, overhead, cost'),
+      },
+      {
+        all: [
+          list('bury, lay, run, running, extend, tap, hook up, connect'),
+          list('spur, branch, gas, feed, extension'),
+          list('meter, gas, mains, grill, heater, bbq, barbecue'),
+          list('own, myself, off, from, yourself'),
+        ],
+        within: 12,
+        unless: list('near, next, beside, close to, who, overhead, cost, fence line'),
       },
     ],
     answer:

@@ -107,13 +107,12 @@ const sureSum = -0.3
 export const isWholeSum = (sum: Taught | undefined): sum is Taught =>
   sum !== undefined && sum.missing === 0 && sum.loose.length === 0 && sum.asks.length > 0 && sum.sure >= sureSum
 
-/** Whether it takes as many sides as the message says that there are: “five sides to fence”, and three of them told, is no sum yet. */
-export function hasAllSides({ bound }: Taught, message: readonly Token[]): boolean {
-  const said = message.findIndex(
-    ({ reading }, at) => reading?.bare && /^(side|run|stretch)$/.test(message[at + 1]?.stem ?? ''),
-  )
-  const told = bound.filter(({ word }) => vocabulary.get(word)?.list).length
-  return said < 0 || told === message[said]?.reading?.bare?.valueOf()
+/** “3 sides 40 ft, 40 ft, 40 ft”: it takes just as many sides as the message says that there are, and they do not close. */
+export function hasAllSides({ bound, calculation }: Taught, message: readonly Token[]): boolean {
+  const said = message.find(({ reading }, at) => reading?.bare && message[at + 1]?.stem === 'side')?.reading?.bare
+  const told = bound.filter(({ word }) => word === 'fenceSides').length
+  const closes = message.some(({ stem }) => /^(clos|closed?|around|round)$/.test(stem))
+  return calculation.needs.fenceSides !== undefined && said?.equals(told) === true && !closes
 }
 
 /** Whether a message that could tell the sides of a fence is rather one sum. */

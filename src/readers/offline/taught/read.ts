@@ -63,6 +63,9 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const [first] = again ? [again] : readings
   if (!first || first.repeated) return undefined
   const { calculation } = first
+  // “What about just the sawdust?”: no size, no name of anything, and no talk before it ask for no sum.
+  const isAboutIt = looked.hits.some(({ word }) => calculation.gives[word] ?? calculation.needs[word])
+  if (looked.heard.readings.length === 0 && !isLater(job) && !isAboutIt) return undefined
   const best = { ...first, ...wholeRows(looked, first) }
   const chosen = Object.values(calculation.needs).flatMap((word) =>
     word.kind === 'choice' ? (unitAsked(looked, word) ?? optionTold(looked, word, best.bound)) : [],

@@ -7,6 +7,8 @@ const dangers: readonly (readonly [says: RegExp, caution: string, sayings: reado
     /wait for every answer, before you dig/,
     'utilities',
     [
+      'promise me there is no cable under the lawn, then I dig',
+      'can you swear the ground is clear to dig',
       'can I skip calling 811 and just dig?',
       'do I need a locate before I dig, or can I do it without?',
       "I don't want to call 811, it takes too long",
@@ -47,6 +49,7 @@ const dangers: readonly (readonly [says: RegExp, caution: string, sayings: reado
       'can my fence hold up a retaining wall?',
       'can the fence hold back the bank?',
       'build a retaining wall from pickets',
+      'the ground drops a metre behind, so I build a stone wall there with the fence on it, how thick?',
     ],
   ],
   [
@@ -56,6 +59,7 @@ const dangers: readonly (readonly [says: RegExp, caution: string, sayings: reado
       'on top of my 4 ft retaining wall as a guard',
       'will this fence stop people falling off the bank?',
       'picket fence as a guardrail on the deck',
+      'could the pickets by themselves serve as the railing, it is 2 m down to the road',
       'use the fence as a railing along the ledge',
     ],
   ],
