@@ -386,10 +386,8 @@ export function unitAfter(
     if (lower(tokens[unit.next]) === 'another') return null
     // Nobody puts 70 5/8 things in the opening.
     if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
-    // "6 foot 3 in cm": what it is wanted in.
-    if (isUnitWanted(tokens, at, metric)) return null
-    // "drops 400 in 9 metres": inches and metres are no pair.
-    if (!fractional && isMetric(tokens, unit.next, metric)) return null
+    // "6 foot 3 in cm": what it is wanted in. "drops 400 in 9 metres": inches and metres are no pair.
+    if (isUnitWanted(tokens, at, metric) || (!fractional && isMetric(tokens, unit.next, metric))) return null
     // "one in side 1": a place that has a number of its own.
     if (!fractional && numberedPlace.has(lower(tokens[unit.next])) && tokens[unit.next + 1]?.sort === 'digits')
       return null
@@ -414,13 +412,11 @@ function isMetric(tokens: readonly Scanned[], at: number, metric: boolean): bool
   const unit = number && unitAt(tokens, number.next, metric)
   return unit !== null && /^(m|cm|mm)$/.test(unit.unit)
 }
-
 /** “6 foot 3 in cm”: the “in” only leads to the unit that the length is wanted in. */
-export function isUnitWanted(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
+export const isUnitWanted = (tokens: readonly Scanned[], at: number, metric: boolean): boolean => {
   const unit = lower(tokens[at]) === 'in' && lower(tokens[at + 1]) !== 'in' ? unitAt(tokens, at + 1, metric) : null
   return unit !== null && !unit.doubtful && tokens[unit.next]?.sort !== 'digits'
 }
-
 /** A minimum far more often than minutes, but for "40 min a hole", "a gate takes 90 min", and "90 min" alone. */
 const isMinutes = (tokens: readonly Scanned[], at: number, next: number): boolean =>
   /^(a|an|per|each|apiece)$/.test(lower(tokens[next])) ||

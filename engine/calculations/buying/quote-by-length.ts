@@ -63,7 +63,10 @@ export const quoteByLength = calculation({
     put('extras', has('quoteExtras') ? line('added') : zero('money', price.unit))
     const byMeasure = line('quotedByMeasure')
     if (has('flatQuote')) {
-      tell('cheaperQuote', equal(byMeasure, flat) ? 'both alike' : less(byMeasure, flat) ? 'by the foot or metre' : 'the flat quote')
+      tell(
+        'cheaperQuote',
+        equal(byMeasure, flat) ? 'both alike' : less(byMeasure, flat) ? 'by the foot or metre' : 'the flat quote',
+      )
       line('quotesApart')
       if (less(rows('extras')[0] ?? flat, flat) && less(zero('money', price.unit), price)) line('evenLength')
       remark(

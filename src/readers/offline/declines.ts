@@ -268,9 +268,8 @@ const dangers: readonly Danger[] = [
       {
         all: [
           list('bury, lay, run, running, extend, tap, hook up, connect'),
-          list('spur, branch, gas, feed, extension'),
-          list('meter, gas, mains, grill, heater, bbq, barbecue'),
-          list('own, myself, off, from, yourself'),
+          list('spur, branch, gas line, gas pipe'),
+          list('meter, mains, own, myself, yourself'),
         ],
         within: 12,
         unless: list('near, next, beside, close to, who, overhead, cost, fence line'),
