@@ -48,13 +48,19 @@ export const packs = calculation({
     piecesOver: ['packs * inOne - wanted', 'what is in them all, less what you need'],
     packsCost: ['round(packs * packPrice, cent)', 'whole packs at the price of one'],
   },
-  work(given, { line, has, put, need, wants, rows, remark }) {
+  work(given, { line, has, put, need, wants, rows, refuse, remark }) {
     const isWeighed = !has('piecesAPack')
     if (isWeighed) {
       if (!has('packWeight')) need('packWeight')
       if (!has('countedBy')) need('countedBy')
       put('oneWeight', quantity(1, given.countedBy))
-      put('inOne', line('piecesInPack'))
+      const inOne = line('piecesInPack')
+      if (compare(inOne.amount, exact(0)) === 0)
+        refuse(
+          'packWeight',
+          `A pack of ${show(given.packWeight)} does not hold one whole piece at that many to the ${given.countedBy}. Check both.`,
+        )
+      put('inOne', inOne)
     } else put('inOne', rows('piecesAPack')[0] as Quantity)
     const from = needed.find(has)
     if (isWeighed && !from && !wants('packs')) return

@@ -33,7 +33,7 @@ export const quoteByLength = calculation({
     quotesApart: ['quotesApart', 'cheaperQuote', 'quotedByMeasure'],
   },
   called: ['a foot plus', 'a metre plus', 'tear out', 'flat quote', 'against a flat'],
-  locals: { one: 'length', mark: 'length', cent: 'money', extras: 'money' },
+  locals: { one: 'length', cent: 'money', extras: 'money' },
   lines: {
     added: ['sum(quoteExtras)', 'what comes on top'],
     quotedByMeasure: [
@@ -41,14 +41,11 @@ export const quoteByLength = calculation({
       'by its length, and what comes on top',
     ],
     quotesApart: ['abs(flatQuote - quotedByMeasure)', 'the dearer less the cheaper'],
-    evenLength: [
-      'round((flatQuote - extras) / measurePrice * one, mark)',
-      'where both come to the same, as near as a tape has it on the lawn',
-    ],
+    evenLength: ['(flatQuote - extras) / measurePrice * one', 'where both come to the same'],
   },
   work(
     { measurePrice: price, pricedBy: soldBy, flatQuote: flat },
-    { line, has, put, tell, need, wants, refuse, remark, rows, system },
+    { line, has, put, tell, need, wants, refuse, remark, rows },
   ) {
     if (unitNamed(soldBy).kind !== 'length')
       refuse(
@@ -56,7 +53,6 @@ export const quoteByLength = calculation({
         `A fence is quoted by the foot, the metre or the yard, and the price is for one ${pricedBy.options?.[soldBy]?.label ?? soldBy}. Check what it is quoted by.`,
       )
     put('one', quantity(1, soldBy))
-    put('mark', system === 'metric' ? quantity(1, 'cm') : quantity(1, 'in'))
     put('cent', { kind: 'money', amount: exact('1/100'), unit: price.unit })
     const unnamed = unnamedCurrency(price)
     if (unnamed) remark(unnamed)
@@ -85,7 +81,7 @@ export const quoteByLength = calculation({
   ],
   cautions: [],
   examples: [
-    // 140 × 33 = 4620, + 450 = 5070; 5070 − 4900 = 170; (4900 − 450)/33 = 134.848… ft = 134 ft 10.2 in
+    // 140 × 33 = 4620, + 450 = 5070; 5070 − 4900 = 170; (4900 − 450)/33 = 134.848… ft = 134 ft 10 2/11 in
     {
       ask: 'One quote is $33 a foot plus $450 tear out for 140 ft, the other is $4,900 flat. By the foot or flat, which is cheaper?',
       given: { measurePrice: '$33', pricedBy: 'ft', pricedLength: '140 ft', quoteExtras: '$450', flatQuote: '$4,900' },
@@ -93,7 +89,7 @@ export const quoteByLength = calculation({
         cheaperQuote: 'the flat quote',
         quotedByMeasure: '$5,070.00',
         quotesApart: '$170.00',
-        evenLength: '134 ft 10 in',
+        evenLength: '134 ft 10 2/11 in',
       },
     },
     // 36 × 88 = 3168, + 260 + 180 = 3608; 3750 − 3608 = 142; (3750 − 440)/88 = 37.61 m

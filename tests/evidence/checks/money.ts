@@ -311,7 +311,7 @@ export const moneyChecks: readonly Check[] = [
     calculation: 'quote-by-length',
     what: 'the length at which both cost the same, found by halving',
     kind: 'second derivation',
-    source: 'second derivation: the line is made longer and shorter until both bills agree, to half an inch',
+    source: 'second derivation: the line is made longer and shorter until both bills agree',
     given: { measurePrice: '$33', pricedBy: 'ft', pricedLength: '140 ft', quoteExtras: '$450', flatQuote: '$4900' },
     gives: 'evenLength',
     unit: 'in',

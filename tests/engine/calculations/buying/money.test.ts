@@ -251,6 +251,9 @@ describe('bundles, boxes and packs', () => {
     expect(runNamed('packs', { ...box, countedBy: 'lb' }, { wanted: ['piecesInPack'] }).shown).toEqual({
       piecesInPack: '375 pieces',
     })
+    // 75 to the pound in a hundredth of a pound: not one of them.
+    const speck = { ...box, countedBy: 'lb', packWeight: '0.01 lb' }
+    expect(runNamed('packs', speck, { wanted: ['piecesInPack'] }).said).toContain('does not hold one whole piece')
     expect(runNamed('packs', box, { wanted: ['piecesInPack'] }).said).toContain('missing countedBy')
   })
 })
