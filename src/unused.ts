@@ -17,7 +17,7 @@ import {
 } from '../engine/index.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
 import { isDenied } from './readers/offline/denied.ts'
-import { isRate } from './readers/offline/fits.ts'
+import { countsList, isRate } from './readers/offline/fits.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
 import type { Request } from './request.ts'
 
@@ -57,18 +57,14 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     (it.people === true && !isOfHours) ||
     (isCoverage && isRate(it)) ||
     (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
-  // "three sides: 40 ft, 60 ft and 40 ft": the three says how many values there are, and there are as many.
-  const countsValues = (it: Tagged): boolean =>
-    held.some(
-      ({ word }) => vocabulary.get(word)?.list && it.bare?.equals(held.filter((other) => other.word === word).length),
-    )
+  const words = held.map((it) => it.word)
   // “Bay 3”, “run 2”: a number that names something.
   const isName = (it: Tagged): boolean =>
     it.bare !== null &&
     /\b(bay|run|side|leg|stretch|gate|post|section|panel|turn|step)\s+(no\.?\s*|number\s+|#)?$/i.test(
       said.slice(0, it.start),
     )
-  return readings.filter((it) => !used(it) && !isName(it) && !isTurnOfPhrase(it) && !countsValues(it))
+  return readings.filter((it) => !used(it) && !isName(it) && !isTurnOfPhrase(it) && !countsList(it, words))
 }
 
 /** A verdict that might have been another with what was not understood says neither yes nor that nothing fails. */

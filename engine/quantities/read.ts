@@ -282,7 +282,7 @@ function articleAt(tokens: readonly Scanned[], at: number, metric: boolean): Fou
       : null
   }
   if (endsMoney(tokens, at)) return null
-  if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute)s?$/.test(lower(tokens[start])))
+  if (kind === 'money' || kind === 'percent' || /^(pounder|footer|min|minute|stone)s?$/.test(lower(tokens[start])))
     return null
   // "What's that a metre?": what it is reckoned by.
   if (isArticle && /^(that|it|much|cost|costs|price)$/.test(lower(tokens[at - 1]))) return null

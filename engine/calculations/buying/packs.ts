@@ -58,7 +58,7 @@ export const packs = calculation({
       if (compare(inOne.amount, exact(0)) === 0)
         refuse(
           'packWeight',
-          `A pack of ${show(given.packWeight)} does not hold one whole piece at that many to the ${given.countedBy}. Check both.`,
+          `A pack of ${show(given.packWeight)} does not hold one whole piece at that many to the ${countedBy.options?.[given.countedBy]?.label ?? given.countedBy}. Check both.`,
         )
       put('inOne', inOne)
     } else put('inOne', rows('piecesAPack')[0] as Quantity)

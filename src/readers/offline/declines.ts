@@ -44,6 +44,8 @@ const forTheFire = [
 ]
 const water = list('pool, spa, pond, hot tub, swimming')
 const earth = list('earth, soil, dirt, bank, hillside, slope')
+const walls = list('wall, block wall, stone wall, brick wall, concrete wall, sleeper wall, timber wall, low wall')
+const rails = list('guardrail, railing, handrail, balustrade')
 
 const dangers: readonly Danger[] = [
   {
@@ -51,7 +53,7 @@ const dangers: readonly Danger[] = [
     ways: [
       {
         all: [
-          list('swear, promise, guarantee, assure, vouch, tell me, give me your word, confirm'),
+          list('swear, promise, guarantee, vouch, give me your word'),
           list('clear, no cable, no line, no pipe, nothing, safe, free'),
           list('dig, digging, buried, underground, under my lawn, under the lawn'),
         ],
@@ -178,13 +180,12 @@ const dangers: readonly Danger[] = [
         ],
       },
       {
+        // “A fence along a stone wall, the ground drops” builds no wall.
         all: [
-          list('build, building, make, making, lay, put up'),
-          ['wall'],
+          pairs(list('build, building, lay, laying, put up, put in'), [...walls, ...pairs(['a', 'the', 'my'], walls)]),
           list('drop, drops, dropped, lower, higher, hold, holding, bank, thick'),
         ],
         within: 22,
-        unless: list('gate, house wall, between two walls, end post'),
       },
       {
         all: [list('hold, holding, holds, retain, retaining, support'), list('back, up, retain, retaining'), earth],
@@ -210,13 +211,13 @@ const dangers: readonly Danger[] = [
         unless: list('saw, blade, grinder, pool, mud, root barrier, guard dog'),
       },
       {
+        // “As high as the porch railing” makes no railing of it.
         all: [
-          list('guardrail, railing, handrail, balustrade'),
+          pairs(['be', 'as', 'count as', 'serve as', 'act as'], pairs(list('the, a, my'), rails)),
           list('fence, picket'),
-          list('up there, down to, by itself, high, above, below'),
+          list('up there, down to, by itself, by themselves, above, below, drop'),
         ],
         within: 14,
-        unless: list('saw, pool'),
       },
       {
         all: [
@@ -267,12 +268,13 @@ const dangers: readonly Danger[] = [
       },
       {
         all: [
-          list('bury, lay, run, running, extend, tap, hook up, connect'),
+          list('bury, burying, extend, tap, hook up, connect, run a, run my, lay a, lay my'),
           list('spur, branch, gas line, gas pipe'),
-          list('meter, mains, own, myself, yourself'),
+          list('meter, mains, myself, yourself, grill, heater'),
         ],
-        within: 12,
-        unless: list('near, next, beside, close to, who, overhead, cost, fence line'),
+        within: 10,
+        inOrder: true,
+        unless: list('near, next, beside, close to, who, overhead, cost'),
       },
     ],
     answer:

@@ -16,6 +16,7 @@ import { readingsByDate } from '../dated-readings.ts'
 import { hoursInTable } from '../hour-table.ts'
 import type { PlaceSaid } from '../places.ts'
 import type { Token } from '../stems.ts'
+import { countsList } from '../fits.ts'
 import { isFed } from '../feeds.ts'
 import { isLater } from './features.ts'
 import type { Taught } from './read.ts'
@@ -109,10 +110,16 @@ export const isWholeSum = (sum: Taught | undefined): sum is Taught =>
 
 /** “3 sides 40 ft, 40 ft, 40 ft”: it takes just as many sides as the message says that there are, and they do not close. */
 export function hasAllSides({ bound, calculation }: Taught, message: readonly Token[]): boolean {
-  const said = message.find(({ reading }, at) => reading?.bare && message[at + 1]?.stem === 'side')?.reading?.bare
-  const told = bound.filter(({ word }) => word === 'fenceSides').length
+  const said = message.find(({ reading }, at) => reading?.bare && message[at + 1]?.stem === 'side')?.reading
   const closes = message.some(({ stem }) => /^(clos|closed?|around|round)$/.test(stem))
-  return calculation.needs.fenceSides !== undefined && said?.equals(told) === true && !closes
+  const isAll =
+    said !== undefined &&
+    said !== null &&
+    countsList(
+      said,
+      bound.map((it) => it.word).filter((it) => it === 'fenceSides'),
+    )
+  return calculation.needs.fenceSides !== undefined && isAll && !closes
 }
 
 /** Whether a message that could tell the sides of a fence is rather one sum. */

@@ -10,7 +10,7 @@ import {
   type Word,
 } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
-import { type Fits, isHeightOfFence, isRate } from '../fits.ts'
+import { countsList, type Fits, isHeightOfFence, isRate } from '../fits.ts'
 import { canBe, isSmallWord } from './can-be.ts'
 import { type Asked, askedFor } from './asks.ts'
 import { assigned } from './assign.ts'
@@ -359,11 +359,14 @@ function speaking(
 }
 
 /** “3 sides 40 ft, 40 ft, 40 ft”: how many there are of what follows. */
-function countsRow({ tag, bare }: Tagged, bound: readonly Binding[], { message }: Looked): boolean {
+function countsRow(reading: Tagged, bound: readonly Binding[], { message }: Looked): boolean {
+  const { tag, bare } = reading
   const next = message[message.findIndex((it) => it.tag === tag) + 1]
   if (bare === null || !/^\p{L}{3,}s$/u.test(next?.text ?? '')) return false
-  const lists = bound.map((it) => it.word).filter((it) => vocabulary.get(it)?.list)
-  return lists.some((it) => bare.equals(lists.filter((other) => other === it).length))
+  return countsList(
+    reading,
+    bound.map((it) => it.word),
+  )
 }
 
 const isAlone = ({ word: name }: Binding, bound: readonly Binding[]): boolean => {

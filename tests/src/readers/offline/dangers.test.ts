@@ -117,6 +117,11 @@ describe('what is refused', () => {
 
 describe('what is not refused', () => {
   it.each([
+    'a fence along a stone wall, the ground drops 2 ft over 40 ft in bays of 8 ft, how big is each step',
+    'I want the picket fence as high as the porch railing, 36 in, how long is a picket',
+    'boards on a shed wall, each lower than the last by 5 in, how many',
+    'I run a string past the gas line and dig by hand, 12 holes 10 in wide and 30 in deep, how much dirt',
+    'tell me when I am clear to dig, called Monday December 7 2026, 2 working days',
     'how do I dig around a marked line',
     'how to dig near a gas line marked with yellow paint',
     'do I need to call 811 for hand digging',
