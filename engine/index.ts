@@ -41,6 +41,7 @@ export {
   isPlace,
   isRun,
   kindsIn,
+  landmarks,
   partOf,
   placeLabel,
   postKinds,

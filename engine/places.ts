@@ -38,6 +38,43 @@ export const runNames: Readonly<Record<string, readonly string[]>> = {
   neighbour: ['neighbor', "neighbour's", "neighbor's", 'neighbours', 'neighbors'],
 }
 
+/** What else a run may be called by: what it goes along. Nothing else is meant by such a word only where a fence is told side by side. */
+export const landmarks: Readonly<Record<string, readonly string[]>> = {
+  barn: [],
+  beach: ['sea', 'shore'],
+  bottom: [],
+  bush: ['scrub'],
+  canal: [],
+  church: [],
+  corral: [],
+  creek: ['stream', 'brook', 'burn', 'beck', 'crick'],
+  deck: ['decking'],
+  ditch: ['drain', 'dyke'],
+  field: [],
+  forest: ['wood', 'woods', 'trees'],
+  garage: ['carport'],
+  gully: ['ravine'],
+  hedge: [],
+  highway: ['freeway'],
+  kitchen: [],
+  lake: ['loch'],
+  meadow: ['pasture'],
+  middle: [],
+  paddock: [],
+  park: [],
+  path: ['track', 'trail', 'towpath'],
+  patio: ['terrace'],
+  playground: [],
+  pond: ['dam'],
+  pool: [],
+  porch: ['verandah', 'veranda', 'stoop'],
+  railway: [],
+  river: [],
+  school: [],
+  shed: [],
+  top: [],
+}
+
 /** One place for several kinds together, always in the same order: `corner-posts+gate-posts`. */
 export const together = (kinds: readonly string[]): string =>
   Object.keys(postKinds)
@@ -55,7 +92,8 @@ export function runOf(place: string): string {
 
 const numbered = /^run-([1-9]\d?)$/
 /** Whether a place is a run: one with a name (`front`), or `run-1` to `run-99`. */
-export const isRun = (place: string): boolean => Object.hasOwn(runNames, place) || numbered.test(place)
+export const isRun = (place: string): boolean =>
+  Object.hasOwn(runNames, place) || Object.hasOwn(landmarks, place) || numbered.test(place)
 /** A bay or gate of a run: `front/bay-3`. */
 export const partOf = (run: string, part: 'bay' | 'gate', number: number): string => `${run}/${part}-${number}`
 const part = /^(bay|gate)-([1-9]\d{0,3})$/

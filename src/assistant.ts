@@ -148,7 +148,7 @@ export async function answerTo(
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
   const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused, heard)
-  const checked = readBack(known, decided)
+  const checked = readBack(known, decided, { turn, unused })
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
   const isSame = comesOutAsBefore(heard.job, request, bindings, checked, changed)

@@ -1,6 +1,6 @@
 // This file is about the fence in words: run by run as it was told, so that whoever plans sees what was understood.
 import { inPlace, placeLabel } from '../places.ts'
-import { isQuantity, type Quantity } from '../quantities/quantity.ts'
+import { isList, isQuantity, type Quantity } from '../quantities/quantity.ts'
 import { show } from '../quantities/show.ts'
 import type { RunTold } from './fence.ts'
 import { decided, type Job } from './job.ts'
@@ -31,8 +31,14 @@ function runInWords(job: Job, run: RunTold): string {
   const walls = [run.nearEnd === 'wall' ? 'from a wall' : '', run.farEnd === 'wall' ? 'to a wall' : ''].filter(
     (it) => it,
   )
+  const pieces = decided(job, 'runPieces', run.place)?.value
+  const long = run.length
+    ? show(run.length.value)
+    : isList(pieces)
+      ? `of ${pieces.map((it) => show(it)).join(' and ')} beside its gates`
+      : 'of unknown length'
   return [
-    `${placeLabel(run.place)} ${run.length ? show(run.length.value) : 'of unknown length'}`,
+    `${placeLabel(run.place)} ${long}`,
     ...walls,
     ...(gates.length > 0 ? [`with ${gates.join(' and ')}`] : []),
     ...(isQuantity(fall) ? [`falling ${show(fall)}`] : []),

@@ -73,6 +73,8 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
   if (!/^\d+$/.test(a) || !/^\d+$/.test(b) || !sizes.every((it) => sawnSizes.has(it)) || Math.max(...sizes) < 32)
     return null
   if (unit && unit.unit !== 'mm' && !isInCentimetres) return null
+  const isApart = tokens[from]?.glued !== true
+  if (!unit && isApart && isOfGround(tokens, at, second.next)) return null
   const [thin, wide] = [...sizes].sort((one, other) => one - other)
   return {
     next: unit ? unit.next : second.next,
@@ -83,6 +85,14 @@ export function sectionAt(tokens: readonly Scanned[], at: number): SectionRead |
       nominal: false,
     },
   }
+}
+
+const ground = /^(yard|garden|rectangle|rectangular|oblong|lot|plot|paddock|pen|patch|enclosure|allotment|lawn)$/
+const sticks = /^(post|rail|picket|timber|stringer|frame|board|stock)s?$/
+/** “Yard is 60 by 40, closed”: ground is spoken of, and no timber. */
+const isOfGround = (tokens: readonly Scanned[], from: number, to: number): boolean => {
+  const near = [...tokens.slice(Math.max(0, from - 4), from), ...tokens.slice(to, to + 3)].map(lower)
+  return near.some((it) => ground.test(it)) && !near.some((it) => sticks.test(it))
 }
 
 /** Millimetres that timber is sawn or planed to, common practice, no source. “57 by 39” is a gate, “12 by 30” a hole. */

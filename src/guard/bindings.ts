@@ -108,7 +108,12 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
       continue
     }
     // “The front and back are 60 ft” tells one word of two places.
-    if (result.tag && held.some((it) => it.tag === result.tag && (it.word !== word.name || it.at === told.at))) {
+    const isOfTwo =
+      word.list === true && held.filter((it) => it.tag === result.tag).length === 1 && isTwice(result.tag, heard)
+    if (
+      result.tag &&
+      held.some((it) => it.tag === result.tag && (it.word !== word.name || (it.at === told.at && !isOfTwo)))
+    ) {
       refused.push({ word: word.name, why: 'what was given for it is already taken for another word' })
       continue
     }
@@ -117,6 +122,15 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
   const known = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
   const wants = own ? wantsSaid(known, own, heard) : known
   return { held, refused, torn, unsure, wants }
+}
+
+/** “Two 12 ft pieces”, “two pieces of 12 ft”: one size that is told of two. */
+function isTwice(tag: string | null, { said, readings }: Heard): boolean {
+  const reading = readings.find((it) => it.tag === tag)
+  return (
+    reading !== undefined &&
+    /\b(?:two|2|both|twin|pair of)\s+(?:\w+\s+){0,2}(?:of\s+)?$/i.test(said.slice(0, reading.start))
+  )
 }
 
 /** Whether a quantity of a message in another language may be taken: things counted in plain digits, and numbers with a sign that is the same everywhere. */

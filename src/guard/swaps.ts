@@ -7,6 +7,7 @@ import {
   kindsIn,
   ofStick,
   postKinds,
+  landmarks,
   runNames,
   runOf,
   sameValue,
@@ -180,7 +181,7 @@ function isNamed(place: string, said: string): boolean {
   const run = runOf(place)
   if (!isRun(run)) return kindsIn(place).every((kind) => has(postKinds[kind] ?? []))
   const part = /\/(bay|gate)-/.exec(place)?.[1]
-  const isRunSaid = numbered.test(run) || has([run, ...(runNames[run] ?? [])])
+  const isRunSaid = numbered.test(run) || has([run, ...(runNames[run] ?? landmarks[run] ?? [])])
   return (
     isRunSaid && (part === undefined || has(part === 'bay' ? ['bay', 'section', 'panel', 'opening', 'post'] : ['gate']))
   )

@@ -17,7 +17,7 @@ describe('a place', () => {
 
   it.each([
     '',
-    'garage',
+    'greenhouse',
     'run-0',
     'run-100',
     'run-01',
@@ -29,11 +29,11 @@ describe('a place', () => {
     'front/bay-1x',
     'front/bay-1/gate-1',
     'front/post-1',
-    'garage/bay-1',
+    'greenhouse/bay-1',
     'yard/bay-1',
     'corner-posts/bay-1',
     'corner-posts+',
-    'corner-posts+garage',
+    'corner-posts+greenhouse',
     'constructor',
     'toString',
   ])('“%s” is none', (place) => expect(isPlace(place)).toBe(false))

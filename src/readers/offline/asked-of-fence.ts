@@ -21,12 +21,25 @@ import type { Hit } from './lexicon.ts'
 import { groupedBy } from './phrases.ts'
 import { isOfAll, partIn, type RunSaid, runNamed, saysInAll, type Stretch } from './runs.ts'
 import { stem, type Token } from './stems.ts'
+import { gatesOfKind } from './walk/gates.ts'
 
 /** As it was typed: “scrap” is no slip for “scrape”. */
 const dropping = /^(scrap|bin|drop|remove|skip|delete|omit|forget|lose|cancel)$/i
 
+/** What of a message asks in bare nouns: all of it, or its end, “…, 8 max. Posts and bays”; nothing where none does. */
+export function bareQuestion(message: readonly Token[], heard: Heard): readonly Token[] {
+  if (isBareQuestion(message, heard)) return message
+  const end = message.findLastIndex((it) => /\p{L}/u.test(it.text)) + 1
+  const start = message.slice(0, end).findLastIndex((it) => /^[.,;?!\n]$/.test(it.text) || it.reading !== undefined) + 1
+  const last = message.slice(start, end)
+  return last.length > 0 && last.every((it) => bareNouns.test(it.stem)) ? last : []
+}
+
+const bareNouns =
+  /^(post|bay|picket|rail|bag|hole|section|panel|and|&|plus|please|pls|total|count|all|in|told|so|for|the|lot|them)$/
+
 /** “Posts”, “total posts”, “take-off”: a few words, nothing measured, nothing done, in the midst of a fence. */
-export const isBareQuestion = (message: readonly Token[], { readings }: Heard): boolean =>
+const isBareQuestion = (message: readonly Token[], { readings }: Heard): boolean =>
   readings.length === 0 &&
   !message.some((it) => dropping.test(it.text)) &&
   message.filter((it) => /\p{L}/u.test(it.text)).length <= 5 &&
@@ -103,11 +116,13 @@ export function gatesOut(
   const at = message.findIndex((it) => it.stem === 'gate')
   const isOut =
     message.some((it) => dropping.test(it.text)) ||
-    /\b(take|leave)\b.{0,24}\bout\b|\bget rid\b|\bno (more )?gate\b/i.test(said)
+    /\b(take|leave)\b.{0,24}\bout\b|\bget rid\b|\bno (more |walk |drive |double |single |small |big |little )?gate\b/i.test(
+      said,
+    )
   if (at < 0 || !isOut) return undefined
   const size = message.find((it) => it.reading?.quantity?.kind === 'length')?.reading?.quantity
   const named = runs.flatMap((it) => it.places)
-  const meant = gatesTold(job)
+  const meant = gatesOfKind(gatesTold(job), message)
     .filter(({ place }) => named.length === 0 || named.includes(runOf(place)))
     .filter(({ opening }) => !size || (opening && sameValue(opening, size)))
   if (meant.length !== 1) return []

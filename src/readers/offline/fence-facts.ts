@@ -241,10 +241,15 @@ function startOf(message: readonly Token[], at: number, taken: ReadonlySet<strin
 }
 
 /** “Two gates”, “two 4 ft gates”: the number that says how many there are, where it is more than one. */
-const countBefore = (message: readonly Token[], at: number): Token | undefined =>
-  message
-    .slice(Math.max(0, at - 3), at)
-    .findLast((it) => it.reading?.bare?.d === 1n && !it.measured && it.reading.bare.compare(1) > 0)
+const countBefore = (message: readonly Token[], at: number): Token | undefined => {
+  const isCount = ({ reading, measured }: Token): boolean =>
+    reading?.bare?.d === 1n && !measured && reading.bare.compare(1) > 0 && reading.bare.compare(mostGates) <= 0
+  const back = message.slice(Math.max(0, at - 3), at).reverse()
+  const far = back.findIndex(isCount)
+  // “The 40 has the gate in it” counts none.
+  return back.slice(0, far).every((it) => it.reading !== undefined || ofGates.has(it.stem)) ? back[far] : undefined
+}
+const mostGates = 12
 
 /** The run of a gate: “front gate”, “in the front”, the run whose sentence it is, or the only one there is. */
 function runsOfGate({ message, runs, known }: Ground, at: number): readonly string[] {

@@ -7,8 +7,6 @@ import {
   type Calculation,
   calculationNamed,
   askable,
-  kindsIn,
-  together,
   vocabulary,
   type Wanted,
   type Word,
@@ -22,6 +20,7 @@ import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
 import {
   atRuns,
+  bareQuestion,
   bareWants,
   bayAsked,
   tagsDenied,
@@ -29,7 +28,6 @@ import {
   gatesOut,
   inAll,
   isAsked,
-  isBareQuestion,
   isOfFence,
   leftOutIn,
   onwardAt,
@@ -44,7 +42,7 @@ import { readingsByDate } from './dated-readings.ts'
 import { dangerIn, declined } from './declines.ts'
 import { saysNoHolidays, unreadHolidays } from './holidays.ts'
 import { emergenciesIn, onlyThese } from './emergencies.ts'
-import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade, isResult } from './lexicon.ts'
+import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade } from './lexicon.ts'
 import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
 import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
@@ -55,13 +53,14 @@ import { isOfTax, pricesIn, soldByIn } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
+import { whatItIsAbout } from './subject.ts'
 import { wantsIn } from './wants.ts'
 import { chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import { saysAnew } from './said-anew.ts'
 import type { MessageKind } from './taught/kinds.ts'
-import { walkReading, wantsOfWalk } from './walk/read.ts'
+import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
 
 export const offlineReader: Reader = {
   front: 'offline',
@@ -115,14 +114,16 @@ function readAnew(all: Heard): Request {
     runs.length > 1 ||
     (runs.length === 1 && !(isAsked(message) && new Set(runs.flatMap((it) => it.places)).size === 1))
   // “The front is 60 ft, with a gate 20 ft along”: the fence is told, and nothing is asked yet.
-  const onlyTells = isFence && !isAsked(message) && !isBareQuestion(message, heard)
+  const barely = bareQuestion(message, heard)
+  const follows = runPlaces(heard.job).length > 0 && !walk && asked.length === 0 ? asksThatFollow(looked) : []
+  const onlyTells = isFence && !isAsked(message) && barely.length === 0 && follows.length === 0
   const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
-  const bare = isFence && asked.length === 0 && isBareQuestion(message, heard) ? bareWants(message, stretches) : []
+  const bare = isFence && asked.length === 0 && barely.length > 0 ? bareWants(barely, stretches) : []
   const onward = isFence ? onwardAt(message, stretches, heard.job) : []
   const asking = asked.flatMap((it) => atRuns(isFence ? inAll(it, message) : it, spent, stretches, message, runs))
   const wants = walk
     ? wantsOfWalk(walk, [...cuts, ...asking], message)
-    : ([cuts, bare, onward, onlyTells ? [] : asking].find((it) => it.length > 0) ?? [])
+    : ([cuts, bare, onward, onlyTells ? [] : asking, follows].find((it) => it.length > 0) ?? [])
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
@@ -135,7 +136,9 @@ function readAnew(all: Heard): Request {
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
   const isShort = !walk && runs.length > 0 && runPlaces(heard.job).length === 0 && lacksSides(message, runs)
   const isLost =
-    walking === 'torn' && !(runPlaces(heard.job).length === 0 && isWholeSum(sum) && hasAllSides(sum, message))
+    walking === 'torn' &&
+    !isOneSum(heard.job, sum) &&
+    !(runPlaces(heard.job).length === 0 && isWholeSum(sum) && hasAllSides(sum, message))
   if ((isLost || isShort) && danger.length === 0)
     return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
   // “1:2:3” names the calculation that takes the parts of a mix, as a phrase of its own would.
@@ -425,25 +428,3 @@ const fromTag = (it: Bound): Told => ({
   at: it.at,
   from: { tag: it.reading.tag, quote: null, option: null, usual: null },
 })
-
-/** Nothing was asked in so many words: the subject is the calculation that most of what was said belongs to, if one stands out. */
-function whatItIsAbout(told: readonly Told[], hits: readonly Hit[]): Wanted[] {
-  const chosen = hits.filter((hit) => hit.sort === 'option').map((hit) => hit.word)
-  const words = new Set([...told.map((it) => it.word), ...(told.length > 0 ? chosen : [])])
-  const named = new Set(hits.filter((hit) => isResult(hit.word) && hit.sort !== 'side').map((hit) => hit.word))
-  const scored = askable
-    .map((calc) => ({
-      calc,
-      score:
-        Object.keys(calc.needs).filter((need) => words.has(need)).length +
-        0.5 * Object.keys(calc.gives).filter((it) => named.has(it)).length,
-    }))
-    .sort((a, b) => b.score - a.score)
-  // Of several that fit alike, the plain one is meant: the others are called by phrases of their own.
-  const best = scored.filter((it) => it.score === scored[0]?.score)
-  const plain = best.length > 1 ? best.filter((it) => !it.calc.called) : best
-  const [first, second] = plain
-  if (!first || first.score < 2 || second) return []
-  const places = told.filter((it) => it.word === 'posts').flatMap((it) => kindsIn(it.at))
-  return first.calc.headlines.slice(0, 1).map((word) => ({ word, at: together(places) }))
-}

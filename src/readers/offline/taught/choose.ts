@@ -59,6 +59,7 @@ const likely = { first: -1.6, later: -0.8, named: -0.3 } as const
  */
 export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' | 'own' | 'torn' {
   const gives = (it: Wanted): boolean => taught.calculation.gives[it.word] !== undefined
+  if (lacksSides(taught, heard)) return 'torn'
   if (isBetter(own, taught, heard, gives)) return 'own'
   const isIdle = heard.readings.length === 0
   // “How many pickets in total?” asks by name for what the other sum does not give.
@@ -71,6 +72,13 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
     : isSame && own.loose.length === 0 && own.bound.length >= taught.bound.length
   return isWhole ? 'own' : 'torn'
 }
+
+const severalSides = /\b(?:both|two|each|either|all)\s+(?:of\s+)?(?:the\s+)?(?:\w+\s+)?sides?\b/i
+/** “15 by 20, and I fence the two long sides and the bottom”: which sides, and how often, is said in words, and two sizes are not all of them. */
+const lacksSides = ({ calculation, bound }: Taught, { said }: Heard): boolean =>
+  calculation.needs.fenceSides !== undefined &&
+  bound.filter((it) => it.word === 'fenceSides').length === 2 &&
+  severalSides.test(said)
 
 /** Whether ours has a place for more of what was said. */
 function isBetter(

@@ -1,7 +1,8 @@
 // This file is about the gates of a walk: how wide each is, how many, and where it stands in its side.
+import { type gatesTold, amountIn, toNumber } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import type { Token } from '../stems.ts'
-import { isStop, type Item } from './items.ts'
+import { isStop, isWholeSide, type Item } from './items.ts'
 
 export interface Gate {
   readonly at: number
@@ -42,7 +43,7 @@ export function gatesIn(message: readonly Token[], items: readonly Item[]): Gate
       else begin(item, item.reading)
       shared = item.reading
     }
-    if (item.tag === 'gateStart' && item.reading)
+    if (item.tag === 'gateStart' && item.reading && !isWholeSide(message, item))
       if (last && !last.start && isSameSentence(message, last, item)) last.start = item.reading
       else ahead = item.reading
     if (item.tag.startsWith('gateAt:') && last && !last.place && isOfGate(message, last, item))
@@ -62,4 +63,19 @@ function isOfGate(message: readonly Token[], gate: Gate, item: Item): boolean {
 
 function isSameSentence(message: readonly Token[], gate: Gate | undefined, { from }: Item): boolean {
   return gate !== undefined && !message.slice(gate.at, from).some(isStop)
+}
+
+const wide = /^(double|drive|driveway|big|bigger|large|larger|wide|wider|truck|tractor|vehicle|car)$/
+const narrow = /^(walk|single|small|smaller|little|garden|pedestrian|foot|narrow|person)$/
+/** “The walk gate”, “the double gate”: which of several is meant, the narrowest or the widest; all of them where nothing says it. */
+export function gatesOfKind<T extends ReturnType<typeof gatesTold>[number]>(
+  gates: readonly T[],
+  message: readonly Token[],
+): readonly T[] {
+  const said = message.flatMap((it, at) => (it.stem === 'gate' ? [message[at - 1]?.stem ?? ''] : []))
+  const sign = said.some((it) => wide.test(it)) ? 1 : said.some((it) => narrow.test(it)) ? -1 : 0
+  if (sign === 0 || gates.length < 2) return gates
+  const size = ({ opening }: T): number => (opening ? sign * toNumber(amountIn(opening, 'ft')) : Number.NaN)
+  const best = Math.max(...gates.map(size))
+  return gates.filter((it) => size(it) === best)
 }

@@ -1,5 +1,5 @@
 // This file is about the things that the tags of a walk make out: sides, their names, gates and corners, each with its tokens.
-import { amountIn, runNames, sameValue, toNumber } from '../../../../engine/index.ts'
+import { amountIn, landmarks, runNames, sameValue, toNumber } from '../../../../engine/index.ts'
 import type { Tagged } from '../../reader.ts'
 import { stem, type Token } from '../stems.ts'
 import { untagged } from './tags.ts'
@@ -13,12 +13,14 @@ export interface Item {
 }
 
 export interface Side {
-  readonly item: Item
+  item: Item
   /** Its length; where it was told in pieces, one before each gate and one behind the last. */
-  readonly pieces: Tagged[]
-  readonly isInPieces: boolean
+  pieces: Tagged[]
+  isInPieces: boolean
   places: readonly string[]
   isNamed?: true
+  /** Where its gate begins, as the piece before the gate says it, where the whole side is told as well; and where it was told. */
+  gateStart?: { readonly reading: Tagged; readonly from: number }
   /** How many sides a length is told of: “both”. */
   times: number
 }
@@ -53,9 +55,11 @@ export function itemsIn(message: readonly Token[], tags: readonly string[]): Ite
   return items
 }
 
-export const byName = new Map(
-  Object.entries(runNames).flatMap(([name, called]) => [name, ...called].map((it) => [stem(it), name] as const)),
-)
+const named = (names: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, string> =>
+  new Map(Object.entries(names).flatMap(([name, called]) => [name, ...called].map((it) => [stem(it), name] as const)))
+export const byName = named(runNames)
+/** What a side goes along. “By the barn” may also say where a gate is: only a name of a side is looked up here. */
+export const byLandmark = named(landmarks)
 export const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth']
 export const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight']
 export const isStop = (token: Token | undefined): boolean => /^[.;?!\n]$/.test(token?.text ?? '')
@@ -82,4 +86,59 @@ export const isGate = (tag: string): boolean => tag === 'gateOpening' || tag ===
 export const nearest = (sides: readonly Side[], { from }: Item): Side | undefined => {
   const far = ({ item }: Side): number => (item.from > from ? item.from - from : 2 * (from - item.from))
   return sides.filter((it) => it.times === 1).sort((a, b) => far(a) - far(b))[0]
+}
+
+/** “21 ft, then a gate 3 ft, and the back is 45 ft in all”. */
+export function isTotal(message: readonly Token[], { to }: Item): boolean {
+  const behind = message.slice(to, to + 4)
+  const stop = behind.findIndex(isStop)
+  return behind
+    .slice(0, stop < 0 ? behind.length : stop)
+    .some((it) => /^(all|altogether|total|overall|counting|count|including|include|whole)$/.test(it.stem))
+}
+
+const betweenThem =
+  /\bgate\b[^.;?!]{0,40}\bbetween\b(?: (?:them|the two|both|the (?:runs|pieces|lengths|stretches|halves)))?(?=$|[,.;:?!]| \d)/i
+/** “Two 12 ft runs and a gate between them”: one line, with the gate in it. */
+export function aroundOneGate(sides: Side[], said: string): Side[] {
+  const [only, another] = sides
+  const [piece] = only?.pieces ?? []
+  if (!only || another || !piece || only.times !== 2 || !betweenThem.test(said)) return sides
+  return [{ ...only, pieces: [piece, piece], isInPieces: true, times: 1 }]
+}
+
+export const isSaidLast = (message: readonly Token[]): boolean => message.some((it) => it.stem === 'last')
+
+/** The middle one of so many; none where there is no middle. */
+export const middleOf = (places: readonly string[]): string[] =>
+  places.length % 2 === 1 && places.length > 1 ? places.slice((places.length - 1) / 2, (places.length + 1) / 2) : []
+
+/** “On that last side”, “in the second run”, “in the middle stretch”, of a fence that is known. */
+export function sideSpokenOf(message: readonly Token[], known: readonly string[]): string | undefined {
+  if (known.length < 2) return undefined
+  const found = message.flatMap(({ stem: it }, at) => {
+    if (!/^(side|run|stretch|leg|length|bit|piece|one)$/.test(message[at + 1]?.stem ?? '')) return []
+    if (it === 'last') return known.slice(-1)
+    if (it === 'middle') return middleOf(known)
+    const nth = ordinals.indexOf(it)
+    return nth < 0 ? [] : known.slice(nth, nth + 1)
+  })
+  return new Set(found).size === 1 ? found[0] : undefined
+}
+
+/** “… and the back is 45 ft in all” tells the whole side, though a gate was told right before. */
+export const isWholeSide = (message: readonly Token[], item: Item): boolean =>
+  item.tag === 'gateStart' && item.reading !== undefined && isTotal(message, item)
+
+/** The longest of the sides, or the shortest; the first of those where several are. */
+export function byLength(sides: readonly Side[], sign: 1 | -1): string[] {
+  const told = sides.flatMap(({ places, pieces }) => {
+    const [only, more] = pieces
+    return only && !more ? places.map((place) => ({ place, size: sizeOf(only) })) : []
+  })
+  const best = Math.max(...told.map((it) => sign * it.size))
+  return told
+    .filter((it) => sign * it.size === best)
+    .map((it) => it.place)
+    .slice(0, 1)
 }

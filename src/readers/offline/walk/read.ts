@@ -42,7 +42,10 @@ export function walkReading(
   byRules: readonly RunSaid[],
 ): Walking | 'torn' | undefined {
   const by = weights().walks
-  const isOfBay = looked.message.some((it, at) => it.stem === 'bay' && looked.message[at + 1]?.reading?.bare)
+  // “Bay 3”; “bays 2.4 tops” is how wide they may be.
+  const isOfBay = looked.message.some(
+    (it, at) => /^bay$/i.test(it.text) && looked.message[at + 1]?.reading?.bare?.d === 1n,
+  )
   if (looked.message.length > longest || isOfBay) return undefined
   const { job, said } = looked.heard
   const isKnown = runPlaces(job).length > 0
@@ -51,17 +54,27 @@ export function walkReading(
   const ways = taggings(looked, by)
   const [best] = ways
   if (!best || !isTold(looked, best, isKnown)) return undefined
-  const sides = best.tags.filter(
-    (tag, at) => /^(runLength|stretch|again)$/.test(tag) && (best.shares[at] as number) >= clear,
-  )
+  const sides = best.tags.filter((tag, at) => isSideOf(tag) && (best.shares[at] as number) >= clear)
   // In the midst of a fence the rules go on, but where a gate or a side is spoken of that they do not make out.
   const namesRuns = byRules.length > 0
-  const sized = new Set(
-    sizesOfRuns({ message: looked.message, runs: byRules, stretches: [] }, runPlaces(job)).map((it) => it.at),
-  )
+  const byTheRules = sizesOfRuns({ message: looked.message, runs: byRules, stretches: [] }, runPlaces(job))
+  const sized = new Set(byTheRules.map((it) => it.at))
+  const isSized = (reading: Tagged): boolean => byTheRules.some((it) => it.reading.tag === reading.tag)
   const isOfGates = best.tags.some((it) => /^(ref|noGates|gateOpening|gateBare)$/.test(it)) && !namesRuns
   const goesOn = isKnown && (isOfGates || (!namesRuns && best.tags.every((it) => !isOfWalk(it))))
-  if (sides.length > 0 ? sides.length <= sized.size : !goesOn) return undefined
+  // What the rules size is sized by the walk as well, and more: the rules left a side out.
+  const hasMore =
+    namesRuns &&
+    sides.length > sized.size &&
+    looked.message.every((it, at) => !it.reading || !isSized(it.reading) || isSideOf(best.tags[at]))
+  // “Tight to the left front corner” is of two sides, and “after 3.1 m is a gate” begins before it: the rules cannot tell either.
+  const isClear = (tag: string): boolean =>
+    best.tags.some((it, at) => it === tag && (best.shares[at] as number) >= clear)
+  const placesGate =
+    !isKnown &&
+    sides.length === sized.size &&
+    (ofTwoSides.test(said) || (isClear('gateStart') && isClear('gateOpening')))
+  if (sides.length > 0 ? sides.length <= sized.size && !hasMore && !placesGate : !goesOn) return undefined
   for (const way of ways) {
     const found = walked(looked, isKnown ? surely(looked, way) : way.tags)
     if (!found) continue
@@ -105,22 +118,32 @@ export function walkReading(
 }
 
 /** Whether a message tells of sides, or, where a fence is known, of what belongs to it. */
-function isTold(looked: Looked, { tags }: Tagging, isKnown: boolean): boolean {
+function isTold(looked: Looked, { tags, shares }: Tagging, isKnown: boolean): boolean {
   if (!isKnown) {
     const sides = tags.filter((tag) => /^(runLength|stretch|again|times)$/.test(tag)).length
-    return sides >= (sidesToTell(looked) ?? Number.POSITIVE_INFINITY)
+    const least = sidesToTell(looked)
+    if (least !== 'sure') return sides >= (least ?? Number.POSITIVE_INFINITY)
+    const isSure = tags.every(
+      (tag, at) => !isSideOf(tag) || !looked.message[at]?.reading || (shares[at] as number) >= sure,
+    )
+    return sides >= 2 && isSure && tags.includes('widestBay')
   }
   const isOfSizes = looked.message.some((it, at) => it.reading && tags[at] !== untagged) && !tags.includes('name')
   return isOfSizes || tags.some(isOfWalk)
 }
 
-/** How many sides a message must tell, of a fence that is not known yet, to be taken for one; undefined where it is none by its words. */
-function sidesToTell(looked: Looked): 1 | 2 | undefined {
+const isSideOf = (tag: string | undefined): boolean => /^(runLength|stretch|again)$/.test(tag ?? '')
+
+/** How many sides a message must tell, of a fence that is not known yet, to be taken for one, or that they must be sure; undefined where it is none by its words. */
+function sidesToTell(looked: Looked): 1 | 2 | 'sure' | undefined {
   const like = looksLikeFence(looked, weights().walks)
   if (like > 0) return 1
   // Several sides, and posts or bays asked for: much else may be said beside.
-  const asksPosts = isAsked(looked.message) && looked.message.some((it) => /^(post|bay|section|panel)$/.test(it.stem))
-  return like > hardlyFence && asksPosts && calculationsIn(looked.message).length === 0 ? 2 : undefined
+  const asksPosts =
+    (isAsked(looked.message) || bareWants(lastClause(looked.message), []).length > 0) &&
+    looked.message.some((it) => /^(post|bay|section|panel|span)$/.test(it.stem))
+  if (!asksPosts) return undefined
+  return like > hardlyFence && calculationsIn(looked.message).length === 0 ? 2 : 'sure'
 }
 
 let ofFence: Calculation | undefined
@@ -143,6 +166,8 @@ const isLength = ({ quantity, bare, section, said }: Tagged): boolean =>
 
 // A tag that is so sure is taken for what stands in the sides; another is held against all that it could be.
 const clear = 0.7
+const ofTwoSides =
+  /\bgate\b[^.;?!]*\b(?:left|right|front|back|rear|north|south|east|west)[ -](?:left|right|front|back|rear|east|west) corner\b/i
 
 // A table of figures is no walk.
 const longest = 400
@@ -166,10 +191,24 @@ const surely = ({ message }: Looked, { tags, shares }: Tagging): string[] =>
   })
 
 /** One side alone is a fence of several where it has a name and nothing is asked yet. */
-const isFence = ({ sides, isNamed }: Walked, tags: readonly string[], asksSum: boolean): boolean =>
+const isFence = ({ sides, isNamed, isInPieces }: Walked, tags: readonly string[], asksSum: boolean): boolean =>
   sides > 1
-    ? isNamed || tags.some((it) => /^(corner|stretch|again)$/.test(it))
-    : sides === 1 && (tags.includes('corner') || (isNamed && !asksSum))
+    ? isNamed || tags.some((it) => /^(corner|stretch|again|closed|open|times)$/.test(it))
+    : sides === 1 && (tags.includes('corner') || isInPieces || (isNamed && !asksSum))
+
+const following = new Set(['railsInAll', 'picketsHung', 'picketsToBuy'])
+// So much likelier than not.
+const surelyAsked = 1
+/** “And rails, two a span”: what stands in a fence that is known is told, and its number is what is wanted. */
+export function asksThatFollow(looked: Looked): Wanted[] {
+  const tells = looked.message.some((it) => it.reading && !it.reading.change)
+  const speaks = looked.message.some((it) => /^(rail|picket|pale|paling|slat)$/.test(it.stem))
+  if (!tells || !speaks) return []
+  return asksOf(looked, weights().walks, surelyAsked)
+    .filter((it) => following.has(it))
+    .slice(0, 1)
+    .map((word) => ({ word, at: yard }))
+}
 
 /** What a fence is asked for: what the vocabulary hears of its parts, and what was learned. */
 export function wantsOfWalk({ asks }: Walking, heard: readonly Wanted[], message: readonly Token[]): readonly Wanted[] {

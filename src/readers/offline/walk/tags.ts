@@ -19,12 +19,25 @@ export function tagsFor(seen: WalkWeights['seen'], message: readonly Token[], at
   const token = message[at] as Token
   const known = seen[shapeOfToken(token)] ?? (token.reading ? [untagged] : unknownTags)
   if (!token.reading) return known
-  const isSmall = token.reading.bare !== null && /^\p{L}/u.test(token.text) && token.reading.bare.compare(10) < 0
+  // “Nine point six” measures; “nine” does where no thing behind it is counted.
+  const isWord = token.reading.bare !== null && /^\p{L}+$/u.test(token.text)
+  const isSmall =
+    isWord &&
+    token.reading.bare !== null &&
+    (token.reading.bare.compare(4) < 0 ||
+      (token.reading.bare.compare(10) < 0 && counted.test(message[at + 1]?.stem ?? '')))
   const isNumbered = /^(side|run|leg|length|stretch)$/.test(message[at - 1]?.stem ?? '')
   const isNoLength = isSmall || token.reading.section !== undefined
-  return known.filter((it) => !(isNoLength && ofSize.test(it)) && (it !== 'name' || isNumbered) && it !== 'again')
+  return known.filter(
+    (it) =>
+      !(isNoLength && ofSize.test(it)) &&
+      (it !== 'name' || isNumbered || message[at + 1]?.text === ':') &&
+      it !== 'again',
+  )
 }
 
+const counted =
+  /^(side|length|run|stretch|leg|piece|bit|lot|gate|rail|post|bay|section|panel|corner|picket|fence|of|more|other|wall|part|line)$/
 const ofSize = /^(runLength|stretch|ref|gateOpening|gateStart|fall)$/
 
 /** The features of a token that do not hang on the tags before it. */
@@ -141,8 +154,8 @@ export function askedFeatures({ message }: Looked): string[] {
 export const looksLikeFence = (looked: Looked, by: WalkWeights): number =>
   speaksOf(by.asks.fence, askedFeatures(looked))
 
-/** Results that a message is likelier to ask for than not. */
-export function asksOf(looked: Looked, by: WalkWeights): string[] {
+/** Results that a message is likelier to ask for than not, by so much at least, in logarithms. */
+export function asksOf(looked: Looked, by: WalkWeights, least = 0): string[] {
   const words = askedFeatures(looked)
-  return Object.keys(by.asks).filter((it) => it !== 'fence' && speaksOf(by.asks[it], words) > 0)
+  return Object.keys(by.asks).filter((it) => it !== 'fence' && speaksOf(by.asks[it], words) > least)
 }

@@ -22,21 +22,28 @@ import type { Tagged } from '../../reader.ts'
 import type { Bound } from '../bound.ts'
 import type { Token } from '../stems.ts'
 import type { Looked } from '../taught/features.ts'
-import { type Gate, gatesIn } from './gates.ts'
+import { type Gate, gatesIn, gatesOfKind } from './gates.ts'
 import {
+  aroundOneGate,
+  byLandmark,
+  byLength,
   byName,
   isGate,
   isSame,
+  isSaidLast,
   isStop,
+  isTotal,
+  isWholeSide,
   type Item,
   itemsIn,
   nearest,
   numbers,
+  middleOf,
   ofNames,
   ordinals,
   type Side,
   sideNumber,
-  sizeOf,
+  sideSpokenOf,
 } from './items.ts'
 
 export interface Walked {
@@ -47,6 +54,8 @@ export interface Walked {
   readonly sides: number
   /** Whether any of them is called by a name. */
   readonly isNamed: boolean
+  /** Whether any of them is told in pieces, with a gate between. */
+  readonly isInPieces: boolean
 }
 
 /** What a tagged message tells of a fence; nothing where its sides do not come out as it says. */
@@ -73,7 +82,7 @@ class Walk {
   }
 
   read(): Walked | undefined {
-    const sides = this.sidesIn()
+    const sides = aroundOneGate(this.sidesIn(), this.said)
     const named = this.nameSides(sides)
     if (!this.comesOut(sides)) return undefined
     for (const side of sides) if (side.places.length === 0) side.places = this.corrected(side).slice(0, 1)
@@ -93,11 +102,15 @@ class Walk {
       chosen: this.chosen,
       sides: sides.reduce((sum, it) => sum + it.places.length, 0),
       isNamed,
+      isInPieces: sides.some((it) => it.isInPieces),
     }
   }
 
   private known(): string[] {
-    return [...new Set(this.job.decisions.map((it) => runOf(it.at)).filter(isRun))]
+    // In the order in which they were told first, whatever was put right since.
+    const places = new Set(this.job.decisions.map((it) => runOf(it.at)).filter(isRun))
+    const told = this.job.moves.flatMap((it) => it.decisions).map((it) => runOf(it.at))
+    return [...new Set([...told, ...places])].filter((it) => places.has(it))
   }
 
   private next(): string {
@@ -119,7 +132,8 @@ class Walk {
   /** Lengths of whole sides. A piece of a side that has a gate beside it is no side. */
   private sidesIn(): Side[] {
     const sides: Side[] = []
-    const isOfSide = ({ tag }: Item): boolean => /^(runLength|stretch|again|corner)$/.test(tag) || isGate(tag)
+    const isOfSide = (it: Item): boolean =>
+      /^(runLength|stretch|again|corner)$/.test(it.tag) || isGate(it.tag) || isWholeSide(this.message, it)
     const row = this.items.filter(isOfSide)
     row.forEach((item, i) => {
       const last = sides.at(-1)
@@ -129,7 +143,7 @@ class Walk {
       )
       if (item.tag === 'again' && last && isOwn)
         sides.push({ item, pieces: [...last.pieces], isInPieces: last.isInPieces, places: [], times: 1 })
-      if (!item.reading || (item.tag !== 'runLength' && item.tag !== 'stretch')) return
+      if (!item.reading || isGate(item.tag) || item.tag === 'again' || item.tag === 'corner') return
       const isPiece = item.tag === 'stretch' && [row[i - 1], row[i + 1]].some((it) => it && isGate(it.tag))
       // The other piece of the same side: “12 ft, a gate, then 24 ft to the corner”.
       const between = last ? row.slice(row.indexOf(last.item) + 1, i) : []
@@ -141,7 +155,16 @@ class Walk {
         isGate(row[i - 1]?.tag ?? '')
       )
         last.pieces.push(item.reading)
-      else if (!this.refersTo(item))
+      else if (
+        last &&
+        isGate(row[i - 1]?.tag ?? '') &&
+        last.pieces.length === 1 &&
+        last.isInPieces &&
+        isTotal(this.message, item)
+      ) {
+        last.gateStart = { reading: last.pieces[0] as Tagged, from: last.item.from }
+        Object.assign(last, { item, pieces: [item.reading], isInPieces: false })
+      } else if (!this.refersTo(item))
         sides.push({ item, pieces: [item.reading], isInPieces: isPiece, places: [], times: 1 })
     })
     for (const item of this.items) {
@@ -218,7 +241,7 @@ class Walk {
     const isOther = this.items.some(
       (it) => it.from >= from && it.to <= to && (isGate(it.tag) || it.tag === 'runLength' || it.tag === 'again'),
     )
-    return apart.reduce((sum, it) => sum + (isStop(it) ? 6 : it.text === ',' ? 2 : 1), isOther ? 6 : 0)
+    return apart.reduce((sum, it) => sum + (isStop(it) ? 6 : /^(,|and)$/.test(it.text) ? 2 : 1), isOther ? 6 : 0)
   }
 
   /** “The left and right are 30 ft”. */
@@ -237,9 +260,13 @@ class Walk {
     const sure = known.filter((it) => it !== 'side' && (it === 'long' || it === 'short' ? isNew || isThere(it) : true))
     if (sure.length > 0) return sure
     const has = (stem: RegExp): boolean => said.some((it) => stem.test(it.stem))
+    const before = this.known()
+    if (has(/^(middle|center)$/) && !before.includes('middle') && middleOf(before).length > 0) return middleOf(before)
+    const along = said.map((it) => byLandmark.get(it.stem)).find((it) => it !== undefined)
+    if (along && (isNew || isThere(along))) return [along]
     if (has(/^last$/)) return order.slice(-1)
-    if (has(/^(long|longest|longer|big)$/)) return this.byLength(sides, 1)
-    if (has(/^(short|shortest|shorter|small)$/)) return this.byLength(sides, -1)
+    if (has(/^(long|longest|longer|big)$/)) return byLength(sides, 1)
+    if (has(/^(short|shortest|shorter|small)$/)) return byLength(sides, -1)
     const nth = Math.max(...said.map((it) => ordinals.indexOf(it.stem))) + 1
     if (nth > 0 && order.length >= nth) return order.slice(nth - 1, nth)
     const number = nth > 0 ? nth : sideNumber(said)
@@ -257,19 +284,6 @@ class Walk {
     if (!place) return []
     this.ownNames.set(name, place)
     return [place]
-  }
-
-  /** The longest of the sides, or the shortest; the first of those where several are. */
-  private byLength(sides: readonly Side[], sign: 1 | -1): string[] {
-    const told = sides.flatMap(({ places, pieces }) => {
-      const [only, more] = pieces
-      return only && !more ? places.map((place) => ({ place, size: sizeOf(only) })) : []
-    })
-    const best = Math.max(...told.map((it) => sign * it.size))
-    return told
-      .filter((it) => sign * it.size === best)
-      .map((it) => it.place)
-      .slice(0, 1)
   }
 
   /** Whether there are as many sides as the message says. */
@@ -323,7 +337,8 @@ class Walk {
 
   private gates(sides: readonly Side[], names: readonly Item[]): void {
     const gates = gatesIn(this.message, this.items)
-    const before = gatesTold(this.job)
+    const all = gatesTold(this.job)
+    const before = gates.length === 1 ? gatesOfKind(all, this.message) : all
     const isMore = this.message.some((it) => /^(another|second|also|add|extra|more|too|plus|new)$/.test(it.stem))
     const perPlace = new Map<string, number>()
     const at = gates.map((gate) => this.sideOf(gate, sides, names))
@@ -346,7 +361,9 @@ class Walk {
         const place = same || side === yard ? side : partOf(side, 'gate', number)
         if (gate.width) this.tell('gateOpening', place, gate.width)
         else if (!same && side !== yard) this.choose('gatePlace', place, 'joint', gate.item)
-        if (gate.start && side !== yard) this.tell('gateStart', place, gate.start)
+        const start =
+          gate.start ?? (number === 1 ? sides.find((it) => it.places.includes(side))?.gateStart?.reading : undefined)
+        if (start && side !== yard) this.tell('gateStart', place, start)
         if (gate.place?.option === 'middle' && side !== yard) this.choose('gatePlace', place, 'middle', gate.place.item)
         if (gate.count && side !== yard) this.more(gate, side, number)
       }
@@ -380,7 +397,7 @@ class Walk {
     const ahead = names.findLast((it) => it.from >= start && it.from < gate.at)
     if (ahead) return this.placesOf(ahead, sides)
     // “In the 9 metre bit”.
-    const byLength = this.items
+    const ofLength = this.items
       .filter((it) => it.reading && (it.tag === 'ref' || (it.tag === 'runLength' && this.refersTo(it))))
       .flatMap((it) => [
         ...this.known().filter((place) => this.isLengthOf(place, it.reading as Tagged)),
@@ -388,8 +405,10 @@ class Walk {
           .filter(({ pieces: [only] }) => only && isSame(only, it.reading as Tagged))
           .flatMap((side) => side.places),
       ])
-    if (byLength.length > 0) return byLength.slice(0, 1)
-    const last = sides.findLast((it) => Math.min(it.item.from, this.nameOf(it)) < gate.at)
+    if (ofLength.length > 0) return isSaidLast(this.message) ? ofLength.slice(-1) : ofLength.slice(0, 1)
+    const spoken = sideSpokenOf(this.message, this.known())
+    if (spoken) return [spoken]
+    const last = sides.findLast((it) => Math.min(it.gateStart?.from ?? it.item.from, this.nameOf(it)) < gate.at)
     if (last) return last.places.slice(-1)
     if (sides.length === 1) return (sides[0] as Side).places.slice(0, 1)
     const known = this.known()
