@@ -61,11 +61,18 @@ function withOwed(job: Job, decisions: Decision[]): Decision[] {
 /** One decision for each word and place; the values of a list gathered into one. */
 function decisionsOf(held: Bindings['held']): Decision[] {
   const decisions: Decision[] = []
-  for (const { word, at, value, turn } of held) {
+  for (const { word, at, value, turn, thing } of held) {
     const isListed = vocabulary.get(word)?.list && isQuantity(value)
     const known = isListed ? decisions.findIndex((it) => it.word === word && it.at === at) : -1
     const values = known >= 0 ? (decisions[known]?.value as readonly Quantity[]) : []
-    const decision: Decision = { word, at, turn, value: isListed ? [...values, value] : value }
+    const called = thing === undefined ? undefined : [...(decisions[known]?.called ?? []), thing]
+    const decision: Decision = {
+      word,
+      at,
+      turn,
+      value: isListed ? [...values, value] : value,
+      ...(called ? { called } : {}),
+    }
     if (known >= 0) decisions[known] = decision
     else decisions.push(decision)
   }

@@ -15,6 +15,7 @@ export const toldSchema = z.strictObject({
   word: z.string().describe('a word of the vocabulary'),
   at: z.string().describe('the place it holds for; yard when it is said of everything'),
   from: originSchema,
+  thing: z.string().nullish().describe('of a list of counts: what is counted, in words of the message'),
 })
 
 /** What is done with the job as a whole, beside telling and asking. */

@@ -37,7 +37,9 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
   const used = (it: Tagged): boolean =>
     (request.acts ?? []).some(({ name }) => name?.includes(it.said)) ||
     isExplained(it) ||
-    request.told.some((told) => told.from.tag === it.tag || told.from.quote?.includes(it.said)) ||
+    request.told.some(
+      (told) => told.from.tag === it.tag || told.from.quote?.includes(it.said) || told.thing?.includes(it.said),
+    ) ||
     // "4x4s, actual 3 1/2 in": the name says again what the size said.
     (it.section !== undefined &&
       held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))

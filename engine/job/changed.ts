@@ -1,15 +1,17 @@
 // This file is about a value that changes by so much: “2 in wider”, “3 more posts”, “half that gap”. What it comes to hangs on what it was.
 import { add, isExact, subtract, times } from '../quantities/amount.ts'
-import { isQuantity, type Quantity } from '../quantities/quantity.ts'
+import { isList, isQuantity, type Quantity } from '../quantities/quantity.ts'
 import type { Reading } from '../quantities/reading.ts'
 import { declaredValue, fittedReading } from '../words/value.ts'
 import type { Word } from '../words/word.ts'
 import { decided, type Job, systemOf } from './job.ts'
 
-/** What a change is made to: what was decided of the word at the place or above it, else what was worked, else what is taken as usual. */
-export function valueBefore(job: Job, word: Word, at: string): Quantity | undefined {
-  if (word.list || word.difference) return undefined
-  const value = decided(job, word.name, at)?.value
+/** What a change is made to: what was decided of the word at the place or above it, else what was worked, else what is taken as usual. Of a list it is the value of that thing. */
+export function valueBefore(job: Job, word: Word, at: string, thing?: string): Quantity | undefined {
+  if (word.difference) return undefined
+  const told = decided(job, word.name, at)
+  if (word.list) return isList(told?.value) && thing ? told.value[told.called?.indexOf(thing) ?? -1] : undefined
+  const value = told?.value
   if (value !== undefined) return isQuantity(value) ? value : undefined
   // “One picket less”, where 16 were worked.
   const worked = job.results.findLast((it) => it.word === word.name && it.at === at)?.value
@@ -20,8 +22,8 @@ export function valueBefore(job: Job, word: Word, at: string): Quantity | undefi
 }
 
 /** What a word comes to where it changes by what was read; nothing where it was not known, where the change is of another kind, or leaves nothing of it. */
-export function valueAfter(job: Job, word: Word, at: string, reading: Reading): Quantity | undefined {
-  const before = valueBefore(job, word, at)
+export function valueAfter(job: Job, word: Word, at: string, reading: Reading, thing?: string): Quantity | undefined {
+  const before = valueBefore(job, word, at, thing)
   const { change, bare } = reading
   if (!before || !change) return undefined
   if (change.way === 'times') return bare ? { ...before, amount: times(before.amount, bare) } : undefined

@@ -13,6 +13,8 @@ export interface Decision {
   readonly value: Value
   /** The turn it was said in. */
   readonly turn: number
+  /** Of a list of counts: what each thing was called, where it was. */
+  readonly called?: readonly string[]
 }
 
 /** A word that is asked for, at a place. */

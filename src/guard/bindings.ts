@@ -8,6 +8,7 @@ import {
   inSentence,
   ofStick,
   isPlace,
+  isList,
   isQuantity,
   type Job,
   parseValue,
@@ -32,10 +33,12 @@ import { spansOf } from './spans.ts'
 import { againstOwn, eitherOf, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
 
 /** One told value that held: what it is, and where in the message it came from. */
-export interface Held extends Decision {
+export interface Held extends Omit<Decision, 'called'> {
   readonly tag: string | null
   readonly firmness: Tagged['firmness']
   readonly accepted: 'said' | 'usual'
+  /** What was counted, where it is one of a list: “posts”. */
+  readonly thing?: string
 }
 
 export interface Refused {
@@ -117,7 +120,10 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
       refused.push({ word: word.name, why: 'what was given for it is already taken for another word' })
       continue
     }
-    held.push({ ...result, word: word.name, at: told.at, turn })
+    const isNamed = (thing: string): boolean =>
+      said.includes(thing) || job.decisions.some((it) => it.word === word.name && it.called?.includes(thing))
+    const thing = typeof told.thing === 'string' && isNamed(told.thing) ? { thing: told.thing } : {}
+    held.push({ ...thing, ...result, word: word.name, at: told.at, turn })
   }
   const known = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
   const wants = own ? wantsSaid(known, own, heard) : known
@@ -140,7 +146,7 @@ const isSafeAbroad = (reading: Tagged, word: Word): boolean =>
 const isNone = /^\s*(?:no|none|without|zero|nil|any)\b/i
 const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|problem\b|sooner\b|,|\.)/i
 
-type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted'>
+type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'thing'>
 
 type Several = Pick<Unsure, 'said' | 'readings'>
 
@@ -176,15 +182,18 @@ function hold(
     // `job.gateOpening` is what was decided of the yard: a gate that was told before anybody said where it is.
     const earlier =
       job.results.find((it) => it.ref === tag) ??
-      job.decisions.find((it) => `job.${it.word}` === tag && it.word === word.name && it.at === yard)
+      job.decisions.find((it) => `job.${it.word}` === tag && it.word === word.name && it.at === yard) ??
+      listedIn(job, tag, word)
     if (!earlier) return { why: 'the message holds no such quantity' }
     if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind)
       return { why: `what was worked before is no ${word.label}` }
+    const money = earlier.value.unit === unnamed ? moneyOf(readings, job) : undefined
     return {
-      value: { ...earlier.value, unit: word.noun ?? earlier.value.unit },
+      value: { ...earlier.value, unit: word.noun ?? money ?? earlier.value.unit },
       tag: null,
       firmness: 'exactly',
       accepted: 'said',
+      ...('thing' in earlier ? { thing: earlier.thing } : {}),
     }
   }
   if (quote !== null) {
@@ -234,8 +243,9 @@ function changing(
   const reading = told.from.tag === null ? undefined : readings.find((it) => it.tag === told.from.tag)
   // In another language “plus 4” may say something else: there it counts as any other quantity.
   if (!reading?.change || isForeign(said)) return undefined
-  const before = valueBefore(job, word, told.at)
-  const value = valueAfter(job, word, told.at, inches(reading, word, readings, job))
+  const thing = told.thing ?? undefined
+  const before = valueBefore(job, word, told.at, thing)
+  const value = valueAfter(job, word, told.at, inches(reading, word, readings, job), thing)
   if (value) return { value, tag: reading.tag, firmness: 'exactly', accepted: 'said' }
   const asSaid = `“${reading.said}” changes ${inSentence(word)}`
   if (before && reading.change.way === 'less')
@@ -277,6 +287,14 @@ function sidesOf(told: Told, word: Word, readings: readonly Tagged[]): Omit<Held
     { ...said, word: word.name, value: one },
     { ...said, word: other.name, value: two },
   ]
+}
+
+/** `job.itemCounts.2`: the third of the values that were told of a list, and what it was called. */
+function listedIn(job: Job, tag: string, word: Word): { value: Quantity; thing: string } | undefined {
+  const place = tag.startsWith(`job.${word.name}.`) ? Number(tag.slice(`job.${word.name}.`.length)) : -1
+  const told = job.decisions.find((it) => it.word === word.name && it.at === yard)
+  const value = isList(told?.value) ? told.value[place] : undefined
+  return value && { value, thing: told?.called?.[place] ?? '' }
 }
 
 function noughtOf(word: Word, least: string, system: 'imperial' | 'metric'): Value | undefined {
@@ -325,18 +343,37 @@ function inTheirUnit(
   held: readonly Held[],
 ): Tagged {
   const { bare } = reading
-  if (bare === null || !/^(money|volume|mass|temperature)$/.test(word.kind)) return reading
+  if (word.kind === 'money') return inTheirMoney(reading, word, readings, job)
+  if (bare === null || !/^(volume|mass|temperature)$/.test(word.kind)) return reading
   const isAlike = (it: Quantity): boolean => it.kind === word.kind
   const said = (all: readonly Tagged[]): Quantity[] => all.flatMap((it) => it.quantity ?? []).filter(isAlike)
-  const told = word.kind === 'money' ? job.decisions.flatMap(({ value }) => (isQuantity(value) ? [value] : [])) : []
   // “17 degrees” was held as what it can be.
   const isHeld = held
     .map(({ value }) => value)
     .filter(isQuantity)
     .findLast(isAlike)
   const before = said(readings.filter((it) => it.start < reading.start)).at(-1)
-  const other = (word.kind === 'temperature' ? isHeld : undefined) ?? before ?? said(readings)[0] ?? told.find(isAlike)
+  const other = (word.kind === 'temperature' ? isHeld : undefined) ?? before ?? said(readings)[0]
   return other ? { ...reading, bare: null, quantity: quantity(bare, other.unit) } : reading
+}
+
+/** A price without its currency is in the money of the others, of this message or told before; where none was ever named, a list of prices stays without. */
+function inTheirMoney(reading: Tagged, word: Word, readings: readonly Tagged[], job: Job): Tagged {
+  const { bare, quantity: said } = reading
+  if (said && said.unit !== unnamed) return reading
+  const unit = moneyOf(readings, job)
+  if (bare !== null)
+    return unit || word.list ? { ...reading, bare: null, quantity: quantity(bare, unit ?? unnamed) } : reading
+  return said && unit ? { ...reading, quantity: { ...said, unit } } : reading
+}
+const unnamed = 'money'
+
+/** The currency that was named, in the message or before it; the unnamed one where there is only that. */
+function moneyOf(readings: readonly Tagged[], job: Job): string | undefined {
+  const said = readings.flatMap((it) => it.quantity ?? [])
+  const told = job.decisions.flatMap(({ value }) => (isList(value) ? value : isQuantity(value) ? [value] : []))
+  const money = [...said, ...told].filter((it) => it.kind === 'money')
+  return (money.find((it) => it.unit !== unnamed) ?? money[0])?.unit
 }
 
 /**

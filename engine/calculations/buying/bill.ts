@@ -22,6 +22,7 @@ import {
   taxRate,
   unitPrices,
 } from '../../words/bill.ts'
+import { deliveryPrice } from '../../words/take-off.ts'
 
 const mostLines = 200
 const toTheCent = 'to the cent; half a cent goes up'
@@ -30,17 +31,25 @@ export const bill = calculation({
   name: 'bill',
   title: 'What the things on a list come to',
   answers: 'What so many of each at its price come to, with a discount off and tax on top or taken out, to the cent.',
-  needs: { unitPrices, itemCounts, discount, taxRate, taxIncluded },
-  may: ['discount', 'taxRate', 'taxIncluded'],
+  needs: { unitPrices, itemCounts, discount, deliveryPrice, taxRate, taxIncluded },
+  may: ['discount', 'deliveryPrice', 'taxRate', 'taxIncluded'],
   gives: { billTotal, billBefore, billNet, billTax, billTotalByLine },
   headlines: ['billTotal'],
   together: { billTax: ['billTax', 'billTotal', 'billNet'], billNet: ['billNet', 'billTax', 'billTotal'] },
   called: ['price of', 'receipt', 'invoice'],
-  locals: { cent: 'money', afterDiscount: 'money', eachLine: 'money', byLine: 'money', atFoot: 'money' },
+  locals: {
+    cent: 'money',
+    goods: 'money',
+    afterDiscount: 'money',
+    eachLine: 'money',
+    byLine: 'money',
+    atFoot: 'money',
+  },
   lines: {
     billBefore: ['sum(unitPrices * itemCounts)', 'each price times its number, added up'],
     discounted: ['round(billBefore * (1 - discount), cent)', `the discount comes off the whole bill, ${toTheCent}`],
     undiscounted: ['round(billBefore, cent)', toTheCent],
+    delivered: ['goods + deliveryPrice', 'the delivery on top; no discount comes off it'],
     billTax: ['round(afterDiscount * taxRate, cent)', `the tax comes on top, ${toTheCent}`],
     taxWithin: [
       'round(afterDiscount * taxRate / (1 + taxRate), cent)',
@@ -68,12 +77,14 @@ export const bill = calculation({
         `That is ${show(quantity(prices.length, 'line'))}. I take at most ${show(quantity(mostLines, 'line'))} at once: add up two bills.`,
       )
     if (has('taxRate') && !has('taxIncluded')) need('taxIncluded')
+    if (has('taxIncluded') && !has('taxRate')) need('taxRate')
     const currency = (prices[0] as Quantity).unit
     put('cent', { kind: 'money', amount: exact('1/100'), unit: currency })
     const unnamed = unnamedCurrency(prices[0] as Quantity)
     if (unnamed) remark(unnamed)
     line('billBefore')
-    const foot = put('afterDiscount', line(has('discount') ? 'discounted' : 'undiscounted'))
+    const goods = put('goods', line(has('discount') ? 'discounted' : 'undiscounted'))
+    const foot = put('afterDiscount', has('deliveryPrice') ? line('delivered') : goods)
     const isWithin = has('taxRate') && how === 'included'
     const isAdded = has('taxRate') && how === 'added'
     if (isAdded) {
@@ -91,17 +102,8 @@ export const bill = calculation({
     if (prices.length > 1) {
       line(has('discount') ? 'linesDiscounted' : 'linesUndiscounted')
       put('eachLine', rows(has('discount') ? 'linesDiscounted' : 'linesUndiscounted'))
-      if (isAdded) line('taxOfEach')
-      const byLine = line(isAdded ? 'byLineWithTax' : 'byLineAlone')
-      if (equal(byLine, total)) remark('Rounded on every line, it comes to the same.')
-      else {
-        tell('billTotalByLine', byLine)
-        put('byLine', byLine)
-        put('atFoot', total)
-        remark(
-          `Rounded on every line it comes to ${show(byLine)}, ${show(line('apart'))} ${less(total, byLine) ? 'more' : 'less'}. Shops round one way or the other: their receipt holds.`,
-        )
-      }
+      // What the delivery costs, and the tax on it, stands on no line of its own.
+      if (!has('deliveryPrice')) roundedByLine()
       table({
         title: 'The bill',
         columns: [
@@ -118,6 +120,22 @@ export const bill = calculation({
     }
     if (isWithin) remark('I took the prices to hold the tax already, as you said; it is shown apart.')
     if (!has('taxRate')) remark('No tax is reckoned here: it is as much as the prices hold.')
+    if (has('deliveryPrice') && has('discount')) remark('I took the discount off the goods, and not off the delivery.')
+
+    function roundedByLine(): void {
+      if (isAdded) line('taxOfEach')
+      const byLine = line(isAdded ? 'byLineWithTax' : 'byLineAlone')
+      if (equal(byLine, total)) {
+        remark('Rounded on every line, it comes to the same.')
+        return
+      }
+      tell('billTotalByLine', byLine)
+      put('byLine', byLine)
+      put('atFoot', total)
+      remark(
+        `Rounded on every line it comes to ${show(byLine)}, ${show(line('apart'))} ${less(total, byLine) ? 'more' : 'less'}. Shops round one way or the other: their receipt holds.`,
+      )
+    }
   },
   sources: [
     { fact: 'price × number, added up', from: 'Arithmetic; needs no table.' },
@@ -152,6 +170,18 @@ export const bill = calculation({
         taxIncluded: 'included',
       },
       expect: { billTotal: '£161.89', billBefore: '£179.88', billTax: '£26.98', billNet: '£134.91' },
+    },
+    // 18 × 14.50 = 261.00; + 40 = 301.00; × 0.2 = 60.20; 361.20
+    {
+      ask: '18 posts at £14.50 each, delivery £40, plus VAT at 20 %: what does it all cost?',
+      given: {
+        itemCounts: '18',
+        unitPrices: '£14.50',
+        deliveryPrice: '£40',
+        taxRate: '20 %',
+        taxIncluded: 'added',
+      },
+      expect: { billTotal: '£361.20', billTax: '£60.20', billNet: '£301.00' },
     },
     // 12 × 5.98 = 71.76
     {

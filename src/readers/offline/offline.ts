@@ -46,7 +46,8 @@ import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade } from './lexi
 import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
 import { placesIn } from './places.ts'
 import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
-import { costOfEarlier, plainSumIn } from './plain-sums.ts'
+import { billIn } from './bills.ts'
+import { plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn, soldByIn } from './prices-said.ts'
@@ -128,9 +129,7 @@ function readAnew(all: Heard): Request {
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
   const plain =
-    danger.length === 0
-      ? (plainSumIn(heard, message, hits, wants.length > 0) ?? costOfEarlier(heard, message))
-      : undefined
+    danger.length === 0 ? (billIn(heard, message) ?? plainSumIn(heard, message, hits, wants.length > 0)) : undefined
   if (plain) return plain
   if (isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) && danger.length === 0 && reasons.length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }

@@ -1,6 +1,6 @@
 // This file is about sums of any trade: "what is 8 ft in millimetres", "add 7 ft 3 1/2 in and 4 ft 9 in", "and in inches?".
 // They are read apart from the trade, by the words of the plain calculations, and only where a message asks for nothing of the trade.
-import { askable, type Quantity, vocabulary, yard } from '../../../engine/index.ts'
+import { vocabulary, yard } from '../../../engine/index.ts'
 import type { Request } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { type Owned, owners, withoutInner } from './cue-score.ts'
@@ -18,7 +18,6 @@ import {
   plains,
   requestOf,
   resultOf,
-  resultsWanted,
   saysNothingElse,
   units,
 } from './plain-phrases.ts'
@@ -185,32 +184,4 @@ function unlike(
   )[0]
   if (!first || !of || bare.length > 0 || /(Multiple|Share|Product)$/.test(of.word)) return undefined
   return requestOf(of.plain, of.word, [first], [], heard, [])
-}
-
-/** What a list of prices and numbers is worked by. */
-const bill = askable
-  .filter((calc) => calc.needs.unitPrices)
-  .map((calc) => {
-    const lists = Object.values(calc.needs).filter((it) => it.list)
-    return {
-      calc,
-      prices: lists.find((it) => it.kind === 'money'),
-      counts: lists.find((it) => it.kind === 'count'),
-    }
-  })
-  .find((it) => it.prices && it.counts)
-
-/** "What do they cost at $5.98 each?": the bags or pickets just counted, at that price. */
-export function costOfEarlier(heard: Heard, message: readonly Token[]): Request | undefined {
-  const [price] = heard.readings
-  const pointed = message.some(({ stem }) => /^(they|them|those|these)$/.test(stem))
-  if (!bill?.prices || !bill.counts || !pointed || heard.readings.length !== 1) return undefined
-  if (price?.quantity?.kind !== 'money' || heard.job.asked.length > 0) return undefined
-  const counted = resultsWanted(heard).find((it) => (it.value as Quantity).kind === 'count')
-  if (!counted) return undefined
-  const told = [
-    { word: bill.counts.name, at: yard, from: from(counted.ref) },
-    { word: bill.prices.name, at: yard, from: from(price.tag) },
-  ]
-  return { ...empty, told, wants: [{ word: bill.calc.headlines[0] as string, at: yard }], calculation: bill.calc.name }
 }

@@ -77,7 +77,21 @@ export const moneyChecks: readonly Check[] = [
   },
   {
     calculation: 'bill',
-    what: 'the same, rounded on every line, as a till adds in whole cents',
+    what: 'the same with 10 % off the goods, and $65 of delivery that nothing comes off',
+    kind: 'library',
+    source: decimalsWork,
+    given: { ...list, discount: '10 %', deliveryPrice: '$65', taxRate: '7.25 %', taxIncluded: 'added' },
+    gives: 'billTotal',
+    unit: 'USD',
+    expected: () => {
+      const goods = toTheCent('(12 * 5.98 + 20 * 3.25 + 3 * 11.40 + 160 * 2.79) * 0.9')
+      return goods + 65 + toTheCent(`(${goods} + 65) * 0.0725`)
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'bill',
+    what: 'the list with 7.5 %, rounded on every line, as a till adds in whole cents',
     kind: 'second derivation',
     source: 'whole cents on paper: each line’s tax rounded half up, then added; no fraction anywhere',
     given: { ...list, taxRate: '7.5 %', taxIncluded: 'added' },

@@ -96,3 +96,31 @@ describe('quotes', () => {
     ['£3,150 for 30 m vs £3,392 for 32 m, which is cheaper', { cheapestQuote: 'first', cheapestPerMetre: '£105.00' }],
   ])
 })
+
+describe('a bill, line by line', () => {
+  answers([
+    // 14 × 16.75 + 96 × 2.35 = 460.10
+    ['14 posts at 16.75 and 96 slats at 2.35, what do I owe', { billTotal: '460.10' }],
+    ['£3.20 a pale, £14 a post. 120 and 11 of them, what does that come to?', { billTotal: '£538.00' }],
+    ['rails $7.20 each, need 24, and 12 8 ft posts at $15, total?', { billTotal: '$352.80' }],
+    // 460.10 × 1.06 = 487.706
+    ['14 posts at 16.75 and 96 slats at 2.35. tax 6. total?', { billTotal: '487.71' }],
+    // 14 × 16.75 + 80 × 2.35 = 422.50
+    [['14 posts at 16.75 and 96 slats at 2.35, what do I owe', 'only 80 slats'], { billTotal: '422.50' }],
+    [['14 posts at 16.75 and 96 slats at 2.35, what do I owe', '16 less slats'], { billTotal: '422.50' }],
+    // 460.10 + 4 × 9.99
+    [['14 posts at 16.75 and 96 slats at 2.35, cost?', 'and 4 boxes of screws at 9.99'], { billTotal: '500.06' }],
+    // 14 × 17.50 + 96 × 2.35
+    [['14 posts at 16.75 and 96 slats at 2.35, cost?', 'posts are 17.50 now'], { billTotal: '470.60' }],
+    [['14 posts at 16.75 and 96 slats at 2.35, cost?', 'forget the posts'], { billTotal: '225.60' }],
+    [['14 posts at 16.75 and 96 slats at 2.35, cost?', 'plus $40 delivery'], { billTotal: '$500.10' }],
+    [['14 posts at £16.75, cost?', 'plus vat', '20'], { billTotal: '£281.40' }],
+    // 640 × 1.2
+    ['put 20 % vat on 640', { billTax: '128.00', billTotal: '768.00' }],
+  ])
+
+  it('posts at a spacing are no line of one', async () => {
+    const [answer] = await talk(['14 posts at 2.40 and 13 bays at 2.40, what length?'])
+    expect(results(answer)).not.toHaveProperty('billTotal')
+  })
+})
