@@ -61,7 +61,7 @@ function withOwed(job: Job, decisions: Decision[]): Decision[] {
 /** One decision for each word and place; the values of a list gathered into one. */
 function decisionsOf(held: Bindings['held']): Decision[] {
   const decisions: Decision[] = []
-  for (const { word, at, value, turn, thing } of held) {
+  for (const { word, at, value, turn, thing, as } of held) {
     const isListed = vocabulary.get(word)?.list && isQuantity(value)
     const known = isListed ? decisions.findIndex((it) => it.word === word && it.at === at) : -1
     const values = known >= 0 ? (decisions[known]?.value as readonly Quantity[]) : []
@@ -72,6 +72,7 @@ function decisionsOf(held: Bindings['held']): Decision[] {
       turn,
       value: isListed ? [...values, value] : value,
       ...(called ? { called } : {}),
+      ...(as ? { as } : {}),
     }
     if (known >= 0) decisions[known] = decision
     else decisions.push(decision)

@@ -15,6 +15,14 @@ export interface Decision {
   readonly turn: number
   /** Of a list of counts: what each thing was called, where it was. */
   readonly called?: readonly string[]
+  /** How it was said: a later “8 footers” changes what was told as “16 footers”. */
+  readonly as?: AsSaid
+}
+
+/** The words of a quantity, “16 footers”, and those right beside it. */
+export interface AsSaid {
+  readonly said: string
+  readonly beside: string
 }
 
 /** A word that is asked for, at a place. */

@@ -29,6 +29,7 @@ import {
 import { isForeign, isPlainEverywhere } from '../readers/language.ts'
 import type { Heard, Tagged } from '../readers/reader.ts'
 import type { Request, Told } from '../request.ts'
+import { asSaid } from '../readers/as-said.ts'
 import { spansOf } from './spans.ts'
 import { againstOwn, eitherOf, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
 
@@ -127,7 +128,13 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
   }
   const known = request.wants.filter((it) => vocabulary.has(it.word) && isPlace(it.at))
   const wants = own ? wantsSaid(known, own, heard) : known
-  return { held, refused, torn, unsure, wants }
+  return { held: held.map((it) => ({ ...it, ...saidAs(it, heard) })), refused, torn, unsure, wants }
+}
+
+/** How a value was said, where it is a quantity of the message. */
+function saidAs({ tag }: Held, { said, readings }: Heard): Pick<Held, 'as'> {
+  const reading = readings.find((it) => it.tag === tag)
+  return reading ? { as: asSaid(said, reading, readings) } : {}
 }
 
 /** “Two 12 ft pieces”, “two pieces of 12 ft”: one size that is told of two. */

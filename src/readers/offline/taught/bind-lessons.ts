@@ -7,7 +7,8 @@ import { sizedAt } from './features.ts'
 import type { Lesson } from './lesson.ts'
 import { growing, GrowingLists, GrowingMeasured, type Lists, type Measured, Numbers } from './numbered.ts'
 import { any } from './table.ts'
-import { cueFeatures, quantityFeatures, standingFeatures, talkFeatures, wordLabel } from './weights.ts'
+import { talkFeatures } from './told-before.ts'
+import { cueFeatures, quantityFeatures, standingFeatures, wordLabel } from './weights.ts'
 
 /** Of each lesson come its quantities and its words; of each quantity its options; of each word its links. */
 export interface BindLessons {
@@ -61,7 +62,7 @@ function told({ looked, calculation, meant }: Lesson) {
     const at = word === null ? 0 : able.findIndex((it) => it.name === word) + 1
     const ofAny = (it: Word): [string, number][] => [
       ...cueFeatures(looked, size, it),
-      ...talkFeatures(looked, reading, it),
+      ...talkFeatures(looked, { reading }, it),
       ...standingFeatures(it, calculation),
     ]
     return {

@@ -23,7 +23,8 @@ import { cues, isLater, type Looked, type Sized, sizedAt } from './features.ts'
 import { any, scoreOf, speaksOf } from './table.ts'
 import { eachBehind, lackingFor, mustBeTold, takes } from './takes.ts'
 import { talkedOf } from './talked.ts'
-import { cueFeatures, kindsOf, load, quantityFeatures, talkFeatures, type Weights, wordLabel } from './weights.ts'
+import { talkFeatures } from './told-before.ts'
+import { cueFeatures, kindsOf, load, quantityFeatures, type Weights, wordLabel } from './weights.ts'
 
 export interface Binding {
   readonly reading: Tagged
@@ -180,7 +181,7 @@ class Scores {
       speaksOf(binds[name], size.features),
     )
     if (!word) return own
-    const ofAny = [...cueFeatures(this.looked, size, word), ...talkFeatures(this.looked, size.reading, word)]
+    const ofAny = [...cueFeatures(this.looked, size, word), ...talkFeatures(this.looked, size, word)]
     return scoreOf(binds[any], ofAny, own)
   }
 }

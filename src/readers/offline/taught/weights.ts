@@ -1,12 +1,8 @@
 // This file is about the weights: how much each thing that is seen speaks for a calculation, or for a word. They can be read in weights.json.
 import { existsSync, readFileSync } from 'node:fs'
 import {
-  amountIn,
   type Calculation,
-  isQuantity,
   needsFor,
-  type Quantity,
-  toNumber,
   usualFor,
   type Word,
 } from '../../../../engine/index.ts'
@@ -210,28 +206,4 @@ export function standingFeatures(word: Word, calc: Calculation): [string, number
     [isUsual ? 'usual' : isMay ? 'may' : 'must', 1],
     [needsFor(calc, calc.headlines).includes(word) ? 'headline' : 'aside', 1],
   ]
-}
-
-/** The features of a quantity and a word that the talk knows already: asked for, or told before, and what was told. */
-export function talkFeatures({ heard: { job } }: Looked, reading: Tagged, word: Word): [string, number][] {
-  if (job.asked.some((it) => it.word === word.name)) return [['open', 1]]
-  const before = job.decisions.findLast((it) => it.word === word.name)
-  if (!before) return job.decisions.length > 0 ? [['new', 1]] : []
-  const isLast = before.turn === job.moves.at(-1)?.turn
-  const found: [string, number][] = [['again', 1]]
-  if (isLast) found.push(['again last', 1])
-  const ratio = isQuantity(before.value) ? ratioOf(reading, before.value) : undefined
-  if (ratio === undefined) return found
-  // A size is put right by one not far from it.
-  found.push([ratio === 1 ? 'again same' : ratio < 2 ? 'again near' : ratio < 4 ? 'again off' : 'again far', 1])
-  return found
-}
-
-/** How many times larger one is than the other; a bare number is held against the number that was said before. */
-function ratioOf({ quantity: now, bare }: Tagged, before: Quantity): number | undefined {
-  if (now && now.kind !== before.kind) return undefined
-  const [a, b] = now
-    ? [toNumber(now.amount), toNumber(before.amount)]
-    : [bare?.valueOf() ?? 0, toNumber(amountIn(before, before.unit))]
-  return a > 0 && b > 0 ? Math.max(a / b, b / a) : undefined
 }
