@@ -8,6 +8,7 @@ export { inFull } from './cautions/caution.ts'
 export { cautionFor, standingCautions } from './cautions/cautions.ts'
 export { editions, version } from './editions.ts'
 export {
+  type Asked,
   type AsSaid,
   type Decision,
   decide,

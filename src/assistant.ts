@@ -24,7 +24,7 @@ import { compose, wordsOf } from './compose.ts'
 import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
-import { pickedBetween } from './between.ts'
+import { pickedBetween, wordPicked } from './between.ts'
 import { readBack } from './read-back.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
 import { beforeAll } from './guard/before-all.ts'
@@ -105,7 +105,8 @@ const asksInMetric =
 /** The message with its quantities read and tagged, beside the job it is said into. */
 export function hear(said: string, job: Job): Heard {
   const near = job.decisions.map((it) => it.value).findLast((it) => isQuantity(it) && it.kind === 'date')
-  const picked = pickedBetween(said, job)
+  const ofWords = wordPicked(said, job)
+  const picked = ofWords?.reading ?? pickedBetween(said, job)
   const readings = picked
     ? [picked]
     : readQuantities(said, { ...(job.system ? { system: job.system } : {}), ...(isQuantity(near) ? { near } : {}) })
@@ -122,7 +123,12 @@ export function hear(said: string, job: Job): Heard {
     readings.map(systemIn).findLast((it) => it) ??
     job.system ??
     (asksInMetric.test(said) ? 'metric' : null)
-  return { said, job: { ...job, system }, readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })) }
+  return {
+    said,
+    job: { ...job, system },
+    readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })),
+    ...(ofWords ? { picked: ofWords.word } : {}),
+  }
 }
 
 /** From the typed request to the answer: bindings checked, the job changed, the engine's working, the program's words. */
@@ -147,7 +153,7 @@ export async function answerTo(
 
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
-  const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings.held, unused, heard)
+  const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings, unused, heard)
   const checked = readBack(known, decided, { turn, unused })
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
@@ -203,7 +209,7 @@ export async function answerTo(
     const parts = { ...entry, ...words, worked, notices, leftOver: said }
     return { ...entry, ...words, words: wordsOf(parts), reply: compose(parts) }
   }
-  const after = writeJob(remember(job, worked, asks, cautions, bindings.unsure, heard.job))
+  const after = writeJob(remember(job, worked, asks, cautions, bindings, heard.job))
   const card = answerWith('')
   if (!write || !isWorthSentences(card)) return { answer: card, job: after }
 

@@ -1,5 +1,6 @@
-// This file is about an answer to "60 °F, or 60 °C?": the unit alone, or “the first”, says which of the two was meant.
-import { type Job, type Reading, readQuantities } from '../engine/index.ts'
+// This file is about an answer to "60 °F, or 60 °C?", or to “is that the gap, or the picket’s width?”: the unit alone, the name, or “the first”, says which of the two was meant.
+import { type Job, type Reading, readQuantities, vocabulary, type Wanted } from '../engine/index.ts'
+import { filler, stem } from './readers/offline/stems.ts'
 
 const byPlace = /^(?:the )?(?:(first|former)|(second|latter|last))(?: one)?$/
 const byUnit = /^(?:in |it is |it's )?(\S.*)$/
@@ -32,3 +33,44 @@ function unitSaid(words: string): string | undefined {
   }
   return undefined
 }
+
+/**
+ * What an answer to “You said “14”. Is that the gap, or the picket’s width?” picks: the quantity, standing for the whole message, and the word that it is asked for then.
+ * Undefined where nothing like that was asked, or the answer picks none of the two, or says more.
+ */
+export function wordPicked(said: string, job: Job): { reading: Reading; word: Wanted } | undefined {
+  const [open, more] = job.asked.flatMap((it) => (it.either ? [{ ...it.either, at: it.at }] : []))
+  if (!open || more) return undefined
+  const [before] = readQuantities(open.said)
+  const others = readQuantities(said).filter((it) => it.said !== open.said && !/^one$/i.test(it.said))
+  if (!before || others.length > 0 || said.length > longestName) return undefined
+  const place = byPlace.exec(said.trim().replace(/[.!]$/, '').toLowerCase())
+  const [one, other] = open.words
+  const word = place ? (place[1] ? one : other) : named(said, open.words)
+  return word === undefined
+    ? undefined
+    : {
+        reading: { ...before, start: 0, end: said.length, said: open.said },
+        word: { word, at: open.at },
+      }
+}
+
+const longestName = 60
+
+/** The one of two words that a text names, by what only one of them is called. */
+function named(said: string, [one, other]: readonly [string, string]): string | undefined {
+  const text = stemsIn(said)
+  const [a, b] = [calledBy(one), calledBy(other)]
+  const times = (own: ReadonlySet<string>, theirs: ReadonlySet<string>): number =>
+    text.filter((it) => own.has(it) && !theirs.has(it)).length
+  const [first, second] = [times(a, b), times(b, a)]
+  return first === second ? undefined : first > second ? one : other
+}
+
+const calledBy = (name: string): ReadonlySet<string> => {
+  const word = vocabulary.get(name)
+  return new Set(word ? [word.label, ...Object.values(word.called).flat()].flatMap((it) => stemsIn(String(it))) : [])
+}
+
+const stemsIn = (text: string): string[] =>
+  (text.match(/\p{L}[\p{L}’']*/gu) ?? []).map((it) => stem(it)).filter((it) => !filler.has(it))

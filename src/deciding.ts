@@ -1,5 +1,6 @@
 // This file is about what a turn does to the job: what it decides, what it wants, and what is remembered for the next.
 import {
+  type Asked,
   type CautionCode,
   type Decision,
   decide,
@@ -113,12 +114,15 @@ export function remember(
   worked: readonly Worked[],
   asks: Answer['asks'],
   cautions: Answer['cautions'],
-  unsure: Bindings['unsure'],
+  { unsure, torn }: Pick<Bindings, 'unsure' | 'torn'>,
   before: Job,
 ): Job {
-  const waysOf = (word: string, at: string): { between?: string[] } => {
+  const waysOf = (word: string, at: string): Pick<Asked, 'between' | 'either'> => {
     const found = unsure.find((it) => it.word === word && it.at === at)
-    return found ? { between: found.readings.map(show) } : {}
+    if (found) return { between: found.readings.map(show) }
+    const [only, more] = torn
+    const isOfWords = only && !more && only.words[0] === word && only.words[0] !== only.words[1] && !only.rival
+    return isOfWords ? { either: { said: only.said, words: only.words } } : {}
   }
   const results: Result[] = worked.flatMap(({ outcome, at, calculation }, i) =>
     outcome.ok

@@ -225,14 +225,15 @@ export function questionsIn(
     if (word && !isAsked && !held.some((h) => h.word === it.word))
       leftOver.push(`I did not take ${inSentence(word)}: ${it.why}.`)
   }
-  if (unused.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
+  const unread = unused.filter((it) => !torn.some(({ tag }) => tag === it.tag))
+  if (unread.length > 0 && !request.declines.some((it) => it.why === 'dangerous' || it.why === 'off-trade'))
     leftOver.push(
-      `I did not use ${unused
+      `I did not use ${unread
         .slice(0, mostNamed)
         .map((it) => `“${it.said}”`)
         .join(
           ', ',
-        )}${unused.length > mostNamed ? ` and ${unused.length - mostNamed} more` : ''}: I cannot tell what ${unused.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
+        )}${unread.length > mostNamed ? ` and ${unread.length - mostNamed} more` : ''}: I cannot tell what ${unread.length === 1 ? 'it measures' : 'they measure'}. Say what, and of what, for instance how wide the holes are.`,
     )
   if (
     (job.wanted.length === 0 || calls.length === 0) &&

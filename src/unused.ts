@@ -85,7 +85,7 @@ export const withoutYes = (worked: readonly Worked[], unused: readonly Tagged[])
  */
 export function withoutIdle(
   worked: readonly Worked[],
-  held: readonly Held[],
+  { held, torn }: Pick<Bindings, 'held' | 'torn'>,
   unused: readonly Tagged[],
   { job: before, said }: Heard,
 ): Worked[] {
@@ -116,7 +116,11 @@ export function withoutIdle(
     const deciding = unused
       .filter((one) => goesOn || mayDecide(one, calculation, outcome))
       .map((one) => `“${one.said}”`)
+    const asked = unused.find((one) =>
+      torn.some(({ tag, words }) => tag === one.tag && words.some((name) => outcome.given.has(name))),
+    )
     const [what] = [
+      ...(asked ? [`“${asked.said}”`] : []),
       ...deciding,
       ...(goesOn ? idle.filter((one) => mayChange(one, calculation)).map((one) => show(one.value as Quantity)) : []),
       ...(isAll ? counts : []),
@@ -127,8 +131,15 @@ export function withoutIdle(
     const problem = {
       code: 'unreadable',
       word: wanted[0] as string,
-      message: `You said ${what}, and I found no place for it in this sum, so I give no figure.`,
-      ask: `What is ${what} of? Say it beside what it counts: so many of what, each of what size or at what price.`,
+      message: asked
+        ? `You said ${what}, and it may be one thing or another, so I give no figure.`
+        : `You said ${what}, and I found no place for it in this sum, so I give no figure.`,
+      // Which of the two it is, is asked already.
+      ...(asked
+        ? {}
+        : {
+            ask: `What is ${what} of? Say it beside what it counts: so many of what, each of what size or at what price.`,
+          }),
     } as const
     return { ...it, outcome: { ok: false, given: outcome.given, problems: [problem], cited: [] } }
   })

@@ -31,9 +31,10 @@ export interface Wanted {
   readonly at: string
 }
 
-/** What was asked back; `between` are the ways in which the person's own words could be read. */
+/** What was asked back; `between` are the ways in which the person's own words could be read, `either` the two words that a quantity may be. */
 export interface Asked extends Wanted {
   readonly between?: readonly string[]
+  readonly either?: { readonly said: string; readonly words: readonly [string, string] }
 }
 
 /** A result of the last working, kept so that a change can be shown as before → after. */

@@ -9,7 +9,12 @@ const beside = 4
 export function asSaid(said: string, reading: Tagged, readings: readonly Tagged[]): AsSaid {
   const from = Math.max(0, ...readings.filter((it) => it.end <= reading.start).map((it) => it.end))
   const to = Math.min(said.length, ...readings.filter((it) => it.start >= reading.end).map((it) => it.start))
-  const before = wordsIn(said.slice(from, reading.start).split(/[.;?!\n]/).at(-1) ?? '')
+  const before = wordsIn(
+    said
+      .slice(from, reading.start)
+      .split(/[.;?!\n]/)
+      .at(-1) ?? '',
+  )
   const behind = wordsIn(said.slice(reading.end, to).split(/[.;?!\n]/)[0] ?? '')
   return { said: reading.said, beside: [...before.slice(-beside), ...behind.slice(0, beside)].join(' ') }
 }

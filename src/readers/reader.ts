@@ -1,5 +1,5 @@
 // This file is about what a reader is: whoever turns a message into the typed request. It knows words, never sums.
-import type { Job, Reading } from '../../engine/index.ts'
+import type { Job, Wanted, Reading } from '../../engine/index.ts'
 import type { Allowance } from '../allowance.ts'
 import type { Request } from '../request.ts'
 
@@ -13,6 +13,8 @@ export interface Heard {
   readonly said: string
   readonly readings: readonly Tagged[]
   readonly job: Job
+  /** The word that the whole message picks, of the two that were asked about. */
+  readonly picked?: Wanted
 }
 
 /** What a reader returns: the request, who read it in the end, and what the person should know about that. */

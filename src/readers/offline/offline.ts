@@ -35,7 +35,7 @@ import {
 import { factsIn } from './fence-facts.ts'
 import { bindingByRuns, sizesOfRuns, tagsOfNames } from './bind-by-runs.ts'
 import { isOfParts, pricedPer } from './fits.ts'
-import type { Bound } from './bound.ts'
+import { fromTag, inOrder } from './bound.ts'
 import { thatGiveAny } from './calculations-by-word.ts'
 import { withoutDenied } from './denied.ts'
 import { readingsByDate } from './dated-readings.ts'
@@ -58,7 +58,7 @@ import { whatItIsAbout } from './subject.ts'
 import { wantsIn } from './wants.ts'
 import { chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
-import { sortOf, taughtReading } from './taught/read.ts'
+import { type Either, sortOf, type Taught, taughtReading } from './taught/read.ts'
 import { saysAnew } from './said-anew.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
@@ -79,6 +79,8 @@ export function readOffline(heard: Heard): Request {
 
 function readAnew(all: Heard): Request {
   const heard = withoutDenied(all)
+  const [reading] = heard.readings
+  if (heard.picked && reading) return { ...onlyThese([]), told: [fromTag({ ...heard.picked, reading, score: 1 })] }
   const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)
   if (urgent.length > 0) return onlyThese(urgent)
@@ -244,8 +246,11 @@ function readAnew(all: Heard): Request {
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const taught = tried && isOfKinds(tried.calculation, heard, places) ? undefined : tried
   const which = taught ? chosenReading(taught, { meant, bound, loose, context, asks }, heard) : 'own'
-  if (which === 'torn' && notesIn(message).length === 0 && danger.length === 0)
-    return { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
+  if (taught && which === 'torn' && notesIn(message).length === 0 && danger.length === 0)
+    return taught.doubtful
+      ? { ...onlyThese([]), ...tornOf(taught, taught.doubtful) }
+      : { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
+  const either = which === 'taught' && taught?.either ? [taught.either] : []
   if (taught && which === 'taught') {
     learned = taught.chosen
     ;({ asks, bound, loose } = { asks: [...taught.asks], bound: [...taught.bound], loose: [...taught.loose] })
@@ -344,14 +349,22 @@ function readAnew(all: Heard): Request {
   const isSum = told.some((it) => it.word !== 'country') || left.length > 0
   const notes = called.filter((it) => !isSum || (it.isApart && it.words >= wordsBesideSum)).map((it) => it.note)
 
-  const request: Request = { told, wants: left, calculation: meant?.name ?? null, confirms, notes, declines: danger }
-  if (danger.length > 0) return { ...request, told: [], wants: [], notes: [] }
+  const request: Request = {
+    told,
+    wants: left,
+    calculation: meant?.name ?? null,
+    confirms,
+    notes,
+    ...(either.length > 0 ? { either } : {}),
+    declines: danger,
+  }
+  if (danger.length > 0) return { ...request, told: [], wants: [], notes: [], either: [] }
   // "What is the capital of France?" says no more of the fence than where it is not.
   const onlyNames =
     !isSum && notes.length === 0 && confirms.length === 0 && asksSomething(message) && !isOfTheTrade(message)
   if (onlyNames && told.length > 0)
     return { ...request, told: [], declines: declined('off-trade', heard.said.slice(0, 200)) }
-  if (told.length > 0 || left.length > 0 || confirms.length > 0 || notes.length > 0) return request
+  if ([told, left, confirms, notes, either].some((it) => it.length > 0)) return request
   if (loose.length === 0 && isSmallTalk(message))
     return { ...request, declines: declined('small-talk', heard.said.slice(0, 200)) }
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
@@ -419,11 +432,13 @@ const atBay = (want: Wanted, bay: string | undefined): Wanted =>
     ? { word: want.word.startsWith('picketsHung') || want.word === 'picketsToBuy' ? 'pickets' : want.word, at: bay }
     : want
 
-/** As they stand in the message: the values of a list must keep their order. */
-const inOrder = (bound: readonly Bound[]): Bound[] => [...bound].sort((a, b) => a.reading.start - b.reading.start)
-
-const fromTag = (it: Bound): Told => ({
-  word: it.word,
-  at: it.at,
-  from: { tag: it.reading.tag, quote: null, option: null, usual: null },
+/** What is told and asked beside the quantity that the person is asked about. */
+const tornOf = (
+  { asks, bound, chosen, calculation }: Taught,
+  either: Either,
+): Pick<Request, 'told' | 'wants' | 'calculation' | 'either'> => ({
+  told: [...inOrder(bound.filter((it) => it.reading.tag !== either.tag)).map(fromTag), ...chosen],
+  wants: [...asks],
+  calculation: calculation.name,
+  either: [either],
 })

@@ -33,6 +33,8 @@ export interface Binding {
   readonly named: boolean
   /** How much surer it is than that it means nothing, and than the next word: in logarithms. */
   readonly sure: number
+  /** The word that it would be next. */
+  readonly next?: string
 }
 
 export interface Reading {
@@ -240,10 +242,9 @@ function tried(
     if (at === undefined || clashes[i]) return []
     const own = scores[i] as number[]
     const score = own[at] as number
-    const next = Math.max(
-      0,
-      ...own.filter((_, other) => other !== at && !chosen.includes(other) && behind[other] === 0),
-    )
+    const others = own.map((it, other) => (other !== at && !chosen.includes(other) && behind[other] === 0 ? it : 0))
+    const next = Math.max(0, ...others)
+    const word = words[others.indexOf(next)]
     return [
       {
         reading: (quantities[i] as { reading: Tagged }).reading,
@@ -251,6 +252,7 @@ function tried(
         named: cueOf(i, words[at] as Word) > 0,
         // How far it stands behind the sum is against the reading, and says nothing of what the quantity is.
         sure: score - next - (behind[at] ?? 0) * eachBehind,
+        ...(next > 0 && word ? { next: word.name } : {}),
       },
     ]
   })

@@ -29,9 +29,19 @@ export interface Taught {
   readonly bound: readonly Bound[]
   readonly chosen: readonly Told[]
   readonly loose: readonly Tagged[]
+  /** A quantity that may be either of two words. */
+  readonly either?: Either | undefined
+  /** The one to ask about where all of it together is not sure enough. */
+  readonly doubtful?: Either | undefined
   /** How sure all of it is together, in logarithms: the calculation, each quantity, and what is asked. */
   readonly sure: number
   readonly missing: number
+}
+
+/** A quantity of which the reader cannot tell which of two words it is: the person is asked. */
+export interface Either {
+  readonly tag: string
+  readonly words: [string, string]
 }
 
 /** What a message wants, and how sure the weights are of it. */
@@ -96,9 +106,21 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     results.length > 0 ? results.slice(0, Math.max(1, asks.length)) : undefined,
   )
   const only = theOneLacking(looked, { ...best, missing }, loose, has)
+  const [either] = best.bound
+    .filter(({ reading }) => loose.includes(reading) && reading !== only?.reading)
+    .flatMap((it) => eitherOf(it, calculation))
+  const isClear = Math.log(sumOf(asks.length > 0 ? readings : [], best.score)) < oneCalculation
+  const [doubtful] = isClear
+    ? [...sure]
+        .sort((a, b) => a.sure - b.sure)
+        .filter((it) => it.sure < hardlySure)
+        .flatMap((it) => eitherOf(it, calculation))
+    : []
   return {
     asks: asks.map((word) => ({ word, at: yard })),
     calculation,
+    either,
+    doubtful,
     bound: [
       ...outright,
       ...sure.map((it) => ({ reading: it.reading, word: strict(it, calculation), at: yard, score: it.sure })),
@@ -120,14 +142,29 @@ const counts = { sizes: 1.4, leastSure: 1, left: 0.5 } as const
 // What is taken because nothing else is left, and what stands behind a sum, is mostly right.
 const byItself = 0.75
 
+/** How likely all readings are together, where the best is 1. */
+const sumOf = (readings: readonly Reading[], best: number): number =>
+  Math.max(
+    1,
+    readings.reduce((sum, it) => sum + Math.exp(it.score - best), 0),
+  )
+
+// Which calculation is meant is clear, and one quantity in it is not: then it is asked what that one is.
+const oneCalculation = 0.3
+const hardlySure = 2
+
+/** What a quantity may be that is hardly surer to be one word than another: both must be words of the sum. */
+const eitherOf = ({ reading, word, next }: Binding, { needs }: Calculation): Either[] =>
+  next && needs[word] && needs[next] ? [{ tag: reading.tag, words: [word, next] }] : []
+
 /** Where it asks for nothing new it does not matter by which calculation it is read. */
 function surenessOf({ calculation, bound, left, score }: Reading, others: readonly Reading[]): number {
-  const all = others.reduce((sum, it) => sum + Math.exp(it.score - score), 0)
+  const all = sumOf(others, score)
   const sizes = bound.map(({ word, sure }) =>
     Math.log(sure === 0 || !calculation.needs[word] ? byItself : 1 / (1 + Math.exp(-sure))),
   )
   return (
-    -Math.log(Math.max(1, all)) +
+    -Math.log(all) +
     counts.sizes * sizes.reduce((sum, it) => sum + it, 0) +
     counts.leastSure * Math.min(0, ...sizes) -
     counts.left * left.length

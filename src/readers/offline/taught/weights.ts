@@ -1,11 +1,6 @@
 // This file is about the weights: how much each thing that is seen speaks for a calculation, or for a word. They can be read in weights.json.
 import { existsSync, readFileSync } from 'node:fs'
-import {
-  type Calculation,
-  needsFor,
-  usualFor,
-  type Word,
-} from '../../../../engine/index.ts'
+import { type Calculation, needsFor, usualFor, type Word } from '../../../../engine/index.ts'
 import {
   contextOf,
   cues,
