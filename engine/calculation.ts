@@ -92,6 +92,8 @@ export interface Declared<N extends Words> {
   readonly joins?: true
   /** It does better with a solver handed in: whoever runs it should have one ready. */
   readonly solves?: true
+  /** Serves until the bays are known: one that goes bay by bay comes before it, where that lacks no more. */
+  readonly untilBays?: true
   /** Worked only for a fence whose runs are known. */
   readonly ofTheFence?: true
   /** A sum of any trade: it is meant only where a message asks for nothing of this one. */
@@ -423,10 +425,7 @@ export function run(calc: Calculation, told: ReadonlyMap<string, Given>, options
   const seen: Seen = {
     one: (name) => drawn(name)[0] as Quantity,
     maybe: (name) => (given.has(name) || values.has(name) ? drawn(name)[0] : undefined),
-    option: (name) => {
-      const value = given.get(name)?.value
-      return typeof value === 'string' ? value : undefined
-    },
+    option: (name) => [given.get(name)?.value].find((it) => typeof it === 'string'),
     rows: drawn,
     tables,
     places,

@@ -95,6 +95,8 @@ import { gapLater } from './calculations/pickets/gap-later.ts'
 import { gapNow } from './calculations/pickets/gap-now.ts'
 import { lappedBoards } from './calculations/pickets/lapped-boards.ts'
 import { picketCount } from './calculations/pickets/picket-count.ts'
+import { picketsByLength } from './calculations/pickets/pickets-by-length.ts'
+import { picketsAMetre } from './calculations/pickets/pickets-a-metre.ts'
 import { picketsPastPosts } from './calculations/pickets/pickets-past-posts.ts'
 import { picketsTouchingPosts } from './calculations/pickets/pickets-touching-posts.ts'
 import { seeThrough } from './calculations/pickets/see-through.ts'
@@ -282,6 +284,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       gapLater,
       seeThrough,
       picketCount,
+      picketsByLength,
+      picketsAMetre,
       picketsOfFence,
     ],
   },

@@ -153,7 +153,8 @@ function withTheirs(job: Job, calc: Calculation, wanted: readonly string[], at: 
 function choose(ground: Ground, wanted: readonly string[], at: string, named?: string | null): Calculation | undefined {
   const { job, turn } = ground
   const asked = named ? calculationNamed(named) : undefined
-  if (asked && wanted.some((word) => asked.gives[word])) return asked
+  const isEarly = asked?.untilBays && decided(job, 'widestBay', at) !== undefined
+  if (asked && !isEarly && wanted.some((word) => asked.gives[word])) return asked
   const scored = catalogue
     .filter((calc) => !calc.ofTheFence && wanted.some((word) => calc.gives[word]))
     .map((calc) => {
@@ -164,14 +165,19 @@ function choose(ground: Ground, wanted: readonly string[], at: string, named?: s
       const headline = here.some((word) => calc.headlines.includes(word)) ? 1 : 0
       return { calc, here: here.length, missing, said, now, headline }
     })
-  return scored.sort(
-    (a, b) =>
-      b.here - a.here ||
-      b.now + b.said - a.now - a.said ||
-      a.missing - b.missing ||
-      b.said - a.said ||
-      b.headline - a.headline,
-  )[0]?.calc
+  const byBays = scored.filter((it) => !it.calc.untilBays)
+  const isOutdone = (it: (typeof scored)[number]): boolean =>
+    it.calc.untilBays === true && byBays.some((by) => by.here >= it.here && by.missing <= it.missing)
+  return scored
+    .filter((it) => !isOutdone(it))
+    .sort(
+      (a, b) =>
+        b.here - a.here ||
+        b.now + b.said - a.now - a.said ||
+        a.missing - b.missing ||
+        b.said - a.said ||
+        b.headline - a.headline,
+    )[0]?.calc
 }
 
 const isKnown = ({ job, plan }: Ground, calc: Calculation, word: string, at: string): boolean =>

@@ -171,3 +171,24 @@ describe('words that stand for one another', () => {
     expect([bags(told), ran(told)]).toEqual(['6 bags', ['loose-in-bags']])
   })
 })
+
+describe('pickets of a length, and bay by bay', () => {
+  const line = { runLength: '60 ft', picketWidth: '3 1/2 in', wantedGap: '2 1/2 in' }
+  const hung: Wanted = { word: 'picketsHung', at: 'yard' }
+
+  // 720 / 6 = 120
+  it('are counted straight along while nothing is known of the posts', () => {
+    const worked = workedFrom(line, hung)
+    expect(worked.calculation.name).toBe('pickets-by-length')
+    expect(result(worked, 'picketsHung')).toBe('120 pickets')
+  })
+
+  // 8 bays of 90 in: 86 1/2 clear takes 14 at 2 1/2 in, and 8 × 14 = 112
+  it('are counted bay by bay once the posts are, also where the other count is named', () => {
+    for (const calculation of [undefined, 'pickets-by-length']) {
+      const worked = workedFrom({ ...line, widestBay: '8 ft' }, { ...hung, ...(calculation ? { calculation } : {}) })
+      expect(worked.calculation.name).toBe('picket-count')
+      expect(result(worked, 'picketsHung')).toBe('112 pickets')
+    }
+  })
+})

@@ -1,5 +1,6 @@
 // This file is about the evidence for the calculations in pickets/.
 import type { Check } from '../check.ts'
+import { decimalsWork, inDecimals } from '../decimals.ts'
 
 const ours = 'Reference book, spacing (geometry)'
 
@@ -458,5 +459,71 @@ export const picketsChecks: readonly Check[] = [
       return hung + spares
     },
     tolerance: 0,
+  },
+  {
+    calculation: 'pickets-by-length',
+    what: '21 m of 85 mm pickets 60 mm apart, laid one by one until the end is covered',
+    kind: 'second derivation',
+    source: 'second derivation: pickets and gaps laid along the length one after the other',
+    given: { runLength: '21 m', picketWidth: '85 mm', wantedGap: '60 mm' },
+    gives: 'picketsHung',
+    unit: 'picket',
+    expected: () => {
+      let [laid, at] = [0, 0]
+      while (at < 21000) {
+        at += 85 + 60
+        laid++
+      }
+      return laid
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'pickets-by-length',
+    what: '60 ft with two gates, the lengths beside them laid one by one, and one in twenty to spare',
+    kind: 'second derivation',
+    source: 'second derivation: pickets and gaps laid along what the gates leave, spares counted out by twenties',
+    given: { runLength: '60 ft', picketWidth: '3 in', wantedGap: '2 in', gates: '2', gateOpening: '42 in' },
+    gives: 'picketsToBuy',
+    unit: 'picket',
+    expected: () => {
+      let laid = 0
+      for (let at = 0; at < 60 * 12 - 42 - 42; at += 5) laid++
+      return laid + Math.ceil(laid / 20)
+    },
+    tolerance: 0,
+  },
+  ...(
+    [
+      ['perMetre', '1000 / 95.25'],
+      ['perFoot', '304.8 / 95.25'],
+    ] as const
+  ).map(
+    ([gives, sum]): Check => ({
+      calculation: 'pickets-a-metre',
+      what: `${gives} of pickets 2 1/2 in wide, 1 1/4 in apart, in millimetres`,
+      kind: 'library',
+      source: decimalsWork,
+      given: { picketWidth: '2 1/2 in', wantedGap: '1 1/4 in' },
+      gives,
+      unit: 'ratio',
+      expected: () => inDecimals(sum),
+      tolerance: 1e-9,
+    }),
+  ),
+  {
+    calculation: 'pickets-a-metre',
+    what: '137 pickets of 68 mm laid 42 mm apart, one by one, in feet',
+    kind: 'second derivation',
+    source: 'second derivation: each picket and its gap added up, then divided by 304.8 mm',
+    given: { picketsHung: '137', picketWidth: '68 mm', wantedGap: '42 mm' },
+    gives: 'fenceCovered',
+    unit: 'ft',
+    expected: () => {
+      let at = 0
+      for (let i = 0; i < 137; i++) at += 68 + 42
+      return at / 304.8
+    },
+    tolerance: 1e-9,
   },
 ]
