@@ -102,6 +102,7 @@ export function withoutIdle(
     .filter(({ value }) => (value as Quantity).kind === 'percent')
     .map((it) => show(it.value as Quantity))
   // “Nights are 11 in December”, said of an earlier sum: whoever brings a size to it means it to change something.
+  const isShort = said.split(/\s+/).length <= noStory && runPlaces(before).length === 0
   const goesOn = before.wanted.length > 0 && runPlaces(before).length === 0
   const paces = idle
     .filter(({ value }) => (value as Quantity).kind === 'duration')
@@ -114,7 +115,7 @@ export function withoutIdle(
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
     const isTime = kinds.has('duration')
     const deciding = unused
-      .filter((one) => goesOn || mayDecide(one, calculation, outcome))
+      .filter((one) => goesOn || mayDecide(one, calculation, outcome) || (isShort && isOfItsKind(one, calculation)))
       .map((one) => `“${one.said}”`)
     const asked = unused.find((one) =>
       torn.some(({ tag, words }) => tag === one.tag && words.some((name) => outcome.given.has(name))),
@@ -160,6 +161,17 @@ const mayDecide = ({ quantity }: Tagged, { needs }: Calculation, { given }: Outc
       (given.get(word.name)?.role ?? 'assumed') === 'assumed' &&
       problemWith(word, quantity, false, 'imperial') === undefined,
   )
+
+// In a message of more words there is often a number that has nothing to do with the sum.
+const noStory = 30
+
+/** Whether a size that nothing took is of a kind that the sum is made of: “first coat 250 square feet to the gallon” beside an area to paint. */
+const isOfItsKind = ({ quantity, section, firmness }: Tagged, { needs, gives }: Calculation): boolean =>
+  quantity !== null &&
+  section === undefined &&
+  firmness !== 'range' &&
+  gives.bays === undefined &&
+  Object.values(needs).some((word) => word.kind === quantity.kind)
 
 /** Whether a size may have been meant for a word of the sum: “the run is 96 ft” is none of a force on one post. */
 const mayChange = ({ value }: Held, { needs }: Calculation): boolean =>
