@@ -21,6 +21,8 @@ export function whyDeclined(decline: Decline): string {
       )
     case 'unclear':
       return 'I can take that in more than one way, and would rather ask than guess. Say once more what you want to know, and of what each number is.'
+    case 'no-change':
+      return 'Something changes, and I did not find what, so I have not worked it again. Say the part and what it is now, for instance “hole depth 30 in”, “no stone” or “two helpers”.'
     case 'not-understood':
       return `I did not understand what to do with that. ${whatCanBeAsked()}`
     case 'not-english':

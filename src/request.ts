@@ -59,7 +59,16 @@ export const requestSchema = z.strictObject({
     .describe('quantities of which the reader cannot tell which word they belong to: the person is asked'),
   declines: z.array(
     z.strictObject({
-      why: z.enum(['off-trade', 'dangerous', 'not-understood', 'unclear', 'not-yet', 'small-talk', 'not-english']),
+      why: z.enum([
+        'off-trade',
+        'dangerous',
+        'not-understood',
+        'unclear',
+        'no-change',
+        'not-yet',
+        'small-talk',
+        'not-english',
+      ]),
       quote: z.string().describe('exact words of the message that this is about'),
     }),
   ),

@@ -115,7 +115,12 @@ export function withoutIdle(
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
     const isTime = kinds.has('duration')
     const deciding = unused
-      .filter((one) => goesOn || mayDecide(one, calculation, outcome) || (isShort && isOfItsKind(one, calculation)))
+      .filter(
+        (one) =>
+          goesOn ||
+          mayDecide(one, calculation, outcome) ||
+          (isShort && isOfItsKind(one, calculation) && !isMeasuredAgain(one, held)),
+      )
       .map((one) => `“${one.said}”`)
     const asked = unused.find((one) =>
       torn.some(({ tag, words }) => tag === one.tag && words.some((name) => outcome.given.has(name))),
@@ -172,6 +177,16 @@ const isOfItsKind = ({ quantity, section, firmness }: Tagged, { needs, gives }: 
   firmness !== 'range' &&
   gives.bays === undefined &&
   Object.values(needs).some((word) => word.kind === quantity.kind)
+
+/** “93 in, 93 1/8 in, 93 in”: nearly what was taken, and so the same thing measured again. */
+const isMeasuredAgain = ({ quantity }: Tagged, held: readonly Held[]): boolean =>
+  held.some(
+    ({ value }) =>
+      quantity !== null &&
+      isQuantity(value) &&
+      value.kind === quantity.kind &&
+      Math.abs(toNumber(value.amount) - toNumber(quantity.amount)) < toNumber(value.amount) / 20,
+  )
 
 /** Whether a size may have been meant for a word of the sum: “the run is 96 ft” is none of a force on one post. */
 const mayChange = ({ value }: Held, { needs }: Calculation): boolean =>

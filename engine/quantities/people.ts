@@ -1,4 +1,4 @@
-// This file is about people told without a number: “me and my brother”, “my wife helps”. Whoever speaks is one of them.
+// This file is about people told without a number: “me and my brother”, “my wife helps”, “on my own”. Whoever speaks is one of them.
 import Fraction from 'fraction.js'
 import type { Found } from './found.ts'
 import type { Scanned } from './scan.ts'
@@ -22,8 +22,32 @@ function personAt(tokens: readonly Scanned[], at: number): number | null {
   return next + 1
 }
 
+/** “What is the best way to hang a gate by myself?” counts nobody; beside hours, or as a what-if, it does. */
+const countsWork = (tokens: readonly Scanned[]): boolean =>
+  tokens.some((it) => it.sort === 'digits') ||
+  /^(and|if|just|only|on|by|now|so|actually|no|nah|ok)$/.test(lower(tokens[0])) ||
+  (lower(tokens[0]) === 'what' && lower(tokens[1]) === 'if')
+
+/** “On my own”, “by myself”, “just me”: the token after it; null where it says nothing of the kind. */
+function aloneAt(tokens: readonly Scanned[], at: number): number | null {
+  const [one, two, three] = [0, 1, 2].map((it) => lower(tokens[at + it]))
+  if (one === 'on' && two === 'my' && three === 'own') return at + 3
+  if (one === 'by' && two === 'myself') return at + 2
+  if (one === 'single' && /^handed(ly)?$/.test(two ?? '')) return at + 2
+  // “Just me and my brother” is two, and “it’s just me asking” tells nothing.
+  const isEnd =
+    three === '' ||
+    /^[.,;:?!\n]$/.test(three ?? '') ||
+    /^(digging|painting|working|on|so|then|now|doing)$/.test(three ?? '')
+  return /^(just|only)$/.test(one ?? '') && two === 'me' && isEnd ? at + 2 : null
+}
+
 /** How many people work, as a place in the message tells it without a number; null where it does not. */
 export function peopleAt(tokens: readonly Scanned[], at: number): Found | null {
+  const alone = countsWork(tokens) ? aloneAt(tokens, at) : null
+  if (alone !== null) return found(1, alone)
+  // “Buddy helps”, and nothing before it.
+  if (at === 0 && person.test(lower(tokens[0])) && works.test(lower(tokens[1]))) return found(2, 2)
   if (self.test(lower(tokens[at]))) {
     let next: number | null = at + 1
     let others = 0
@@ -52,5 +76,5 @@ const found = (many: number, next: number): Found => ({
   quantity: null,
   bare: new Fraction(many),
   people: true,
-  note: `read as ${many} people, you among them`,
+  note: many === 1 ? 'read as you alone' : `read as ${many} people, you among them`,
 })

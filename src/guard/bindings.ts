@@ -150,7 +150,8 @@ function isTwice(tag: string | null, { said, readings }: Heard): boolean {
 const isSafeAbroad = (reading: Tagged, word: Word): boolean =>
   reading.bare === null ? isPlainEverywhere(reading.said) : word.kind === 'count' && /^\d+$/.test(reading.said)
 
-const isNone = /^\s*(?:no|none|without|zero|nil|any)\b/i
+const isNone =
+  /^\s*(?:no|none|without|zero|nil|any|left? out|leave out|leaving out|skip|skipping|skipped|forget|drop|ditch)\b/i
 const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|problem\b|sooner\b|,|\.)/i
 
 type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'thing'>

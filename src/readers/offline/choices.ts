@@ -141,14 +141,23 @@ const mayBeNone = new Set([
   'setback',
 ])
 
+/** The word that says there is none of what begins at a place: “no gravel”, “without the stone”, “if I left out the stones”. */
+function denialBefore(from: number, message: readonly Token[]): Token | undefined {
+  let at = from - 1
+  while (/^(the|that|this|all|my|your|of)$/.test(message[at]?.stem ?? '')) at--
+  const [before, earlier] = [message[at], message[at - 1]]
+  if (/^(no|without|zero|skip|skipped|skipping|forget|drop|ditch)$/.test(before?.stem ?? '')) return before
+  if (before?.stem === 'out' && /^(leave|left|leaving)$/.test(earlier?.stem ?? '')) return earlier
+  return before?.stem === 'any' && /^(without|not|n't|don't|isn't)$/.test(earlier?.stem ?? '') ? before : undefined
+}
+
 /** "no gravel", "without stone": a length that is nought, said in words. */
 export function noneIn(message: readonly Token[], hits: readonly Hit[], heard: Heard, bound: readonly Bound[]): Told[] {
   const told: Told[] = []
   for (const hit of hits) {
-    const before = message[hit.from - 1]
     if (hit.sort !== 'thing' && hit.sort !== 'name') continue
-    if (!mayBeNone.has(hit.word) || !before || !/^(no|without|zero|any)$/.test(before.stem)) continue
-    if (before.stem === 'any' && !/^(without|not|n't|don't|isn't)$/.test(message[hit.from - 2]?.stem ?? '')) continue
+    const before = mayBeNone.has(hit.word) ? denialBefore(hit.from, message) : undefined
+    if (!before) continue
     if (told.some((it) => it.word === hit.word) || bound.some((it) => it.word === hit.word)) continue
     const last = message[hit.to - 1] as Token
     told.push({

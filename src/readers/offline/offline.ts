@@ -59,7 +59,7 @@ import { wantsIn } from './wants.ts'
 import { chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { type Either, sortOf, type Taught, taughtReading } from './taught/read.ts'
-import { saysAnew } from './said-anew.ts'
+import { isUnmetChange, saysAnew } from './said-anew.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
 
@@ -364,6 +364,11 @@ function readAnew(all: Heard): Request {
     !isSum && notes.length === 0 && confirms.length === 0 && asksSomething(message) && !isOfTheTrade(message)
   if (onlyNames && told.length > 0)
     return { ...request, told: [], declines: declined('off-trade', heard.said.slice(0, 200)) }
+  if (
+    [told, confirms, notes, either].every((it) => it.length === 0) &&
+    isUnmetChange(heard, meant, [...left, ...(left.length === 0 ? heard.job.wanted : [])])
+  )
+    return { ...onlyThese([]), declines: declined('no-change', heard.said.slice(0, 200)) }
   if ([told, left, confirms, notes, either].some((it) => it.length > 0)) return request
   if (loose.length === 0 && isSmallTalk(message))
     return { ...request, declines: declined('small-talk', heard.said.slice(0, 200)) }

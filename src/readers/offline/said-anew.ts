@@ -1,4 +1,5 @@
 // This file is about what-ifs: “what about 12 in holes?”, “and with 5 1/2 in boards?”. What was told before is told anew, and the same is asked as before.
+import type { Calculation, Wanted } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
 import type { Hit } from './lexicon.ts'
 import { filler, type Token } from './stems.ts'
@@ -23,3 +24,21 @@ export function saysAnew({ job, readings }: Heard, message: readonly Token[], hi
     )
   )
 }
+
+const changing =
+  /\b(?:without|instead|rather than|no|not|add|plus|minus|less|more|leave|left|skip|drop|swap|switch|(?:and|what|but|or) if|if (?:i|we|he|she|they|it|you|my|the)|straight|quit|bails?)\b/i
+const repeats = /\b(?:again|repeat|remind|what was|how did|why|mean|does that|is that|did you)\b/i
+
+/** Whether a message that told nothing speaks of a change, and asks for what was just asked and answered: “and straight holes, no bell?”, where the bell was not understood. The old figure is no answer to it. */
+export const isUnmetChange = (
+  { job, said }: Heard,
+  meant: Calculation | undefined,
+  wanted: readonly Wanted[],
+): boolean =>
+  wanted.length > 0 &&
+  (!meant || job.results.some((it) => it.calculation === meant.name)) &&
+  wanted.every((it) =>
+    [job.results, job.wanted].every((of) => of.some(({ word, at }) => word === it.word && at === it.at)),
+  ) &&
+  changing.test(said) &&
+  !repeats.test(said)

@@ -19,6 +19,13 @@ describe('people at work', () => {
     ['my wife won’t help', []],
     ['my brother in law says 3 ft', []],
     ['me and 2 mates', []],
+    ['how many days on my own at 7 hours a day', ['on my own', 1]],
+    ['what if I do it all by myself', ['by myself', 1]],
+    ['just me, 4 hours', ['just me', 1]],
+    ['Buddy helps', ['Buddy helps', 2]],
+    ['just me and my son', ['me and my son', 2]],
+    ['is it just me or is the gap odd', []],
+    ['a gate on its own', []],
   ] as const)('%s', (said, expected) => {
     expect(people(said)).toEqual(expected)
   })

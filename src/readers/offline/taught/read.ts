@@ -70,7 +70,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
           talk.includes(it.calculation.name) && it.left.length === 0 && it.bound.every(({ word }) => told.has(word)),
       )
     : undefined
-  const [first] = again ? [again] : readings
+  const [first] = again ? [again] : goingOn(looked, readings, talk)
   if (!first || first.repeated) return undefined
   const { calculation } = first
   // “What about just the sawdust?”: no size, no name of anything, and no talk before it ask for no sum.
@@ -141,6 +141,17 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
 const counts = { sizes: 1.4, leastSure: 1, left: 0.5 } as const
 // What is taken because nothing else is left, and what stands behind a sum, is mostly right.
 const byItself = 0.75
+
+/** “How many bags again?”: no size, and what was wanted last is asked for once more, of the sum that the talk is about. */
+function goingOn(looked: Looked, readings: readonly Reading[], talk: readonly string[]): readonly Reading[] {
+  const { readings: sizes, job, said } = looked.heard
+  const [first] = readings
+  const before = readings.find((it) => talk.includes(it.calculation.name))
+  if (sizes.length > 0 || !first || !before || first === before || !/\bagain\b/i.test(said)) return readings
+  const [asked] = resultsAsked(weights(), looked, first.calculation).likely
+  const isSame = job.wanted.some((it) => it.word === asked?.result && before.calculation.gives[it.word])
+  return isSame ? [before, ...readings.filter((it) => it !== before)] : readings
+}
 
 /** How likely all readings are together, where the best is 1. */
 const sumOf = (readings: readonly Reading[], best: number): number =>
