@@ -372,7 +372,9 @@ export function spokenFractionAfter(tokens: readonly Scanned[], at: number): { v
   const first = lower(tokens[from])
   const second = partAt(tokens, afterHyphen(tokens, from + 1))
   if (/^an?$/.test(first) && second) return { value: new Fraction(1, second.into), next: second.next }
-  const top = small[first]
+  // “5 and 11 sixteenths”: in figures, where the parts are said as several.
+  const figures = /^\d{1,2}$/.test(first) && severalParts.test(lower(tokens[from + 1])) ? Number(first) : undefined
+  const top = small[first] ?? figures
   if (top !== undefined && second && top < second.into && top > 0)
     return { value: new Fraction(top, second.into), next: second.next }
   if (first === 'half' || first === 'quarter') return { value: new Fraction(1, parts[first] as number), next: from + 1 }

@@ -188,7 +188,7 @@ export const numberQuotient = ofNumbers('numberQuotient', 'quotient', 'The first
 // ── the unit that is wanted ──
 
 const unit = (...called: readonly string[]): readonly string[] =>
-  called.flatMap((it) => [`in ${it}`, `to ${it}`, `into ${it}`, `as ${it}`, `how many ${it}`])
+  called.flatMap((it) => [`in ${it}`, `to ${it}`, `into ${it}`, `as ${it}`, `how many ${it}`, `how much ${it}`])
 
 const unitWord = (name: string, noun: string, options: NonNullable<Word['options']>): Word<'choice'> =>
   word<'choice'>(name, {

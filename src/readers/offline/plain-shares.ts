@@ -12,7 +12,10 @@ export function shareOf(heard: Heard, message: readonly Token[]): Request | unde
   const bare = heard.readings.filter((it) => it.bare !== null && !it.proportion && it.firmness !== 'range')
   if (measured.length + bare.length < heard.readings.length || heard.job.asked.length > 0) return undefined
   return (
-    percentOf(measured, bare, message) ?? partOf(measured, bare, heard, message) ?? partOfEarlier(bare, heard, message)
+    percentOf(measured, bare, message) ??
+    partOf(measured, bare, heard, message) ??
+    splitOf(measured, bare, heard, message) ??
+    partOfEarlier(bare, heard, message)
   )
 }
 
@@ -70,12 +73,36 @@ function partOf(
 ): Request | undefined {
   const [[of, ...others], [part, ...parts]] = [measured, bare]
   if (!of || !part || others.length > 0 || parts.length > 0 || part.start > of.start) return undefined
-  if (!part.bare || part.bare.compare(1) >= 0 || !saysNothingElse(message, [])) return undefined
+  if (!part.bare || part.bare.compare(1) >= 0) return undefined
+  // “My neighbour pays half of $1,860”: of money, whatever else is said.
+  if (of.quantity?.kind !== 'money' && !saysNothingElse(message, [])) return undefined
   const at = message.findIndex((token) => token.tag === part.tag)
   if (message[at + 1]?.stem !== 'of') return undefined
   const plain = plains.find(({ calc, values }) => values.list && values.kind === of.quantity?.kind && multipleIn(calc))
   return plain && requestOf(plain, multipleIn(plain.calc) as string, [part, of], [], heard, message)
 }
+
+const splits = /^(split|share|sharing|shared|divided|divide|halve|chip|chipping)$/
+/** “We split $1,860 three ways”, “£960 shared between 4 of us”: what each pays. */
+function splitOf(
+  measured: readonly Tagged[],
+  bare: readonly Tagged[],
+  heard: Heard,
+  message: readonly Token[],
+): Request | undefined {
+  const [[sum, ...others], [number, ...numbers]] = [measured, bare]
+  if (!sum || !number || others.length > 0 || numbers.length > 0) return undefined
+  if (sum.quantity?.kind !== 'money' || sum.per || number.bare?.d !== 1n || number.bare.compare(2) < 0) return undefined
+  const at = message.findIndex((token) => token.tag === number.tag)
+  const isWays =
+    /^(way|of|neighbour|neighbor|people|house|family|household|share|part)$/.test(message[at + 1]?.stem ?? '') ||
+    /^(between|among|amongst|by|with)$/.test(message[at - 1]?.stem ?? '')
+  if (!isWays || !message.some((token) => splits.test(token.stem))) return undefined
+  const plain = plains.find(({ calc, values }) => values.list && values.kind === 'money' && shareIn(calc))
+  return plain && requestOf(plain, shareIn(plain.calc) as string, [sum, number], [], heard, message)
+}
+
+const shareIn = (calc: Calculation): string | undefined => Object.keys(calc.gives).find((it) => it.endsWith('Share'))
 
 const multipleIn = (calc: Calculation): string | undefined =>
   Object.keys(calc.gives).find((it) => it.endsWith('Multiple'))

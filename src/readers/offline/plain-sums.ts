@@ -40,7 +40,8 @@ export function plainSumIn(
   const noted = onlyNoted(heard, message, hits)
   if (noted) return noted
   const told = foundIn(message, asks).filter((it) => it.stems.join() !== 'take' || isOrder(message, it.from))
-  const [asked, inUnits] = [[...told, ...bySigns(heard)], foundIn(message, units)]
+  const signs = bySigns(heard)
+  const [asked, inUnits] = [[...told, ...signs], foundIn(message, units)]
   const share = shareOf(heard, message)
   if (share) return share
   if (asked.length === 0 && inUnits.length === 0) return undefined
@@ -49,7 +50,8 @@ export function plainSumIn(
   if (heard.readings.length === 0 || countsEarlier(heard, message)) return ofEarlier(heard, message, asked, inUnits)
   const onward = fromEarlier(heard, message, asked)
   if (onward) return onward
-  const begins = beginsOutright(message, heard)
+  // “Can you do 72 ft / 9”: a sign between all of them is a sum, whatever stands before.
+  const begins = beginsOutright(message, heard) || signs.length > 0
   const explicit = begins || message.at(-1)?.text === '?'
   if (heard.job.asked.length > 0 && !explicit) return undefined
   // What the trade has a word for, right beside it, is of the trade where the talk is about it or nothing is asked outright.

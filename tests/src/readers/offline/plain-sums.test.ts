@@ -33,6 +33,13 @@ describe('a plain sum', () => {
     ['7.5% of $1,860', { moneyPart: '$139.50' }],
     ['15% of 92 ft', { lengthPart: '13 ft 9 3/5 in' }],
     ['7.5% of 1860', { numberPart: '139.5' }],
+    // 5 + 7/16 = 87/16; 3 × 12 + 87/16 = 663/16; × 4
+    ['what is 3 foot 5 and 7 sixteenths times 4', { lengthMultiple: '13 ft 9 3/4 in' }],
+    ['could you do 96 ft / 12 bays please', { lengthShare: '8 ft' }],
+    // (50 − 32) × 5/9
+    ['50 F is how much celsius', { temperatureConverted: '10 °C' }],
+    ['my sister pays half of 1 236.60 euro, what is that', { moneyMultiple: '€618.30' }],
+    ['we split $1,236.60 three ways', { moneyShare: '$412.20' }],
     // 226.796 185
     ['1/2 lb in grams', { massConverted: '226.8 g' }],
     ['how many square feet are 4 square yards', { areaConverted: '36 ft²' }],
