@@ -26,6 +26,8 @@ export interface Found {
   readonly clock?: true
   /** So many people at work. */
   readonly people?: true
+  /** So many rails, one of them in the middle. */
+  readonly rails?: true
   /** It is so many times what it was. */
   readonly change?: Reading['change']
   readonly note?: string

@@ -13,6 +13,7 @@ import { forEach, oneInSoMany } from './inclines.ts'
 import { centimetresAfter, minutesAfter } from './in-two-units.ts'
 import { less, quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
+import { middleRailAt } from './middle-rail.ts'
 import { peopleAt } from './people.ts'
 import type { Reading } from './reading.ts'
 import { pointsIn } from './points.ts'
@@ -89,6 +90,7 @@ function quantitiesIn(message: string, habits: Habits = {}): Reading[] {
       ...(found.section ? { section: found.section } : {}),
       ...(found.clock ? { clock: found.clock } : {}),
       ...(found.people ? { people: found.people } : {}),
+      ...(found.rails ? { rails: found.rails } : {}),
       ...(found.per ? { per: found.per } : {}),
       ...(change ? { change } : {}),
       ...(found.note ? { note: found.note } : {}),
@@ -169,7 +171,7 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
   if (date) return date
-  const people = peopleAt(tokens, at) ?? timesAt(tokens, at)
+  const people = peopleAt(tokens, at) ?? middleRailAt(tokens, at) ?? timesAt(tokens, at)
   if (people) return people
   // Before the hour of the clock: beside a word for a slope “1:15” is one.
   const incline = oneInSoMany(tokens, at)

@@ -31,6 +31,8 @@ export interface Reading {
   readonly clock?: true
   /** People at work told without a number, “me and my brother”, in `bare`: it counts nothing else. */
   readonly people?: true
+  /** Rails told without a number, “the middle rail”, in `bare`: it counts nothing else. */
+  readonly rails?: true
   /** One of the two measures of a corner point. */
   readonly point?: 'across' | 'along'
   /** The measure that a price is for, “28 dollars a foot”: the whole of nothing. */

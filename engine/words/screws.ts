@@ -115,6 +115,21 @@ export const screwDiameter = word<'length'>('screwDiameter', {
   },
 })
 
+export const wantedBite = word<'length'>('wantedBite', {
+  kind: 'length',
+  label: 'bite you want in the rail',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'How deep the screw goes into the rail behind the picket.',
+  ask: 'How deep do you want the screw in the rail?',
+  called: {
+    names: ['bite', 'into the rail', 'in the rail', 'bite into', 'penetration'],
+    things: ['screw', 'screws'],
+    sides: ['into', 'bite', 'grab'],
+  },
+  possible: { above: '0 in' },
+  plausible: { from: '1/4 in', to: '4 in' },
+})
+
 export const leastScrew = word<'length'>('leastScrew', {
   kind: 'length',
   label: 'shortest screw that holds',

@@ -9,30 +9,41 @@ import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { picketThickness } from '../../words/pickets.ts'
 import { railThickness } from '../../words/rails.ts'
-import { fullScrew, leastScrew, mostScrew, screwDiameter } from '../../words/screws.ts'
+import { fullScrew, leastScrew, mostScrew, screwDiameter, wantedBite } from '../../words/screws.ts'
 
 export const screwLength = calculation({
   name: 'screw-length',
   title: 'How long the screws are',
   answers:
     'How long screws must be to hold pickets on rails, and how long they may be before they come out of the back.',
-  needs: { picketThickness, railThickness, screwDiameter },
+  needs: { picketThickness, railThickness, screwDiameter, wantedBite },
+  may: ['wantedBite'],
   gives: { leastScrew, fullScrew, mostScrew },
   headlines: ['leastScrew', 'mostScrew'],
   together: { leastScrew: ['leastScrew', 'mostScrew'], mostScrew: ['mostScrew', 'leastScrew'] },
   lines: {
     leastScrew: ['picketThickness + 6 * screwDiameter', 'six diameters in the rail are the least that counts'],
+    withBite: ['picketThickness + wantedBite', 'the picket, and the bite you want behind it'],
     fullScrew: ['picketThickness + 10 * screwDiameter', 'with ten diameters it holds sideways as well as it can'],
     mostScrew: ['picketThickness + railThickness', 'any longer, and the point comes out of the rail'],
   },
-  work({ railThickness, screwDiameter }, { line, refuse, remark, doubt }) {
-    const least = line('leastScrew')
+  work({ railThickness, screwDiameter, wantedBite }, { line, has, tell, refuse, remark, doubt }) {
+    const byRule = line('leastScrew')
+    const least = has('wantedBite') ? tell('leastScrew', line('withBite')) : byRule
+    if (less(least, byRule))
+      doubt(
+        'contradictory',
+        'wantedBite',
+        `Six diameters of bite are the least that counts: that takes ${show(byRule)}, and ${show(wantedBite)} of bite only ${show(least)}.`,
+      )
     const full = line('fullScrew')
     const most = line('mostScrew')
     if (less(most, least))
       refuse(
         'railThickness',
-        `A rail ${show(railThickness)} thick is too thin for a screw ${show(screwDiameter)} across: it would need ${show(least)} and comes out after ${show(most)}. Take thinner screws or a thicker rail.`,
+        has('wantedBite')
+          ? `A rail ${show(railThickness)} thick does not hold ${show(wantedBite)} of bite: the screw comes out after ${show(most)}. Take less bite or a thicker rail.`
+          : `A rail ${show(railThickness)} thick is too thin for a screw ${show(screwDiameter)} across: it would need ${show(least)} and comes out after ${show(most)}. Take thinner screws or a thicker rail.`,
       )
     if (less(most, full))
       doubt(
@@ -65,6 +76,12 @@ export const screwLength = calculation({
       ask: 'What length screws for 19 mm thick pickets and 45 mm thick rails?',
       given: { picketThickness: '19 mm', railThickness: '45 mm', screwDiameter: '4.2 mm' },
       expect: { leastScrew: '44.2 mm', fullScrew: '61 mm', mostScrew: '64 mm' },
+    },
+    // 0.75 + 1.25 = 2; 0.75 + 1.5 = 2.25
+    {
+      ask: 'What length screw for 3/4 in thick pickets with 1 1/4 in of bite in a rail 1 1/2 in thick?',
+      given: { picketThickness: '3/4 in', railThickness: '1 1/2 in', wantedBite: '1 1/4 in' },
+      expect: { leastScrew: '2 in', mostScrew: '2 1/4 in' },
     },
   ],
 })

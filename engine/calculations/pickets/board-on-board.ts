@@ -8,14 +8,16 @@ import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { mostPickets } from '../../running-marks.ts'
 import { backBoards, boardLap, bothLayers, coverEachSide, frontBoards } from '../../words/picket-patterns.ts'
-import { gap, opening, picketWidth } from '../../words/pickets.ts'
+import { gap, opening, picketWidth, widestGap } from '../../words/pickets.ts'
 
 export const boardOnBoard = calculation({
   name: 'board-on-board',
   title: 'Boards in two layers',
   answers:
     'How many boards the back and the front layer take when every gap behind is covered by a board in front, and the gap.',
-  needs: { opening, picketWidth, boardLap },
+  needs: { opening, picketWidth, boardLap, widestGap },
+  may: ['boardLap', 'widestGap'],
+  oneOf: [['boardLap', 'widestGap']],
   gives: { bothLayers, backBoards, frontBoards, gap, coverEachSide },
   headlines: ['bothLayers', 'gap'],
   together: {
@@ -23,7 +25,15 @@ export const boardOnBoard = calculation({
     backBoards: ['backBoards', 'frontBoards', 'bothLayers'],
     frontBoards: ['frontBoards', 'backBoards', 'bothLayers'],
   },
-  called: ['board on board', 'board-on-board', 'two layers', 'both layers'],
+  called: [
+    'board on board',
+    'board-on-board',
+    'two layers',
+    'both layers',
+    'both sides alike',
+    'good neighbour',
+    'good neighbor',
+  ],
   lines: {
     widest: ['picketWidth - 2 * boardLap', 'a gap no wider than a board less what it must cover on both sides'],
     backBoards: [
@@ -35,8 +45,13 @@ export const boardOnBoard = calculation({
     frontBoards: ['backBoards + 1', 'one over each gap; those at the posts lie partly over a post'],
     bothLayers: ['backBoards + frontBoards', 'back and front'],
   },
-  work({ opening, picketWidth, boardLap }, { line, refuse }) {
-    const widest = line('widest')
+  work({ opening, picketWidth, boardLap, widestGap }, { line, has, put, refuse }) {
+    const widest = has('boardLap') ? line('widest') : put('widest', widestGap)
+    if (!less(widest, picketWidth))
+      refuse(
+        'widestGap',
+        `Boards ${show(picketWidth)} wide do not cover gaps of ${show(widest)}. Take a narrower gap or wider boards.`,
+      )
     if (compare(widest.amount, exact(0)) !== 1)
       refuse(
         'boardLap',
@@ -83,6 +98,12 @@ export const boardOnBoard = calculation({
       ask: 'Boards in two layers, 150 mm boards with 25 mm overlap, 2400 mm opening: how many boards for board on board?',
       given: { opening: '2400 mm', picketWidth: '150 mm', boardLap: '25 mm' },
       expect: { backBoards: '10 boards', frontBoards: '11 boards', bothLayers: '21 boards', gap: '81 9/11 mm' },
+    },
+    // (92.5 − 3)/6.5 = 13.8 → 14; (92.5 − 49)/15 = 2.9; (3.5 − 2.9)/2 = 0.3
+    {
+      ask: 'Board on board with 3 1/2 in boards and gaps of 3 in behind, opening 92 1/2 in: how many boards?',
+      given: { opening: '92 1/2 in', picketWidth: '3 1/2 in', widestGap: '3 in' },
+      expect: { bothLayers: '29 boards', gap: '2 9/10 in', coverEachSide: '3/10 in' },
     },
   ],
 })

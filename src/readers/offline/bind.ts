@@ -263,8 +263,8 @@ function pairsOf(
     if (sticksAhead && word.kind === 'count' && word.called.things?.includes('stick')) score += weight.section
     // A stick called by its name has no other meaning: "6x6" is the post.
     if (reading.section) score += weight.section
-    // Nor has an hour of the clock, or who works along.
-    if (reading.clock || reading.people) score += weight.section
+    // Nor has an hour of the clock, or who works along, or a rail in the middle.
+    if (reading.clock || reading.people || reading.rails) score += weight.section
     // Nor has a proportion: its terms are the parts of a mix.
     if (reading.proportion) score += weight.section
     if (score >= weight.least) pairs.push({ reading, word: word.name, at: placeFor(word, spot, kinds, message), score })

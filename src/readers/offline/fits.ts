@@ -117,6 +117,7 @@ function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
     if (word.name === 'postAbove' && /^\s+(?:long\s+)?(?:fence\s+)?posts?\b/i.test(heard.said.slice(reading.end)))
       return false
     if (reading.people && !isOfPeople(word)) return false
+    if (reading.rails && word.name !== 'rails') return false
     if (reading.clock && word.noun !== 'o’clock') return false
     // "28 dollars a foot" is the price of a foot, and of nothing whole.
     if (word.per === 'board foot' && per !== word.per && !isAsked()) return false

@@ -12,7 +12,13 @@ const indent = '    '
 
 /** All that is read of one quantity, in a line. */
 function inLine({ said, quantity, bare, high, bareHigh, firmness, section, change, rivals, ...more }: Reading): string {
-  const flags = [more.proportion && 'part', more.clock && 'clock', more.people && 'people', more.point]
+  const flags = [
+    more.proportion && 'part',
+    more.clock && 'clock',
+    more.people && 'people',
+    more.rails && 'rails',
+    more.point,
+  ]
   return [
     said,
     section &&

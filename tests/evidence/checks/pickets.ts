@@ -461,6 +461,20 @@ export const picketsChecks: readonly Check[] = [
     tolerance: 0,
   },
   {
+    calculation: 'board-on-board',
+    what: 'boards 3 1/2 in wide behind gaps of 3 in at the most in 92 1/2 in, and one before each gap',
+    kind: 'second derivation',
+    source: 'second derivation: boards added one by one until their gaps keep the limit, then one for each gap counted',
+    given: { opening: '92 1/2 in', picketWidth: '3 1/2 in', widestGap: '3 in' },
+    gives: 'bothLayers',
+    unit: 'board',
+    expected: () => {
+      const behind = fewest(92.5, 3.5, (gap) => gap <= 3)
+      return behind + (behind + 1)
+    },
+    tolerance: 0,
+  },
+  {
     calculation: 'pickets-by-length',
     what: '21 m of 85 mm pickets 60 mm apart, laid one by one until the end is covered',
     kind: 'second derivation',

@@ -20,6 +20,7 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
     !section &&
     !reading.clock &&
     !reading.people &&
+    !reading.rails &&
     !reading.proportion
   const isCentred = isToCentres(looked.message, reading)
   const noGate = !speaksOfGates(looked)

@@ -86,6 +86,7 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     ...depthOfHoles(looked.message, calculation.needs),
     ...saidOutright(looked.message, calculation.needs, job),
     ...peopleIn(looked, best),
+    ...railsIn(looked, best),
     ...heightIn(looked, best),
   ]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
@@ -232,6 +233,13 @@ function peopleIn({ message }: Looked, { calculation, bound }: Reading): Bound[]
   const reading = message.find((it) => it.reading?.people)?.reading
   if (!word || !reading || bound.some((it) => it.word === word.name || it.word === 'helpers')) return []
   return [{ reading, word: word.name, at: yard, score: weight.byPlace }]
+}
+
+/** “Where is the middle rail”: there are three. */
+function railsIn({ message }: Looked, { calculation, bound }: Reading): Bound[] {
+  const reading = message.find((it) => it.reading?.rails)?.reading
+  if (!calculation.needs.rails || !reading || bound.some((it) => it.word === 'rails')) return []
+  return [{ reading, word: 'rails', at: yard, score: weight.byPlace }]
 }
 
 /** “A 4 ft picket fence”: told for whatever asks for it later, where this sum does not. */

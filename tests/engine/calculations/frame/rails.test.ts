@@ -141,3 +141,21 @@ describe('rails between the posts', () => {
     expect(offcut('92 5/16 in')).toBe(0)
   })
 })
+
+describe('screws with a bite that is wanted', () => {
+  const rail = { picketThickness: '3/4 in', railThickness: '1 1/2 in' }
+
+  // 3/4 + 1 1/4 = 2; six diameters of 0.164 are 0.984: 1.734 in all
+  it('are as long as picket and bite, and it is said where that is under six diameters', () => {
+    expect(runNamed('screw-length', { ...rail, wantedBite: '1 1/4 in' }).shown).toMatchObject({ leastScrew: '2 in' })
+    const shallow = runNamed('screw-length', { ...rail, wantedBite: '1/2 in' })
+    expect(shallow.shown).toMatchObject({ leastScrew: '1 1/4 in' })
+    expect(shallow.said).toContain('Six diameters of bite are the least that counts')
+  })
+
+  it('are refused where the bite is more than the rail is thick', () => {
+    expect(runNamed('screw-length', { ...rail, wantedBite: '1 3/4 in' }).said).toContain(
+      'does not hold 1 3/4 in of bite',
+    )
+  })
+})

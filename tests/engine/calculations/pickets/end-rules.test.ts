@@ -84,6 +84,14 @@ describe('boards in two layers', () => {
     const { said } = runNamed('board-on-board', { opening: '93 in', picketWidth: '5 1/2 in', boardLap: '1 in' })
     expect(said).not.toContain('serves both')
   })
+
+  // (92.5 − 3)/6.5 = 13.8 → 14 behind, 15 in front; a 4 in gap is wider than a 3 1/2 in board
+  it('take the gap behind instead of the lap, as long as a board covers it', () => {
+    const bay = { opening: '92 1/2 in', picketWidth: '3 1/2 in' }
+    expect(runNamed('board-on-board', { ...bay, widestGap: '3 in' }).shown).toMatchObject({ bothLayers: '29 boards' })
+    expect(runNamed('board-on-board', { ...bay, widestGap: '4 in' }).said).toContain('do not cover gaps of 4 in')
+    expect(runNamed('board-on-board', bay).said).toContain('missing boardLap')
+  })
 })
 
 describe('a story stick', () => {
