@@ -15,6 +15,7 @@ import { less, quantity } from './quantity.ts'
 import { proportionAt, type Term } from './proportions.ts'
 import { middleRailAt } from './middle-rail.ts'
 import { peopleAt } from './people.ts'
+import { tapeMarkAt } from './tape-marks.ts'
 import type { Reading } from './reading.ts'
 import { pointsIn } from './points.ts'
 import { plainForm, scan, type Scanned } from './scan.ts'
@@ -171,7 +172,7 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
   if (date) return date
-  const people = peopleAt(tokens, at) ?? middleRailAt(tokens, at) ?? timesAt(tokens, at)
+  const people = peopleAt(tokens, at) ?? middleRailAt(tokens, at) ?? tapeMarkAt(tokens, at) ?? timesAt(tokens, at)
   if (people) return people
   // Before the hour of the clock: beside a word for a slope “1:15” is one.
   const incline = oneInSoMany(tokens, at)

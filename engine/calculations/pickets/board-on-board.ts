@@ -101,7 +101,7 @@ export const boardOnBoard = calculation({
     },
     // (92.5 − 3)/6.5 = 13.8 → 14; (92.5 − 49)/15 = 2.9; (3.5 − 2.9)/2 = 0.3
     {
-      ask: 'Board on board with 3 1/2 in boards and gaps of 3 in behind, opening 92 1/2 in: how many boards?',
+      ask: 'Pickets 3 1/2 in, gaps 3 in, opening 92 1/2 in, board on board, both sides alike: how many boards?',
       given: { opening: '92 1/2 in', picketWidth: '3 1/2 in', widestGap: '3 in' },
       expect: { bothLayers: '29 boards', gap: '2 9/10 in', coverEachSide: '3/10 in' },
     },
