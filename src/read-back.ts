@@ -1,5 +1,9 @@
 // This file is about a fence that was told over several messages, or with a size that nothing took: it is read back to the person before its first figure.
 import {
+  amountIn,
+  isQuantity,
+  sameValue,
+  toNumber,
   calculationNamed,
   fenceInWords,
   type Decision,
@@ -23,6 +27,21 @@ const isLengthOfRun = ({ word, at }: Decision): boolean =>
 const mayBeSide = ({ quantity, bare, said }: Reading): boolean =>
   quantity?.kind === 'length' || (bare !== null && !/^\p{L}/u.test(said) && bare.compare(4) > 0)
 
+/** “In one of the 6 m”: a side called by its length. */
+const isKnownSide = ({ quantity, bare }: Reading, { decisions }: Job): boolean =>
+  decisions.some(
+    ({ word, value }) =>
+      word === 'runLength' &&
+      isQuantity(value) &&
+      (quantity ? sameValue(value, quantity) : bare?.valueOf() === toNumber(amountIn(value, value.unit))),
+  )
+
+/** Bags for its posts, screws for its pickets: what the fence itself gave, and nobody said. */
+const isFedBy = ({ outcome }: Worked, { decisions }: Job): boolean =>
+  ['posts', 'bays', 'picketsHung', 'railsInAll'].some(
+    (word) => outcome.given.has(word) && !decisions.some((it) => it.word === word),
+  )
+
 /**
  * The same, or a question where the figures would be the first of a fence of several runs that was told in pieces and not said to be right yet, or of one that leaves a size of its message over.
  * “Yes” is a confirmation of `runLength`, and what was wanted is worked then.
@@ -33,7 +52,9 @@ export function readBack(
   { turn, unused }: { readonly turn: number; readonly unused: readonly Reading[] },
 ): readonly Worked[] {
   const runs = runPlaces(job)
-  const left = job.decisions.some((it) => it.turn === turn && isLengthOfRun(it)) ? unused.filter(mayBeSide) : []
+  const left = job.decisions.some((it) => it.turn === turn && isLengthOfRun(it))
+    ? unused.filter((it) => mayBeSide(it) && !isKnownSide(it, job))
+    : []
   const turns = new Set(job.decisions.filter((it) => tells.has(it.word) && isRun(runOf(it.at))).map((it) => it.turn))
   const isKnown =
     job.results.some((it) => isRun(runOf(it.at)) || wholeFence.gives[it.word] || isOfFence(it.calculation)) ||
@@ -42,7 +63,7 @@ export function readBack(
   const isInPieces = runs.length >= 2 && turns.size >= 2 && !isKnown
   if (!fence || (!isInPieces && left.length === 0)) return worked
   return worked.map((it) => {
-    if (!it.outcome.ok || !(it.calculation.ofTheFence || isRun(runOf(it.at)))) return it
+    if (!it.outcome.ok || !(it.calculation.ofTheFence || isRun(runOf(it.at)) || isFedBy(it, job))) return it
     const problem = {
       code: 'unreadable',
       word: 'runLength',

@@ -118,7 +118,9 @@ export function gatesOut(
     message.some((it) => dropping.test(it.text)) ||
     /\b(take|leave)\b.{0,24}\bout\b|\bget rid\b|\bno (more |walk |drive |double |single |small |big |little )?gate\b/i.test(
       said,
-    )
+    ) ||
+    (/\bwithout (?:the|that|a|any) (?:\w+ )?gate\b/i.test(said) &&
+      !message.some((it) => /^(picket|rail|pale|paling)$/.test(it.stem)))
   if (at < 0 || !isOut) return undefined
   const size = message.find((it) => it.reading?.quantity?.kind === 'length')?.reading?.quantity
   const named = runs.flatMap((it) => it.places)

@@ -4,6 +4,7 @@ import { partOf, vocabulary, type Word, yard } from '../../../engine/index.ts'
 import type { Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import type { Bound } from './bound.ts'
+import { isCountOfBay, sparesIn } from './counts-of-bays.ts'
 import { likelihood } from './likelihood.ts'
 import { type RunSaid, runNamed } from './runs.ts'
 import { stem, type Token } from './stems.ts'
@@ -52,7 +53,7 @@ export function factsIn(
       (place): Bound => ({ reading: token.reading as Tagged, word: fact.word, at: place, score: 1 }),
     )
   })
-  return { bound: [...gates.bound, ...sizes], told: gates.told }
+  return { bound: [...gates.bound, ...sizes, ...sparesIn(message, heard, ground.taken)], told: gates.told }
 }
 
 // ── gates ──
@@ -293,6 +294,8 @@ function runsOfGate({ message, runs, known }: Ground, at: number): readonly stri
 const bayThings = words('bay panel section span spacing centre center centres centers apart')
 const limits = words('max maximum most more over exceed wider than under within limit tops no up')
 const others: readonly { readonly word: string; readonly is: (clause: Clause) => boolean }[] = [
+  { word: 'pickets', is: (it) => it.isCount && it.has('picket', 'paling', 'slat', 'pale') },
+  { word: 'rails', is: (it) => it.isCount && it.has('rail') },
   { word: 'wantedGap', is: (it) => it.thing === 'gap' && !it.has('gate') && !it.limited },
   { word: 'widestGap', is: (it) => it.thing === 'gap' && !it.has('gate') && it.limited },
   {
@@ -332,6 +335,8 @@ interface Clause {
   /** “Bay 3”: one of them by its number. */
   readonly numbered: boolean
   readonly ofRun: boolean
+  /** “12 pickets a bay”, “14 go in a full bay”, “3 to each bay”: so many of a thing in one bay. */
+  readonly isCount: boolean
   /** Whether a picket or a gap is what it is said of, where either is spoken of. */
   readonly thing: 'picket' | 'gap' | undefined
 }
@@ -374,6 +379,7 @@ function factOf(ground: Ground, at: number): { word: string; places: readonly st
     limited:
       part.some((it) => limits.has(it.stem)) || /^(at-most|less-than)$/.test(message[at]?.reading?.firmness ?? ''),
     ofRun: spoken !== undefined || known.length === 1,
+    isCount: isCountOfBay(message, at, from, to),
     thing:
       thingOf(message, at, from, to) ??
       (earlier.some((it) => it.stem === 'gap') ? 'gap' : earlier.some((it) => isPicket(it)) ? 'picket' : undefined),

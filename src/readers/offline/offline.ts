@@ -121,7 +121,8 @@ function readAnew(all: Heard): Request {
   const follows = runPlaces(heard.job).length > 0 && !walk && asked.length === 0 ? asksThatFollow(looked) : []
   const onlyTells = isFence && !isAsked(message) && barely.length === 0 && follows.length === 0
   const cuts = isFence ? cutPlansAsked(message, heard).map((word): Wanted => ({ word, at: yard })) : []
-  const bare = isFence && asked.length === 0 && barely.length > 0 ? bareWants(barely, stretches) : []
+  const bare =
+    isFence && asked.length === 0 && barely.length > 0 ? bareWants(barely, barely === message ? stretches : []) : []
   const onward = isFence ? onwardAt(message, stretches, heard.job) : []
   const asking = asked.flatMap((it) => atRuns(isFence ? inAll(it, message) : it, spent, stretches, message, runs))
   const wants = walk

@@ -83,7 +83,7 @@ export const ofNames = /^(the|my|our|along|down|across|up|by|on|at|side|run|line
 export const isGate = (tag: string): boolean => tag === 'gateOpening' || tag === 'gateBare'
 
 /** “Two sides of 8.4 m, two of 6”: how many stands before its length, or right behind it. */
-export const nearest = (sides: readonly Side[], { from }: Item): Side | undefined => {
+const nearest = (sides: readonly Side[], { from }: Item): Side | undefined => {
   const far = ({ item }: Side): number => (item.from > from ? item.from - from : 2 * (from - item.from))
   return sides.filter((it) => it.times === 1).sort((a, b) => far(a) - far(b))[0]
 }
@@ -117,7 +117,12 @@ export const middleOf = (places: readonly string[]): string[] =>
 export function sideSpokenOf(message: readonly Token[], known: readonly string[]): string | undefined {
   if (known.length < 2) return undefined
   const found = message.flatMap(({ stem: it }, at) => {
-    if (!/^(side|run|stretch|leg|length|bit|piece|one)$/.test(message[at + 1]?.stem ?? '')) return []
+    const next = message[at + 1]
+    const isAlone =
+      message[at - 1]?.stem === 'the' && (next === undefined || isStop(next) || /^(is|are)$/.test(next.stem))
+    if (!isAlone && !/^(side|run|stretch|leg|length|bit|piece|one)$/.test(next?.stem ?? '')) return []
+    const name = byName.get(it)
+    if (name && known.includes(name)) return [name]
     if (it === 'last') return known.slice(-1)
     if (it === 'middle') return middleOf(known)
     const nth = ordinals.indexOf(it)
@@ -141,4 +146,50 @@ export function byLength(sides: readonly Side[], sign: 1 | -1): string[] {
     .filter((it) => sign * it.size === best)
     .map((it) => it.place)
     .slice(0, 1)
+}
+
+/** “Two short ones 35 ft”, “both ends 20 ft”: several sides of one length, where it is not how many there are in all. */
+function severalIn(
+  message: readonly Token[],
+  sides: readonly Side[],
+): { readonly item: Item; readonly many: number }[] {
+  return message.flatMap((token, at) => {
+    const many = token.stem === 'both' ? 2 : (token.reading?.bare?.valueOf() ?? numbers.indexOf(token.stem) + 1)
+    if (many < 2 || many > 4 || !Number.isInteger(many)) return []
+    const isPlain = /^(side|end|return|leg)$/.test(message[at + 1]?.stem ?? '')
+    const isLike =
+      /^(long|short|equal|other|same|matching)$/.test(message[at + 1]?.stem ?? '') &&
+      /^(one|side|end|return|leg|run|length|piece)$/.test(message[at + 2]?.stem ?? '')
+    if (!isLike && !(isPlain && many !== sides.length && token.stem === 'both')) return []
+    return [{ item: { tag: 'times', from: at, to: at + 2, reading: token.reading }, many }]
+  })
+}
+
+/** Says of each side how many there are of its length: “both returns are 5 m”, “41 feet each”. */
+export function countSides(message: readonly Token[], items: readonly Item[], sides: readonly Side[]): void {
+  for (const item of items) {
+    const words = message.slice(item.from, item.to)
+    const isMany = words.some(
+      (it) => it.reading || /^(both|each|either|couple|pair|two|three|four)$/.test(it.stem) || it.text === 'sides',
+    )
+    // “Post hard against each” is of no sides.
+    const isEach =
+      words.every((it) => it.stem === 'each') &&
+      !/^(side|way|end|one)$/.test(message[item.to]?.stem ?? '') &&
+      !message[item.from - 1]?.reading
+    const side = item.tag === 'times' && isMany && !isEach ? nearest(sides, item) : undefined
+    if (side) side.times = numberIn(message, item) ?? 2
+  }
+  const isSaid = (at: number): boolean => items.some((it) => it.from <= at && at < it.to && it.tag !== 'name')
+  for (const { item, many } of severalIn(message, sides)) {
+    const side = isSaid(item.from) ? undefined : nearest(sides, item)
+    if (side) side.times = many
+  }
+}
+
+/** The number that a thing is said with; undefined where none is. */
+export function numberIn(message: readonly Token[], { from, to, reading }: Item): number | undefined {
+  if (reading?.bare) return Number(reading.bare.valueOf())
+  const said = message.slice(from, to).map((it) => numbers.indexOf(it.stem) + 1)
+  return said.find((it) => it > 0)
 }

@@ -30,6 +30,9 @@ export interface Walking extends Walked {
 
 // “Two fences that do not touch”: how they stand to one another is not told here.
 const apart = /\b(separate|(not|\w+n['’]?t) (touch|join|meet|connect))/i
+// “It has a post already”, “the 8 m side is not needed”, “forget the 30 side”: what is built then is not told here.
+const changesSides =
+  /\b(?:has|have|had|got|is|there(?:'|’)?s) an? (?:\w+ )?post (?:there )?already\b|\bexisting posts?\b|\bnew posts\b|\bnot need(?:ed)?\b|\bis(?:n['’]t| not) needed\b|\b(?:do not|don['’]t) fence\b/i
 
 /**
  * What a message tells of a fence side by side; nothing where it tells none so.
@@ -61,7 +64,13 @@ export function walkReading(
   const sized = new Set(byTheRules.map((it) => it.at))
   const isSized = (reading: Tagged): boolean => byTheRules.some((it) => it.reading.tag === reading.tag)
   const isOfGates = best.tags.some((it) => /^(ref|noGates|gateOpening|gateBare)$/.test(it)) && !namesRuns
-  const goesOn = isKnown && (isOfGates || (!namesRuns && best.tags.every((it) => !isOfWalk(it))))
+  const isAllClear = looked.message.every(
+    ({ reading }, at) => !reading || (best.tags[at] !== untagged && (best.shares[at] as number) >= clear),
+  )
+  // Of a side that is named the rules tell more, but for its gate.
+  const hasGate = best.tags.includes('gateOpening')
+  const tellsParts = isKnown && isAllClear && (!namesRuns || hasGate) && looked.heard.readings.length > 0
+  const goesOn = isKnown && (isOfGates || tellsParts || (!namesRuns && best.tags.every((it) => !isOfWalk(it))))
   // What the rules size is sized by the walk as well, and more: the rules left a side out.
   const hasMore =
     namesRuns &&
@@ -70,21 +79,24 @@ export function walkReading(
   // “Tight to the left front corner” is of two sides, and “after 3.1 m is a gate” begins before it: the rules cannot tell either.
   const isClear = (tag: string): boolean =>
     best.tags.some((it, at) => it === tag && (best.shares[at] as number) >= clear)
+  const clearGates = best.tags.filter((tag, at) => tag === 'gateOpening' && (best.shares[at] as number) >= clear).length
   const placesGate =
     !isKnown &&
     sides.length === sized.size &&
-    (ofTwoSides.test(said) || (isClear('gateStart') && isClear('gateOpening')))
+    (ofTwoSides.test(said) || (isClear('gateStart') && isClear('gateOpening')) || clearGates > 1)
   if (sides.length > 0 ? sides.length <= sized.size && !hasMore && !placesGate : !goesOn) return undefined
   for (const way of ways) {
     const found = walked(looked, isKnown ? surely(looked, way) : way.tags)
     if (!found) continue
-    if (found.bound.length + found.chosen.length === 0) return way.tags.includes('ref') ? 'torn' : undefined
+    const isEmpty = found.bound.length + found.chosen.length === 0
+    if (isEmpty && !(tellsParts && sides.length === 0 && !way.tags.includes('ref')))
+      return way.tags.includes('ref') ? 'torn' : undefined
     if (!isKnown && !isFence(found, way.tags, asksSum)) return undefined
-    if (found.sides > 1 && apart.test(said)) return 'torn'
+    if ((found.sides > 1 && apart.test(said)) || changesSides.test(said)) return 'torn'
     const named = looked.message.flatMap(({ reading }, at): Bound[] => {
       const word = way.tags[at] as string
       const isPart = reading && word !== untagged && !isOfWalk(word) && (way.shares[at] as number) >= clear
-      return isPart && vocabulary.has(word) ? [{ reading, word, at: yard, score: 1 }] : []
+      return isPart && vocabulary.has(word) ? [{ reading, word: ofGap(word, said), at: yard, score: 1 }] : []
     })
     const spent = new Set([
       ...[...found.bound, ...named].map((it) => it.reading.tag),
@@ -107,7 +119,8 @@ export function walkReading(
       !/^(ref|gates)$/.test(way.tags[at] as string) &&
       !/^(st|nd|rd|th)$/.test(looked.message[at + 1]?.text ?? '') &&
       !(way.tags[at] === untagged && (way.shares[at] as number) > nothing)
-    if (found.sides > 0 && looked.message.some(isLost)) return 'torn'
+    const tellsGate = found.bound.some((it) => it.word === 'gateOpening')
+    if ((found.sides > 0 || tellsGate) && looked.message.some(isLost)) return 'torn'
     return {
       ...found,
       bound: [...found.bound, ...others],
@@ -158,6 +171,11 @@ function partsOf({ seen }: WalkWeights): Calculation {
 const hardlyFence = -8
 // Where sides are told, so sure must be what else a size is.
 const besideSides = 2
+
+/** “A 45 gap” is wanted so; “45 or less” is a limit. */
+const ofGap = (word: string, said: string): string => (word === 'widestGap' && !limits.test(said) ? 'wantedGap' : word)
+const limits =
+  /\b(?:max|maximum|most|tops|biggest|largest|widest|limit|less|under|below|over|than|exceed|smaller|up to|within|wider|never)\b/i
 
 // A length that is not so sure to mean nothing may be a side: without it the fence would be another.
 const nothing = 0.85

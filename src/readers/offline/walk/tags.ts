@@ -27,15 +27,31 @@ export function tagsFor(seen: WalkWeights['seen'], message: readonly Token[], at
     (token.reading.bare.compare(4) < 0 ||
       (token.reading.bare.compare(10) < 0 && counted.test(message[at + 1]?.stem ?? '')))
   const isNumbered = /^(side|run|leg|length|stretch)$/.test(message[at - 1]?.stem ?? '')
-  const isNoLength = isSmall || token.reading.section !== undefined
+  // “20-45-20 ft” is read as a range, and is three sides.
+  const isNoLength = isSmall || token.reading.section !== undefined || /^\d+ ?- ?\d+$/.test(token.reading.said)
+  const isSpacing = isLimit(message, at)
   return known.filter(
     (it) =>
       !(isNoLength && ofSize.test(it)) &&
+      !(isSpacing && ofSide.test(it)) &&
       (it !== 'name' || isNumbered || message[at + 1]?.text === ':') &&
       it !== 'again',
   )
 }
 
+// “8 ft on center”, “no more than 8”: how far the posts are apart, and no side.
+const limitBehind = /^(max|maximum|tops|apart|oc|o\.c\.|o\.c|centers|centres|center|centre|bay|spacing|limit)$/i
+const limitBefore = /^(than|exceed|every|max|maximum)$/
+const isLimit = (message: readonly Token[], at: number): boolean => {
+  const next = message[at + 1]
+  const behind = next?.stem === 'on' || next?.stem === 'between' ? message[at + 2] : next
+  return (
+    limitBehind.test(behind?.text ?? '') ||
+    limitBehind.test(behind?.stem ?? '') ||
+    limitBefore.test(message[at - 1]?.stem ?? '')
+  )
+}
+const ofSide = /^(runLength|stretch|ref)$/
 const counted =
   /^(side|length|run|stretch|leg|piece|bit|lot|gate|rail|post|bay|section|panel|corner|picket|fence|of|more|other|wall|part|line)$/
 const ofSize = /^(runLength|stretch|ref|gateOpening|gateStart|fall)$/

@@ -28,6 +28,7 @@ import {
   byLandmark,
   byLength,
   byName,
+  countSides,
   isGate,
   isSame,
   isSaidLast,
@@ -36,7 +37,7 @@ import {
   isWholeSide,
   type Item,
   itemsIn,
-  nearest,
+  numberIn,
   numbers,
   middleOf,
   ofNames,
@@ -167,15 +168,7 @@ class Walk {
       } else if (!this.refersTo(item))
         sides.push({ item, pieces: [item.reading], isInPieces: isPiece, places: [], times: 1 })
     })
-    for (const item of this.items) {
-      const words = this.message.slice(item.from, item.to)
-      const isMany = words.some(
-        (it) => it.reading || /^(both|each|either|couple|pair|two|three|four)$/.test(it.stem) || it.text === 'sides',
-      )
-      if (item.tag !== 'times' || !isMany) continue
-      const side = nearest(sides, item)
-      if (side) side.times = this.numberIn(item) ?? 2
-    }
+    countSides(this.message, this.items, sides)
     return sides
   }
 
@@ -198,12 +191,6 @@ class Walk {
   private corrected(side: Side): string[] {
     const others = this.message.flatMap(({ reading }) => (reading && !side.pieces.includes(reading) ? [reading] : []))
     return this.known().filter((place) => others.some((it) => this.isLengthOf(place, it)))
-  }
-
-  private numberIn({ from, to, reading }: Item): number | undefined {
-    if (reading?.bare) return Number(reading.bare.valueOf())
-    const said = this.message.slice(from, to).map((it) => numbers.indexOf(it.stem) + 1)
-    return said.find((it) => it > 0)
   }
 
   /** Gives each name to the length that stands nearest. Returns the names that no length took. */
@@ -258,6 +245,8 @@ class Walk {
     const order = [...this.known(), ...sides.flatMap((it) => it.places)]
     const isThere = (place: string): boolean => order.includes(place)
     const sure = known.filter((it) => it !== 'side' && (it === 'long' || it === 'short' ? isNew || isThere(it) : true))
+    // “Between the garage and the neighbour’s” says where a side ends, and names none.
+    if (this.message.slice(Math.max(0, from - 4), to).some((it) => it.stem === 'between')) return []
     if (sure.length > 0) return sure
     const has = (stem: RegExp): boolean => said.some((it) => stem.test(it.stem))
     const before = this.known()
@@ -322,7 +311,7 @@ class Walk {
               word.stem,
             ),
           ) &&
-        this.numberIn(it) !== 3,
+        numberIn(this.message, it) !== 3,
     )
     if (closed && sides.length > 0) {
       this.choose('runEnds', yard, 'loop', closed)
