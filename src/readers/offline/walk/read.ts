@@ -30,9 +30,9 @@ export interface Walking extends Walked {
 
 // “Two fences that do not touch”: how they stand to one another is not told here.
 const apart = /\b(separate|(not|\w+n['’]?t) (touch|join|meet|connect))/i
-// “It has a post already”, “the 8 m side is not needed”, “forget the 30 side”: what is built then is not told here.
+// “It has a post already”, “the 8 m side is not needed”: what is built then is not told here.
 const changesSides =
-  /\b(?:has|have|had|got|is|there(?:'|’)?s) an? (?:\w+ )?post (?:there )?already\b|\bexisting posts?\b|\bnew posts\b|\bnot need(?:ed)?\b|\bis(?:n['’]t| not) needed\b|\b(?:do not|don['’]t) fence\b/i
+  /\b(?:has|have|had|got|is|there(?:'|’)?s) an? (?:\w+ )?post (?:there )?already\b|\bexisting posts?\b|\bnot need(?:ed)?\b|\bis(?:n['’]t| not) needed\b|\b(?:do not|don['’]t) fence\b/i
 
 /**
  * What a message tells of a fence side by side; nothing where it tells none so.

@@ -85,7 +85,7 @@ class Walk {
   read(): Walked | undefined {
     const sides = aroundOneGate(this.sidesIn(), this.said)
     const named = this.nameSides(sides)
-    if (!this.comesOut(sides)) return undefined
+    if (!this.comesOut(sides) || this.correctsUnknown(sides)) return undefined
     for (const side of sides) if (side.places.length === 0) side.places = this.corrected(side).slice(0, 1)
     // What stands on in a fence that is known is said of a side by its name, or round a corner.
     const goesOn = this.known().length === 0 || this.items.some((it) => it.tag === 'corner')
@@ -105,6 +105,16 @@ class Walk {
       isNamed,
       isInPieces: sides.some((it) => it.isInPieces),
     }
+  }
+
+  /** “Make the barn side 36 ft”, of a fence in which no side is called so: none is added to it. */
+  private correctsUnknown(sides: readonly Side[]): boolean {
+    const known = this.known()
+    return (
+      known.length > 0 &&
+      sides.some((it) => it.isNamed && it.places.some((place) => !known.includes(place))) &&
+      this.message.some((it) => /^(make|change|actually|sorry|really|should|oops|remeasured|wait)$/.test(it.stem))
+    )
   }
 
   private known(): string[] {

@@ -31,6 +31,15 @@ describe('a walk along the fence', () => {
       'The back is 48 ft, the left is 32 ft and the right the same. 8 ft max between posts. How many posts?',
       '15 posts',
     ],
+    // 60 − 51.5 in → 7 bays (668.5 / 96 = 6.96), 60 → 8, 40 → 5 twice: 25 bays and a gate in a ring, 26 posts
+    [
+      'The garden is a rectangle of 60 by 40 feet, fenced all round. One 4 ft gate on a long side by the corner. 4x4 posts, 8 ft max. How many posts?',
+      '26 posts',
+    ],
+    // 12 ft → 2 bays each side of the gate, in one line: 5 spaces, 6 posts
+    ['Two 12 ft runs and a gate of 42 in between them. Bays no more than 6 ft. How many posts in all?', '6 posts'],
+    // 24 → 3, 40 → 5, 24 → 3: 11 bays, 12 posts
+    ['The left is 24 ft, the back 40 ft, the right 24 ft. 8 ft max. How many posts in total?', '12 posts'],
   ])('%s: %s', async (said, expected) => {
     expect(await posts(said)).toBe(expected)
   })
