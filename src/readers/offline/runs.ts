@@ -3,6 +3,7 @@
 import {
   amountIn,
   isRun,
+  landmarks,
   type Job,
   ofRuns,
   partOf,
@@ -84,6 +85,8 @@ const wholeOf = (token: Token | undefined): number | undefined => {
   return bare?.d === 1n && bare.compare(0) > 0 && bare.compare(100) < 0 ? Number(bare.n) : undefined
 }
 
+const along = new Set(Object.entries(landmarks).flat(2).map(stem))
+
 /** One name of a run at a token, and where it ends. */
 function nameAt(
   message: readonly Token[],
@@ -109,6 +112,8 @@ function nameAt(
     (/^sides$/i.test(token.text) && isLength(next))
   if (isBoth && message.some((it) => /^(front|back|street|road|rear)$/.test(it.stem)))
     return { place: 'left+right', to: token.stem === 'side' ? at + 1 : at + 2 }
+  // “The barn side” is the barn's, and no run called “side”.
+  if (token.stem === 'side' && along.has(message[at - 1]?.stem ?? '')) return undefined
   const name = runNamed(token)
   if (!name || sidesAt(message, at) !== undefined || isJustThere(message, at)) return undefined
   const hasNoun = next !== undefined && nouns.has(next.stem)
