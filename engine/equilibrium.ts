@@ -15,7 +15,6 @@ export const settlesAt =
   '18 / W * (Kh / (1 - Kh) + (K1 * Kh + 2 * K1 * K2 * Kh ^ 2) / (1 + K1 * Kh + K1 * K2 * Kh ^ 2))'
 
 const line = readLine(settlesAt)
-const mostTries = 100
 const close = 1e-14
 
 /** The humidity, as a share of one, in which wood settles at that moisture; undefined where even saturated air leaves it drier. */
@@ -35,10 +34,11 @@ export function humidityFor(
   let [low, high] = [0, 1]
   let [under, over] = [at(low) - moisture, at(high) - moisture]
   if (over < 0) return undefined
+  if (under >= 0) return about(low, 1e-12)
   // The more humid the air, the wetter the wood: between bone-dry air and saturated it crosses the wanted moisture once.
   // False position; an end that stands still counts half (the Illinois rule), so that both ends close in.
   let stood = 0
-  for (let i = 0; i < mostTries && high - low > close && over > 0 && under < 0; i++) {
+  while (high - low > close) {
     const next = Math.min(high, Math.max(low, low - (under * (high - low)) / (over - under)))
     const off = at(next) - moisture
     if (off < 0) {

@@ -45,7 +45,9 @@ export function changeAt(tokens: readonly Scanned[], at: number, found: Found): 
     return ends && !(isRail && !isSign(tokens[next + 1])) ? span(way, at, next + 1, movesAs(one).moves) : undefined
   }
   if (isPercent) return undefined
-  const widens = /^(to|from|at|is|are|be|of)$/.test(before) ? undefined : sizeVerbBefore(tokens, at)
+  // “Shorten 3 posts by 2 in”: three are to be shortened.
+  const isCount = found.bare !== null && !isOver(tokens, next)
+  const widens = isCount || /^(to|from|at|is|are|be|of)$/.test(before) ? undefined : sizeVerbBefore(tokens, at)
   if (widens) return span(widens.way, widens.at, next)
   const takesOff = takenOff(tokens, at, next)
   if (takesOff) return span('less', takesOff.from, takesOff.to)

@@ -137,13 +137,16 @@ function asPaid(
   plain: NumberRead,
   unit: string,
 ): { readonly value: Fraction; readonly next: number } {
-  if (!continental.has(unit) || plain.spoken || tokens[at]?.sort !== 'digits') return plain
+  if (plain.spoken || tokens[at]?.sort !== 'digits') return plain
+  // “$3 250 posts” may be two things: only where the money stands behind, “1 250 dollars”, do groups belong together in all of them.
+  const isBehind = currencyAfter(tokens, bySpaces(tokens, at) ?? at) !== null
+  if (!continental.has(unit) && !isBehind) return plain
   const next = bySpaces(tokens, at) ?? plain.next
   const text = tokens
     .slice(at, next)
     .map((it) => it.text)
     .join('')
-  if (/^[1-9]\d{0,2}(\.\d{3})+(,\d+)?$/.test(text))
+  if (continental.has(unit) && /^[1-9]\d{0,2}(\.\d{3})+(,\d+)?$/.test(text))
     return { value: new Fraction(text.replace(/\./g, '').replace(',', '.')), next }
   return next > at + 1 && /^\d+([.,]\d+)?$/.test(text) ? { value: new Fraction(text.replace(',', '.')), next } : plain
 }

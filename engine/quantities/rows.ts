@@ -20,7 +20,7 @@ export function inTheirRow(readings: readonly Reading[], text: string): Reading[
   const read = [...readings]
   for (let last = read.length - 1; last >= 1; last--) {
     const { quantity: named, rivals } = read[last] as Reading
-    if (!named || unitNamed(named.unit).kind === 'money') continue
+    if (!named || named.kind === 'money' || named.kind === 'date') continue
     let first = last
     while (first > 0 && isBare(read[first - 1]) && joins(read[first - 1] as Reading, read[first] as Reading)) first--
     if (last - first < (isPairOfSizes(read, first, text) ? 1 : 2)) continue

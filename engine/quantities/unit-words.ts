@@ -242,7 +242,8 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   const speed = speedAt(tokens, at)
   if (speed) return speed
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
-  if (/^(imperial|imp|uk)$/.test(word) && /^gal/.test(lower(tokens[at + 1]))) return { unit: 'galUK', next: at + 2 }
+  if (/^(imperial|imp|uk)$/.test(word) && others[lower(tokens[at + 1])] === 'gal')
+    return { unit: 'galUK', next: at + 2 }
   const named = namedApart(tokens, at)
   if (named) return named
   if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }

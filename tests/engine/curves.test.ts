@@ -1,7 +1,7 @@
 // The three curves of a fence top, against their own equations and a printed table of cuts.
 import { describe, expect, it } from 'vitest'
-import { chainFor, heightAt, slopeAt } from '../../engine/curves.ts'
-import { exact, toNumber } from '../../engine/quantities/amount.ts'
+import { chainFor, heightAt, lengthOf, slopeAt } from '../../engine/curves.ts'
+import { exact, isExact, toNumber } from '../../engine/quantities/amount.ts'
 
 const [span, rise] = [exact(72), exact(10)]
 
@@ -35,4 +35,37 @@ describe('a curve', () => {
       }
     },
   )
+
+  it.each(['circle', 'parabola', 'chain'] as const)('%s is as long as many short chords of it', (curve) => {
+    for (const [across, up] of [
+      [72, 10],
+      [30, 14],
+    ] as const) {
+      const [c, r] = [exact(across), exact(up)]
+      const radius = exact((across * across) / 4 + up * up).div(2 * up)
+      const size = curve === 'chain' ? chainFor(c, r) : radius
+      const height = (x: number): number => toNumber(heightAt(curve, exact(x), c, r, size))
+      const steps = 200
+      let long = 0
+      for (let i = 0; i < steps; i++) {
+        const [a, b] = [i, i + 1].map((it) => -across / 2 + (it * across) / steps) as [number, number]
+        long += Math.hypot(b - a, height(b) - height(a))
+      }
+      expect(toNumber(lengthOf(curve, c, r, size))).toBeCloseTo(long, 2)
+    }
+  })
+
+  it('tells how far off it may be: a hanging chain and its length to one part in a million million', () => {
+    const size = chainFor(span, rise)
+    if (isExact(size)) throw new Error('a chain is not exact')
+    expect(size.error / size.value).toBeCloseTo(1e-12, 15)
+    const long = lengthOf('chain', span, rise, size)
+    expect(!isExact(long) && long.error).toBeCloseTo(72e-12, 15)
+  })
+
+  it('outside its own circle is no higher than the circle’s middle, and stands upright there', () => {
+    expect(toNumber(heightAt('circle', exact(40), span, exact(36), exact(36)))).toBe(0)
+    expect(slopeAt('circle', exact(36), span, exact(36), exact(36))).toBeCloseTo(90, 3)
+    expect(slopeAt('parabola', exact(-36), span, rise, exact(1))).toBeCloseTo((Math.atan(40 / 72) * 180) / Math.PI, 9)
+  })
 })

@@ -1,3 +1,5 @@
+import fc from 'fast-check'
+import Fraction from 'fraction.js'
 import { describe, expect, it } from 'vitest'
 import { dimensionOfLine, type Edge, readLine, workLine, writeLine } from '../../engine/formula.ts'
 import { type Amount, about, exact, isExact, toNumber } from '../../engine/quantities/amount.ts'
@@ -138,5 +140,170 @@ describe('a line of arithmetic', () => {
     expect(write('2 - sum(a)')).toBe('2 − (4 + 7)')
     expect(write('ceil(sum(a * b) / b)')).toBe('round up ((4 × 1.5 ft³ + 7 × 1.5 ft³) / 1.5 ft³)')
     expect(write('sum(a + 1) ^ 2')).toBe('((4 + 1) + (7 + 1))²')
+  })
+})
+
+/** A line, and what it comes to worked by other means. */
+interface Told {
+  readonly text: string
+  readonly value: Fraction
+}
+const given = { a: new Fraction('7/2'), b: new Fraction(3), c: new Fraction('-5/4'), d: new Fraction(12) }
+const lesser = (x: Fraction, y: Fraction): Fraction => (x.compare(y) < 0 ? x : y)
+const leaf: fc.Arbitrary<Told> = fc.oneof(
+  fc.constantFrom(...(['a', 'b', 'c', 'd'] as const)).map((name) => ({ text: name, value: given[name] })),
+  fc.integer({ min: 1, max: 40 }).map((it) => ({ text: `${it / 4}`, value: new Fraction(it, 4) })),
+)
+const { line: anyLine } = fc.letrec<{ line: Told }>((tie) => {
+  const pair = fc.tuple(tie('line'), tie('line'))
+  const called = (name: string, work: (x: Fraction, y: Fraction) => Fraction): fc.Arbitrary<Told> =>
+    pair.map(([x, y]) => ({ text: `${name}(${x.text}, ${y.text})`, value: work(x.value, y.value) }))
+  const alone = (write: (text: string) => string, work: (x: Fraction) => Fraction): fc.Arbitrary<Told> =>
+    tie('line').map((x) => ({ text: write(x.text), value: work(x.value) }))
+  return {
+    line: fc.oneof(
+      { maxDepth: 4, depthSize: 'small' },
+      leaf,
+      pair.map(([x, y]) => ({ text: `(${x.text}) + (${y.text})`, value: x.value.add(y.value) })),
+      pair.map(([x, y]) => ({ text: `${x.text} - (${y.text})`, value: x.value.sub(y.value) })),
+      pair.map(([x, y]) => ({ text: `(${x.text}) * (${y.text})`, value: x.value.mul(y.value) })),
+      pair.map(([x, y]) =>
+        y.value.equals(0) ? x : { text: `(${x.text}) / (${y.text})`, value: x.value.div(y.value) },
+      ),
+      alone(
+        (it) => `-(${it})`,
+        (it) => it.neg(),
+      ),
+      alone(
+        (it) => `(${it}) ^ 2`,
+        (it) => it.mul(it),
+      ),
+      alone(
+        (it) => `abs(${it})`,
+        (it) => it.abs(),
+      ),
+      alone(
+        (it) => `ceil(${it})`,
+        (it) => it.ceil(),
+      ),
+      alone(
+        (it) => `floor(${it})`,
+        (it) => it.floor(),
+      ),
+      called('min', lesser),
+      called('max', (x, y) => (lesser(x, y) === x ? y : x)),
+    ),
+  }
+})
+
+describe('any line', () => {
+  it('comes to what its parts come to, and as it is written with its numbers comes to the same again', () => {
+    fc.assert(
+      fc.property(anyLine, ({ text, value }) => {
+        const line = readLine(text)
+        const work = (it: ReturnType<typeof readLine>): Amount =>
+          workLine(
+            it,
+            (name) => given[name as keyof typeof given],
+            () => {},
+          ) as Amount
+        const result = work(line)
+        expect(isExact(result) && result.toFraction(), text).toBe(value.toFraction())
+        // Only what is written as a person reads it is written back: a count stands without its noun.
+        const written = writeLine(line, (name) => quantity(given[name as keyof typeof given], 'ratio'))
+          .replaceAll('−', '-')
+          .replaceAll('×', '*')
+          .replaceAll('²', ' ^ 2')
+          .replaceAll('round up', 'ceil')
+          .replaceAll('round down', 'floor')
+          .replaceAll(';', ',')
+        const again = work(readLine(written))
+        expect(isExact(again) && again.toFraction(), `${text}: ${written}`).toBe(value.toFraction())
+      }),
+      { seed: 20_261_128, numRuns: 500 },
+    )
+  })
+
+  it.each([
+    ['sin(30)', 0.5],
+    ['cos(60)', 0.5],
+    ['tan(45)', 1],
+    ['asin(0.5)', 30],
+    ['acos(0.5)', 60],
+    ['asin(1)', 90],
+    ['acos(-1)', 180],
+    ['atan(1)', 45],
+    ['exp(1)', Math.E],
+    ['ln(10)', Math.LN10],
+    ['sinh(1)', 1.1752011936438014],
+    ['cosh(1)', 1.5430806348152437],
+    ['sqrt(2)', Math.SQRT2],
+    ['pi * 2', 6.283185307179586],
+    ['weight(b)', 3],
+    ['fahrenheit(a)', 3.5],
+    ['sum(a)', 3.5],
+  ])('%s is %d, within the error it carries', (text, value) => {
+    const result = work(text)
+    expect(Math.abs(toNumber(result) - value)).toBeLessThanOrEqual((isExact(result) ? 0 : result.error) + 1e-15 * value)
+    if (!isExact(result)) expect(result.error).toBeLessThan(1e-12)
+  })
+
+  // A tenth of a degree either way: the sine lies between those of both ends.
+  it.each([
+    ['sin(x)', 30, 0.1],
+    ['cos(x)', 30, 0.1],
+    ['tan(x)', 30, 0.1],
+    ['asin(x)', 0.5, 0.01],
+    ['acos(x)', 0.5, 0.01],
+    ['asin(x)', 0.999, 0.01],
+    ['acos(x)', -0.999, 0.01],
+    ['atan(x)', 0.2, 0.1],
+    ['exp(x)', 2, 0.1],
+    ['ln(x)', 2, 0.1],
+    ['sinh(x)', 1, 0.001],
+    ['cosh(x)', 1, 0.001],
+  ])('%s of %d give or take %d holds what it is at both ends', (text, x, error) => {
+    const at = (value: Amount): Amount =>
+      workLine(
+        readLine(text),
+        () => value,
+        () => {},
+      ) as Amount
+    const result = at(about(x, error))
+    // A sine is no more than 1.
+    const held = (it: number): number =>
+      text.startsWith('a') && !text.startsWith('atan') ? Math.max(-1, Math.min(1, it)) : it
+    const ends = [x - error, x + error].map((it) => toNumber(at(about(held(it), 1e-9))))
+    if (isExact(result)) throw new Error('it is not exact')
+    for (const end of ends) {
+      const off = Math.abs(end - result.value)
+      expect(off).toBeLessThanOrEqual(result.error * 1.02)
+      expect(result.error).toBeLessThan(off * 3 + 1e-9)
+    }
+  })
+
+  it('has no angle outside −1 to 1, and no whole powers but whole ones', () => {
+    expect(() => work('asin(b)')).toThrow('3 has no angle: it lies outside −1 to 1')
+    expect(() => work('acos(-b)')).toThrow('-3 has no angle')
+    expect(() => work('round(a, pi)')).toThrow('“round(a, pi)”: a mark is exact')
+    expect(() => readLine('2 ^ 1.5')).toThrow('“2 ^ 1.5”: a power must be a whole number')
+  })
+
+  it.each([
+    ['1 +', '“1 +”: the line ends too early at “the end”'],
+    ['(1', '“(1”: expected “)” at “the end”'],
+    ['a b', '“a b”: something is left over at “b”'],
+    ['max(1)', '“max(1)”: “max” takes 2 inputs'],
+    ['ceil(1, 2)', '“ceil(1, 2)”: “ceil” takes 1 inputs'],
+    ['1 ? 2', '“1 ? 2”: something is left over at “?”'],
+    ['? 2', '“? 2”: not arithmetic at “?”'],
+    ['hop(1)', '“hop” is not one of ceil, floor'],
+  ])('%s says what is wrong with it', (text, said) => expect(() => readLine(text)).toThrow(said))
+
+  it('names what it uses once each, and what stands outside its sum', () => {
+    expect(readLine('a + b * a - pi').names).toEqual(['a', 'b'])
+    expect(readLine('a + b').besideSum).toBeNull()
+    expect(readLine('sum(a * b) / c + pi').besideSum).toEqual(['c'])
+    expect(readLine('sum(a) + sum(b) * a').besideSum).toEqual(['a'])
   })
 })
