@@ -234,11 +234,9 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
     const unit = base && powers[power]?.[base]
     return unit ? { unit, next: dotAfter(tokens, from + 1, lower(tokens[from])) } : null
   }
-  if (
-    (word === 'fl' || word === 'fluid') &&
-    /^(oz|ounce|ounces)$/.test(lower(tokens[tokens[at + 1]?.text === '.' ? at + 2 : at + 1]))
-  )
-    return { unit: 'floz', next: (tokens[at + 1]?.text === '.' ? at + 2 : at + 1) + 1 }
+  const behindDot = tokens[at + 1]?.text === '.' ? at + 2 : at + 1
+  if (/^(fl|fluid)$/.test(word) && /^(oz|ounce|ounces)$/.test(lower(tokens[behindDot])))
+    return { unit: 'floz', next: behindDot + 1 }
   const speed = speedAt(tokens, at)
   if (speed) return speed
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
