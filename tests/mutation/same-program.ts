@@ -7,4 +7,17 @@ interface SameProgram {
   readonly why: string
 }
 
-export const sameProgram: readonly SameProgram[] = []
+export const sameProgram: readonly SameProgram[] = [
+  {
+    file: 'engine/quantities/called-by-number.ts',
+    was: 'before !== undefined',
+    is: 'true',
+    why: 'What is glued to something has something before it.',
+  },
+  {
+    file: 'engine/cutting/proof.ts',
+    was: 'known !== undefined',
+    is: 'true',
+    why: 'Nothing is never as much as a number: the other half of the condition is false by itself.',
+  },
+]
