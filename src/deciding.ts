@@ -12,6 +12,7 @@ import {
   runOf,
   sameValue,
   show,
+  toNumber,
   unitNamed,
   vocabulary,
   type Worked,
@@ -23,7 +24,7 @@ import type { Request } from './request.ts'
 
 /** The job with what was told decided, and what is wanted now. */
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
-  const decided = decide(job, withOwed(job, decisionsOf(held)), request.confirms)
+  const decided = decide(job, withSeries(job, withOwed(job, decisionsOf(held))), request.confirms)
   // Something told without a question is an answer, a correction or a what-if: what was wanted last is worked again.
   const moved = (request.acts ?? []).some(({ act }) => ['undo', 'redo', 'turn-to', 'units'].includes(act))
   const goesOn = wants.length === 0 && (held.length > 0 || request.confirms.length > 0 || moved)
@@ -56,6 +57,42 @@ function withOwed(job: Job, decisions: Decision[]): Decision[] {
       return it
     const more = (before as readonly Quantity[]).filter((old) => !value.some((now: Quantity) => sameValue(old, now)))
     return { ...it, value: [...more, ...(value as readonly Quantity[])] }
+  })
+}
+
+const series = [
+  ['plumbDates', 'plumbReadings'],
+  ['readingDates', 'dryingReadings'],
+] as const
+
+/** “And 16 mm on 1 November”: a reading of a later day joins those that were told before; one that is told with the first day anew begins again. */
+function withSeries(job: Job, decisions: Decision[]): Decision[] {
+  const joined = series.flatMap(([days, values]) => {
+    const [now, read] = [days, values].map((word) => decisions.find((it) => it.word === word))
+    const at = read?.at
+    const [before, first] = [days, values].map((word) => job.decisions.find((it) => it.word === word && it.at === at))
+    const [list, old, oldDays] = [read, first, before].map((it) => (Array.isArray(it?.value) ? it.value : [])) as [
+      Quantity[],
+      Quantity[],
+      Quantity[],
+    ]
+    if (list.length === 0 || old.length === 0) return []
+    const newDays = Array.isArray(now?.value) ? (now.value as Quantity[]) : []
+    const isLater =
+      newDays.length === list.length &&
+      oldDays.length === old.length &&
+      toNumber((oldDays.at(-1) as Quantity).amount) < toNumber((newDays[0] as Quantity).amount)
+    // Nothing can be followed from one reading: a second, told alone, stands behind the first.
+    const isSecond = values === 'dryingReadings' && newDays.length === 0 && oldDays.length === 0 && old.length === 1
+    if (!isLater && !(isSecond && list.length === 1)) return []
+    return [
+      { word: values as string, at, value: [...old, ...list] },
+      { word: days as string, at, value: [...oldDays, ...newDays] },
+    ]
+  })
+  return decisions.map((it) => {
+    const more = joined.find(({ word, at }) => word === it.word && at === it.at)
+    return more ? { ...it, value: more.value } : it
   })
 }
 

@@ -1,6 +1,7 @@
 // This file is about what a message said that nothing took: it is named to the person, and no verdict passes over it.
 import {
   type Calculation,
+  calculationNamed,
   inSentence,
   isQuantity,
   problemWith,
@@ -34,7 +35,22 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
           ? sameValue(value, size)
           : bare !== null && value.kind === 'count' && toNumber(value.amount) === bare.valueOf(),
     )
+  // “Just those four”, “9 cm by 9 cm”, “how far out per 100 ft”: it says again what stands beside it, or belongs to the question.
+  const isSaidAgain = (it: Tagged): boolean => {
+    const before = said.slice(Math.max(0, it.start - 12), it.start)
+    const isCounted = /\b(those|these|all|them|the)\s+$/i.test(before) && it.bare?.d === 1n
+    const isSecond = /(\bby|x|×)\s*$/i.test(before) && it.quantity !== null
+    const isHundred =
+      /\b(per|every|in)\s+$/i.test(before) && request.wants.some(({ word }) => word === 'offsetPerHundred')
+    const isSame = ({ value }: { readonly value: unknown }): boolean =>
+      isQuantity(value as Quantity) &&
+      (it.quantity
+        ? sameValue(value as Quantity, it.quantity)
+        : (value as Quantity).kind === 'count' && toNumber((value as Quantity).amount) === it.bare?.valueOf())
+    return isHundred || ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))
+  }
   const used = (it: Tagged): boolean =>
+    isSaidAgain(it) ||
     (request.acts ?? []).some(({ name }) => name?.includes(it.said)) ||
     isExplained(it) ||
     request.told.some(
@@ -42,7 +58,8 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     ) ||
     // "4x4s, actual 3 1/2 in": the name says again what the size said.
     (it.section !== undefined &&
-      held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)))
+      (held.some((other) => isQuantity(other.value) && sameValue(other.value, it.section?.width ?? null)) ||
+        isOnlyName(it, request)))
   // "between two walls", "the one by the drive": a small number in words is seldom a measure that somebody missed.
   // A date or an hour tells when, and few questions hang on it, but for those about dates; 811 is who to call.
   const isAboutDates = held.some((it) => isQuantity(it.value) && it.value.kind === 'date')
@@ -67,6 +84,12 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
       said.slice(0, it.start),
     )
   return readings.filter((it) => !used(it) && !isName(it) && !isTurnOfPhrase(it) && !countsList(it, words))
+}
+
+/** “Six foot 4x4s”, where no side of a stick is asked: what the stick is called decides nothing. */
+function isOnlyName({ section }: Tagged, { calculation }: Request): boolean {
+  const needs = Object.values((calculation && calculationNamed(calculation)?.needs) || {})
+  return section !== undefined && needs.length > 0 && needs.every((it) => !it.ofStick && !it.otherSide)
 }
 
 /** A verdict that might have been another with what was not understood says neither yes nor that nothing fails. */

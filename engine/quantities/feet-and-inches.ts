@@ -117,6 +117,27 @@ export function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found 
   }
 }
 
+const beforeTape =
+  /^(got|get|gets|measured|measure|remeasured|taped|retaped|reads|read|diagonals?|diag|is|was|now|it|came|to|and)$/
+const isAboutTape = /^(got|get|gets|measured|measure|remeasured|taped|retaped|diagonals?|diag|tape)$/
+
+/** “Retaped it 40 1”, “I got 15 1 and a half”: what a long tape was read at, in feet and inches, and nothing behind it that the second number could count. */
+export function taped(tokens: readonly Scanned[], at: number, feet: NumberRead, metric: boolean): Found | null {
+  const isWhole = tokens[at]?.sort === 'digits' && feet.next === at + 1 && feet.value.d === 1n
+  const inches = isWhole && tokens[feet.next]?.sort === 'digits' ? numberAt(tokens, feet.next, false) : null
+  if (metric || !inches || feet.value.compare(5) < 0 || inches.value.compare(12) >= 0) return null
+  const follower = lower(tokens[inches.next])
+  const ends =
+    tokens[inches.next] === undefined || tokens[inches.next]?.sort === 'sign' || /^(and|not|now|so)$/.test(follower)
+  if (!ends || !beforeTape.test(lower(tokens[at - 1])) || !tokens.some((it) => isAboutTape.test(lower(it)))) return null
+  return {
+    next: inches.next,
+    quantity: quantity(feet.value.add(inches.value.div(12)), 'ft'),
+    bare: null,
+    note: 'two numbers side by side are read as feet and inches',
+  }
+}
+
 /** "Five-four" is a board of five quarters. */
 const isFiveQuarter = (first: NumberRead, second: NumberRead): boolean =>
   first.value.equals(5) && second.value.equals(4)

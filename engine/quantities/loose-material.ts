@@ -12,9 +12,10 @@ export const isLoose = (token: Scanned | undefined): boolean => loose.has(lower(
 
 /** A yard of loose material is a cubic yard; a yard of anything else is three feet. */
 export function looseYard(tokens: readonly Scanned[], value: Fraction, unit: UnitRead): Found | null {
-  if (unit.unit !== 'yd' || lower(tokens[unit.next]) !== 'of') return null
+  if (unit.unit !== 'yd') return null
   const of = [tokens[unit.next + 1], tokens[unit.next + 2], tokens[unit.next + 3]]
-  return of.some(isLoose)
+  const isOf = lower(tokens[unit.next]) === 'of' && of.some(isLoose)
+  return isOf || holds.test(lower(tokens[unit.next]))
     ? {
         next: unit.next,
         quantity: quantity(value, 'yd3'),
@@ -23,6 +24,8 @@ export function looseYard(tokens: readonly Scanned[], value: Fraction, unit: Uni
       }
     : null
 }
+// “A 10 yard dumpster”, “a six yard skip”.
+const holds = /^(dumpsters?|skips?|rolloffs?)$/
 const loose = new Set([
   'stone',
   'gravel',

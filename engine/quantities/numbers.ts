@@ -380,3 +380,11 @@ export function spokenFractionAfter(tokens: readonly Scanned[], at: number): { v
   if (first === 'half' || first === 'quarter') return { value: new Fraction(1, parts[first] as number), next: from + 1 }
   return null
 }
+
+/** “Five eighths”, “a sixteenth”: nobody shares in such parts, they are on the tape. So is “three quarter”, unless something is so far done, or stones are so large. */
+export function isOnTape(tokens: readonly Scanned[], { value, next }: NumberRead): boolean {
+  const [last, after] = [lower(tokens[next - 1]), lower(tokens[next])]
+  const isQuarter = last === 'quarter' && value.n > 1n && !isStoneSize.test(after)
+  return after !== 'of' && (isQuarter || [8n, 16n, 32n, 64n].includes(value.d))
+}
+const isStoneSize = /^(clear|clean|minus|stone|gravel|crushed|rock|chips?|ballast|angular|full|done|empty|way)$/

@@ -1,14 +1,14 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
 import { isPartOfName, skipName } from './called-by-number.ts'
-import { spreadOf } from './coverage.ts'
+import { bareSpread, spreadOf } from './coverage.ts'
 import { type DayAndMonth, dateAt, dayAndMonthAt, inYearOf, isDateOrTime } from './dates.ts'
 import { firmnessOf } from './firmness.ts'
-import { endsMeasure, feetSpoken, fractionBehind, inchesAfter } from './feet-and-inches.ts'
+import { endsMeasure, feetSpoken, fractionBehind, inchesAfter, taped } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
 import { barePriceAt, endsMoney, inQuotes, moneyAt } from './money.ts'
-import { type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
+import { isOnTape, type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { forEach, oneInSoMany } from './inclines.ts'
 import { centimetresAfter, minutesAfter } from './in-two-units.ts'
 import { less, quantity } from './quantity.ts'
@@ -224,7 +224,8 @@ function measured(
   // "8+ ft": so many at least, which its firmness says.
   const hasPlus = tokens[next]?.text === '+' && tokens[next]?.glued && tokens[next + 1]?.sort === 'word'
   const unit = unitAfter(tokens, isPart ? article + 1 : hasPlus ? next + 1 : next, metric, value.d !== 1n)
-  if (!unit) return bareNumber(tokens, at, number)
+  if (!unit)
+    return taped(tokens, at, number, metric) ?? bareSpread(tokens, at, number) ?? bareNumber(tokens, at, number)
   const incline = forEach(tokens, value, unit)
   if (incline) return incline
   if (unit.unit === 'yd') {
@@ -422,7 +423,7 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
       number.next === at + 1 &&
       (!tokens[number.next] ||
         /^(of|another|way|thing|side|end|day|more|by|at|that|is|on|i|in|can|for|to|and|or|if|,|\.|\?|!)$/.test(after) ||
-        /^(which|this|that|the|no|each|any|every|other)$/.test(lower(tokens[at - 1])))
+        /^(which|this|that|the|no|each|any|every|other|another)$/.test(lower(tokens[at - 1])))
     )
       return null
     if (number.hasFraction) {
@@ -431,9 +432,8 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
       const isOfNumber =
         after === 'of' &&
         (tokens[number.next + 1]?.sort === 'digits' || /^(that|it|this)$/.test(lower(tokens[number.next + 1])))
-      // “Five eighths”, “a sixteenth”: nobody shares in such parts, they are on the tape.
-      const isOnTape = after !== 'of' && [8n, 16n, 32n, 64n].includes(number.value.d)
-      if (fraction) return isOfNumber || isOnTape ? { next: number.next, quantity: null, bare: number.value } : null
+      if (fraction)
+        return isOfNumber || isOnTape(tokens, number) ? { next: number.next, quantity: null, bare: number.value } : null
       // "seven ten and 3/8" stays with feet and inches only when two numbers stand side by side.
     }
     const inches = feetSpoken(tokens, number)

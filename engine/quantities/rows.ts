@@ -42,6 +42,8 @@ function isPairOfSizes(read: readonly Reading[], first: number, text: string): b
   // A few words are enough: looking over the whole message for every pair would take ever longer.
   const start = read[first]?.start ?? 0
   const before = text.slice(Math.max(0, start - 40), start)
+  // “RH around 65 and 68F”: a share of the air, and how warm it is.
+  if (/\b(rh|humidity)\s+(?:(?:is|of|at|around|about|near)\s+)?$/i.test(before)) return false
   return (
     large <= small * 2 &&
     !/\b(posts?|sides?|bays?|gates?|corners?|holes?|stakes?|marks?|points?|numbers?|no\.?|#)\s*$/i.test(before)

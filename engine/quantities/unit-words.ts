@@ -244,7 +244,7 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
     return { unit: 'galUK', next: at + 2 }
   const named = namedApart(tokens, at)
   if (named) return named
-  if (metric && (word === 'cube' || word === 'cubes')) return { unit: 'm3', next: at + 1 }
+  if (/^cubes?$/.test(word) && (metric || tokens.some(isMetricWord))) return { unit: 'm3', next: at + 1 }
   // A newton is a capital: a small n is a number of something.
   if (token.text === 'N') return moment(tokens, at, 'N', 'm', 'N-m')
   if (token.text === 'Nm') return { unit: 'N-m', next: at + 1 }
@@ -282,9 +282,9 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   }
 }
 
+const isMetricWord = (it: Scanned): boolean => /^(mm|cm|m|metres?|meters?|l|litres?|liters?|kg|kilos?)$/.test(lower(it))
 const powerBehind = tableOf<'square' | 'cubic'>({ squared: 'square', cubed: 'cubic' })
 const isHyphen = (token: Scanned | undefined): boolean => token?.text === '-' && token.glued
-
 /** Units with a word before them that says which: "linear feet", "US gallons", "metric tons", "short tons". */
 function namedApart(tokens: readonly Scanned[], at: number): UnitRead | null {
   const word = lower(tokens[at])
@@ -354,16 +354,16 @@ const perVolume = tableOf<Readonly<Record<string, string>>>({
   kg: { m3: 'kg/m3', m: 'kg/m' },
 })
 
-/** "square feet a gallon", "m² per litre", "lb/ft3". */
+/** "square feet a gallon", "m² per litre", "square feet for gallon", "lb/ft3". */
 function perUnit(tokens: readonly Scanned[], read: UnitRead, metric: boolean): UnitRead | null {
   const below = perVolume[read.unit]
   if (!below) return null
-  const joint = lower(tokens[read.next])
+  const [joint, article] = [lower(tokens[read.next]), lower(tokens[read.next + 1])]
   const from =
-    joint === '/' || joint === 'per' || joint === 'a' || joint === 'each'
-      ? read.next + 1
-      : joint === 'to' && /^(a|the)$/.test(lower(tokens[read.next + 1]))
-        ? read.next + 2
+    /^(per|for|to|in)$/.test(joint) && /^(a|the|one|each|every)$/.test(article)
+      ? read.next + 2
+      : /^(\/|per|a|an|each|every|for)$/.test(joint)
+        ? read.next + 1
         : -1
   if (from < 0) return null
   const under = oneUnit(tokens, from, metric)

@@ -284,7 +284,6 @@ export const stripStone = word<'volume'>('stripStone', {
       'how much river rock',
       'decorative stone',
       'stone along the fence',
-      'how much pea gravel',
     ],
   },
 })

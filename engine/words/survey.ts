@@ -158,7 +158,10 @@ export const offsetPerHundred = word<'length'>('offsetPerHundred', {
   units: { imperial: 'in', metric: 'mm' },
   measure: 'How far the fence would run off in a hundred feet (30.48 m).',
   ask: 'How far off is that in a hundred feet?',
-  called: { names: ['offset per hundred'], asks: ['how far off in 100', 'how far off over'] },
+  called: {
+    names: ['offset per hundred'],
+    asks: ['how far off in 100', 'how far off over', 'out per', 'out in every', 'off per'],
+  },
 })
 
 export const diagonals = word<'length'>('diagonals', {

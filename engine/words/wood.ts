@@ -127,6 +127,7 @@ export const moistureLimit = word<'percent'>('moistureLimit', {
       'max moisture',
       'must be under',
       'must be below',
+      'target',
       'manufacturer',
       'under',
       'paint says',

@@ -110,7 +110,7 @@ const mostRemembered = 5000
 
 // Everyday words that stand one letter from a word of the trade, and mean themselves.
 const ordinary = new Set(
-  'there these those where whose while which white write story stone store stand start state place plane close clean clear great green board bored beard paint point print plant quiet quick three throw think thing thick thank house horse hours other under sound round pound found hound mound boats coats posts costs lasts lists rains rails gates dates rates plain table cable stain train brain wider water later after never above about again being bring doing going count could would should pickle packet bucket socket pocket weight height eight right light night might sight'
+  'tipped there these those where whose while which white write story stone store stand start state place plane close clean clear great green board bored beard paint point print plant quiet quick three throw think thing thick thank house horse hours other under sound round pound found hound mound boats coats posts costs lasts lists rains rails gates dates rates plain table cable stain train brain wider water later after never above about again being bring doing going count could would should pickle packet bucket socket pocket weight height eight right light night might sight'
     .split(' ')
     .map(stem),
 )

@@ -56,7 +56,7 @@ import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.t
 import { messageOf, type Token } from './stems.ts'
 import { whatItIsAbout } from './subject.ts'
 import { wantsIn } from './wants.ts'
-import { chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
+import { atKind, chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { type Either, sortOf, type Taught, taughtReading } from './taught/read.ts'
 import { isUnmetChange, saysAnew } from './said-anew.ts'
@@ -102,9 +102,10 @@ function readAnew(all: Heard): Request {
   const byRules = runsIn(message, heard.job)
   const walking =
     points.length === 0 && !isSort('advice', 0.5) ? walkReading(looked, isAsked(message), byRules) : undefined
-  const sum = walking ? taughtReading(looked, sort) : undefined
-  const walk = walking === 'torn' || isOneSum(heard.job, sum) ? undefined : walking
-  const runs = walk ? [] : byRules
+  const sum = walking || /side by side/i.test(heard.said) ? taughtReading(looked, sort) : undefined
+  const isOne = isOneSum(heard.job, sum)
+  const walk = walking === 'torn' || isOne ? undefined : walking
+  const runs = walk || isOne ? [] : byRules // bricks side by side are no side of a fence
   const stretches = stretchesByRun(message, runs)
   const { wants: asked, spent } = saysAnew(heard, message, hits)
     ? { wants: [], spent: [] }
@@ -245,7 +246,7 @@ function readAnew(all: Heard): Request {
       ? isSort('sum', 0) || isSort('told', 0)
       : isSort('sum', 0.6) && asks.length === 0 && meant === undefined)
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
-  const taught = tried && isOfKinds(tried.calculation, heard, places) ? undefined : tried
+  const taught = tried && !isOfKinds(tried, heard, places) ? atKind(tried, heard, places) : undefined
   const which = taught ? chosenReading(taught, { meant, bound, loose, context, asks }, heard) : 'own'
   if (taught && which === 'torn' && notesIn(message).length === 0 && danger.length === 0)
     return taught.doubtful

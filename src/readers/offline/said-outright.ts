@@ -9,6 +9,7 @@ import { knownIn } from './feeds.ts'
 import { changedTo } from './fits.ts'
 import { cuesIn } from './lexicon.ts'
 import { namedAfter } from './named-after.ts'
+import { isDeepAsStone, saidBeside } from './said-beside.ts'
 import { stem, type Token } from './stems.ts'
 
 /** What a message says outright of the words of a calculation. */
@@ -27,6 +28,7 @@ export function saidOutright(message: readonly Token[], needs: Readonly<Record<s
     ...timesIn(message, needs, job),
     ...cutsIn(message, needed),
     ...diagonalsIn(message, needed),
+    ...saidBeside(message, needs, job),
     ...namedAfter(message, needs, new Set(job.asked.map((it) => it.word))),
   ]
 }
@@ -53,7 +55,9 @@ const reach = 3
 /** “Four posts, 24 in deep”, where holes of one kind are spoken of: how deep they are. */
 export function depthOfHoles(message: readonly Token[], needs: Readonly<Record<string, Word>>): Bound[] {
   const [reading, more] = message.flatMap((it, i) => (it.reading && isDeep(message, i) ? [it.reading] : []))
-  return needs.holeDepth && reading && !more ? [{ reading, word: 'holeDepth', at: yard, score: weight.byPlace }] : []
+  if (!needs.holeDepth || !reading || more) return []
+  const word = isDeepAsStone(reading, needs) ? 'stoneDepth' : 'holeDepth'
+  return [{ reading, word, at: yard, score: weight.byPlace }]
 }
 
 /** “24 in deep”: as deep as the holes, unless what lies in them stands beside it. */

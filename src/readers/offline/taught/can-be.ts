@@ -26,17 +26,35 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
   const noGate = !speaksOfGates(looked)
   const isOutside = tellsOutside(looked.message)
   const isPrice = isPriceSaid(looked.message, reading)
+  const behind = looked.message[looked.message.findIndex((it) => it.tag === reading.tag) + 1]?.stem ?? ''
+  const isAcross = reading.bare !== null && /^(across|wide|deep|tall|thick|diameter)$/.test(behind)
+  const isStick =
+    /footers?$/i.test(reading.said) ||
+    (reading.quantity?.kind === 'length' && /^\s+(?:fence\s+)?posts\b/i.test(looked.heard.said.slice(reading.end)))
+  const before = looked.message[looked.message.findIndex((it) => it.tag === reading.tag) - 1]?.stem ?? ''
+  const isPer = /^(per|every)$/.test(before) && reading.quantity?.kind === 'length'
+  const isOfHole = /^(hole|auger|posthole)$/.test(behind)
   return (word, needed) =>
     !(isOutside && ofInsides.has(word.name)) &&
     !(isPrice && word.kind !== 'money') &&
     !(isIdle && word.kind !== 'count') &&
     !(isCentred && word.kind === 'length' && !measuredToCentres.has(word.name)) &&
     !(noGate && ofGates.has(word.name)) &&
+    // “An 8 footer” is bought as long, “12 across” counts nothing, and a “10 inch hole” has no such stone in it.
+    !(isStick && ofGround.has(word.name)) &&
+    !(isAcross && word.kind === 'count') &&
+    !(isOfHole && inHole.has(word.name)) &&
+    !(isPer && word.name === 'measuredDiagonal') &&
     (fits(word, needed) ||
       // A stick called by its size is any of its sides, where it has such a side.
       (section !== undefined && word.ofStick !== undefined && hasSide(word, section, needed)) ||
       (isFree && word.kind !== 'count' && fittedReading(word, reading, system) !== undefined))
 }
+
+const ofGround = new Set(
+  'holeDepth holeDiameter stoneDepth frostDepth officeDepth codeDepth embedment postAbove'.split(' '),
+)
+const inHole = new Set('stoneDepth concreteUnder postWidth postAbove'.split(' '))
 
 /** “Price is 11.20 a length”, “prices 5.10, 6.60 and 8.20”: a number behind that word, or in a row of such, is money. */
 function isPriceSaid(message: readonly Token[], { tag, bare }: Tagged): boolean {

@@ -25,20 +25,53 @@ import type { Taught } from './read.ts'
 const isPriceOfEach = ({ quantity, end }: Tagged, { said }: Heard): boolean =>
   quantity?.kind === 'money' && /^\s*(each|apiece|a piece)\b/i.test(said.slice(end))
 
+/** “3/8 out on 4/12/2024, 5/8 out on 4/10/2025”: a day beside each reading, and no other day. */
+const followsOverTime = ({ said, readings }: Heard): boolean =>
+  /\b(plumb|lean|leans|leaning|leant|tilt|tilted|tilting|out (?:on|over|in)|moving|moved|creep|creeping)\b/i.test(
+    said,
+  ) &&
+  readings.filter((it) => it.quantity?.kind === 'date').length <
+    readings.filter((it) => it.quantity?.kind === 'length' || it.bare !== null).length + 1
+
 const mostTaught = 24
 /** Whether the taught reading may try a message: no table and no readings by their dates, which have readers of their own. */
 export const isPlain = (heard: Heard): boolean =>
   heard.readings.length <= mostTaught &&
   // A price by the measure, and several days of the calendar, too.
   heard.readings.every((it) => !it.per && !isPriceOfEach(it, heard)) &&
-  heard.readings.filter((it) => it.quantity?.kind === 'date').length <= 1 &&
+  (heard.readings.filter((it) => it.quantity?.kind === 'date').length <= 1 || followsOverTime(heard)) &&
   !/\t|\n[^\n]*\d[^\n]*\n/.test(heard.said) &&
   hoursInTable(heard).bound.length === 0 &&
-  readingsByDate(heard) === undefined
+  (readingsByDate(heard) === undefined || followsOverTime(heard))
 
-/** Whether a calculation is worked for posts of one kind apart from others: where they are named, or were, the vocabulary says which. */
-export const isOfKinds = ({ needs }: Calculation, { job }: Heard, places: readonly PlaceSaid[]): boolean =>
-  needs.posts !== undefined && (places.length > 0 || job.decisions.some((it) => it.at !== yard))
+/**
+ * Whether a calculation is worked for posts of one kind apart from others: where they are named, or were, the vocabulary says which.
+ * “Concrete for the two gate posts, holes 12 in and 36 deep” tells all of one sum, and speaks of no others.
+ */
+export function isOfKinds(
+  { calculation, missing, bound }: Taught,
+  { job }: Heard,
+  places: readonly PlaceSaid[],
+): boolean {
+  if (calculation.needs.posts === undefined) return false
+  if (job.decisions.some((it) => it.at !== yard)) return true
+  const kinds = new Set(places.map((it) => it.place))
+  const isWhole = missing === 0 && ownWords.every((it) => bound.some(({ word }) => word === it))
+  return kinds.size > 1 || (kinds.size === 1 && !isWhole)
+}
+const ownWords = ['posts', 'holeDiameter', 'holeDepth']
+
+/** The same reading, where it speaks of posts of one kind: so many of them, and what is asked is asked of them. */
+export function atKind(taught: Taught, { job }: Heard, places: readonly PlaceSaid[]): Taught {
+  const at = places[0]?.place
+  if (at === undefined || !taught.bound.some((it) => it.word === 'posts')) return taught
+  const asks = taught.asks.length > 0 ? taught.asks : job.wanted.filter((it) => taught.calculation.gives[it.word])
+  return {
+    ...taught,
+    asks: asks.map(({ word }) => ({ word, at })),
+    bound: taught.bound.map((it) => (it.word === 'posts' ? { ...it, at } : it)),
+  }
+}
 
 /** What the reading by the vocabulary alone came to. */
 interface Own {

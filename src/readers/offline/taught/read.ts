@@ -131,7 +131,11 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
     loose: only ? loose.filter((it) => it !== only.reading) : loose,
     missing: missing.filter((it) => it.name !== only?.word).length,
     sure: surenessOf(
-      { ...best, left: best.left.filter((it) => it.change?.way !== 'times') },
+      {
+        ...best,
+        bound: best.bound.filter((it) => !isOutright(it)),
+        left: best.left.filter((it) => it.change?.way !== 'times' && !outright.some(({ reading }) => reading === it)),
+      },
       asks.length > 0 ? readings : [],
     ),
   }
@@ -172,7 +176,11 @@ const eitherOf = ({ reading, word, next }: Binding, { needs }: Calculation): Eit
 /** Where it asks for nothing new it does not matter by which calculation it is read. */
 function surenessOf({ calculation, bound, left, score }: Reading, others: readonly Reading[]): number {
   const all = sumOf(others, score)
-  const sizes = bound.map(({ word, sure }) =>
+  // “9 cm by 9 cm” says one thing twice: the surer of the two counts.
+  const isTwin = ({ word, sure, reading }: Binding): boolean =>
+    !calculation.needs[word]?.list && bound.some((it) => it.word === word && it.reading !== reading && it.sure > sure)
+  const own = bound.filter((it) => !isTwin(it))
+  const sizes = own.map(({ word, sure }) =>
     Math.log(sure === 0 || !calculation.needs[word] ? byItself : 1 / (1 + Math.exp(-sure))),
   )
   return (
@@ -253,6 +261,7 @@ function heightIn({ heard }: Looked, { calculation }: Reading): Bound[] {
 const strict = ({ word, reading }: Binding, { needs }: Calculation): string =>
   word === 'widestGap' && reading.firmness === 'less-than' && needs.sphere ? 'sphere' : word
 
+const wholeFrom = 4
 // A second thing is asked for too where it is so likely, and where the message has so much room for two.
 const secondToo = 0.25
 
@@ -260,7 +269,7 @@ const secondToo = 0.25
 function resultsOf(
   looked: Looked,
   sort: Sort,
-  { calculation, bound }: Reading,
+  { calculation, bound, missing, left }: Reading,
   talk: readonly string[],
 ): readonly string[] {
   const { job } = looked.heard
@@ -282,7 +291,9 @@ function resultsOf(
   const answersUs = bound.length > 0 && bound.every(({ word }) => job.asked.some((it) => it.word === word))
   if (answersUs && goesOn && !isAsked(looked.message)) return []
   // A message at the beginning of a talk that only tells asks nothing yet.
-  if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0) return []
+  // But where it tells all that a sum needs, and nothing else, the sum is what it is told for.
+  const isWhole = missing.length === 0 && left.length === 0 && bound.length >= wholeFrom
+  if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0 && !isWhole) return []
   return asked.length > 0 ? asked : calculation.headlines.slice(0, 1)
 }
 
@@ -368,7 +379,7 @@ function optionTold(looked: Looked, word: Word, bound: readonly Binding[]): Told
   const size = bound.find(({ reading }) => [message[from - 1], message[from]].some((it) => it?.tag === reading.tag))
   if (size && to - from <= 1 && thingOf(size.word) !== thingOf(word.name)) return []
   // “Trees, not open country”: that is what it is not, and the vocabulary says what is meant.
-  if (/^(no|not|nowhere|never)$/.test(message[from - 1]?.stem ?? '')) return []
+  if (/^(no|not|nowhere|never|isn't|aren't|wasn't|ain't|hasn't|haven't)$/.test(message[from - 1]?.stem ?? '')) return []
   const quote = quoted(heard.said, message, from, to + 1)
   return [{ word: word.name, at: yard, from: { tag: null, quote, option: said.option, usual: null } }]
 }
