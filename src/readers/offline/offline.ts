@@ -56,9 +56,18 @@ import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.t
 import { messageOf, type Token } from './stems.ts'
 import { whatItIsAbout } from './subject.ts'
 import { wantsIn } from './wants.ts'
-import { atKind, chosenReading, hasAllSides, isOfKinds, isOneSum, isPlain, isWholeSum } from './taught/choose.ts'
+import {
+  atKind,
+  chosenReading,
+  hasAllSides,
+  isOfKinds,
+  isOneSum,
+  isPlain,
+  isWholeSum,
+  tornOf,
+} from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
-import { type Either, sortOf, type Taught, taughtReading } from './taught/read.ts'
+import { sortOf, taughtReading } from './taught/read.ts'
 import { isUnmetChange, saysAnew } from './said-anew.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
@@ -438,14 +447,3 @@ const atBay = (want: Wanted, bay: string | undefined): Wanted =>
   bay && ofBays.has(want.word)
     ? { word: want.word.startsWith('picketsHung') || want.word === 'picketsToBuy' ? 'pickets' : want.word, at: bay }
     : want
-
-/** What is told and asked beside the quantity that the person is asked about. */
-const tornOf = (
-  { asks, bound, chosen, calculation }: Taught,
-  either: Either,
-): Pick<Request, 'told' | 'wants' | 'calculation' | 'either'> => ({
-  told: [...inOrder(bound.filter((it) => it.reading.tag !== either.tag)).map(fromTag), ...chosen],
-  wants: [...asks],
-  calculation: calculation.name,
-  either: [either],
-})

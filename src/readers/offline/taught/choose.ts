@@ -9,8 +9,9 @@ import {
   type Wanted,
   yard,
 } from '../../../../engine/index.ts'
+import type { Request } from '../../../request.ts'
 import type { Heard, Tagged } from '../../reader.ts'
-import type { Bound } from '../bound.ts'
+import { type Bound, fromTag, inOrder } from '../bound.ts'
 import { thatGiveAll } from '../calculations-by-word.ts'
 import { readingsByDate } from '../dated-readings.ts'
 import { hoursInTable } from '../hour-table.ts'
@@ -19,7 +20,7 @@ import type { Token } from '../stems.ts'
 import { countsList } from '../fits.ts'
 import { isFed } from '../feeds.ts'
 import { isLater } from './features.ts'
-import type { Taught } from './read.ts'
+import type { Either, Taught } from './read.ts'
 
 /** “At $6.48 each”: things are priced, and have a reader of their own. */
 const isPriceOfEach = ({ quantity, end }: Tagged, { said }: Heard): boolean =>
@@ -169,3 +170,14 @@ export const isOneSum = (job: Job, sum: Taught | undefined): boolean =>
   isWholeSum(sum) &&
   !sum.calculation.needs.fenceSides &&
   !sum.calculation.needs.runLength
+
+/** What is told and asked beside the quantity that the person is asked about. */
+export const tornOf = (
+  { asks, bound, chosen, calculation }: Taught,
+  either: Either,
+): Pick<Request, 'told' | 'wants' | 'calculation' | 'either'> => ({
+  told: [...inOrder(bound.filter((it) => it.reading.tag !== either.tag)).map(fromTag), ...chosen],
+  wants: [...asks],
+  calculation: calculation.name,
+  either: [either],
+})
