@@ -240,8 +240,6 @@ function oneUnit(tokens: readonly Scanned[], at: number, metric: boolean): UnitR
   const speed = speedAt(tokens, at)
   if (speed) return speed
   if (word === 'per' && lower(tokens[at + 1]) === 'cent') return { unit: 'percent', next: at + 2 }
-  if (/^(imperial|imp|uk)$/.test(word) && others[lower(tokens[at + 1])] === 'gal')
-    return { unit: 'galUK', next: at + 2 }
   const named = namedApart(tokens, at)
   if (named) return named
   if (/^cubes?$/.test(word) && (metric || tokens.some(isMetricWord))) return { unit: 'm3', next: at + 1 }
@@ -295,6 +293,7 @@ function namedApart(tokens: readonly Scanned[], at: number): UnitRead | null {
     return length ? { unit: length, next: from + 1 } : null
   }
   const weight = others[next]
+  if (/^(imperial|imp|uk)$/.test(word) && weight === 'gal') return { unit: 'galUK', next: from + 1 }
   if (word === 'us' && /^(gal|qt|ton)$/.test(weight ?? '')) return { unit: weight as string, next: from + 1 }
   if (word === 'metric' && (weight === 'ton' || weight === 'tonne')) return { unit: 'tonne', next: from + 1 }
   return word === 'short' && weight === 'ton' ? { unit: 'ton', next: from + 1 } : null
