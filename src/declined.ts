@@ -1,6 +1,7 @@
 // This file is about what is said when a message, or part of it, is not answered.
 import { type CautionCode, subjects } from '../engine/index.ts'
 import { dangersOf } from './readers/offline/declines.ts'
+import { whoElseKnows } from './readers/offline/outside.ts'
 import type { Request } from './request.ts'
 
 type Decline = Request['declines'][number]
@@ -11,7 +12,12 @@ export function whyDeclined(decline: Decline): string {
     case 'dangerous':
       return `I will not help with this, because it can hurt someone${decline.quote ? `: “${decline.quote}”` : ''}. ${saferWay(decline.quote)}`
     case 'off-trade':
-      return 'That is outside what I know. I work on wooden picket fences and their gates, and nothing else.'
+      return [
+        'That is outside what I know. I work on wooden picket fences and their gates, and nothing else.',
+        whoElseKnows(decline.quote),
+      ]
+        .filter((it) => it !== undefined)
+        .join(' ')
     case 'small-talk':
       return `Ask me about your fence, in your own words. ${whatCanBeAsked()}`
     case 'not-yet':

@@ -124,6 +124,12 @@ function jobAfter(job: Job, turn: Turn, { heard }: Looked, marked: Lesson['meant
   return { ...decided, wanted, named: decided.named ?? job.named, results: [...job.results, ...answered] }
 }
 
+/** A talk that has come to a calculation. */
+function talkOf(name: string): Job {
+  const headlines = calculationNamed(name)?.headlines ?? []
+  return { ...newJob, named: name, wanted: headlines.slice(0, 1).map((word) => ({ word, at: yard })) }
+}
+
 function heardAs(said: string, job = newJob): Looked {
   const heard = hear(said, job)
   return look(heard, messageOf(heard).map(forgiven))
@@ -194,6 +200,11 @@ export function weightsTaught(folder: string): Weights {
     ...talks.flatMap((it) => it.kinds),
     ...examples.map(({ looked }) => ({ looked, kind: 'sum' as const })),
     ...notes.flatMap(({ asks }) => asks.map((it) => ({ looked: heardAs(it), kind: 'advice' as const }))),
+    ...notes.flatMap(({ onward = [] }) =>
+      onward.flatMap(({ after, asks }) =>
+        asks.map((it) => ({ looked: heardAs(it, talkOf(after[0] as string)), kind: 'advice' as const })),
+      ),
+    ),
   ]
   const sides = join(folder, '../walk')
   const walks = readdirSync(sides)

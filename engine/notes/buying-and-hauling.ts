@@ -40,6 +40,14 @@ export const buyingAndHauling: readonly Note[] = [
     asks: [
       'How do I tie down long boards on the truck?',
       'rails stick out of the truck bed, long boards, do I need a flag?',
+      'can I strap them to a roof rack?',
+      'how do i get long boards home in a small car?',
+    ],
+    onward: [
+      {
+        after: ['load-overhang', 'haul-trips', 'deliver-or-haul'],
+        asks: ['how do i tie it down?', 'do i need a flag?', 'what do i do about that?'],
+      },
     ],
     from: 'common practice, no source',
     cautions: [],
@@ -53,7 +61,18 @@ export const buyingAndHauling: readonly Note[] = [
       'spare|extra|waste buy|buying|order|ordering|need picket|rail|boards|lumber|post should|worth|good|allow|necessary',
       'return unused|leftover|unopened bags|boards|picket',
     ],
-    asks: ['Should I buy extra pickets?', 'is it worth ordering some spare boards?'],
+    asks: [
+      'Should I buy extra pickets?',
+      'is it worth ordering some spare boards?',
+      'how much waste should I allow?',
+      'what is a fair waste allowance?',
+    ],
+    onward: [
+      {
+        after: ['packs', 'lengths-bill', 'cut-plan', 'picket-count', 'bill', 'take-off', 'pickets-of-fence'],
+        asks: ['should i get a few more?', 'do i need spares?', 'how many extra?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: [],
   },
@@ -78,7 +97,30 @@ export const buyingAndHauling: readonly Note[] = [
       'contractor|installer deposit|trust|questions fence|before|hire|hiring|quote',
     ],
     asks: ['Is this contractor quote fair, what should it include?', 'a fence quote seems too cheap, what is missing?'],
+    onward: [
+      {
+        after: ['compare-quotes', 'quote-by-length', 'price-range', 'cost-of-length'],
+        asks: ['is that fair?', 'which one should i take?', 'what should it include?', 'is that a lot?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: ['utilities'],
+  },
+  {
+    name: 'boards-in-a-bundle',
+    title: 'How many come in a bundle or a lift',
+    text: 'There is no one number: each mill bundles by its own habit, by size and length, and yards break bundles. Ask the yard how many are in theirs, whether it is sold broken, and what returns cost. The tag on the bundle often says it. For few bays, pick boards singly.',
+    called: [
+      'many boards|board|pickets|picket|2x4|lumber|studs|rails bundle|lift|unit|pallet|pack',
+      'bundle|lift|unit|pallet how|many',
+    ],
+    asks: [
+      'How many boards are in a bundle?',
+      'how many pickets come on a pallet?',
+      'how many rails are in a lift or a unit?',
+      'does the yard sell rails by the bundle?',
+    ],
+    from: 'common practice, no source',
+    cautions: ['lifting'],
   },
 ]

@@ -61,7 +61,18 @@ export const finish: readonly Note[] = [
       'grain seal|sealing|sealed|paint|stain|coat|finish|prime end|bottom|top',
       'end|bottom seal|sealing|sealed|prime picket|board',
     ],
-    asks: ['Do I have to paint both sides of the pickets?', 'should i seal the end grain at the bottom of the boards?'],
+    asks: [
+      'Do I have to paint both sides of the pickets?',
+      'should i seal the end grain at the bottom of the boards?',
+      'do the bottoms of the boards need a coat as well?',
+      'does the end grain want stain too?',
+    ],
+    onward: [
+      {
+        after: ['finish-quantity', 'finish-area', 'painting-by-area', 'painting-hours'],
+        asks: ['do the ends need it too?', 'both sides?', 'the backs as well?', 'ends too?'],
+      },
+    ],
     from: `${handbook}, read at https://fliphtml5.com/kbpub/hdrb/Wood_Handbook/368 and 379; the cupping is common practice, no source`,
     cautions: ['weather'],
   },
@@ -167,7 +178,23 @@ export const finish: readonly Note[] = [
       'can|tin mix|mixing|stir|boxing together|all|one paint|stain|finish',
       'can|tin|batch colour|shade different|match|patchy|blotchy paint|stain|finish',
     ],
-    asks: ['Should I mix all the paint cans together?', 'the next can of stain is a different shade, what do i do?'],
+    asks: [
+      'Should I mix all the paint cans together?',
+      'the next can of stain is a different shade, what do i do?',
+      'can I mix two part cans of the same stain?',
+      'is it alright to pour what is left of two tins together?',
+    ],
+    onward: [
+      {
+        after: ['finish-quantity', 'painting-by-area', 'finish-area'],
+        asks: [
+          'can i mix what is left of two tins?',
+          'can i mix the cans?',
+          'is it ok to pour them together?',
+          'i have two half cans, can they go together?',
+        ],
+      },
+    ],
     from: 'common practice, no source',
     cautions: [],
   },
@@ -204,5 +231,53 @@ export const finish: readonly Note[] = [
     ],
     from: 'common practice (from memory: US lead paint rules); the mask is common practice, no source',
     cautions: ['lead', 'dust'],
+  },
+  {
+    name: 'season-for-finish',
+    title: 'The season for stain, paint and preservative',
+    text: 'Late spring and early autumn are best: dry, mild, and without the sun that dries a coat before it is brushed out. Not in frost, not on hot boards, and not late in the day when dew is coming. The label gives the least temperature; it must hold through the night as well. Preservative asks for dry wood more than for warmth.',
+    called: [
+      'best|right|good month|season|year|time stain|paint|preservative|finish|treat|oil',
+      'autumn|november|october|winter|spring|summer paint|stain|preservative|treat can|should|best|ok',
+    ],
+    asks: [
+      'When is the best time of year to stain a fence?',
+      'what is the best month to put preservative on?',
+      'can i paint the fence in november?',
+      'which season is right for painting a fence?',
+      'do i need to wait till spring to oil it?',
+      'which half of the year suits staining?',
+    ],
+    onward: [
+      {
+        after: ['season-check', 'painting-hours', 'paint-window', 'dew-point', 'recoat-calendar'],
+        asks: [
+          'what month is best?',
+          'what is the best time of year?',
+          'can it wait till spring?',
+          'morning or afternoon?',
+        ],
+      },
+    ],
+    from: 'common practice, no source',
+    cautions: ['weather'],
+  },
+  {
+    name: 'old-tins',
+    title: 'Old tins and leftovers',
+    text: 'Paint that froze, smells rotten or will not stir smooth is done. Else lift off the skin, stir from the bottom for a while, strain it, and try it on a scrap overnight. Same maker, same kind and same colour may go together; water-based and oil-based never. An old tin beside a new one shows, so use it up on a back.',
+    called: [
+      'old|leftover|last tin|can|paint|stain good|still|use|keep|mix',
+      'long|how paint|stain|oil keep|keeps|last tin|can|garage',
+    ],
+    asks: [
+      'Can I use up an old tin of stain with a new one?',
+      'is last year’s stain still good?',
+      'how long does paint keep in the tin?',
+      'the paint is going lumpy, is it still ok?',
+      'stain from some years ago, use it?',
+    ],
+    from: 'common practice, no source',
+    cautions: [],
   },
 ]

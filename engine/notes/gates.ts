@@ -20,6 +20,7 @@ export const gates: readonly Note[] = [
     text: 'Put it where the hand that uses it most can reach, and make sure that it can be worked from both sides: over the top of a low gate, through a bored hole with a string, or with a latch made for both. On the inside it is out of the weather and out of sight. A gate to water is another matter: there its height and side are set by rule, so ask your building office.',
     called: ['latch inside|outside|in|out side|or|go|should|which|put', 'latch which side|face'],
     asks: ['should the latch be inside or outside', 'Which side of the gate does the latch go on?'],
+    onward: [{ after: ['gate-leaf', 'gate-hardware'], asks: ['which side does the latch go?', 'inside or outside?'] }],
     from: 'common practice, no source',
     cautions: [],
   },
@@ -34,6 +35,21 @@ export const gates: readonly Note[] = [
     asks: [
       'Which way does the gate brace go?',
       'does the diagonal go from the top hinge or the bottom hinge, and why?',
+      'which corner does the gate brace start from?',
+      'does the brace go from the hinge side or the latch side?',
+    ],
+    onward: [
+      {
+        after: ['gate-brace', 'gate-leaf', 'inside-of-frame', 'gate-for-passage'],
+        asks: [
+          'which corner does it start from?',
+          'and which way does it go?',
+          'from the hinge side or the latch side?',
+          'bottom of the hinge side or the other?',
+          'does it run up to the hinge or to the latch?',
+          'top or bottom at the hinges?',
+        ],
+      },
     ],
     from: 'common practice, no source',
     cautions: [],
@@ -46,7 +62,18 @@ export const gates: readonly Note[] = [
       'cable|wire|turnbuckle gate instead|which|tighten|kit|better|run|go',
       'turnbuckle|cable brace|diagonal instead|or|better|wood|wooden',
     ],
-    asks: ['Can I use a cable on the gate instead of a brace?', 'which way does the turnbuckle go on a sagging gate?'],
+    asks: [
+      'Can I use a cable on the gate instead of a brace?',
+      'which way does the turnbuckle go on a sagging gate?',
+      'which end of the gate does the cable hook to?',
+      'does the cable on a gate run from the top hinge or the bottom one?',
+    ],
+    onward: [
+      {
+        after: ['gate-sag', 'sag-triage'],
+        asks: ['which way does the cable run?', 'which end does it hook to?', 'from which corner?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: [],
   },
@@ -84,6 +111,9 @@ export const gates: readonly Note[] = [
       'hinge side gate which|left|right',
     ],
     asks: ['Should the gate open in or out?', 'which side do the gate hinges go on?'],
+    onward: [
+      { after: ['gate-leaf', 'gate-swing', 'gate-hardware'], asks: ['in or out?', 'which way should it open?'] },
+    ],
     from: 'common practice, no source; for pools ask your place',
     cautions: ['local-code'],
   },
@@ -92,7 +122,20 @@ export const gates: readonly Note[] = [
     title: 'Choosing hinges',
     text: 'Long strap hinges spread the load over the rail and forgive much; the leaf on the post must not be wider than the post. Set them far apart, near the top and bottom rail: the further apart, the less the top one is pulled. Add a third for a tall or heavy leaf. Bolt through at the top hinge, where the pull is, and use every hole.',
     called: ['hinge kind|type|strap|butt|best|which gate|wooden|heavy', 'where|third hinge gate place|put|go|need|add'],
-    asks: ['Which kind of hinge is best for a wooden gate?', 'where do i put the hinges on the gate?'],
+    asks: [
+      'Which kind of hinge is best for a wooden gate?',
+      'where do i put the hinges on the gate?',
+      'how far apart should the hinges be?',
+      'where do the hinges sit, up and down?',
+      'how high up do the hinges go?',
+      'hinge spacing on a gate?',
+    ],
+    onward: [
+      {
+        after: ['gate-leaf', 'gate-hardware', 'gate-pull', 'gate-for-passage'],
+        asks: ['how tall from one another should they be?', 'where do they sit?'],
+      },
+    ],
     from: 'that hinges further apart are pulled less: https://scienceblogs.com/principles/2015/03/12/the-physics-of-our-back-gate; the rest common practice, no source',
     cautions: [],
   },
@@ -107,6 +150,7 @@ export const gates: readonly Note[] = [
     asks: [
       'Which latch is best for a wooden gate?',
       'the latch does not line up in winter, what do I do with the gate?',
+      'the gate will not latch in summer',
     ],
     from: 'common practice, no source',
     cautions: [],
@@ -131,7 +175,23 @@ export const gates: readonly Note[] = [
       'gate slope|hill|bank|sloping|uphill rub|hits|scrapes ground|open|opening',
       'gate slope|hill|sloping hang|put|hinge|build which|how|side',
     ],
-    asks: ['The gate hits the ground on the slope when it opens', 'how do i hang a gate on a hill?'],
+    asks: [
+      'The gate hits the ground on the slope when it opens',
+      'how do i hang a gate on a hill?',
+      'does the hinge go on the high side or the low side of the slope?',
+      'hinge uphill or downhill?',
+    ],
+    onward: [
+      {
+        after: ['gate-leaf', 'gate-swing', 'gate-for-passage'],
+        asks: [
+          'what if the ground rises?',
+          'hinge on the high side or the low side?',
+          'which side do the hinges go on a slope?',
+          'does the low end go at the hinge or the latch?',
+        ],
+      },
+    ],
     from: 'common practice, no source',
     cautions: [],
   },

@@ -33,6 +33,12 @@ export const holes: readonly Note[] = [
       'dig|digging hole post best|easiest|easy way|tool',
     ],
     asks: ['What tools do I need to dig post holes?', 'what is the easiest way to dig a post hole?'],
+    onward: [
+      {
+        after: ['digging-hours', 'rent-buy-dig', 'spoil-of-holes'],
+        asks: ['what do i dig with?', 'any tricks?', 'what is the best tool?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: ['utilities', 'open-hole'],
   },
@@ -45,7 +51,34 @@ export const holes: readonly Note[] = [
       'what do rock|boulder|ledge hole',
       'hit|struck rock|boulder|ledge now|what|do|deep|depth',
     ],
-    asks: ['I hit a big rock before the depth, what now?', 'theres a rock in my post hole, what do i do?'],
+    asks: [
+      'I hit a big rock before the depth, what now?',
+      'theres a rock in my post hole, what do i do?',
+      'is there a way around a rock I cannot dig through?',
+      'what if there is a boulder where the post goes?',
+      'what can I do when the bar hits solid rock?',
+    ],
+    onward: [
+      {
+        after: [
+          'post-depth',
+          'post-depth-check',
+          'concrete-for-posts',
+          'digging-hours',
+          'post-split',
+          'gravel-for-holes',
+          'belled-hole',
+          'embedment-check',
+        ],
+        asks: [
+          'any way around it if i cannot get through the rock?',
+          'what if i hit rock?',
+          'and if there is a boulder?',
+          'what if i cannot get that deep?',
+          'what if there is ledge further down?',
+        ],
+      },
+    ],
     from: 'common practice, no source',
     cautions: ['utilities', 'open-hole', 'lifting'],
   },
@@ -152,7 +185,17 @@ export const holes: readonly Note[] = [
       'root tree cut|way|hole|post|fence|move|through',
       'tree|trunk fence|post close|near|around|past|next how|do|can',
     ],
-    asks: ['A tree root is in the way of a post hole, can I cut it?', 'how do i get the fence past a tree?'],
+    asks: [
+      'A tree root is in the way of a post hole, can I cut it?',
+      'how do i get the fence past a tree?',
+      'a tree is in the way of the fence',
+    ],
+    onward: [
+      {
+        after: ['post-depth', 'digging-hours', 'bays-in-run'],
+        asks: ['can i cut the roots?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: ['utilities'],
   },
@@ -175,6 +218,12 @@ export const holes: readonly Note[] = [
       'dirt|soil|spoil leftover|extra|left put|do|spread|dump|rid where|what|how|can',
     ],
     asks: ['What do I do with the dirt from the holes?', 'where do i put the leftover soil?'],
+    onward: [
+      {
+        after: ['spoil-of-holes', 'haul-trips'],
+        asks: ['where do i put it?', 'what do i do with it?', 'can i spread it?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: ['lifting'],
   },

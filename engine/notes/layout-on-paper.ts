@@ -22,6 +22,25 @@ export const layoutOnPaper: readonly Note[] = [
     asks: [
       'Is it better to make all bays equal or leave a short one at the end?',
       'where do i hide the odd last bay so it does not look wrong?',
+      'is one short bay better or two short ones at the ends?',
+      'where do I put the odd bay, at the gate or at the house?',
+      'will it look wrong if one bay is shorter?',
+      'is it better to hide the short bay in the middle or at the house?',
+    ],
+    onward: [
+      {
+        after: ['bays-in-run', 'bays-alike', 'bay-patterns', 'run-in-pieces', 'run-set-out', 'as-many-gaps'],
+        asks: [
+          'which looks better?',
+          'one short one or two at the ends?',
+          'where do i hide the odd one?',
+          'does it matter if one is shorter?',
+          'will it matter?',
+          'in the middle or by the house?',
+          'where is the leftover bay best put?',
+          'all the same or one odd?',
+        ],
+      },
     ],
     from: 'common practice, no source',
     cautions: [],
@@ -49,6 +68,23 @@ export const layoutOnPaper: readonly Note[] = [
     ],
     asks: ['How do I draw a plan of my fence?', 'what do i put on the fence drawing?'],
     from: 'common practice, no source',
+    cautions: [],
+  },
+  {
+    name: 'what-to-measure',
+    title: 'What to measure for a first sum',
+    text: 'For pickets: the clear opening between two posts, the true width of a picket, and the widest gap you will have. For posts and bays: the whole run and whether it is measured to faces or centres. For concrete: how many holes, how wide and how deep, and what stands on the bag. Measure in one unit, and write down what you measured to.',
+    called: [
+      'what measure|measurements|need|know pickets|posts|bags|work|number',
+      'which|what measurements|sizes|dimensions need|give|take',
+    ],
+    asks: [
+      'What do I need to measure to work out the pickets?',
+      'what do you need from me to get the number of bags?',
+      'what must a person know to get the number of pickets?',
+      'what do i have to measure first?',
+    ],
+    from: 'The words that those calculations ask for',
     cautions: [],
   },
 ]

@@ -98,7 +98,11 @@ export const lotLine: readonly Note[] = [
       'whose fence|boundary|post',
       'own|owner|mine|responsible|belong fence neighbor|neighbour|mine|who|ours|boundary',
     ],
-    asks: ['How do I know whose fence it is?', 'who is responsible for the boundary fence?'],
+    asks: [
+      'How do I know whose fence it is?',
+      'who is responsible for the boundary fence?',
+      'we share the fence, who fixes it?',
+    ],
     from: 'common practice, no source',
     cautions: ['lot-line'],
   },

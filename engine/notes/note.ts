@@ -29,6 +29,8 @@ export interface Note {
   readonly called: readonly string[]
   /** Questions it answers, as people ask them; each must call up this note and no other. */
   readonly asks: readonly string[]
+  /** Questions that it answers where the talk is about one of these calculations: “which corner does it start from”, after the brace of a gate. */
+  readonly onward?: readonly { readonly after: readonly string[]; readonly asks: readonly string[] }[]
   /** Where it comes from, or “common practice, no source”. */
   readonly from: string
   readonly cautions: readonly CautionCode[]

@@ -69,6 +69,7 @@ export const pickets: readonly Note[] = [
     asks: [
       'Do I start hanging pickets from the middle or from an end?',
       'how do i keep the picket tops in a straight line?',
+      'do I start with a picket at the post or with a gap?',
     ],
     from: 'common practice, no source',
     cautions: ['tools'],
@@ -84,5 +85,45 @@ export const pickets: readonly Note[] = [
     asks: ['Is a single screw at each rail enough?', 'where do the screws go in the picket, near the edges?'],
     from: 'common practice, no source',
     cautions: ['tools'],
+  },
+  {
+    name: 'gap-at-the-post',
+    title: 'The gap against a post',
+    text: 'Begin and end each bay with a gap, as wide as the others: it looks even, it lets the wood swell, and no water stands between picket and post. A picket that touches a post stays wet there, and both rot. Where pickets run across the front of the posts there is no such gap, and one picket may stand over a post.',
+    called: [
+      'picket|slat|board touch|touching|against|tight|butt post|posts',
+      'gap|space|spacing each|both end|ends|post|posts bay|start|too|leave',
+    ],
+    asks: [
+      'Is it bad if a picket touches the post?',
+      'do I leave a space at each end of the bay?',
+      'do the spaces go at the posts too or do i start with a picket?',
+      'should the first slat be tight against the post?',
+    ],
+    onward: [
+      {
+        after: [
+          'picket-spacing',
+          'gap-for-pickets',
+          'picket-count',
+          'as-many-gaps',
+          'pickets-past-posts',
+          'story-stick',
+          'stick-errors',
+          'bays-alike',
+          'gap-now',
+        ],
+        asks: [
+          'do i start with a picket or a gap?',
+          'should the first one touch the post?',
+          'is there a space at the posts too?',
+
+          'do i need the gap at the ends?',
+          'is it bad if they touch?',
+        ],
+      },
+    ],
+    from: 'common practice, no source',
+    cautions: [],
   },
 ]

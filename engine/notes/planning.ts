@@ -125,6 +125,12 @@ export const planning: readonly Note[] = [
       'Bags are 94 lb, can I carry two',
       'Lift 80 lb bags',
     ],
+    onward: [
+      {
+        after: ['lifting-check', 'bag-yield'],
+        asks: ['how do i lift it then?', 'what do i do about that?', 'any way around it?', 'what if it is too heavy?'],
+      },
+    ],
     from: 'NIOSH revised lifting equation, load constant; the rest common practice, no source',
     cautions: ['lifting'],
   },

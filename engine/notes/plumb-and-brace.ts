@@ -13,6 +13,8 @@ export const plumbAndBrace: readonly Note[] = [
     asks: [
       'what if the post is not plumb after the concrete set',
       'My post set crooked in the concrete, can I straighten it?',
+      'how do i push a leaning post back?',
+      'which way do i shift a post that is out of place?',
     ],
     from: 'common practice, no source',
     cautions: ['open-hole', 'lifting'],
@@ -58,7 +60,12 @@ export const plumbAndBrace: readonly Note[] = [
       'cut|cutting|trim|saw|trimmed post before|after|first setting|set|top|height|length',
       'cut|cutting|trim|saw post top|height|level when|string|same|all',
     ],
-    asks: ['Do I cut the posts before or after setting them?', 'when do i trim the post tops to height?'],
+    asks: [
+      'Do I cut the posts before or after setting them?',
+      'when do i trim the post tops to height?',
+      'do i cut the posts before or after?',
+      'the post tops are all different heights, how do i get them level?',
+    ],
     from: 'common practice, no source',
     cautions: ['tools', 'preserved-wood'],
   },

@@ -53,6 +53,7 @@ export const rules: readonly Note[] = [
     asks: [
       'Why can I not have a tall fence at the street corner?',
       'will a fence by the driveway block the view of cars?',
+      'the fence is near a street corner and drivers cannot see',
     ],
     from: 'https://www.townofhudson.org/building-department/pages/fence-requirements, as an example: places differ; the rest common practice, no source',
     cautions: ['local-code'],
@@ -90,6 +91,12 @@ export const rules: readonly Note[] = [
       'my pool fence will be down for two days while I replace posts, what should I do',
       'Are the rules different if the fence goes round a pool?',
       'we have a small pond, is a picket fence enough for that?',
+    ],
+    onward: [
+      {
+        after: ['pool-barrier'],
+        asks: ['and under?', 'and underneath?', 'does that count for a pond?', 'who checks it?'],
+      },
     ],
     from: 'https://rutherfordcountytn.gov/index.asp?SEC=82400DDA-9562-43FE-AB5D-7A6C09EA4F0F, as an example; the rules are those of your place; the rest common practice, no source',
     cautions: ['pool', 'local-code'],

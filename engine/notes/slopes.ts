@@ -13,6 +13,29 @@ export const slopes: readonly Note[] = [
     asks: [
       'Should I step or rake the fence on a slope?',
       'is it better to follow the ground on a hill or use level steps?',
+      'which looks better on a slope, stepping or raking?',
+      'what looks nicer, stepped or following the ground?',
+      'is raking better than stepping for a low fence?',
+    ],
+    onward: [
+      {
+        after: [
+          'stepped-run',
+          'step-of-run',
+          'raked-run',
+          'fall-of-slope',
+          'slope-of-ground',
+          'slope-from-levels',
+          'slope-from-angle',
+        ],
+        asks: [
+          'which looks better?',
+          'what looks nicer, stepped or following the ground?',
+          'would following the ground be better?',
+          'steps or straight along?',
+          'is it prettier if it just follows?',
+        ],
+      },
     ],
     from: 'common practice, no source',
     cautions: [],
@@ -28,6 +51,13 @@ export const slopes: readonly Note[] = [
     asks: [
       'Do pickets stay plumb on a slope or square to the rail?',
       'should the pickets lean with the hill or stand upright?',
+      'how do i keep the pickets upright on a slope?',
+    ],
+    onward: [
+      {
+        after: ['raked-run', 'fall-of-slope', 'slope-of-ground'],
+        asks: ['do they stay upright?', 'how do i keep them upright on that?', 'square to the rail or plumb?'],
+      },
     ],
     from: 'common practice, no source',
     cautions: [],
@@ -55,7 +85,11 @@ export const slopes: readonly Note[] = [
       'dog|puppy|pup dig|digging|burrow|tunnel',
       'dog|puppy|rabbit|animal gap|out under|below|underneath|bottom fence',
     ],
-    asks: ['How do I stop the dog digging under the fence?', 'my dog gets out through the gap below the fence'],
+    asks: [
+      'How do I stop the dog digging under the fence?',
+      'my dog gets out through the gap below the fence',
+      'can a cat get under it?',
+    ],
     from: 'common practice, no source',
     cautions: ['utilities'],
   },

@@ -13,7 +13,19 @@ export const upkeep: readonly Note[] = [
       'maintain|maintenance|upkeep fence|wooden|wood|picket',
       'look|care after fence wooden|wood|picket|year',
     ],
-    asks: ['What should I check on the fence every year?', 'how do i look after a wooden fence?'],
+    asks: [
+      'What should I check on the fence every year?',
+      'how do i look after a wooden fence?',
+      'what should I look at on my yearly check?',
+      'what do i poke at in spring?',
+      'what are the things to check after winter?',
+    ],
+    onward: [
+      {
+        after: ['yearly-walk'],
+        asks: ['what do i check?', 'what do i look for?', 'what should i be poking at?', 'and what do i do then?'],
+      },
+    ],
     from: 'common practice, no source',
     cautions: [],
   },

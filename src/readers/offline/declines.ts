@@ -28,7 +28,9 @@ interface Danger {
 }
 
 const locate = list('locate, 811, utility, one-call, marking, locator, mark-out, marked, dbyd, lsbud')
-const machine = list('auger, backhoe, excavator, digger, machine, jackhammer, trencher, breaker, skid steer')
+const machine = list(
+  'auger, backhoe, excavator, digger, machine, jackhammer, trencher, breaker, skid steer, bobcat, pounder, post driver, rammer',
+)
 const lines = pairs(
   list('gas, power, electric, electrical, electricity, water, utility, buried, underground, marked, located, mains'),
   list('line, pipe, main, cable, wire, conduit, mark, flag, service'),
@@ -92,6 +94,12 @@ const dangers: readonly Danger[] = [
         unless: list('or after, how long, who, have to call, need to call, should i call, do i call, must'),
       },
       { all: [list('bother, bothering'), locate], within: 8 },
+      {
+        all: [list('forget, forget about, screw, never mind, to hell with, who needs'), locate],
+        within: 5,
+        inOrder: true,
+        unless: list("don't forget, not forget, didn't forget, never forget, if i forget, i forget"),
+      },
     ],
     answer:
       'A cut gas pipe or cable can kill. Have the buried lines located, and wait for every answer, before you dig, by hand too.',
@@ -105,7 +113,7 @@ const dangers: readonly Danger[] = [
         all: [list('burn, burning, burned, burnt, bonfire, campfire, firewood, kindling, incinerate, torch'), woods],
         within: 10,
         unless: list(
-          'sunburn, far, distance, weed, weeds, away from, burn mark, wood burning stove near, close to, burnt umber',
+          'sunburn, far, distance, weed, weeds, away from, burn mark, wood burning stove near, close to, burnt umber, keep rot, stop rot, last longer, preserve them, preserves, rot proof, the tip, the dump, stop them rotting, keep them from rotting',
         ),
       },
       {
@@ -142,13 +150,14 @@ const dangers: readonly Danger[] = [
       {
         all: [
           list(
-            'prop, propped, propping, wedge, wedged, wedging, tie, tied, tying, tape, taped, leave, leaving, left, hold, hook, bungee, jam, chock, brick',
+            'prop, propped, propping, wedge, wedged, wedging, tie, tied, tying, tape, taped, leave, leaving, left, let, stand, hold, hook, bungee, jam, chock, brick, rock',
           ),
           list('open, back, unlatched, ajar'),
           water,
           list('gate, latch, door, fence'),
         ],
         within: 12,
+        unless: list('no pool, no pond, no water, not a pool'),
       },
     ],
     answer:
@@ -193,6 +202,14 @@ const dangers: readonly Danger[] = [
         inOrder: true,
         unless: list('stake, string, hole, tarp, will the hole'),
       },
+      {
+        all: [
+          pairs(list('hold, holds, holding'), list('the soil, the bank, the earth, the dirt, the slope, my bank')),
+          list('fence, picket, slat, board, rail'),
+        ],
+        within: 10,
+        unless: list('stake, string, hole, tarp, will the hole'),
+      },
     ],
     answer:
       'A wall that holds back earth needs a licensed engineer, and so does a fence that stands on one. A picket fence holds back nothing.',
@@ -227,7 +244,7 @@ const dangers: readonly Danger[] = [
         ],
         within: 12,
         unless: list(
-          'gate, post, picket, leaves, leaning, rail falling, fence falling, fence from, falling over, pool',
+          'gate, post, picket from falling, picket falling, picket fall, leaves, leaning, rail falling, fence falling, fence from, falling over, pool',
         ),
       },
     ],
@@ -246,7 +263,18 @@ const dangers: readonly Danger[] = [
           list('zone, close, over, next, near, beside, by, around, along, on, across, with, how'),
         ],
         within: 12,
-        unless: list('overhead, by hand, call, who, rent, hire, clamshell'),
+        unless: list('overhead, by hand, call, who, rent, hire, clamshell, where there are no, away from the marks'),
+      },
+      // “A gas line runs 3 ft from the fence, can I use the auger right over it”.
+      {
+        all: [
+          lines,
+          machine,
+          list('over it, on top of it, above it, beside it, next to it, near it, over them, on it'),
+        ],
+        within: 20,
+        inOrder: true,
+        unless: list('overhead, by hand, call, who'),
       },
     ],
     answer:

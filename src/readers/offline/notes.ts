@@ -1,7 +1,7 @@
 // This file is about which advice a message calls for: the note whose words are all in one of its sentences.
 import { noteNamed, notes } from '../../../engine/index.ts'
 import { groupedBy } from './phrases.ts'
-import { filler, stem, type Token, tokens } from './stems.ts'
+import { filler, sentencesOf, stem, type Token, tokens } from './stems.ts'
 
 /** Whether a note answers alone what sounds like a question for a figure. */
 export const settles = (name: string): boolean => noteNamed(name)?.settles === true
@@ -162,15 +162,6 @@ const wordsOf = (token: Token): string[] => [
     : []),
 ]
 
-function sentencesOf(message: readonly Token[]): Token[][] {
-  const sentences: Token[][] = [[]]
-  for (const token of message) {
-    if (/^[.;?!\n]$/.test(token.text)) sentences.push([])
-    else sentences.at(-1)?.push(token)
-  }
-  return sentences.filter((it) => it.length > 0)
-}
-
 /** What a note says in all, as words with how often they stand there; its title and its questions count threefold. */
 const saidIn = new Map(
   notes
@@ -183,7 +174,8 @@ const saidIn = new Map(
           counts.set(token.stem, (counts.get(token.stem) ?? 0) + times)
         }
       }
-      for (const text of [note.title, ...note.asks]) count(text, 3)
+      // A word of many questions is no more the note’s than one of two.
+      count([note.title, ...new Set(note.asks.flatMap((it) => tokens(it).map((word) => word.text)))].join(' '), 3)
       for (const line of note.called) count(line.replaceAll('|', ' '), 1)
       count(note.text, 1)
       return [note.name, counts] as const
@@ -201,18 +193,24 @@ const lengths = new Map(
 // Below this the note has little more than one rare word in common with the message.
 const alikeEnough = 0.16
 
-/** The note that is most like the message, by the words they share, rare ones counting most (the cosine of their word vectors). */
-export function likestNote(message: readonly Token[]): string | undefined {
+/** How like each note is to the message, by the words they share, rare ones counting most (the cosine of their word vectors). */
+export function likenesses(message: readonly Token[]): ReadonlyMap<string, number> {
   const words = new Set(message.filter((it) => !it.tag && /^\p{L}/u.test(it.text)).map((it) => it.stem))
   const mine = [...words].filter((it) => !filler.has(it)).map((it) => [it, rare(it)] as const)
   const length = Math.hypot(...mine.map(([, weight]) => weight))
-  const rated = [...saidIn].map(([name, counts]) => {
-    const shared = mine.reduce((sum, [word, weight]) => {
-      const count = counts.get(word)
-      return count ? sum + weight * (1 + Math.log(count)) * weight : sum
-    }, 0)
-    return { name, likeness: shared / Math.max(1e-9, length * (lengths.get(name) as number)) }
-  })
-  const best = rated.reduce((a, b) => (b.likeness > a.likeness ? b : a))
-  return best.likeness >= alikeEnough ? best.name : undefined
+  return new Map(
+    [...saidIn].map(([name, counts]) => {
+      const shared = mine.reduce((sum, [word, weight]) => {
+        const count = counts.get(word)
+        return count ? sum + weight * (1 + Math.log(count)) * weight : sum
+      }, 0)
+      return [name, shared / Math.max(1e-9, length * (lengths.get(name) as number))]
+    }),
+  )
+}
+
+/** The note that is most like the message. */
+export function likestNote(message: readonly Token[]): string | undefined {
+  const [name, likeness] = [...likenesses(message)].reduce((a, b) => (b[1] > a[1] ? b : a))
+  return likeness >= alikeEnough ? name : undefined
 }

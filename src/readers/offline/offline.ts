@@ -44,6 +44,8 @@ import { saysNoHolidays, unreadHolidays } from './holidays.ts'
 import { emergenciesIn, onlyThese } from './emergencies.ts'
 import { calculationsIn, cuesIn, forgiven, type Hit, isOfTheTrade } from './lexicon.ts'
 import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
+import { adviceOn, sizesIn } from './note-questions.ts'
+import { isOutside } from './outside.ts'
 import { placesIn } from './places.ts'
 import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
 import { billIn } from './bills.ts'
@@ -69,6 +71,7 @@ import {
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
 import { isUnmetChange, saysAnew } from './said-anew.ts'
+import { talkedOf } from './taught/talked.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
 
@@ -92,7 +95,8 @@ function readAnew(all: Heard): Request {
   if (heard.picked && reading) return { ...onlyThese([]), told: [fromTag({ ...heard.picked, reading, score: 1 })] }
   const message = messageOf(heard).map(forgiven)
   const urgent = emergenciesIn(message)
-  if (urgent.length > 0) return onlyThese(urgent)
+  const outside = isOutside(message) ? declined('off-trade', heard.said.slice(0, 200)) : []
+  if (urgent.length > 0) return { ...onlyThese(urgent), declines: outside }
   if (isForeign(heard.said)) return { ...onlyThese([]), declines: declined('not-english', heard.said.slice(0, 200)) }
   const cues = cuesIn(message)
   const hits = cues.filter((hit) => !tellsIt(hit, message))
@@ -107,6 +111,17 @@ function readAnew(all: Heard): Request {
       ? declined('dangerous', heard.said.slice(0, 200))
       : refused
   if (danger.length === 0 && reasons.length > 0) return { ...onlyThese([]), notes: reasons }
+  if (outside.length > 0 && danger.length === 0) return { ...onlyThese([]), declines: outside }
+  const advised =
+    danger.length === 0 && (heard.job.asked.length === 0 || heard.readings.length === 0)
+      ? adviceOn(message, talkedOf(heard.job), {
+          ...sort,
+          asksFigure: asksHowMuch(message) || hits.some((it) => it.sort === 'ask'),
+          isOfTheTrade: isOfTheTrade(message),
+        })
+      : undefined
+  if (advised?.isLikely && sizesIn(message) === 0) return { ...onlyThese([]), notes: advised.notes }
+  const met = notesIn(message)
   const points = heard.readings.filter((it) => it.point)
   const byRules = runsIn(message, heard.job)
   const walking =
@@ -144,7 +159,12 @@ function readAnew(all: Heard): Request {
   const plain =
     danger.length === 0 ? (billIn(heard, message) ?? plainSumIn(heard, message, hits, wants.length > 0)) : undefined
   if (plain) return plain
-  if (isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) && danger.length === 0 && reasons.length === 0)
+  if (
+    !isAdvised &&
+    isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) &&
+    danger.length === 0 &&
+    reasons.length === 0
+  )
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
   const isShort = !walk && runs.length > 0 && runPlaces(heard.job).length === 0 && lacksSides(message, runs)
   const isLost =
@@ -257,7 +277,7 @@ function readAnew(all: Heard): Request {
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const taught = tried && !isOfKinds(tried, heard, places) ? atKind(tried, heard, places) : undefined
   const which = taught ? chosenReading(taught, { meant, bound, loose, context, asks }, heard) : 'own'
-  if (taught && which === 'torn' && notesIn(message).length === 0 && danger.length === 0)
+  if (taught && which === 'torn' && met.length === 0 && danger.length === 0)
     return taught.doubtful
       ? { ...onlyThese([]), ...tornOf(taught, taught.doubtful) }
       : { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
@@ -337,15 +357,19 @@ function readAnew(all: Heard): Request {
     byName.length === 0 &&
     asksSomething(message) &&
     !(places.length > 0 && message.at(-1)?.text !== '?') &&
+    sizesIn(message) <= 1 &&
+    !asksHowMuch(message) &&
     isSort('advice', 0.5)
-  if (isTalk && !isOfTheTrade(message) && danger.length === 0 && notesIn(message).length === 0)
+  // What is told beside it is kept where the talk begins; later a size in it only describes: “I hit rock at 20, any way round it?”
+  if (advised && (advised.isLikely || (isTalk && met.length === 0)))
+    return { ...onlyThese([]), told: isLater(heard.job) ? [] : told, notes: advised.notes }
+  if (isTalk && !isOfTheTrade(message) && danger.length === 0 && met.length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
   const wantsAdvice = isTalk || (heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message))
   const likest = isTalk && isOfTheTrade(message) && !asksHowMuch(message) ? likestNote(message) : undefined
   const nearest = likest ? { note: likest, isSure: true } : wantsAdvice ? nearestNote(message) : undefined
-  const met = notesIn(message)
   const called =
-    met.length === 0 && nearest && (nearest.isSure || isTalk)
+    met.length === 0 && nearest && ((nearest.isSure && asked.length === 0) || isTalk)
       ? [{ note: nearest.note, words: wordsBesideSum, isApart: true }]
       : met
   // "Should I set the posts in gravel or concrete?": nothing is measured and nothing known, so no sum is meant.

@@ -118,3 +118,13 @@ export const filler = new Set(
     ' ',
   ),
 )
+
+/** A message cut at its stops. */
+export function sentencesOf(message: readonly Token[]): Token[][] {
+  const sentences: Token[][] = [[]]
+  for (const token of message) {
+    if (/^[.;?!\n]$/.test(token.text)) sentences.push([])
+    else sentences.at(-1)?.push(token)
+  }
+  return sentences.filter((it) => it.length > 0)
+}

@@ -50,12 +50,20 @@ export interface Sort {
   readonly share: number
   /** How surely it has to do with a sum: asks for one, or tells something for one. */
   readonly ofSums: number
+  readonly ofAdvice: number
+  readonly ofTold: number
 }
 
 export function sortOf(looked: Looked): Sort {
   const shares = kindsOf(weights(), looked)
   const [kind, share] = [...shares].reduce((a, b) => (b[1] > a[1] ? b : a))
-  return { kind, share, ofSums: (shares.get('sum') ?? 0) + (shares.get('told') ?? 0) }
+  return {
+    kind,
+    share,
+    ofSums: (shares.get('sum') ?? 0) + (shares.get('told') ?? 0),
+    ofAdvice: shares.get('advice') ?? 0,
+    ofTold: shares.get('told') ?? 0,
+  }
 }
 
 /** The best reading of a message; nothing where one size was measured twice, and not alike. */

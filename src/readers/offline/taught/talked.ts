@@ -12,7 +12,7 @@ export function talkedOf(job: Job): Talked {
   return found
 }
 
-interface Talked {
+export interface Talked {
   readonly now: readonly string[]
   readonly before: ReadonlySet<string>
 }
