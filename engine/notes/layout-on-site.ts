@@ -112,7 +112,7 @@ export const layoutOnSite: readonly Note[] = [
     text: 'Keep it back by the width of a door or a mirror, and further where a car turns: wheels follow, bumpers hang over. Set the corner nearest the road stouter and deeper, or put a rock before it. Snow that is ploughed leans on it too. Low pickets near the road let drivers and children see each other.',
     called: [
       'drive|driveway|parking fence|post along|beside|next|close|near|distance|matter',
-      'snow|plough|plow fence pile|piled|against|hold|push',
+      'snow|plough|plow fence pile|piled|ploughed|plowed|push',
     ],
     asks: [
       'The fence runs along the driveway, does that matter?',

@@ -1,6 +1,7 @@
 // This file is about the notes' own questions: which of them a message is most like, also one that only goes on with what the talk is about.
 import { notes } from '../../../engine/index.ts'
 import type { Talked } from './taught/talked.ts'
+import { forgiven } from './lexicon.ts'
 import { likenesses, notesIn } from './notes.ts'
 import { namesOf } from './taught/features.ts'
 import { sentencesOf, type Token, tokens } from './stems.ts'
@@ -88,9 +89,9 @@ function asked(): Asked {
   const questions = notes
     .filter((it) => !it.emergency)
     .flatMap(({ name, asks, onward }): Question[] => [
-      ...asks.map((it) => ({ note: name, after: undefined, words: wordsOf(tokens(it)) })),
+      ...asks.map((it) => ({ note: name, after: undefined, words: wordsOf(tokens(it).map(forgiven)) })),
       ...(onward ?? []).flatMap(({ after, asks: later }) =>
-        later.map((it) => ({ note: name, after: new Set(after), words: wordsOf(tokens(it)) })),
+        later.map((it) => ({ note: name, after: new Set(after), words: wordsOf(tokens(it).map(forgiven)) })),
       ),
     ])
   const holding = new Map<string, number>()
@@ -119,7 +120,7 @@ interface Manner {
 }
 
 interface Advised {
-  readonly notes: readonly string[]
+  readonly notes: string[]
   /** Advice is likely to be asked for at all. */
   readonly isLikely: boolean
 }

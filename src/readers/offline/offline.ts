@@ -52,7 +52,7 @@ import { billIn } from './bills.ts'
 import { plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
-import { isOfTax, pricesIn, soldByIn } from './prices-said.ts'
+import { isOfTax, pricesIn, soldByIn, tellsIt } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
 import { messageOf, type Token } from './stems.ts'
@@ -160,7 +160,7 @@ function readAnew(all: Heard): Request {
     danger.length === 0 ? (billIn(heard, message) ?? plainSumIn(heard, message, hits, wants.length > 0)) : undefined
   if (plain) return plain
   if (
-    !isAdvised &&
+    !advised?.isLikely &&
     isSort('off-trade', isOfTheTrade(message) ? 0.9 : 0.6) &&
     danger.length === 0 &&
     reasons.length === 0
@@ -429,16 +429,6 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
 const ofParts = askable.filter((it) => Object.values(it.needs).some(isOfParts))
 const priced = askable.filter((it) => Object.values(it.needs).some((word) => word.per))
 const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
-
-/** “Costs 28 dollars a foot”: a phrase that would ask for a price, with the price in it, tells it; “£42 per cubic metre” asks for no volume. */
-function tellsIt(hit: Hit, message: readonly Token[]): boolean {
-  if (hit.sort !== 'ask') return false
-  const priceAt = (token: Token | undefined) => (token?.reading?.quantity?.kind === 'money' ? token.reading : undefined)
-  if (vocabulary.get(hit.word)?.kind === 'money') return message.slice(hit.from, hit.to).some((it) => priceAt(it))
-  let at = hit.from - 1
-  while (/^(a|an|per|each|every|the|by|running|linear|lineal)$/.test(message[at]?.stem ?? '')) at--
-  return priceAt(message[at])?.per !== undefined
-}
 
 /** The words that the same phrase asks for: “how much cement” is the concrete of one, and the plain cement of another. */
 const askedAlike = (word: string, hits: readonly Hit[]): string[] => {

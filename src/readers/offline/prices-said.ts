@@ -6,6 +6,7 @@ import type { Heard } from '../reader.ts'
 import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 import { pricedPer } from './fits.ts'
+import type { Hit } from './lexicon.ts'
 import type { Token } from './stems.ts'
 
 /** The money of a message whose place says what it is, with what it buys. */
@@ -101,4 +102,14 @@ export function soldByIn(bound: readonly Bound[], said: string): Told[] {
   const [by = ''] = /^\/[\p{L}\p{N}]+/u.exec(said.slice(price.end, price.end + 20)) ?? []
   const quote = said.slice(price.start, price.end) + by
   return [{ word: soldBy.name, at: yard, from: { tag: null, quote, option: price.per, usual: null } }]
+}
+
+/** “Costs 28 dollars a foot”: a phrase that would ask for a price, with the price in it, tells it; “£42 per cubic metre” asks for no volume. */
+export function tellsIt(hit: Hit, message: readonly Token[]): boolean {
+  if (hit.sort !== 'ask') return false
+  const priceAt = (token: Token | undefined) => (token?.reading?.quantity?.kind === 'money' ? token.reading : undefined)
+  if (vocabulary.get(hit.word)?.kind === 'money') return message.slice(hit.from, hit.to).some((it) => priceAt(it))
+  let at = hit.from - 1
+  while (/^(a|an|per|each|every|the|by|running|linear|lineal)$/.test(message[at]?.stem ?? '')) at--
+  return priceAt(message[at])?.per !== undefined
 }

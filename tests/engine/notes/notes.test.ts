@@ -1,6 +1,7 @@
 // This file is about the notes: each is called up by its own questions, holds no figure outside a slot, and says where it comes from.
 import { describe, expect, it } from 'vitest'
 import { cautionFor } from '../../../engine/cautions/cautions.ts'
+import { calculationNamed } from '../../../engine/catalogue.ts'
 import { notes } from '../../../engine/notes/notes.ts'
 import { showNote } from '../../../engine/notes/note.ts'
 
@@ -47,6 +48,10 @@ describe('every note', () => {
       expect(note.asks.length).toBeGreaterThanOrEqual(2)
       expect(note.called.length).toBeGreaterThanOrEqual(2)
       for (const line of note.called) expect(line.split(' ').length, line).toBeGreaterThanOrEqual(2)
+      for (const { after, asks } of note.onward ?? []) {
+        expect(asks.length).toBeGreaterThanOrEqual(2)
+        for (const name of after) expect(calculationNamed(name), name).toBeDefined()
+      }
     },
   )
 })

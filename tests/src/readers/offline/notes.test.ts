@@ -1,6 +1,6 @@
 // This file is about advice in talk: a note's own questions call it up, with its figures on record and its cautions in full.
 import { describe, expect, it } from 'vitest'
-import { askable, noteNamed, notes } from '../../../../engine/index.ts'
+import { askable, calculationNamed, noteNamed, notes } from '../../../../engine/index.ts'
 import { headlines, talk } from '../../talk.ts'
 
 describe('asked for advice', () => {
@@ -16,6 +16,21 @@ describe('asked for advice', () => {
       expect(answer?.reply).toContain(figure.text)
       expect(answer?.figures).toContainEqual(figure)
     }
+  })
+})
+
+// No word of these says what they are about: only the sum before them does.
+const onward = notes.flatMap(({ name, onward: groups = [] }) =>
+  groups.flatMap(({ after, asks }) =>
+    asks.slice(0, 2).map((ask) => [calculationNamed(after[0] as string)?.examples[0]?.ask ?? '', ask, name] as const),
+  ),
+)
+
+describe('asked for advice on what the talk is about', () => {
+  it.each(onward)('%s / %s', async (sum, ask, name) => {
+    const answers = await talk([sum, ask])
+    expect(answers.at(-1)?.advice.map((it) => it.note)).toEqual([name])
+    expect(answers.at(-1)?.declined).toBeNull()
   })
 })
 
