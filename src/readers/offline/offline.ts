@@ -7,7 +7,6 @@ import {
   type Calculation,
   calculationNamed,
   askable,
-  vocabulary,
   type Wanted,
   type Word,
   yard,
@@ -16,6 +15,7 @@ import type { Request, Told } from '../../request.ts'
 import { isForeign } from '../language.ts'
 import type { Heard, Reader } from '../reader.ts'
 import { alternativesIn } from './alternatives.ts'
+import { askedAlike, isSameMeasure, isSameSort } from './asked-alike.ts'
 import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
 import {
@@ -429,25 +429,6 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
 const ofParts = askable.filter((it) => Object.values(it.needs).some(isOfParts))
 const priced = askable.filter((it) => Object.values(it.needs).some((word) => word.per))
 const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
-
-/** The words that the same phrase asks for: “how much cement” is the concrete of one, and the plain cement of another. */
-const askedAlike = (word: string, hits: readonly Hit[]): string[] => {
-  const mine = hits.filter((hit) => hit.sort === 'ask' && hit.word === word)
-  return hits
-    .filter((hit) => hit.sort === 'ask' && mine.some((it) => it.from === hit.from && it.to === hit.to))
-    .map((hit) => hit.word)
-}
-
-/** Whether two words count the same thing, or one is the other of something: the crown's concrete, and concrete. */
-const isSameSort = (word: Word, other: string): boolean =>
-  (word.kind === 'count' && word.noun !== undefined && vocabulary.get(other)?.noun === word.noun) ||
-  (word.kind === vocabulary.get(other)?.kind && word.name.toLowerCase().endsWith(other.toLowerCase()))
-
-/** "How heavy?" of an old fence is its own weight: a weight, a volume or a time is asked for, whatever it is of. */
-const isSameMeasure = (word: string, other: string): boolean => {
-  const kind = vocabulary.get(word)?.kind
-  return kind === vocabulary.get(other)?.kind && (kind === 'mass' || kind === 'volume' || kind === 'duration')
-}
 
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
