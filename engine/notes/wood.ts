@@ -236,7 +236,6 @@ export const wood: readonly Note[] = [
       'should i fill the cracks in my posts?',
       'post has a big crack down it, is it done for?',
     ],
-    onward: [{ after: ['sister-or-replace'], asks: [] }],
     from: 'common practice, no source',
     cautions: [],
   },
