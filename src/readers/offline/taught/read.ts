@@ -284,8 +284,10 @@ function resultsOf(
   const { likely, none } = resultsAsked(weights(), looked, calculation)
   const tooNamed = namedToo(looked, calculation, likely)
   const asked = likely
-    .filter(({ result, share }, i) => i === 0 || share > secondToo || tooNamed.has(result))
-    .map((it) => ofEach(it.result, { calculation, bound }, looked))
+    .map((it) => ({ ...it, of: ofEach(it.result, { calculation, bound }, looked) }))
+    // What is asked of all holes is not asked of one too.
+    .filter(({ result, share, of }, i) => i === 0 || (share > secondToo && of === result) || tooNamed.has(result))
+    .map((it) => it.of)
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   if (goesOn && none > 0.5) return []
   // “What about without gravel?”: where it is hardly clear what is asked, it is what was asked before.
