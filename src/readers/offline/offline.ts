@@ -70,7 +70,7 @@ import {
 } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
-import { isUnmetChange, saysAnew } from './said-anew.ts'
+import { isOfOneCalled, isUnmetChange, saysAnew } from './said-anew.ts'
 import { talkedOf } from './taught/talked.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
@@ -120,7 +120,8 @@ function readAnew(all: Heard): Request {
           isOfTheTrade: isOfTheTrade(message),
         })
       : undefined
-  if (advised?.isLikely && sizesIn(message) === 0) return { ...onlyThese([]), notes: advised.notes }
+  const isWhatIf = isOfOneCalled(heard, message)
+  if (advised?.isLikely && sizesIn(message) === 0 && !isWhatIf) return { ...onlyThese([]), notes: advised.notes }
   const met = notesIn(message)
   const points = heard.readings.filter((it) => it.point)
   const byRules = runsIn(message, heard.job)
@@ -340,14 +341,16 @@ function readAnew(all: Heard): Request {
   // "And for the line posts?", "and 10 line posts in 10 in holes?": the same question at another place.
   const spoken = [...places.map((it) => it.place), ...runs.flatMap((it) => it.places)]
   const isOfPlaces = told.every(({ at }) => spoken.includes(at))
+  const isAsBefore = asks.every(({ word }) => heard.job.wanted.some((it) => it.word === word))
   const elsewhere =
-    asks.length === 0 &&
+    isAsBefore &&
+    (asks.length === 0 || told.length === 0) &&
     isOfPlaces &&
     !(onlyTells && told.length > 0) &&
     (told.length === 0 || heard.job.asked.length === 0)
       ? [...new Set(spoken)].flatMap((at) => heard.job.wanted.map(({ word }) => ({ word, at })))
       : []
-  const wanted = [...asks, ...subject, ...elsewhere]
+  const wanted = [...(elsewhere.length > 0 ? [] : asks), ...subject, ...elsewhere]
     .map((it) => atBay(it, bay?.place))
     .filter((want) => !told.some((it) => it.word === want.word && it.at === want.at))
   const confirms = saysNoHolidays(heard, message) ? ['holidays'] : confirmsIn(message, heard)
@@ -361,11 +364,12 @@ function readAnew(all: Heard): Request {
     !asksHowMuch(message) &&
     isSort('advice', 0.5)
   // What is told beside it is kept where the talk begins; later a size in it only describes: “I hit rock at 20, any way round it?”
-  if (advised && (advised.isLikely || (isTalk && met.length === 0)))
+  if (advised && !isWhatIf && (advised.isLikely || (isTalk && met.length === 0)))
     return { ...onlyThese([]), told: isLater(heard.job) ? [] : told, notes: advised.notes }
   if (isTalk && !isOfTheTrade(message) && danger.length === 0 && met.length === 0)
     return { ...onlyThese([]), declines: declined('off-trade', heard.said.slice(0, 200)) }
-  const wantsAdvice = isTalk || (heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message))
+  const wantsAdvice =
+    isTalk || (heard.readings.length === 0 && isAboutHow(message) && !asksHowMuch(message) && !isWhatIf)
   const likest = isTalk && isOfTheTrade(message) && !asksHowMuch(message) ? likestNote(message) : undefined
   const nearest = likest ? { note: likest, isSure: true } : wantsAdvice ? nearestNote(message) : undefined
   const called =
@@ -377,7 +381,7 @@ function readAnew(all: Heard): Request {
   // “Is a 94 lb bag too heavy to lift?” sounds like a sum, and a note settles it.
   const settled =
     Math.min(told.length, ownTold) <= 1 ? called.filter((it) => settles(it.note)).map((it) => it.note) : []
-  if (danger.length === 0 && settled.length > 0) return { ...onlyThese([]), notes: settled }
+  if (danger.length === 0 && settled.length > 0 && !isWhatIf) return { ...onlyThese([]), notes: settled }
   // Advice is asked for: where no note knows it, no sum is put in its place.
   const left = asksAdvice || isTalk ? [] : wanted
 

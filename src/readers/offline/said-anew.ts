@@ -1,7 +1,7 @@
 // This file is about what-ifs: “what about 12 in holes?”, “and with 5 1/2 in boards?”. What was told before is told anew, and the same is asked as before.
-import type { Calculation, Wanted } from '../../../engine/index.ts'
+import { type Calculation, calculationNamed, type Wanted } from '../../../engine/index.ts'
 import type { Heard } from '../reader.ts'
-import type { Hit } from './lexicon.ts'
+import { calculationsIn, type Hit } from './lexicon.ts'
 import { filler, type Token } from './stems.ts'
 
 const whatIf = new Set(
@@ -25,6 +25,8 @@ export function saysAnew({ job, readings }: Heard, message: readonly Token[], hi
   )
 }
 
+const isOf = (one: Wanted, other: Wanted): boolean => one.word === other.word && one.at === other.at
+
 const changing =
   /\b(?:without|instead|rather than|no|not|add|plus|minus|less|more|leave|left|skip|drop|swap|switch|(?:and|what|but|or) if|if (?:i|we|he|she|they|it|you|my|the)|straight|quit|bails?)\b/i
 const repeats = /\b(?:again|repeat|remind|what was|how did|why|mean|does that|is that|did you)\b/i
@@ -37,8 +39,12 @@ export const isUnmetChange = (
 ): boolean =>
   wanted.length > 0 &&
   (!meant || job.results.some((it) => it.calculation === meant.name)) &&
-  wanted.every((it) =>
-    [job.results, job.wanted].every((of) => of.some(({ word, at }) => word === it.word && at === it.at)),
-  ) &&
+  wanted.every((it) => job.results.some((of) => isOf(of, it))) &&
+  wanted.some((it) => job.wanted.some((of) => isOf(of, it))) &&
   changing.test(said) &&
   !repeats.test(said)
+
+/** “What if the pickets stand tight against the posts?”: what is wanted in the talk is given by a sum that is called so, too. */
+export const isOfOneCalled = ({ job, said }: Heard, message: readonly Token[]): boolean =>
+  /\bwhat if\b/i.test(said) &&
+  calculationsIn(message).some((name) => job.wanted.some(({ word }) => calculationNamed(name)?.gives[word]))

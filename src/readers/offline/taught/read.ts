@@ -281,7 +281,8 @@ function resultsOf(
   talk: readonly string[],
 ): readonly string[] {
   const { job } = looked.heard
-  const { likely, none } = resultsAsked(weights(), looked, calculation)
+  const { likely: byWeight, none } = resultsAsked(weights(), looked, calculation)
+  const likely = asNamed(looked, calculation, byWeight)
   const tooNamed = namedToo(looked, calculation, likely)
   const asked = likely
     .map((it) => ({ ...it, of: ofEach(it.result, { calculation, bound }, looked) }))
@@ -305,6 +306,20 @@ function resultsOf(
   const isWhole = missing.length === 0 && left.length === 0 && bound.length >= wholeFrom
   if (sort.kind === 'told' && sort.share > 0.7 && job.wanted.length === 0 && bound.length > 0 && !isWhole) return []
   return asked.length > 0 ? asked : calculation.headlines.slice(0, 1)
+}
+
+/** “How many 60 lb bags for 12 holes” asks in so many words for what can be counted: no volume is likelier than that. */
+function asNamed<T extends { readonly result: string }>(
+  { hits }: Looked,
+  { gives, needs }: Calculation,
+  likely: readonly T[],
+): readonly T[] {
+  const [first] = likely
+  const named = hits.filter((it) => it.sort === 'ask' && gives[it.word] && !needs[it.word]).map((it) => it.word)
+  const kindOf = (word: string | undefined) => (word === undefined ? undefined : gives[word]?.kind)
+  if (named.some((it) => kindOf(it) === kindOf(first?.result))) return likely
+  const best = likely.find((it) => named.includes(it.result))
+  return best ? [best, ...likely.filter((it) => it !== best)] : likely
 }
 
 // “Per hole”, “for one post”; but “each hole is 12 in wide” only tells of the holes.
