@@ -162,7 +162,8 @@ export function adviceOn(
   const met = best.likeness >= enough.same ? [] : notesIn(message)
   return {
     notes: met.length > 0 ? met.map((it) => it.note) : [best.note],
-    isLikely: best.likeness >= enough.surely || odds >= enough.odds,
+    // “How far apart should posts be?” asks for a figure, unless a note’s very question is asked.
+    isLikely: best.likeness >= enough.surely || (odds >= enough.odds && !asksFigure),
   }
 }
 
