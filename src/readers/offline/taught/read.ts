@@ -289,6 +289,8 @@ function resultsOf(
     // What is asked of all holes is not asked of one too.
     .filter(({ result, share, of }, i) => i === 0 || (share > secondToo && of === result) || tooNamed.has(result))
     .map((it) => it.of)
+    // What is told together with the first is not asked apart.
+    .filter((it, i, [first]) => i === 0 || !calculation.together?.[first as string]?.includes(it))
   const goesOn = talk.includes(calculation.name) && job.wanted.length > 0
   if (goesOn && none > 0.5) return []
   // “What about without gravel?”: where it is hardly clear what is asked, it is what was asked before.
