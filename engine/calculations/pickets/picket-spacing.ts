@@ -37,7 +37,7 @@ export const picketSpacing = calculation({
   gives: { pickets, gap, tapeGap, lastGap, gapOneFewer, gapOneMore },
   headlines: ['pickets', 'tapeGap'],
   joins: true,
-  together: { tapeGap: ['tapeGap', 'pickets'], gap: ['tapeGap', 'pickets', 'gap'] },
+  together: { tapeGap: ['pickets', 'tapeGap'], gap: ['tapeGap', 'pickets', 'gap'] },
   lines: {
     pickets: [fewest, 'the fewest that keep every gap within your limit'],
     picketsForLimit: [fewest, 'the fewest that keep every gap within your limit; what else you gave may take more'],

@@ -188,7 +188,7 @@ describe('a conversation over HTTP', () => {
     const path = `/api/conversations/${id}/job/work`
     const written = answerSchema.parse(await (await post(path, { calculation: 'picket-spacing', inputs })).json())
     // 93 − 16 × 3 1/2 = 37, shared by 17 gaps: 2 3/17 in.
-    expect(written.figures.filter((it) => it.headline).map((it) => it.text)).toEqual(['2 3/16 in', '16 pickets'])
+    expect(written.figures.filter((it) => it.headline).map((it) => it.text)).toEqual(['16 pickets', '2 3/16 in'])
     expect(written.readAs.map((it) => it.said)).toEqual(['93 in', '3 1/2 in', '2 1/2 in'])
     expect(written.cautions.map((it) => it.code)).toEqual(
       expect.arrayContaining(['utilities', 'lot-line', 'local-code']),

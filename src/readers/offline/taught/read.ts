@@ -317,10 +317,10 @@ function asNamed<T extends { readonly result: string }>(
   likely: readonly T[],
 ): readonly T[] {
   const [first] = likely
-  const named = hits.filter((it) => it.sort === 'ask' && gives[it.word] && !needs[it.word]).map((it) => it.word)
   const kindOf = (word: string | undefined) => (word === undefined ? undefined : gives[word]?.kind)
-  if (named.some((it) => kindOf(it) === kindOf(first?.result))) return likely
-  const best = likely.find((it) => named.includes(it.result))
+  const kinds = hits.flatMap((it) => (it.sort === 'ask' && gives[it.word] && !needs[it.word] ? [kindOf(it.word)] : []))
+  if (kinds.includes(kindOf(first?.result))) return likely
+  const best = likely.find((it) => kinds.includes(kindOf(it.result)))
   return best ? [best, ...likely.filter((it) => it !== best)] : likely
 }
 
