@@ -43,7 +43,8 @@ export function wordPicked(said: string, job: Job): { reading: Reading; word: Wa
   if (!open || more) return undefined
   const [before] = readQuantities(open.said)
   const others = readQuantities(said).filter((it) => it.said !== open.said && !/^one$/i.test(it.said))
-  if (!before || others.length > 0 || said.length > longestName) return undefined
+  // “Not the bed” and “what is the bed?” pick nothing.
+  if (!before || others.length > 0 || said.length > longestName || picksNone.test(said)) return undefined
   const place = byPlace.exec(said.trim().replace(/[.!]$/, '').toLowerCase())
   const [one, other] = open.words
   const word = place ? (place[1] ? one : other) : named(said, open.words)
@@ -56,6 +57,7 @@ export function wordPicked(said: string, job: Job): { reading: Reading; word: Wa
 }
 
 const longestName = 60
+const picksNone = /\?|\b(?:not|neither|nor|never)\b|n['’]t\b|^\s*(?:(?:and|so|but) )?(?:what|how|why|when|which)\b/i
 
 /** The one of two words that a text names, by what only one of them is called. */
 function named(said: string, [one, other]: readonly [string, string]): string | undefined {

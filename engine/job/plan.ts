@@ -316,8 +316,6 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   }
 
   function workShared(word: string, at: string): Node | undefined {
-    // Who says how deep the holes are, says it of holes without stone, until stone is told.
-    if (decided(job, 'holeDepth', at)) return undefined
     const giver = node('holeDepth', at)
     return giver?.part.shares?.includes(word) ? giver : undefined
   }

@@ -44,7 +44,7 @@ describe('a quantity that may be either of two words', () => {
     expect(answer?.figures.find((it) => it.word === result && it.role === 'result')?.text).toBe(text)
   })
 
-  test.each(['the 20 ft one', 'hm, what do you think'])(
+  test.each(['the 20 ft one', 'hm, what do you think', 'not the bed', 'which piece is hauled?'])(
     '“%s” says neither, and nothing is taken for it',
     async (said) => {
       const answer = (await answers(...hauled, said)).at(-1)

@@ -120,6 +120,8 @@ export const bill = calculation({
     }
     if (isWithin) remark('I took the prices to hold the tax already, as you said; it is shown apart.')
     if (!has('taxRate')) remark('No tax is reckoned here: it is as much as the prices hold.')
+    if (has('deliveryPrice') && isAdded)
+      remark('I put the tax on the delivery too. Not every place taxes it: the invoice holds.')
     if (has('deliveryPrice') && has('discount')) remark('I took the discount off the goods, and not off the delivery.')
 
     function roundedByLine(): void {

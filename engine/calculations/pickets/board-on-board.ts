@@ -46,11 +46,18 @@ export const boardOnBoard = calculation({
     bothLayers: ['backBoards + frontBoards', 'back and front'],
   },
   work({ opening, picketWidth, boardLap, widestGap }, { line, has, put, refuse }) {
-    const widest = has('boardLap') ? line('widest') : put('widest', widestGap)
+    const byLap = has('boardLap') ? line('widest') : widestGap
+    // Where a widest gap is told as well, both must hold.
+    const widest = has('widestGap') && !less(byLap, widestGap) ? put('widest', widestGap) : byLap
     if (!less(widest, picketWidth))
       refuse(
         'widestGap',
         `Boards ${show(picketWidth)} wide do not cover gaps of ${show(widest)}. Take a narrower gap or wider boards.`,
+      )
+    if (has('widestGap') && compare(widestGap.amount, exact(0)) === 0)
+      refuse(
+        'widestGap',
+        'Without a gap behind there is nothing for the front boards to cover. Take a gap, or one layer.',
       )
     if (compare(widest.amount, exact(0)) !== 1)
       refuse(

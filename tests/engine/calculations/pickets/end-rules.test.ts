@@ -91,6 +91,14 @@ describe('boards in two layers', () => {
     expect(runNamed('board-on-board', { ...bay, widestGap: '3 in' }).shown).toMatchObject({ bothLayers: '29 boards' })
     expect(runNamed('board-on-board', { ...bay, widestGap: '4 in' }).said).toContain('do not cover gaps of 4 in')
     expect(runNamed('board-on-board', bay).said).toContain('missing boardLap')
+    expect(runNamed('board-on-board', { ...bay, widestGap: '0 in' }).said).toContain('nothing for the front boards')
+  })
+
+  // A lap of 1 in leaves gaps of 3 1/2 in: (93 − 3.5)/9 = 9.9 → 10 behind; 2 in at most: (93 − 2)/7.5 = 12.1 → 13
+  it('keep both the lap and the widest gap, where both are told', () => {
+    const bay = { opening: '93 in', picketWidth: '5 1/2 in', boardLap: '1 in' }
+    expect(runNamed('board-on-board', { ...bay, widestGap: '2 in' }).shown).toMatchObject({ backBoards: '13 boards' })
+    expect(runNamed('board-on-board', { ...bay, widestGap: '4 in' }).shown).toMatchObject({ backBoards: '10 boards' })
   })
 })
 
