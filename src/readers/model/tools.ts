@@ -47,7 +47,7 @@ const shapes = {
     words: z.array(z.string()).describe('the two words it may belong to, the likelier first'),
   }),
   decline: z.strictObject({
-    why: requestSchema.shape.declines.element.shape.why.exclude(['not-english', 'no-change']),
+    why: requestSchema.shape.declines.element.shape.why.exclude(['not-english', 'no-change', 'unclear']),
     quote: z.string().describe('exact words of the message that this is about'),
   }),
 } as const
