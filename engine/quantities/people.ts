@@ -24,9 +24,12 @@ function personAt(tokens: readonly Scanned[], at: number): number | null {
 
 /** “What is the best way to hang a gate by myself?” counts nobody; beside hours, or as a what-if, it does. */
 const countsWork = (tokens: readonly Scanned[]): boolean =>
-  tokens.some((it) => it.sort === 'digits') ||
+  tokens.slice(0, mostLooked).some((it) => it.sort === 'digits') ||
   /^(and|if|just|only|on|by|now|so|actually|no|nah|ok)$/.test(lower(tokens[0])) ||
   (lower(tokens[0]) === 'what' && lower(tokens[1]) === 'if')
+
+// A question with hours in it is no longer than that.
+const mostLooked = 100
 
 /** “On my own”, “by myself”, “just me”: the token after it; null where it says nothing of the kind. */
 function aloneAt(tokens: readonly Scanned[], at: number): number | null {
@@ -44,8 +47,8 @@ function aloneAt(tokens: readonly Scanned[], at: number): number | null {
 
 /** How many people work, as a place in the message tells it without a number; null where it does not. */
 export function peopleAt(tokens: readonly Scanned[], at: number): Found | null {
-  const alone = countsWork(tokens) ? aloneAt(tokens, at) : null
-  if (alone !== null) return found(1, alone)
+  const alone = aloneAt(tokens, at)
+  if (alone !== null && countsWork(tokens)) return found(1, alone)
   // “Buddy helps”, and nothing before it.
   if (at === 0 && person.test(lower(tokens[0])) && works.test(lower(tokens[1]))) return found(2, 2)
   if (self.test(lower(tokens[at]))) {

@@ -18,6 +18,7 @@ const around = (what: string, before: string, part: string, after: string): Host
 export const hostileMessages: readonly Hostile[] = [
   again('one figure', '9'),
   again('ones', '1 '),
+  again('people alone', 'on my own '),
   again('ones joined by hyphens', '1-'),
   again('ones joined by commas', '1,'),
   again('ones joined by colons', '1:'),
