@@ -34,7 +34,7 @@ export function wordsFor(heard: Heard): string {
       calc.name === plainly.calculation ||
       (plainly.wants.some((it) => calc.gives[it.word]) && plainly.told.some((it) => calc.needs[it.word])),
   )
-  const near = [...new Set([...own, ...calculationsFor(said, job)])]
+  const near = withinReason([...new Set([...own, ...calculationsFor(said, job)])], own.length)
   const words = (of: (calc: Calculation) => readonly Word[]): Word[] => [...new Set(near.flatMap(of))]
   const told = new Set([
     ...words((calc) => Object.values(calc.needs)),
@@ -57,8 +57,19 @@ export function wordsFor(heard: Heard): string {
     .trim()
 }
 
+/** The likeliest, as long as their words are not too many: a take-off alone has as many as five others. */
+function withinReason(calculations: readonly Calculation[], least: number): readonly Calculation[] {
+  const words = new Set<string>()
+  const last = calculations.findIndex((calc, i) => {
+    for (const word of [...Object.keys(calc.needs), ...Object.keys(calc.gives)]) words.add(word)
+    return i >= least && words.size > mostWords
+  })
+  return last < 0 ? calculations : calculations.slice(0, last)
+}
+
 // Enough that the right one is nearly always among them.
 const mostCalculations = 9
+const mostWords = 110
 const mostNotes = 6
 const weight: Readonly<Record<Sort, number>> = { ask: 3, name: 2, thing: 1, option: 1, side: 0.4 }
 
@@ -119,9 +130,16 @@ const entries = new Map<Word, string>()
 
 function writtenOut(word: Word): string {
   const label = saysItself(word) ? '' : ` (${word.label})`
-  const options = word.options ? ` = ${Object.keys(word.options).join(' | ')}` : ''
+  const options = word.options ? ` = ${optionsOf(Object.keys(word.options))}` : ''
   return `${word.name}${label}${word.list ? ' []' : ''}${options}`
 }
+
+/** Every option; of the hours of a day the first two and the last, since the others go on alike. */
+const optionsOf = (options: readonly string[]): string =>
+  (options.length > 12 && options.every((it) => /^\d\d:\d\d$/.test(it))
+    ? [...options.slice(0, 2), '…', ...options.slice(-1)]
+    : options
+  ).join(' | ')
 
 const small = new Set('a an and as at be by each for from in is it its of on or one that the this to with'.split(' '))
 
