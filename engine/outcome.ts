@@ -23,6 +23,8 @@ export interface Problem {
   readonly at?: string
   readonly message: string
   readonly ask?: string
+  /** Something said found no place: the sum waits until somebody says what it is. */
+  readonly isIdle?: true
 }
 
 export interface Source {

@@ -26,6 +26,7 @@ import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { pickedBetween, wordPicked } from './between.ts'
 import { readBack } from './read-back.ts'
+import { sumReadBack } from './sum-read-back.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
 import { beforeAll } from './guard/before-all.ts'
 import { checkBindings } from './guard/bindings.ts'
@@ -154,7 +155,7 @@ export async function answerTo(
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
   const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings, unused, heard)
-  const checked = readBack(known, decided, { turn, unused })
+  const checked = sumReadBack(readBack(known, decided, { turn, unused }), request, bindings.held)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
   const isSame = comesOutAsBefore(heard.job, request, bindings, checked, changed)

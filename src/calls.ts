@@ -87,7 +87,10 @@ export function besidesIn({ calculation, outcome, at, places }: Worked, id: stri
   return [...cited, ...onTheWay]
 }
 
-export const problemAt = (problem: Problem, at: string): Call['problems'][number] => ({ ...problem, at })
+export const problemAt = (problem: Problem, at: string): Call['problems'][number] => {
+  const { isIdle: _, ...said } = problem
+  return { ...said, at }
+}
 
 export function wordNamed(name: string): Word {
   const word = vocabulary.get(name)

@@ -154,9 +154,11 @@ export function remember(
   { unsure, torn }: Pick<Bindings, 'unsure' | 'torn'>,
   before: Job,
 ): Job {
-  const waysOf = (word: string, at: string): Pick<Asked, 'between' | 'either'> => {
+  const waysOf = (word: string, at: string): Pick<Asked, 'between' | 'either' | 'again'> => {
     const found = unsure.find((it) => it.word === word && it.at === at)
     if (found) return { between: found.readings.map(show) }
+    const waiting = worked.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.problems)).find((it) => it.word === word)
+    if (waiting?.isIdle && waiting.ask) return { again: waiting.ask }
     const [only, more] = torn
     const isOfWords = only && !more && only.words[0] === word && only.words[0] !== only.words[1] && !only.rival
     return isOfWords ? { either: { said: only.said, words: only.words } } : {}

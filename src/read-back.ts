@@ -15,6 +15,7 @@ import {
   type Worked,
   wholeFence,
 } from '../engine/index.ts'
+import { heldBack } from './held-back.ts'
 
 /** What is said once of a fence is easily heard wrong when it comes in pieces: a side left out makes another fence of it. */
 const tells = new Set(['runLength', 'gateOpening', 'gates', 'gateStart'])
@@ -73,6 +74,6 @@ export function readBack(
           : 'You told me this fence in pieces, and one piece left out or heard wrong makes another fence of it.',
       ask: `Is this the whole of it? ${fence} Say yes, or say what is different.`,
     } as const
-    return { ...it, outcome: { ok: false, given: it.outcome.given, problems: [problem], cited: [] } }
+    return heldBack(it, problem)
   })
 }

@@ -57,6 +57,10 @@ export const requestSchema = z.strictObject({
     .array(z.strictObject({ tag: z.string(), words: z.array(z.string()) }))
     .nullish()
     .describe('quantities of which the reader cannot tell which word they belong to: the person is asked'),
+  unsure: z
+    .boolean()
+    .nullish()
+    .describe('true where the reader hardly knows what is meant: what it read is said back before any figure'),
   declines: z.array(
     z.strictObject({
       why: z.enum([

@@ -20,6 +20,7 @@ import type { Bindings, Held } from './guard/bindings.ts'
 import { isDenied } from './readers/offline/denied.ts'
 import { countsList, isRate } from './readers/offline/fits.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
+import { heldBack } from './held-back.ts'
 import type { Request } from './request.ts'
 
 /** The quantities of the message that stand for no word and are no turn of phrase. */
@@ -113,6 +114,18 @@ export function withoutIdle(
   { job: before, said }: Heard,
 ): Worked[] {
   const used = new Set(worked.flatMap((it) => [...it.outcome.given.keys()]))
+  // “Yes” to “what is “1,050 mm” of?” says nothing of it.
+  const open = held.length === 0 ? before.asked.find((it) => it.again) : undefined
+  if (open)
+    return worked.map((it) =>
+      heldBack(it, {
+        code: 'unreadable',
+        word: open.word,
+        message: 'I asked what a number is of, and give no figure before I know.',
+        ask: open.again as string,
+        isIdle: true,
+      }),
+    )
   const isMany = (q: Quantity): boolean => q.kind === 'count' && toNumber(q.amount) > 1
   const idle = held.filter(({ word, value, tag }) => tag !== null && !used.has(word) && isQuantity(value))
   const counts = [
@@ -168,9 +181,10 @@ export function withoutIdle(
         ? {}
         : {
             ask: `What is ${what} of? Say it beside what it counts: so many of what, each of what size or at what price.`,
+            isIdle: true as const,
           }),
     } as const
-    return { ...it, outcome: { ok: false, given: outcome.given, problems: [problem], cited: [] } }
+    return heldBack(it, problem)
   })
 }
 

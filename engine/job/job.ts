@@ -31,10 +31,11 @@ export interface Wanted {
   readonly at: string
 }
 
-/** What was asked back; `between` are the ways in which the person's own words could be read, `either` the two words that a quantity may be. */
+/** What was asked back; `between` are the ways in which the person's own words could be read, `either` the two words that a quantity may be. `again` is the question where a figure waits for its answer. */
 export interface Asked extends Wanted {
   readonly between?: readonly string[]
   readonly either?: { readonly said: string; readonly words: readonly [string, string] }
+  readonly again?: string
 }
 
 /** A result of the last working, kept so that a change can be shown as before → after. */

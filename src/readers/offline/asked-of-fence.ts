@@ -208,3 +208,10 @@ export function atRuns(
 
 const isOneQuestion = (message: readonly Token[]): boolean =>
   message.every((it, at) => !/^[.;?!\n]$/.test(it.text) || at === message.length - 1)
+
+const ofBays = new Set(['pickets', 'gap', 'tapeGap', 'lastGap', 'railCut', 'opening', 'picketsHung', 'picketsToBuy'])
+/** “How many pickets in bay 3?” */
+export const atBay = (want: Wanted, bay: string | undefined): Wanted =>
+  bay && ofBays.has(want.word)
+    ? { word: want.word.startsWith('picketsHung') || want.word === 'picketsToBuy' ? 'pickets' : want.word, at: bay }
+    : want

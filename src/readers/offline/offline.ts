@@ -19,6 +19,7 @@ import { askedAlike, isSameMeasure, isSameSort } from './asked-alike.ts'
 import { choiceAnswered, choicesIn, noneIn } from './choices.ts'
 import { actsIn } from './acts.ts'
 import {
+  atBay,
   atRuns,
   bareQuestion,
   bareWants,
@@ -278,12 +279,18 @@ function readAnew(all: Heard): Request {
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const taught = tried && !isOfKinds(tried, heard, places) ? atKind(tried, heard, places) : undefined
   const which = taught ? chosenReading(taught, { meant, bound, loose, context, asks }, heard) : 'own'
-  if (taught && which === 'torn' && met.length === 0 && danger.length === 0)
+  if (
+    taught &&
+    (which === 'torn' || (which === 'unsure' && taught.doubtful)) &&
+    met.length === 0 &&
+    danger.length === 0
+  )
     return taught.doubtful
       ? { ...onlyThese([]), ...tornOf(taught, taught.doubtful) }
       : { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
-  const either = which === 'taught' && taught?.either ? [taught.either] : []
-  if (taught && which === 'taught') {
+  const either = (which === 'taught' || which === 'unsure') && taught?.either ? [taught.either] : []
+  const unsure = which === 'unsure'
+  if (taught && (which === 'taught' || unsure)) {
     learned = taught.chosen
     ;({ asks, bound, loose } = { asks: [...taught.asks], bound: [...taught.bound], loose: [...taught.loose] })
     meant = taught.calculation
@@ -395,6 +402,7 @@ function readAnew(all: Heard): Request {
     confirms,
     notes,
     ...(either.length > 0 ? { either } : {}),
+    ...(unsure ? { unsure } : {}),
     declines: danger,
   }
   if (danger.length > 0) return { ...request, told: [], wants: [], notes: [], either: [] }
@@ -439,10 +447,3 @@ const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
 
 const askedPlace = (word: string, { job }: Heard): string => job.asked.find((it) => it.word === word)?.at ?? yard
-
-const ofBays = new Set(['pickets', 'gap', 'tapeGap', 'lastGap', 'railCut', 'opening', 'picketsHung', 'picketsToBuy'])
-/** “How many pickets in bay 3?” */
-const atBay = (want: Wanted, bay: string | undefined): Wanted =>
-  bay && ofBays.has(want.word)
-    ? { word: want.word.startsWith('picketsHung') || want.word === 'picketsToBuy' ? 'pickets' : want.word, at: bay }
-    : want

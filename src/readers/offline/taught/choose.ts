@@ -85,13 +85,17 @@ interface Own {
 }
 
 // As likely as that a taught reading must be right in all its parts. In a talk more: what is read wrong there is built on.
-const likely = { first: -1.6, later: -0.8, named: -0.3 } as const
+const likely = { first: -1.2, later: -0.8, named: -0.3 } as const
+// Where one quantity is the doubt, and it is as great as that, it is asked which of two things that is.
+const oneDoubt = -1.6
+// Less likely than that it is not worth reading back: nothing of it may be what was meant.
+const hopeless = -4
 
 /**
  * Which reading is taken. It is the taught one, which learned from many sentences, but where ours has a place for more of what was said.
- * `torn` where the taught one has all that it needs, and is not likely enough to be right: it is asked again rather than guessed.
+ * `unsure` where the taught one has all that it needs, and is not likely enough to be right: it is read back before any figure. `torn` where it is hardly likely at all.
  */
-export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' | 'own' | 'torn' {
+export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' | 'own' | 'torn' | 'unsure' {
   const gives = (it: Wanted): boolean => taught.calculation.gives[it.word] !== undefined
   if (lacksSides(taught, heard)) return 'torn'
   if (isBetter(own, taught, heard, gives)) return 'own'
@@ -104,8 +108,15 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
   const isWhole = isIdle
     ? own.asks.length > 0
     : isSame && own.loose.length === 0 && own.bound.length >= taught.bound.length
-  return isWhole ? 'own' : 'torn'
+  if (isWhole) return isIdle || (!isLater(heard.job) && agrees(own, taught)) ? 'own' : 'unsure'
+  const asksWhich = taught.doubtful !== undefined && taught.sure < (isLater(heard.job) ? likely.later : oneDoubt)
+  return isIdle || asksWhich || taught.sure < hopeless ? 'torn' : 'unsure'
 }
+
+/** Whether both readings take each quantity for the same: what two see alike is likelier than one of them says. */
+const agrees = (own: Own, taught: Taught): boolean =>
+  own.bound.length === taught.bound.length &&
+  own.bound.every((it) => taught.bound.some(({ word, reading }) => word === it.word && reading.tag === it.reading.tag))
 
 const severalSides = /\b(?:both|two|each|either|all)\s+(?:of\s+)?(?:the\s+)?(?:\w+\s+)?sides?\b/i
 /** “15 by 20, and I fence the two long sides and the bottom”: which sides, and how often, is said in words, and two sizes are not all of them. */
