@@ -24,6 +24,7 @@ import { capForPost } from './calculations/caps/cap-for-post.ts'
 import { chamfers } from './calculations/caps/chamfers.ts'
 import { pyramidCap } from './calculations/caps/pyramid-cap.ts'
 import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
+import { airForPaint } from './calculations/finish/air-for-paint.ts'
 import { dewPointOfAir } from './calculations/finish/dew-point.ts'
 import { finishAreaOf } from './calculations/finish/finish-area.ts'
 import { finishQuantity } from './calculations/finish/finish-quantity.ts'
@@ -334,6 +335,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       finishAreaOf,
       finishQuantity,
       dewPointOfAir,
+      airForPaint,
       paintWindow,
       paintingHours,
       paintingByArea,

@@ -97,7 +97,9 @@ function isOnlyName({ section }: Tagged, { calculation }: Request): boolean {
 export const withoutYes = (worked: readonly Worked[], unused: readonly Tagged[]): Worked[] =>
   worked.map((it) => {
     const { outcome } = it
-    if (unused.length === 0 || !outcome.ok || ![...outcome.values.values()].includes(true)) return it
+    // Of air and dew the wind decides nothing.
+    const passed = it.calculation.needs.airNow ? unused.filter((of) => of.quantity?.kind !== 'speed') : unused
+    if (passed.length === 0 || !outcome.ok || ![...outcome.values.values()].includes(true)) return it
     const values = new Map([...outcome.values].map(([word, value]) => [word, value === true ? null : value] as const))
     return { ...it, outcome: { ...outcome, values } }
   })

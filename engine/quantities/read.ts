@@ -1,5 +1,6 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
+import { bulkAfter, heapByArticle } from './bulk.ts'
 import { isPartOfName, skipName } from './called-by-number.ts'
 import { bareSpread, spreadOf } from './coverage.ts'
 import { type DayAndMonth, dateAt, dayAndMonthAt, inYearOf, isDateOrTime } from './dates.ts'
@@ -184,7 +185,7 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }
   const money = moneyAt(tokens, at, habits) ?? barePriceAt(tokens, at)
   if (money) return moneyRange(tokens, at, money, habits) ?? money
-  const article = articleAt(tokens, at, metric)
+  const article = heapByArticle(tokens, at) ?? articleAt(tokens, at, metric)
   if (article) return article
   const cold = coldAt(tokens, at, habits)
   if (cold) return cold
@@ -214,8 +215,8 @@ function measured(
       rivals: [],
     }
   }
-  const temperature = temperatureAt(tokens, number, habits)
-  if (temperature) return temperature
+  const apart = temperatureAt(tokens, number, habits) ?? bulkAfter(tokens, at, number)
+  if (apart) return apart
   const grouped = groupedBySpaces(tokens, at, number)
   const { value, next } = grouped ?? number
   // "3/4 of an inch", "½ an inch".

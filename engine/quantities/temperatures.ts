@@ -37,8 +37,7 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
     if (other === 'difference') return { next: next + 1, quantity: quantity(number.value, `d${letter}`), bare: null }
     if (
       /^(warmer|cooler|colder|hotter|difference|higher|lower|drop|rise|swing)$/.test(other) ||
-      (/^(above|over|below|under|from)$/.test(other) &&
-        tokens.slice(next, next + 5).some((token) => /^(dew|dewpoint)$/i.test(token.text)))
+      isOfDew(tokens, number, next)
     )
       return { next, quantity: quantity(number.value, `d${letter}`), bare: null }
     const under = underIn(tokens, next)
@@ -48,10 +47,18 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
   const turned = [...tokens.slice(at, at + 3), ...tokens.slice(Math.max(0, at - 12), at)].some((token) =>
     /^(angles?|slopes?|pitch|cuts?|bevels?|miters?|mitres?|corners?|turns?|lean|leans|tilt)$/i.test(token.text),
   )
-  const unit = habits.system === 'metric' ? 'C' : 'F'
+  const scaleOfOthers = scaleSaid(tokens)
+  const unit = scaleOfOthers ?? (habits.system === 'metric' ? 'C' : 'F')
+  const isOneScale = scaleOfOthers !== undefined || habits.system !== undefined
+  if (isOfDew(tokens, number, at)) {
+    const likely = isOneScale ? unit : likelyScale(tokens)
+    const [one, other] = (likely ?? unit) === 'F' ? ['dF', 'dC'] : ['dC', 'dF']
+    const rivals = likely ? [] : [quantity(number.value, other as string)]
+    return { next: at, quantity: quantity(number.value, one as string), bare: null, rivals }
+  }
   const under = underIn(tokens, at)
   const warmth = under.of(number.value, unit)
-  const otherScale = habits.system ? [] : [under.of(number.value, unit === 'F' ? 'C' : 'F')]
+  const otherScale = isOneScale ? [] : [under.of(number.value, unit === 'F' ? 'C' : 'F')]
   if (under.next > at)
     return { next: under.next, quantity: warmth, bare: null, rivals: otherScale, note: `read as °${unit}` }
   const angle = quantity(number.value, 'deg')
@@ -59,6 +66,40 @@ export function temperatureAt(tokens: readonly Scanned[], number: NumberRead, ha
   if (turned || tokens[at - 1]?.text === '°')
     return { next: at, quantity: angle, bare: null, rivals: [warmth, ...otherScale] }
   return { next: at, quantity: warmth, bare: null, rivals: [...otherScale, angle], note: `read as °${unit}` }
+}
+
+/** “5 degrees above the dew point”, “within 3 of it”, “is it 4 degrees over that?”, where the dew point is spoken of: how far apart the two are. */
+function isOfDew(tokens: readonly Scanned[], number: Pick<NumberRead, 'next'>, next: number): boolean {
+  const isDew = (token: Scanned | undefined): boolean => /^(dew|dewpoint)$/i.test(token?.text ?? '')
+  const word = lower(tokens[next])
+  const isApart =
+    /^(above|over|below|under|from|clear|away|off)$/.test(word) ||
+    (word === 'of' && tokens.slice(Math.max(0, number.next - 4), number.next).some((it) => lower(it) === 'within'))
+  if (!isApart) return false
+  const behind = tokens.slice(next + 1, next + 6)
+  const pointed = lower(behind[0]) === 'of' ? behind[1] : behind[0]
+  return behind.some(isDew) || (/^(it|that|this)$/.test(lower(pointed)) && tokens.some(isDew))
+}
+
+/** “8 degrees … 11 degrees”: paint goes on in air that is so warm in °C, and in °F nobody would ask. Nothing where the others may be of either. */
+function likelyScale(tokens: readonly Scanned[]): 'F' | 'C' | undefined {
+  const warm = tokens.flatMap((it, i) =>
+    /^(degrees?|degs?|°)$/.test(lower(it)) && tokens[i - 1]?.sort === 'digits' && !isOfDew(tokens, { next: i }, i + 1)
+      ? [Number(tokens[i - 1]?.text)]
+      : [],
+  )
+  if (warm.length === 0) return undefined
+  return warm.every((it) => it <= 32) ? 'C' : warm.every((it) => it >= 46) ? 'F' : undefined
+}
+
+/** The one scale that the other temperatures of the message name. */
+function scaleSaid(tokens: readonly Scanned[]): 'F' | 'C' | undefined {
+  const named = tokens.flatMap(({ text }, i): ('F' | 'C')[] => {
+    const isBehind = tokens[i - 1]?.text === '°' || tokens[i - 1]?.sort === 'digits'
+    if (fahrenheit.test(text) || (isBehind && text === 'F')) return ['F']
+    return celsius.test(text) || (isBehind && text === 'C') ? ['C'] : []
+  })
+  return new Set(named).size === 1 ? named[0] : undefined
 }
 
 // As they are spelt, well and badly.

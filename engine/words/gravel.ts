@@ -175,6 +175,7 @@ export const trips = word<'count'>('trips', {
       'how many trips',
       'how many loads',
       'how many walks',
+      'how many journeys',
       'how many carries',
       'how many times do i',
       'trips to haul',

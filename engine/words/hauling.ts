@@ -46,6 +46,7 @@ export const payload = word<'mass'>('payload', {
   },
   possible: { above: '0 lb' },
   plausible: { from: '200 lb', to: '20000 lb' },
+  replaces: ['piecesEachTrip'],
 })
 
 export const loadVolume = word<'volume'>('loadVolume', {

@@ -39,6 +39,41 @@ export const barrowSize = word<'volume'>('barrowSize', {
   },
 })
 
+export const loadSize = word<'volume'>('loadSize', {
+  kind: 'volume',
+  label: 'one load of the trailer, skip or bin',
+  units: { imperial: 'yd3', metric: 'm3' },
+  measure: 'What it holds, level with its sides.',
+  ask: 'How much does your trailer, skip or bin hold?',
+  called: { names: ['trailer holds', 'trailer takes', 'skip holds', 'skip takes', 'ute takes', 'ute holds'] },
+  possible: { above: '0 ft3' },
+  plausible: { from: '2 ft3', to: '40 yd3' },
+})
+
+export const vesselLoads = word<'count'>('vesselLoads', {
+  kind: 'count',
+  noun: 'load',
+  label: 'loads of the trailer, skip or bin',
+  whole: true,
+  measure: 'Whole loads, by the room alone: weigh it too.',
+  ask: 'How many loads of the trailer, skip or bin?',
+  called: {
+    names: ['trailer loads', 'truck loads', 'skip loads', 'ute loads'],
+    asks: ['how many trailer loads', 'how many truck loads', 'how many ute loads', 'how many skips', 'how many skip loads'],
+  },
+})
+
+export const looseDensity = word<'density'>('looseDensity', {
+  kind: 'density',
+  label: 'weight of loose soil',
+  units: { imperial: 'lb/ft3', metric: 'kg/m3' },
+  measure: 'As it lies on the heap.',
+  ask: 'What does the loose soil weigh?',
+  called: { names: ['loose soil weighs', 'loose dirt weighs'] },
+  possible: { above: '0 lb/ft3' },
+  plausible: { from: '40 lb/ft3', to: '130 lb/ft3' },
+})
+
 export const soilOut = word<'volume'>('soilOut', {
   kind: 'volume',
   label: 'soil dug out, loose',
@@ -107,7 +142,15 @@ export const spoilWeight = word<'mass'>('spoilWeight', {
   ask: 'What does the soil weigh?',
   called: {
     names: ['weight of the soil'],
-    asks: ['what does the soil weigh', 'how heavy is the dirt', 'weight of the dirt', 'weight of the spoil'],
+    asks: [
+      'what does the soil weigh',
+      'how heavy is the dirt',
+      'weight of the dirt',
+      'weight of the spoil',
+      'what does the dirt weigh',
+      'how heavy is the soil',
+      'weight of the soil',
+    ],
   },
 })
 

@@ -154,6 +154,9 @@ const isNone =
   /^\s*(?:no|none|without|zero|nil|any|left? out|leave out|leaving out|skip|skipping|skipped|forget|drop|ditch)\b/i
 const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|problem\b|sooner\b|,|\.)/i
 
+/** What a bag weighs is what one piece weighs, where the bags are hauled. */
+const saysToo: Readonly<Record<string, string>> = { bagWeight: 'pieceWeight' }
+
 type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'thing'>
 
 type Several = Pick<Unsure, 'said' | 'readings'>
@@ -190,7 +193,9 @@ function hold(
     // `job.gateOpening` is what was decided of the yard: a gate that was told before anybody said where it is.
     const earlier =
       job.results.find((it) => it.ref === tag) ??
-      job.decisions.find((it) => `job.${it.word}` === tag && it.word === word.name && it.at === yard) ??
+      job.decisions.find(
+        (it) => `job.${it.word}` === tag && (it.word === word.name || saysToo[it.word] === word.name) && it.at === yard,
+      ) ??
       listedIn(job, tag, word)
     if (!earlier) return { why: 'the message holds no such quantity' }
     if (!isQuantity(earlier.value) || earlier.value.kind !== word.kind)

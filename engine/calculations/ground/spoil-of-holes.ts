@@ -1,20 +1,33 @@
 // What comes out of the holes: as it lay, as it lies on the heap, and how often the barrow goes.
 import { calculation } from '../../calculation.ts'
 import { sectionLines, workSection } from '../../holes.ts'
-import { barrows, barrowSize, soilOut, soilSwell, soilDensity, spoilInGround, spoilWeight } from '../../words/spoil.ts'
-
+import {
+  barrows,
+  barrowSize,
+  loadSize,
+  looseDensity,
+  soilDensity,
+  soilOut,
+  soilSwell,
+  spoilInGround,
+  spoilWeight,
+  vesselLoads,
+} from '../../words/spoil.ts'
 import { holeDepth, holeDiameter, holeShape, posts } from '../../words/posts.ts'
 
 export const spoilOfHoles = calculation({
   name: 'spoil-of-holes',
   title: 'Soil out of the holes',
   answers: 'How much soil comes out of the post holes, loose, what it weighs, and how many barrow loads it is.',
-  needs: { posts, holeDiameter, holeShape, holeDepth, soilSwell, soilDensity, barrowSize },
-  gives: { soilOut, barrows, spoilInGround, spoilWeight },
+  needs: { posts, holeDiameter, holeShape, holeDepth, soilSwell, soilDensity, looseDensity, barrowSize, loadSize },
+  may: ['looseDensity'],
+  onlyFor: { loadSize: ['vesselLoads'], barrowSize: ['barrows'] },
+  gives: { soilOut, barrows, vesselLoads, spoilInGround, spoilWeight },
   headlines: ['soilOut', 'barrows'],
   together: {
     soilOut: ['soilOut', 'barrows', 'spoilInGround', 'spoilWeight'],
     barrows: ['barrows', 'soilOut', 'spoilWeight'],
+    vesselLoads: ['vesselLoads', 'soilOut', 'spoilWeight'],
     spoilWeight: ['spoilWeight', 'soilOut'],
   },
   locals: { holeSection: 'area' },
@@ -23,11 +36,20 @@ export const spoilOfHoles = calculation({
     spoilInGround: ['sum(posts * (holeSection * holeDepth))', 'the holes, all of them'],
     soilOut: ['spoilInGround * (1 + soilSwell)', 'dug soil takes more room'],
     spoilWeight: ['spoilInGround * soilDensity', 'swelling changes no weight'],
+    looseWeight: ['soilOut * looseDensity', 'as it was said of the heap'],
     barrows: ['ceil(soilOut / barrowSize)', 'whole loads'],
+    vesselLoads: ['ceil(soilOut / loadSize)', 'whole loads, by the room'],
   },
-  work({ holeShape }, { line, rows, put, remark }) {
+  work({ holeShape }, { line, rows, put, remark, has, tell, wants, assumed }) {
     workSection(holeShape, { line, rows, put, remark })
-    for (const name of ['spoilInGround', 'soilOut', 'spoilWeight', 'barrows']) line(name)
+    for (const name of ['spoilInGround', 'soilOut']) line(name)
+    if (has('looseDensity')) tell('spoilWeight', line('looseWeight'))
+    else line('spoilWeight')
+    if (has('barrowSize') && !(has('loadSize') && assumed('barrowSize') && !wants('barrows'))) line('barrows')
+    if (has('loadSize')) {
+      line('vesselLoads')
+      remark('A trailer is often too heavy long before it is full: hold the weight against what it may carry.')
+    }
     remark(
       'Some of it goes back round the posts. Do not bank the rest against the fence: wood rots in it. Old concrete and treated scraps do not belong in it.',
     )
@@ -51,6 +73,19 @@ export const spoilOfHoles = calculation({
       ask: 'Spoil from 10 holes 300 mm wide and 600 mm deep: how many wheelbarrow loads?',
       given: { posts: '10', holeDiameter: '300 mm', holeDepth: '600 mm' },
       expect: { soilOut: '0.5301 m³', barrows: '7 loads' },
+    },
+    // π/4 × 0.35² × 0.8 × 16 = 1.2315 m³; × 1.3 = 1.601; /0.75 = 2.13 → 3; 1.2315 × 1500 kg = 1847
+    {
+      ask: 'Spoil from 16 holes 350 mm wide and 800 mm deep, swelling 30 %, soil 1.5 t a cube: how many trailer loads at 0.75 m3?',
+      given: {
+        posts: '16',
+        holeDiameter: '350 mm',
+        holeDepth: '800 mm',
+        soilSwell: '30 %',
+        soilDensity: '1.5 tonne/m3',
+        loadSize: '0.75 m3',
+      },
+      expect: { vesselLoads: '3 loads', soilOut: '1.601 m³', spoilWeight: '1,847 kg' },
     },
     // square: 0.09 × 0.6 × 10 = 0.54 m³; × 1.25 = 0.675; /85 L = 7.94 → 8
     {

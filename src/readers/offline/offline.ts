@@ -56,6 +56,7 @@ import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn, soldByIn, tellsIt } from './prices-said.ts'
 import { bestSense, asksSomething, askedOf, sensesOf } from './senses.ts'
 import { asksHowMuch, confirmsIn, isAboutHow, isSmallTalk } from './small-talk.ts'
+import { settled } from './settled.ts'
 import { messageOf, type Token } from './stems.ts'
 import { whatItIsAbout } from './subject.ts'
 import { wantsIn } from './wants.ts'
@@ -85,7 +86,7 @@ const readOnce = new WeakMap<Heard, Request>()
 
 /** Reads a message by the vocabulary, by what was taught, and by the talk so far: once, however many ask for it in a turn. */
 export function readOffline(heard: Heard): Request {
-  const request = readOnce.get(heard) ?? readAnew(heard)
+  const request = readOnce.get(heard) ?? settled(readAnew(heard), heard)
   readOnce.set(heard, request)
   return request
 }

@@ -10,6 +10,8 @@ import { changedTo } from './fits.ts'
 import { cuesIn } from './lexicon.ts'
 import { namedAfter } from './named-after.ts'
 import { isDeepAsStone, saidBeside } from './said-beside.ts'
+import { loadsIn } from './loads-said.ts'
+import { marginIn } from './painting-weather.ts'
 import { stem, type Token } from './stems.ts'
 
 /** What a message says outright of the words of a calculation. */
@@ -29,6 +31,8 @@ export function saidOutright(message: readonly Token[], needs: Readonly<Record<s
     ...cutsIn(message, needed),
     ...diagonalsIn(message, needed),
     ...saidBeside(message, needs, job),
+    ...marginIn(message, needs),
+    ...loadsIn(message, needs),
     ...namedAfter(message, needs, new Set(job.asked.map((it) => it.word))),
   ]
 }

@@ -1,0 +1,167 @@
+// This file is about hauling by weight: which weight is the vehicle's, which rides along, and which is that of one bag. “I’m 180 lb myself” weighs no bag.
+import { type Calculation, calculationNamed, isList, isQuantity, yard } from '../../../engine/index.ts'
+import type { Request, Told } from '../../request.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import { empty, from } from './plain-phrases.ts'
+import type { Token } from './stems.ts'
+
+const haul = calculationNamed('haul-trips') as Calculation
+
+const vehicle =
+  /\b(payload|trucks?|pickups?|utes?|vans?|trailers?|cars?|estate|hatchback|suv|wagon|vehicle|lorry|boot|tray)\b/i
+const asksTrips = /\b(trips?|journeys?|runs?|loads|goes|times|drives?)\b/i
+const asksAtOnce =
+  /\bhow many\b[^.?!]*\b(in one (go|trip|run|load)|at once|at a time|(can|could|may|do|will|should) (i|we|it|she|he|you) (carry|bring|fit|take|chuck|haul|load|get|put|throw)|can (go|ride)|(each|per|a) trip)\b/i
+const other = /\b(barrow|wheelbarrow|deliver\w*|cheaper|cost|price|hire|rent)\b/i
+
+const rider =
+  /^(i|i'm|me|myself|driver|passenger|wife|husband|missus|partner|mate|buddy|friend|neighbor|neighbour|son|daughter|kid|brother|sister|dad|mum|mom|boy|girl|dog|she|he|her|him|helper|tool|tools|toolbox|mixer|gear|saw)$/
+const isMe = /^(i|i'm|im|me|myself|driver)$/i
+const ofVehicle = /^(payload|carry|carries|takes?|rated|sticker|limit|capacity|hold|holds|haul|hauls|max|maximum)$/
+const ofPiece = /^(bag|sack|concrete|cement|postmix|mix|post|block|paver|slab|each|apiece|stone|board|bucket|pail)$/
+const things = /^(bag|sack|post|block|paver|slab|board|piece|bucket|pail|panel|of|em|them)$/
+
+interface Weight {
+  readonly reading: Tagged
+  readonly is: 'payload' | 'aboard' | 'piece' | undefined
+  readonly thing: string
+}
+
+/** The request of a message about trips with a vehicle, where who is aboard, the payload and one piece are told apart; nothing for any other. */
+export function haulingIn(heard: Heard, message: readonly Token[]): Request | undefined {
+  const { said, job } = heard
+  const goesOn = job.wanted.some(({ word }) => haul.gives[word])
+  const asksOf = vehicle.test(said) && (asksTrips.test(said) || asksAtOnce.test(said)) && !other.test(said)
+  if (!(goesOn || asksOf) || (job.asked.length > 0 && !goesOn)) return undefined
+  const weights = message.flatMap(({ reading }, at): Weight[] =>
+    reading && isWeight(reading, message, at, said) ? [weighed(reading, message, at)] : [],
+  )
+  const isIdle = (it: Tagged): boolean => it.people === true || isOfOneGo(message, it)
+  const counts = heard.readings.filter(
+    (it) => it.bare !== null && !isIdle(it) && !weights.some(({ reading }) => reading === it),
+  )
+  const left = leftAboard(heard)
+  const aboard = weights.filter((it) => it.is === 'aboard')
+  const payloads = weights.filter((it) => it.is === 'payload')
+  const pieces = weights.filter((it) => it.is === 'piece')
+  const isWhole =
+    weights.length + counts.length + heard.readings.filter(isIdle).length === heard.readings.length &&
+    weights.every((it) => it.is) &&
+    payloads.length <= 1 &&
+    pieces.length <= 1 &&
+    counts.length <= 1
+  // What is of vehicles alone is left to the words of the vocabulary, which know it as well.
+  if (!isWhole || (aboard.length === 0 && left === undefined && !(payloads.length === 1 && isOfEarlier(heard))))
+    return undefined
+  const count = counts[0]
+  if (count && !isCounted(message, count)) return undefined
+  const told: Told[] = [
+    ...payloads.map(({ reading }) => ({ word: 'payload', at: yard, from: from(reading.tag) })),
+    ...(left ?? (aboard.length > 0 ? keptAboard(heard) : [])),
+    ...aboard.map(({ reading, thing }) => ({ word: 'weightAboard', at: yard, from: from(reading.tag), thing })),
+    ...pieces.map(({ reading }) => ({ word: 'pieceWeight', at: yard, from: from(reading.tag) })),
+    ...(count ? [{ word: 'piecesToHaul', at: yard, from: from(count.tag) }] : ofEarlier(heard)),
+  ]
+  // A limit of so many at a time that was told with the payload holds on; that of a barrow is none of the truck.
+  const had = job.decisions.map((it) => it.word)
+  if (payloads.length === 1 && had.includes('piecesEachTrip') && had.includes('payload'))
+    told.push({ word: 'piecesEachTrip', at: yard, from: from('job.piecesEachTrip') })
+  const want = asksAtOnce.test(said) && !asksTrips.test(said.replace(/\b(one|each|per|a) (go|trip|run|load)\b/gi, ''))
+  const wanted = want ? 'piecesAtOnce' : goesOn && !asksTrips.test(said) ? (job.wanted[0]?.word ?? 'trips') : 'trips'
+  return { ...empty, told, wants: [{ word: wanted, at: yard }], calculation: haul.name }
+}
+
+/** A mass; or a bare number right behind whom it weighs, where another of the message is one: “payload 950 kg, me 95”. */
+function isWeight(reading: Tagged, message: readonly Token[], at: number, said: string): boolean {
+  if (reading.quantity) return reading.quantity.kind === 'mass' && !reading.per
+  return reading.bare !== null && /\b\d+\s?(kg|lbs?|pounds?|kilos?)\b/i.test(said) && rider.test(wordAt(message, at - 1))
+}
+
+const wordAt = (message: readonly Token[], at: number): string =>
+  message[at]?.tag ? '' : (message[at]?.text.toLowerCase() ?? '')
+
+/** What a weight is of: whoever or whatever is named nearest to it in its part of the sentence. */
+function weighed(reading: Tagged, message: readonly Token[], at: number): Weight {
+  const clauseFrom = lastOf(message, at, (it) => it.tag !== undefined || /^([.;?!\n]|and|with|plus)$/.test(it.text)) + 1
+  const before = message.slice(clauseFrom, at)
+  const behindEnd = message.findIndex((it, i) => i > at && (it.tag !== undefined || /^[.,;?!\n)]$/.test(it.text)))
+  const behind = message.slice(at + 1, behindEnd < 0 ? message.length : behindEnd).slice(0, 3)
+  const thingOf = (of: readonly Token[]): string | undefined =>
+    of.findLast((it) => !it.tag && rider.test(it.text.toLowerCase()))?.text
+  const isPayload = before.some((it) => ofVehicle.test(it.text.toLowerCase()))
+  const isPiece =
+    behind.some((it) => ofPiece.test(it.stem)) || before.slice(-3).some((it) => /^(bag|of|weigh)$/.test(it.stem) && it.stem !== 'weigh')
+  const who = thingOf(before) ?? thingOf(behind.slice(0, 1))
+  if (isPayload) return { reading, is: 'payload', thing: '' }
+  if (who && !behind.some((it) => /^(bag|sack|each|apiece)$/.test(it.stem)))
+    return { reading, is: 'aboard', thing: who }
+  return { reading, is: isPiece ? 'piece' : undefined, thing: '' }
+}
+
+const lastOf = (message: readonly Token[], before: number, is: (it: Token) => boolean): number =>
+  message.slice(0, before).findLastIndex(is)
+
+/** “In one go” counts nothing. */
+const isOfOneGo = (message: readonly Token[], { bare, tag }: Tagged): boolean =>
+  bare?.equals(1) === true &&
+  /^(go|trip|run|load|time)$/.test(message[message.findIndex((it) => it.tag === tag) + 1]?.stem ?? '')
+
+/** Whether a number counts what is hauled: “44 bags”, “those 40”, “50 to shift”. */
+function isCounted(message: readonly Token[], { tag }: Tagged): boolean {
+  const at = message.findIndex((it) => it.tag === tag)
+  const next = message[at + 1]
+  return (
+    next === undefined ||
+    things.test(next.stem) ||
+    /^([.,;?!]|to|in)$/.test(next.text) ||
+    next.reading?.quantity?.kind === 'mass'
+  )
+}
+
+/** Those who rode along before, where more are told now. */
+function keptAboard({ job }: Heard): Told[] {
+  const told = job.decisions.find((it) => it.word === 'weightAboard' && it.at === yard)
+  return isList(told?.value)
+    ? told.value.map((_, i) => ({ word: 'weightAboard', at: yard, from: from(`job.weightAboard.${i}`) }))
+    : []
+}
+
+const alone = /\b(alone|on my own|by myself|just me|only me|me only|solo)\b/i
+const staysBehind =
+  /\b(stays?|staying|stayed|remains?) (at )?(home|behind|here)\b|\bwithout (her|him|them|my|the)\b|\b(isn['’]?t|is not|not|doesn['’]?t|does not) (coming|come|riding|ride)\b|\bleave (her|him|them|my|the)\b|\bdrop(ping)? (her|him)\b/i
+
+/** Who is left aboard, where somebody stays at home: nothing where nobody does, or it cannot be told who. */
+function leftAboard({ said, job }: Heard): Told[] | undefined {
+  const isAlone = alone.test(said)
+  if (!isAlone && !staysBehind.test(said)) return undefined
+  const told = job.decisions.find((it) => it.word === 'weightAboard' && it.at === yard)
+  if (!isList(told?.value) || !told.called || told.called.length !== told.value.length) return undefined
+  const { called } = told
+  const words = new Set(said.toLowerCase().match(/\p{L}+/gu) ?? [])
+  const stays = called.map((it) => !isMe.test(it) && (isAlone ? !isThing(it) : words.has(it.toLowerCase())))
+  // “She stays at home”: whoever rides along beside the driver, where it is one.
+  const others = called.flatMap((it, i) => (isMe.test(it) || isThing(it) ? [] : [i]))
+  if (!isAlone && !stays.includes(true) && others.length === 1 && /\b(she|he|her|him|they)\b/i.test(said))
+    stays[others[0] as number] = true
+  if (stays.every((it) => it) || (!isAlone && !stays.includes(true))) return undefined
+  return called.flatMap((thing, i) =>
+    stays[i] ? [] : [{ word: 'weightAboard', at: yard, from: from(`job.weightAboard.${i}`), thing }],
+  )
+}
+const isThing = (name: string): boolean => /^(tools?|toolbox|mixer|gear|saw|dog)$/i.test(name)
+
+const bagged = ['bags', 'bagsForVolume', 'bagsByHole'] as const
+/** The bags that were worked last, and what one weighs: “the ute takes 800 kg, how many trips?”. */
+function ofEarlier({ job }: Heard): Told[] {
+  if (job.decisions.some((it) => it.word === 'piecesToHaul')) return []
+  const wanted = new Set(job.wanted.map((it) => it.word))
+  const many = job.results.find((it) => bagged.some((word) => word === it.word) && wanted.has(it.word))
+  const one = job.decisions.find((it) => it.word === 'bagWeight' && it.at === yard && isQuantity(it.value))
+  return many && one
+    ? [
+        { word: 'piecesToHaul', at: yard, from: from(many.ref) },
+        { word: 'pieceWeight', at: yard, from: from('job.bagWeight') },
+      ]
+    : []
+}
+const isOfEarlier = (heard: Heard): boolean => ofEarlier(heard).length > 0

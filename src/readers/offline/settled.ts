@@ -1,0 +1,7 @@
+// This file is about the last look at a request: what it asks for is held against what the message names outright.
+import type { Request } from '../../request.ts'
+import type { Heard } from '../reader.ts'
+import { withLoadsOfVessel } from './loads-said.ts'
+
+/** The request with what the message names in the place of what is usual. */
+export const settled = (request: Request, heard: Heard): Request => withLoadsOfVessel(request, heard)

@@ -1,0 +1,18 @@
+// This file is about messages that one reader of its own knows whole: which weight rides along, which day the work begins, how the air is.
+import type { Request } from '../../request.ts'
+import type { Heard } from '../reader.ts'
+import { haulingIn } from './hauling-said.ts'
+import { soilIn } from './loads-said.ts'
+import { paintingWeatherIn } from './painting-weather.ts'
+import type { Token } from './stems.ts'
+
+const readers = [haulingIn, paintingWeatherIn, soilIn] as const
+
+/** The request of the first reader that knows the whole message; nothing where none does. */
+export function wholeSumIn(heard: Heard, message: readonly Token[]): Request | undefined {
+  for (const read of readers) {
+    const request = read(heard, message)
+    if (request) return request
+  }
+  return undefined
+}
