@@ -60,6 +60,7 @@ import { haulTrips } from './calculations/ground/haul-trips.ts'
 import { looseInBags } from './calculations/ground/loose-in-bags.ts'
 import { loadOverhang } from './calculations/ground/load-overhang.ts'
 import { holeWidthByRule } from './calculations/ground/hole-width-by-rule.ts'
+import { holesFilled } from './calculations/ground/holes-filled.ts'
 import { liftingCheck } from './calculations/ground/lifting-check.ts'
 import { mixWater } from './calculations/ground/mix-water.ts'
 import { siteMix } from './calculations/ground/site-mix.ts'
@@ -237,6 +238,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       postAsBought,
       gravelForHoles,
       concreteForPosts,
+      holesFilled,
       belledHole,
       crownedTop,
       bagYieldByWeight,

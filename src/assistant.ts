@@ -23,6 +23,7 @@ import { actOn, remarksOn, shown, triedOf } from './acting.ts'
 import { compose, wordsOf } from './compose.ts'
 import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
+import { inUnitsAsked } from './units-asked.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { pickedBetween, wordPicked } from './between.ts'
 import { readBack } from './read-back.ts'
@@ -155,7 +156,8 @@ export async function answerTo(
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
   const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings, unused, heard)
-  const checked = sumReadBack(readBack(known, decided, { turn, unused }), request, bindings.held)
+  const sure = sumReadBack(readBack(known, decided, { turn, unused }), request, bindings.held)
+  const checked = inUnitsAsked(sure, heard.said)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
   const isSame = comesOutAsBefore(heard.job, request, bindings, checked, changed)

@@ -59,7 +59,8 @@ export function heapByArticle(tokens: readonly Scanned[], at: number): Found | n
   if (!unit) return null
   const found = heap(tokens, new Fraction(1), unit, start + 1)
   // Without its article only “yard and a half”; “900 kg a cube”, “42 a yard”: what it is reckoned by.
-  return (start === at && found.next === start + 1) || /^(\d.*|kg|t|tonnes?|tons?|lbs?|pounds?|kilos?)$/.test(lower(tokens[at - 1]))
+  return (start === at && found.next === start + 1) ||
+    /^(\d.*|kg|t|tonnes?|tons?|lbs?|pounds?|kilos?)$/.test(lower(tokens[at - 1]))
     ? null
     : found
 }

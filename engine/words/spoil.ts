@@ -59,7 +59,13 @@ export const vesselLoads = word<'count'>('vesselLoads', {
   ask: 'How many loads of the trailer, skip or bin?',
   called: {
     names: ['trailer loads', 'truck loads', 'skip loads', 'ute loads'],
-    asks: ['how many trailer loads', 'how many truck loads', 'how many ute loads', 'how many skips', 'how many skip loads'],
+    asks: [
+      'how many trailer loads',
+      'how many truck loads',
+      'how many ute loads',
+      'how many skips',
+      'how many skip loads',
+    ],
   },
 })
 

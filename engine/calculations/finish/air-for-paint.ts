@@ -63,7 +63,13 @@ export const airForPaint = calculation({
       )
     const above = line('airAboveDew')
     if (!has('leastPaintTemperature') || !has('dewMargin') || !has('humidityLimit')) return
-    const { airNow: air, humidityNow: damp, leastPaintTemperature: least, dewMargin: margin, humidityLimit: most } = given
+    const {
+      airNow: air,
+      humidityNow: damp,
+      leastPaintTemperature: least,
+      dewMargin: margin,
+      humidityLimit: most,
+    } = given
     const faults = [
       ...(less(air, least) ? [`${show(air)} is colder than ${show(least)}`] : []),
       ...(compare(above.amount, margin.amount) === -1

@@ -74,7 +74,9 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
 /** A mass; or a bare number right behind whom it weighs, where another of the message is one: “payload 950 kg, me 95”. */
 function isWeight(reading: Tagged, message: readonly Token[], at: number, said: string): boolean {
   if (reading.quantity) return reading.quantity.kind === 'mass' && !reading.per
-  return reading.bare !== null && /\b\d+\s?(kg|lbs?|pounds?|kilos?)\b/i.test(said) && rider.test(wordAt(message, at - 1))
+  return (
+    reading.bare !== null && /\b\d+\s?(kg|lbs?|pounds?|kilos?)\b/i.test(said) && rider.test(wordAt(message, at - 1))
+  )
 }
 
 const wordAt = (message: readonly Token[], at: number): string =>
@@ -90,7 +92,8 @@ function weighed(reading: Tagged, message: readonly Token[], at: number): Weight
     of.findLast((it) => !it.tag && rider.test(it.text.toLowerCase()))?.text
   const isPayload = before.some((it) => ofVehicle.test(it.text.toLowerCase()))
   const isPiece =
-    behind.some((it) => ofPiece.test(it.stem)) || before.slice(-3).some((it) => /^(bag|of|weigh)$/.test(it.stem) && it.stem !== 'weigh')
+    behind.some((it) => ofPiece.test(it.stem)) ||
+    before.slice(-3).some((it) => /^(bag|of|weigh)$/.test(it.stem) && it.stem !== 'weigh')
   const who = thingOf(before) ?? thingOf(behind.slice(0, 1))
   if (isPayload) return { reading, is: 'payload', thing: '' }
   if (who && !behind.some((it) => /^(bag|sack|each|apiece)$/.test(it.stem)))

@@ -26,12 +26,15 @@ interface Limits {
   readonly most: Tagged | undefined
 }
 
-const behindLeast = /(?:not|never|don['’]?t|do not|nor|no)(?: to)? (?:\w+ )?(?:be )?(?:paint\w* |us\w+ |appl\w+ |stain\w* )?(?:it )?(?:below|under|colder than|lower than|beneath)\s*$|(?:above|over|at least|minimum(?: of)?|min|or|down to)\s*$/i
-const behindMost = /(?:below|under|up to|no more than|not over|not above|over|above|max(?:imum)?(?: of)?|most|at most)\s*(?:a\s+)?$/i
+const behindLeast =
+  /(?:not|never|don['’]?t|do not|nor|no)(?: to)? (?:\w+ )?(?:be )?(?:paint\w* |us\w+ |appl\w+ |stain\w* )?(?:it )?(?:below|under|colder than|lower than|beneath)\s*$|(?:above|over|at least|minimum(?: of)?|min|or|down to)\s*$/i
+const behindMost =
+  /(?:below|under|up to|no more than|not over|not above|over|above|max(?:imum)?(?: of)?|most|at most)\s*(?:a\s+)?$/i
 
 function limitsIn({ said, readings }: Heard): Limits {
   const tail = (it: Tagged): string => said.slice(Math.max(0, it.start - 60), it.start)
-  const isOfTin = /\b(tin|can|label|says|data sheet|instructions?|maker|manufacturer|want|wants|must|need|needs)\b/i.test(said)
+  const isOfTin =
+    /\b(tin|can|label|says|data sheet|instructions?|maker|manufacturer|want|wants|must|need|needs)\b/i.test(said)
   const temperatures = readings.filter((it) => it.quantity?.kind === 'temperature')
   const shares = readings.filter((it) => it.quantity?.kind === 'percent')
   return {

@@ -1,7 +1,9 @@
 // This file is about the last look at a request: what it asks for is held against what the message names outright.
 import type { Request } from '../../request.ts'
 import type { Heard } from '../reader.ts'
+import { withHolesFilled } from './holes-said.ts'
 import { withLoadsOfVessel } from './loads-said.ts'
 
 /** The request with what the message names in the place of what is usual. */
-export const settled = (request: Request, heard: Heard): Request => withLoadsOfVessel(request, heard)
+export const settled = (request: Request, heard: Heard): Request =>
+  withHolesFilled(withLoadsOfVessel(request, heard), heard)

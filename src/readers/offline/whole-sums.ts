@@ -2,11 +2,21 @@
 import type { Request } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import { haulingIn } from './hauling-said.ts'
+import { bagsOfGravelIn, bagsOfKindsIn, gravelIn, holesOfKindsIn, orderIn } from './holes-said.ts'
 import { soilIn } from './loads-said.ts'
 import { paintingWeatherIn } from './painting-weather.ts'
 import type { Token } from './stems.ts'
 
-const readers = [haulingIn, paintingWeatherIn, soilIn] as const
+const readers = [
+  haulingIn,
+  paintingWeatherIn,
+  soilIn,
+  holesOfKindsIn,
+  bagsOfKindsIn,
+  gravelIn,
+  bagsOfGravelIn,
+  orderIn,
+] as const
 
 /** The request of the first reader that knows the whole message; nothing where none does. */
 export function wholeSumIn(heard: Heard, message: readonly Token[]): Request | undefined {
