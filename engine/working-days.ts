@@ -5,10 +5,10 @@ import { less, type Quantity } from './quantities/quantity.ts'
 
 export type IsWorking = (day: Quantity) => boolean
 
-/** Monday to Friday, but for these days. */
-export function workingWithout(holidays: readonly Quantity[]): IsWorking {
+/** Monday to Friday, or so many days of the week from Monday on, but for these days. */
+export function workingWithout(holidays: readonly Quantity[], daysOfWeek = 5): IsWorking {
   const closed = new Set(holidays.map((it) => toNumber(it.amount)))
-  return (day) => weekdayOf(day) < 5 && !closed.has(toNumber(day.amount))
+  return (day) => weekdayOf(day) < daysOfWeek && !closed.has(toNumber(day.amount))
 }
 
 /** The working day so many working days after that one, which does not count itself. */

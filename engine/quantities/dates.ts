@@ -48,7 +48,11 @@ export function dayAndMonthAt(tokens: readonly Scanned[], at: number): DayAndMon
   const named = weekday.test(lower(tokens[at]))
   let from = named && /^[.,]$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : named ? at + 1 : at
   if (lower(tokens[from]) === 'the') from++
-  const found = dayThenMonth(tokens, from) ?? monthThenDay(tokens, from) ?? dayOfSameMonth(tokens, from)
+  const found =
+    dayThenMonth(tokens, from) ??
+    monthThenDay(tokens, from) ??
+    (named ? monthThenOrdinal(tokens, from) : null) ??
+    dayOfSameMonth(tokens, from)
   if (!found || !isDay(found.month, found.day)) return null
   const said = weekdays.findIndex((it) => it.toLowerCase().startsWith(lower(tokens[at]).slice(0, 3)))
   return named ? { ...found, weekday: said } : found
@@ -84,6 +88,40 @@ function monthThenDay(tokens: readonly Scanned[], at: number): DayAndMonth | nul
   if (yearAt(tokens, next)) return null
   // “gaps may 3 in”, “march 3 ft”: a measure, and no day.
   return next === from + 1 && unitAt(tokens, next, false) && !endsDay(tokens[next]) ? null : { next, month, day }
+}
+
+/** “Monday June second”. */
+function monthThenOrdinal(tokens: readonly Scanned[], at: number): DayAndMonth | null {
+  const month = monthOf(tokens[at])
+  const from = lower(tokens[at + 1]) === 'the' ? at + 2 : at + 1
+  const it = month ? dayAt(tokens, from) : undefined
+  return month && it && !yearAt(tokens, it.next) ? { next: it.next, month, day: it.day } : null
+}
+
+/** How a year that nobody said is told. */
+export const yearTaken = 'read in'
+
+const begins = /^(start|starts|starting|begin|begins|beginning|kick|kicking|commence|from)$/
+// The first year that is looked at, and as many as there are until every date has had every weekday.
+const [firstYear, yearsLooked] = [2025, 28]
+
+/**
+ * “We start Monday June second”, with no year in the message or the talk: the first year in which that day is a Monday. What is counted from it falls
+ * on the same weekdays in each of them, but for days before March, which a leap day may follow.
+ */
+export function yearByWeekday(it: DayAndMonth, tokens: readonly Scanned[], at: number): Found | null {
+  const isLed = tokens.slice(Math.max(0, at - 3), at).some((token) => begins.test(lower(token)))
+  if (it.weekday === undefined || it.month < 3 || !isLed) return null
+  const dates = Array.from({ length: yearsLooked }, (_, i) => dateOf(firstYear + i, it.month, it.day))
+  const date = dates.find((each) => each && weekdayOf(each) === it.weekday)
+  if (!date) return null
+  const year = isoDate(date).slice(0, 4)
+  return {
+    next: it.next,
+    quantity: date,
+    bare: null,
+    note: `${yearTaken} ${year}, in which it is a ${weekdays[it.weekday]}`,
+  }
 }
 
 /** “18 and 21 April”, “July 3 and 4”: the month is said once for both. */

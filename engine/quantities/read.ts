@@ -3,7 +3,7 @@ import Fraction from 'fraction.js'
 import { bulkAfter, heapByArticle } from './bulk.ts'
 import { isPartOfName, skipName } from './called-by-number.ts'
 import { bareSpread, spreadOf } from './coverage.ts'
-import { type DayAndMonth, dateAt, dayAndMonthAt, inYearOf, isDateOrTime } from './dates.ts'
+import { type DayAndMonth, dateAt, dayAndMonthAt, inYearOf, isDateOrTime, yearByWeekday } from './dates.ts'
 import { firmnessOf } from './firmness.ts'
 import { endsMeasure, feetSpoken, fractionBehind, inchesAfter, taped } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
@@ -124,7 +124,7 @@ function datesFrom(
     while ((dated[behind]?.start ?? Infinity) < start) behind++
     const before = dated[behind - 1]
     const other = (before ?? dated[behind])?.quantity ?? near
-    const found = other && inYearOf(it, other, before !== undefined || dated.length === 0)
+    const found = other ? inYearOf(it, other, !!before || dated.length === 0) : yearByWeekday(it, tokens, it.at)
     if (!found) return []
     return [
       {

@@ -68,6 +68,34 @@ export const daysAhead = word<'count'>('daysAhead', {
   plausible: { from: '1', to: '500' },
 })
 
+export const lostDays = word<'count'>('lostDays', {
+  kind: 'count',
+  noun: 'lost day',
+  label: 'working days lost',
+  whole: true,
+  measure: 'To rain, or to whatever stops the work.',
+  ask: 'How many working days are lost?',
+  called: { names: ['days lost', 'rain days', 'lose to rain', 'lost to rain'], things: ['rain day'] },
+  possible: { least: '0', most: '500' },
+  plausible: { from: '0', to: '60' },
+})
+
+export const workWeek = word<'choice'>('workWeek', {
+  kind: 'choice',
+  label: 'days of the week that are worked',
+  measure: 'Monday to Friday where nothing else is said.',
+  ask: 'Which days of the week are worked?',
+  called: { names: ['days of the week'] },
+  options: {
+    five: { label: 'Monday to Friday', called: ['no weekends', 'monday to friday', 'monday through friday'] },
+    six: {
+      label: 'Monday to Saturday',
+      called: ['works saturdays', 'work saturdays', 'saturdays too', 'monday to saturday'],
+    },
+    seven: { label: 'every day', called: ['seven days a week', 'weekends too', 'works weekends'] },
+  },
+})
+
 export const finishBy = word<'date'>('finishBy', {
   kind: 'date',
   label: 'day it must be done by',

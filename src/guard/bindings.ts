@@ -25,6 +25,7 @@ import {
   type Wanted,
   type Word,
   yard,
+  yearTaken,
 } from '../../engine/index.ts'
 import { isForeign, isPlainEverywhere } from '../readers/language.ts'
 import type { Heard, Tagged } from '../readers/reader.ts'
@@ -422,7 +423,7 @@ function ofReading(reading: Tagged, word: Word, job: Job): Origin | Unheld {
   if (reading.firmness === 'range')
     return { why: `“${reading.said}” is a range; one figure is needed`, isOfTheWords: true }
   // A weekday that does not fit its date: either may be the slip, so neither is taken.
-  if (reading.quantity?.kind === 'date' && reading.note)
+  if (reading.quantity?.kind === 'date' && reading.note && !reading.note.startsWith(yearTaken))
     return { why: `you said “${reading.said}”, and ${reading.note}`, isOfTheWords: true }
   const value = reading.section ? ofStick(word, reading.section) : fittedReading(word, reading, system)
   if (!value) return { why: `“${reading.said}” is no ${word.label}` }

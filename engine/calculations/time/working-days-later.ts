@@ -8,15 +8,18 @@ import { toNumber } from '../../quantities/amount.ts'
 import { daysAfter } from '../../quantities/calendar.ts'
 import { show } from '../../quantities/show.ts'
 import { holidays } from '../../words/digging-notice.ts'
-import { dayReached, daysAhead, fromDay, lastWorkDay } from '../../words/working-days.ts'
+import { dayReached, daysAhead, fromDay, lastWorkDay, lostDays, workWeek } from '../../words/working-days.ts'
 import { nthWorking, workingWithout } from '../../working-days.ts'
+
+/** How many days of the week are worked, from Monday on. */
+const daysOf = { five: 5, six: 6, seven: 7 } as const
 
 export const workingDaysLater = calculation({
   name: 'working-days-later',
   title: 'The date so many working days later',
   answers: 'Which date comes so many working days after another, weekends and the holidays you name left out.',
-  needs: { fromDay, daysAhead, holidays },
-  may: ['holidays'],
+  needs: { fromDay, daysAhead, lostDays, holidays, workWeek },
+  may: ['holidays', 'lostDays', 'workWeek'],
   gives: { dayReached, lastWorkDay },
   headlines: ['dayReached', 'lastWorkDay'],
   together: { dayReached: ['dayReached', 'lastWorkDay'], lastWorkDay: ['lastWorkDay', 'dayReached'] },
@@ -24,9 +27,11 @@ export const workingDaysLater = calculation({
     calendarAhead: ['dayReached - fromDay', 'by the calendar, weekends and holidays counted'],
   },
   locals: { calendarAhead: 'duration', dayReached: 'date' },
-  work({ fromDay: from, daysAhead: ahead }, { line, tell, has, rows, remark }) {
+  work({ fromDay: from, daysAhead: ahead, lostDays: lost, workWeek: week }, { line, tell, has, rows, remark }) {
     const closed = has('holidays') ? rows('holidays') : []
-    const [isWorking, count] = [workingWithout(closed), toNumber(ahead.amount)]
+    const days = has('workWeek') ? daysOf[week as keyof typeof daysOf] : daysOf.five
+    const isWorking = workingWithout(closed, days)
+    const count = toNumber(ahead.amount) + (has('lostDays') ? toNumber(lost.amount) : 0)
     tell('dayReached', nthWorking(from, count, isWorking))
     line('calendarAhead')
     // The first day is one of them, where it is a working day; a job that starts on a Sunday starts on Monday.
@@ -37,7 +42,15 @@ export const workingDaysLater = calculation({
         ? `Does the first day count? Where work is done on ${show(from)} already, the last of ${show(ahead)} is ${show(last)}; where the count begins on the day after, as with notices, it is ${show(nthWorking(from, count, isWorking))}.`
         : `${show(ahead)} after ${show(from)} is the day itself.`,
     )
-    remark(`Saturdays and Sundays${closed.length > 0 ? `, and ${closed.map(show).join(', ')},` : ''} are left out.`)
+    if (has('lostDays')) remark(`${show(lost)} come on top: the work then ends so many working days later.`)
+    const free = days === 5 ? ['Saturdays', 'Sundays'] : days === 6 ? ['Sundays'] : []
+    const out = [...free, ...closed.map(show)]
+    if (out.length > 0)
+      remark(
+        days === 5
+          ? `Saturdays and Sundays${closed.length > 0 ? `, and ${closed.map(show).join(', ')},` : ''} are left out.`
+          : `${out.join(', ')} ${out.length === 1 && days === 7 ? 'is' : 'are'} left out.`,
+      )
     if (closed.length === 0) remark('I know no holidays: each that falls in between puts it off by a day. Name them.')
   },
   sources: [
@@ -66,6 +79,12 @@ export const workingDaysLater = calculation({
       ask: 'If I start on Monday 3 March 2025 and need 12 working days, when do I finish?',
       given: { fromDay: '2025-03-03', daysAhead: '12' },
       expect: { lastWorkDay: 'Tuesday 18 March 2025', dayReached: 'Wednesday 19 March 2025' },
+    },
+    // Thu 4, Fri 5, Sat 6, Mon 8, Tue 9, Wed 10: 6, and 2 lost: Thu 11, Fri 12
+    {
+      ask: 'We start on Thursday 4 September 2025, need 6 working days, work Saturdays too and lose 2 days to rain: when do we finish?',
+      given: { fromDay: '2025-09-04', daysAhead: '6', lostDays: '2', workWeek: 'six' },
+      expect: { lastWorkDay: 'Friday 12 September 2025' },
     },
   ],
 })

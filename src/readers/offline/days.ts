@@ -83,7 +83,7 @@ function followedByOff(message: readonly Token[], spots: readonly number[]): num
     while (spots.includes(at)) {
       row.push(at)
       const before = skipJoints(message, at - 1, -1)
-      const hasAnd = message.slice(before + 1, at).some((it) => it.text !== ',')
+      const hasAnd = message.slice(before + 1, at).some((it) => !/^[,;]$/.test(it.text))
       const isLed = message.slice(Math.max(0, before - 3), before).some((it) => begins.test(it.stem))
       if (!hasAnd && (isLed || row.length < 2)) break
       if (hasAnd && isLed && row.length > 1) break

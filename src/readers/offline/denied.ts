@@ -5,7 +5,16 @@ import type { Heard, Tagged } from '../reader.ts'
 export const isDenied = (reading: Tagged, heard: Heard): boolean =>
   /(?<!\bwhy\s+)\b(not|no longer|isn['’]?t|aren['’]?t|wasn['’]?t|instead of|rather than)\s+((a|an|the|at|of)\s+)?$/i.test(
     heard.said.slice(Math.max(0, reading.start - 40), reading.start),
-  ) || isChangeToValue(reading, heard)
+  ) ||
+  isChangeToValue(reading, heard) ||
+  isOfEachTool(reading, heard)
+
+/** “One person per auger”: how a tool is worked, and not how many people dig. */
+const isOfEachTool = ({ bare, end }: Tagged, { said }: Heard): boolean =>
+  bare !== null &&
+  /^\s*(?:person|people|man|men|guys?|operators?|hands?)?\s*(?:per|on each|on every|to an?|to each|for each|behind each|with each|on an?)\s+(?:auger|machine|digger|spade|shovel)\b/i.test(
+    said.slice(end, end + 40),
+  )
 
 /** “Make the holes 2 in less, 10 in”: the 2 in, where the size is said too. */
 const isChangeToValue = ({ change, end }: Tagged, { said, readings }: Heard): boolean =>

@@ -6,6 +6,7 @@ import { bagsOfGravelIn, bagsOfKindsIn, gravelIn, holesOfKindsIn, orderIn } from
 import { soilIn } from './loads-said.ts'
 import { paintingWeatherIn } from './painting-weather.ts'
 import type { Token } from './stems.ts'
+import { jobDaysIn, workDaysIn } from './work-days-said.ts'
 
 const readers = [
   haulingIn,
@@ -16,6 +17,8 @@ const readers = [
   gravelIn,
   bagsOfGravelIn,
   orderIn,
+  workDaysIn,
+  jobDaysIn,
 ] as const
 
 /** The request of the first reader that knows the whole message; nothing where none does. */

@@ -1,0 +1,78 @@
+// This file is about the days of a job: the day it starts on, days lost to rain, Saturdays worked too.
+import { type Calculation, calculationNamed, yard } from '../../../engine/index.ts'
+import type { Request, Told } from '../../request.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import { empty, from } from './plain-phrases.ts'
+
+const later = calculationNamed('working-days-later') as Calculation
+
+const lost =
+  /\b(?:los(?:e|es|ing|t)|rain\w*|weather\w*|storm\w*|snow\w*|delay\w*|off sick|sick|washed out|set back|behind)\b/i
+const sixDays = /\b(?:saturdays?|sats?|six[- ]day week|6[- ]day week|six days a week|6 days a week)\b/i
+const sevenDays =
+  /\b(?:sundays? too|saturdays? and sundays?|weekends? (?:too|as well|also)|(?:also|works?) (?:on )?weekends|seven days a week|7 days a week|every day of the week|straight through the weekend)\b/i
+const notWorked =
+  /\b(?:no|not|don['’]?t|doesn['’]?t|without|except|off|closed|never|but not)\b[^.;,]{0,20}\b(?:saturdays?|sats?|weekends?)\b/i
+
+/** What a message says of the days that are worked, behind a date of a job or beside one. */
+export function workDaysIn(heard: Heard): Request | undefined {
+  const { said, job, readings } = heard
+  const goesOn = job.wanted.some(({ word }) => later.gives[word])
+  if (!goesOn || job.asked.some((it) => it.word !== 'holidays')) return undefined
+  const week = weekTold(said)
+  const days = readings.filter(isDays)
+  const [only, more] = days
+  const isLost = only !== undefined && more === undefined && lost.test(said)
+  if ((days.length > 0 && !isLost) || readings.length > days.length || (!isLost && week.length === 0)) return undefined
+  return {
+    ...empty,
+    told: [...(only ? [{ word: 'lostDays', at: yard, from: from(only.tag) }] : []), ...week],
+    wants: [{ word: 'lastWorkDay', at: yard }],
+    calculation: later.name,
+  }
+}
+
+const isDays = ({ quantity, bare, people }: Tagged): boolean =>
+  !people && (bare !== null ? bare.d === 1n : quantity?.kind === 'duration' && quantity.unit === 'day')
+
+function weekTold(said: string): Told[] {
+  if (notWorked.test(said)) return []
+  const seven = sevenDays.exec(said)
+  const found = seven ?? sixDays.exec(said)
+  if (!found || !/\b(work\w*|too|also|as well|includ\w*|count\w*|put in|if|and|on|week)\b/i.test(said)) return []
+  const option = seven ? 'seven' : 'six'
+  return [{ word: 'workWeek', at: yard, from: { tag: null, quote: found[0], option, usual: null } }]
+}
+
+const starts = /\b(?:start|starts|starting|begin|begins|beginning|kick off|from)\b/i
+const asksEnd = /\b(?:what|which|when)\b[^.?!]*\b(?:done|finish\w*|end|ends|complete|over|wrap)\b/i
+const ofWork = /^\s*(?:(?:working|work|business|week)[- ]?days?|days? of (?:work|labou?r)|days?\b)/i
+
+/** “We start Monday June second and it takes nine working days, what day are we done?”: one date, and one number of days. */
+export function jobDaysIn(heard: Heard): Request | undefined {
+  const { said, job, readings } = heard
+  const dates = readings.filter((it) => it.quantity?.kind === 'date')
+  const days = readings.filter(
+    (it) => isDays(it) && ofWork.test(said.slice(it.quantity ? it.start + it.said.search(/\p{L}/u) : it.end)),
+  )
+  const [date, ...others] = dates
+  const [many, more] = days
+  if (!date || others.length > 0 || !many || more || readings.length !== 2 || job.asked.length > 0) return undefined
+  if (!starts.test(said) || !asksEnd.test(said) || /\b(notice|call|dig|inspect\w*|calendar)\b/i.test(said))
+    return undefined
+  const isCalendar =
+    !/\bwork(?:ing)?[- ]?days?\b|\bbusiness\b|\bno weekends?\b|\bweekdays?\b|\bmonday (?:to|through) friday\b/i.test(
+      said,
+    )
+  if (isCalendar) return undefined
+  return {
+    ...empty,
+    told: [
+      { word: 'fromDay', at: yard, from: from(date.tag) },
+      { word: 'daysAhead', at: yard, from: from(many.tag) },
+      ...weekTold(said),
+    ],
+    wants: [{ word: 'lastWorkDay', at: yard }],
+    calculation: later.name,
+  }
+}
