@@ -27,6 +27,7 @@ import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
 import { airForPaint } from './calculations/finish/air-for-paint.ts'
 import { dewPointOfAir } from './calculations/finish/dew-point.ts'
 import { finishAreaOf } from './calculations/finish/finish-area.ts'
+import { finishByFace } from './calculations/finish/finish-by-face.ts'
 import { finishQuantity } from './calculations/finish/finish-quantity.ts'
 import { paintWindow } from './calculations/finish/paint-window.ts'
 import { paintingByArea } from './calculations/finish/painting-by-area.ts'
@@ -167,6 +168,7 @@ import { airForMoisture } from './calculations/wood/air-for-moisture.ts'
 import { boardFeetOf } from './calculations/wood/board-feet.ts'
 import { boardMovement } from './calculations/wood/board-movement.ts'
 import { dressedSize } from './calculations/wood/dressed-size.ts'
+import { dryingByRate } from './calculations/wood/drying-by-rate.ts'
 import { dryingForecast } from './calculations/wood/drying-forecast.ts'
 import { equilibrium } from './calculations/wood/equilibrium-moisture.ts'
 import { fastenerMetalOf } from './calculations/wood/fastener-metal.ts'
@@ -174,6 +176,7 @@ import { meterCorrection } from './calculations/wood/meter-correction.ts'
 import { moistureBasis } from './calculations/wood/moisture-basis.ts'
 import { ovenDryMoisture } from './calculations/wood/oven-dry-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
+import { sticksOfSizes } from './calculations/wood/sticks-of-sizes.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
 import { fenceWords } from './words/fence.ts'
@@ -319,6 +322,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       dressedSize,
       boardFeetOf,
       stickWeightOf,
+      sticksOfSizes,
       useClassOf,
       fastenerMetalOf,
       equilibrium,
@@ -328,6 +332,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       moistureBasis,
       boardMovement,
       dryingForecast,
+      dryingByRate,
     ],
   },
   {
@@ -336,6 +341,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       readyToFinish,
       finishAreaOf,
       finishQuantity,
+      finishByFace,
       dewPointOfAir,
       airForPaint,
       paintWindow,

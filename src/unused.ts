@@ -48,7 +48,14 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
       (it.quantity
         ? sameValue(value as Quantity, it.quantity)
         : (value as Quantity).kind === 'count' && toNumber((value as Quantity).amount) === it.bare?.valueOf())
-    return isHundred || ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))
+    // “A quarter of a per cent for every one per cent”: what a rate is for.
+    const isEachOne =
+      /\b(for|per|with) (each|every)\s+$/i.test(before) &&
+      it.quantity?.kind === 'percent' &&
+      toNumber(it.quantity.amount) === 0.01
+    return (
+      isEachOne || isHundred || ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))
+    )
   }
   const used = (it: Tagged): boolean =>
     isSaidAgain(it) ||

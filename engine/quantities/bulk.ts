@@ -28,7 +28,7 @@ function isHeld(tokens: readonly Scanned[], at: number, next: number): boolean {
 
 /** “A cube”: of something that is heaped or poured, and no block of wood. */
 const isOfHeap = (tokens: readonly Scanned[], at: number, next: number): boolean =>
-  isHeld(tokens, at, next) || tokens.some((it) => heaped.test(lower(it)))
+  isHeld(tokens, at, next) || tokens.slice(Math.max(0, at - 40), next + 40).some((it) => heaped.test(lower(it)))
 
 /** What a number says of a heap: how much of it there is, or what so much of it weighs. */
 export const bulkAfter = (tokens: readonly Scanned[], at: number, number: NumberRead): Found | null =>

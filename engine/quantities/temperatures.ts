@@ -78,11 +78,15 @@ function isOfDew(tokens: readonly Scanned[], number: Pick<NumberRead, 'next'>, n
   if (!isApart) return false
   const behind = tokens.slice(next + 1, next + 6)
   const pointed = lower(behind[0]) === 'of' ? behind[1] : behind[0]
-  return behind.some(isDew) || (/^(it|that|this)$/.test(lower(pointed)) && tokens.some(isDew))
+  return behind.some(isDew) || (/^(it|that|this)$/.test(lower(pointed)) && tokens.slice(0, mostLooked).some(isDew))
 }
+
+// A question of paint and weather is no longer than that.
+const mostLooked = 300
 
 /** “8 degrees … 11 degrees”: paint goes on in air that is so warm in °C, and in °F nobody would ask. Nothing where the others may be of either. */
 function likelyScale(tokens: readonly Scanned[]): 'F' | 'C' | undefined {
+  if (tokens.length > mostLooked) return undefined
   const warm = tokens.flatMap((it, i) =>
     /^(degrees?|degs?|°)$/.test(lower(it)) && tokens[i - 1]?.sort === 'digits' && !isOfDew(tokens, { next: i }, i + 1)
       ? [Number(tokens[i - 1]?.text)]
@@ -94,6 +98,16 @@ function likelyScale(tokens: readonly Scanned[]): 'F' | 'C' | undefined {
 
 /** The one scale that the other temperatures of the message name. */
 function scaleSaid(tokens: readonly Scanned[]): 'F' | 'C' | undefined {
+  const known = scales.get(tokens)
+  if (known !== undefined) return known ?? undefined
+  const scale = scaleIn(tokens)
+  scales.set(tokens, scale ?? null)
+  return scale
+}
+/** Looked for once in a message, however many temperatures it has. */
+const scales = new WeakMap<readonly Scanned[], 'F' | 'C' | null>()
+
+function scaleIn(tokens: readonly Scanned[]): 'F' | 'C' | undefined {
   const named = tokens.flatMap(({ text }, i): ('F' | 'C')[] => {
     const isBehind = tokens[i - 1]?.text === '°' || tokens[i - 1]?.sort === 'digits'
     if (fahrenheit.test(text) || (isBehind && text === 'F')) return ['F']

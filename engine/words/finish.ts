@@ -181,3 +181,11 @@ export const finishCans = word<'count'>('finishCans', {
     asks: ['cans of stain', 'cans of paint', 'tins of paint', 'tins of stain', 'cans do i need', 'tins do i need'],
   },
 })
+
+export const finishCost = word<'money'>('finishCost', {
+  kind: 'money',
+  label: 'the finish in all',
+  measure: 'Whole cans at what one costs.',
+  ask: 'What does the finish cost in all?',
+  called: { names: ['cost of the finish', 'cost of the paint', 'cost of the stain'] },
+})

@@ -75,6 +75,7 @@ function parseList(word: Word, text: string, system: System): readonly Quantity[
   const united = readings.map((it) => (it?.quantity ? fittedReading(word, it, system)?.unit : undefined))
   const values = readings.map((reading, i) => {
     if (!reading) return undefined
+    if (reading.section) return ofStick(word, reading.section)
     const unit = united.slice(i).find((it) => it) ?? united.findLast((it) => it)
     return reading.bare !== null && unit && word.kind !== 'count'
       ? fitted(word, quantity(reading.bare, unit), null, system)

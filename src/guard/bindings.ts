@@ -96,7 +96,11 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
     if (stick && heldHere(word.name)?.tag === stick.tag) continue
     const ends = rangeOf(told, word, readings, job) ?? sidesOf(told, word, readings)
     if (ends) {
-      held.push(...ends.filter((it) => !heldHere(it.word)).map((it) => ({ ...it, at: told.at, turn })))
+      held.push(
+        ...ends
+          .filter((it) => vocabulary.get(it.word)?.list || !heldHere(it.word))
+          .map((it) => ({ ...it, at: told.at, turn })),
+      )
       continue
     }
     const result = changing(told, word, said, readings, job) ?? hold(told, word, said, readings, ofBare, held)

@@ -1,5 +1,6 @@
 // This file is about all the evidence there is, by subject, in the order a job meets them.
 import type { Check } from './check.ts'
+import { asToldChecks } from './checks/as-told.ts'
 import { borderChecks } from './checks/border.ts'
 import { capsChecks } from './checks/caps.ts'
 import { cuttingChecks } from './checks/cutting.ts'
@@ -38,6 +39,7 @@ export const checks: readonly Check[] = [
   ...gatesChecks,
   ...capsChecks,
   ...borderChecks,
+  ...asToldChecks,
   ...woodChecks,
   ...finishChecks,
   ...windChecks,

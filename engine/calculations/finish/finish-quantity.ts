@@ -14,11 +14,13 @@ import {
   coverageFirst,
   coverageNext,
   finishCans,
+  finishCost,
   finishNeeded,
   finishSpare,
   surfaceTexture,
 } from '../../words/finish.ts'
 import { finishArea } from '../../words/finish-area.ts'
+import { canPrice } from '../../words/take-off.ts'
 
 /** Other sizes that cans are sold in, for comparison: common practice, no source. */
 const sizes = { imperial: ['1/4 gal', '1 gal', '5 gal'], metric: ['1 L', '2.5 L', '5 L', '10 L'] } as const
@@ -27,13 +29,17 @@ export const finishQuantity = calculation({
   name: 'finish-quantity',
   title: 'How much finish to buy',
   answers: 'How much paint or stain all coats take on rough or smooth wood, with spare, and how many cans that is.',
-  needs: { finishArea, coats, surfaceTexture, coverageFirst, coverageNext, finishSpare, canSize },
-  may: ['surfaceTexture', 'coverageFirst', 'coverageNext'],
+  needs: { finishArea, coats, surfaceTexture, coverageFirst, coverageNext, finishSpare, canSize, canPrice },
+  may: ['surfaceTexture', 'coverageFirst', 'coverageNext', 'canPrice'],
   oneOf: [['coverageFirst', 'surfaceTexture']],
-  onlyFor: { canSize: ['finishCans'] },
-  gives: { finishNeeded, finishCans },
+  onlyFor: { canSize: ['finishCans', 'finishCost'], canPrice: ['finishCost'] },
+  gives: { finishNeeded, finishCans, finishCost },
   headlines: ['finishNeeded', 'finishCans'],
-  together: { finishNeeded: ['finishNeeded', 'finishCans'], finishCans: ['finishCans', 'finishNeeded'] },
+  together: {
+    finishNeeded: ['finishNeeded', 'finishCans'],
+    finishCans: ['finishCans', 'finishNeeded'],
+    finishCost: ['finishCost', 'finishCans', 'finishNeeded'],
+  },
   locals: {
     firstGoes: 'coverage',
     nextGoes: 'coverage',
@@ -46,6 +52,7 @@ export const finishQuantity = calculation({
     laterCoats: ['(coats - 1) * finishArea / nextGoes', 'the coats after it'],
     finishNeeded: ['(firstCoat + laterCoats) * (1 + finishSpare)', 'all coats, with what is spare'],
     finishCans: ['ceil(finishNeeded / canSize)', 'whole cans, rounded up once'],
+    finishCost: ['finishCans * canPrice', 'so many cans at that'],
     cansOfThat: ['ceil(finishNeeded / otherCan)', 'in cans of another size'],
   },
   work(given, { line, put, has, remark, table, cite, system }) {
@@ -75,6 +82,7 @@ export const finishQuantity = calculation({
       )
     if (has('canSize')) {
       line('finishCans')
+      if (has('canPrice')) line('finishCost')
       table({
         title: 'The same in cans of other sizes',
         columns: [

@@ -3,12 +3,10 @@
 //   weight = water's density × specific gravity × (1 + moisture) × thickness × width × length
 //   the gravity is by the volume: wood that dries shrinks, and is a little denser for it
 import { calculation } from '../../calculation.ts'
-import { quantity } from '../../quantities/quantity.ts'
-import { published } from '../../tables/published.ts'
-import { specificGravity } from '../../tables/specific-gravity.ts'
 import { woodDensity } from '../../words/rail-sag.ts'
 import { sticks, sticksWeight, lumberLength, lumberThickness, stickWeight, lumberWidth } from '../../words/sticks.ts'
 import { moistureNow, species } from '../../words/wet-wood.ts'
+import { densityLines, densityLocals, densityRemark, densitySources, workDensity } from '../../wood-density.ts'
 
 export const stickWeightOf = calculation({
   name: 'stick-weight',
@@ -22,44 +20,19 @@ export const stickWeightOf = calculation({
     stickWeight: ['stickWeight', 'sticksWeight', 'woodDensity'],
     sticksWeight: ['sticksWeight', 'stickWeight', 'woodDensity'],
   },
-  locals: {
-    green: 'number',
-    at12: 'number',
-    water: 'density',
-    twelve: 'percent',
-    saturation: 'percent',
-  },
+  locals: densityLocals,
   lines: {
-    within: ['max(min(moistureNow, saturation), twelve)', 'above fibre saturation the wood keeps its size'],
-    gravity: [
-      'green + (at12 - green) * (saturation - within) / (saturation - twelve)',
-      'between the two figures of the table, by the moisture',
-    ],
-    woodDensity: ['water * gravity * (1 + moistureNow)', 'the dry wood and its water'],
+    ...densityLines,
     stickWeight: ['woodDensity * lumberThickness * lumberWidth * lumberLength', 'for one stick'],
     sticksWeight: ['sticks * stickWeight', 'for all of them'],
   },
   work({ species: kind }, { line, put, has, remark }) {
-    const of = specificGravity.values[kind]
-    if (!of) throw new Error(`no specific gravity for ${kind}`)
-    put('green', quantity(of.green, 'ratio'))
-    put('at12', quantity(of.at12, 'ratio'))
-    put('water', published(specificGravity.water.density))
-    put('twelve', quantity(12, 'percent'))
-    put('saturation', quantity(30, 'percent'))
-    line('within')
-    line('gravity')
-    line('woodDensity')
+    workDensity(kind, { line, put })
     line('stickWeight')
     if (has('sticks')) line('sticksWeight')
-    remark(
-      `An average: ${specificGravity.spread}. Treated wood fresh from the yard may hold 80 % moisture or more, and weighs half as much again as dry.`,
-    )
+    remark(densityRemark)
   },
-  sources: [
-    { fact: specificGravity.title, from: specificGravity.from },
-    { fact: specificGravity.water.fact, from: specificGravity.water.from },
-  ],
+  sources: [...densitySources],
   cautions: ['lifting'],
   examples: [
     // 1000 kg/m³ × 0.47 × 1.8 = 846 kg/m³ = 52.81 lb/ft³; 3.5 × 3.5 × 96 in = 0.6806 ft³

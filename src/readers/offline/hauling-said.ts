@@ -21,6 +21,8 @@ const ofVehicle = /^(payload|carry|carries|takes?|rated|sticker|limit|capacity|h
 const ofPiece = /^(bag|sack|concrete|cement|postmix|mix|post|block|paver|slab|each|apiece|stone|board|bucket|pail)$/
 const things = /^(bag|sack|post|block|paver|slab|board|piece|bucket|pail|panel|of|em|them)$/
 
+const hasIt = /^(have|had|has|got|get|haul|hauling|need|carry|buy|load|bring|move|order|pick|want|take|shift)$/
+
 interface Weight {
   readonly reading: Tagged
   readonly is: 'payload' | 'aboard' | 'piece' | undefined
@@ -88,8 +90,11 @@ function weighed(reading: Tagged, message: readonly Token[], at: number): Weight
   const before = message.slice(clauseFrom, at)
   const behindEnd = message.findIndex((it, i) => i > at && (it.tag !== undefined || /^[.,;?!\n)]$/.test(it.text)))
   const behind = message.slice(at + 1, behindEnd < 0 ? message.length : behindEnd).slice(0, 3)
-  const thingOf = (of: readonly Token[]): string | undefined =>
-    of.findLast((it) => !it.tag && rider.test(it.text.toLowerCase()))?.text
+  // “I have 1800 kg to haul”: whoever has it is not weighed.
+  const thingOf = (of: readonly Token[]): string | undefined => {
+    const spot = of.findLastIndex((it) => !it.tag && rider.test(it.text.toLowerCase()))
+    return of.slice(spot + 1).some((it) => hasIt.test(it.stem)) ? undefined : of[spot]?.text
+  }
   const isPayload = before.some((it) => ofVehicle.test(it.text.toLowerCase()))
   const isPiece =
     behind.some((it) => ofPiece.test(it.stem)) ||

@@ -17,6 +17,9 @@ const ofForecast =
   /\b(?:tomorrow|tonight|later|forecast|promis\w*|predict\w*|next (?:week|day)|(?:this|in the) (?:afternoon|evening|weekend)|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b/i
 const ofFace =
   /\b(?:surface|face|boards?|wood|pickets?|planks?|palings?|timber|rails?|posts?)\b[^.;:?!]{0,24}?\b(?:is|are|at|reads?|reading|measures?|only)\b[^.;:?!\d]{0,12}$/i
+// What a season’s nights come to has a sum of its own.
+const ofSeason =
+  /\b(?:nights?|overnight|season|winter|summer|spring|autumn|january|february|april|august|september|october|november|december)\b/i
 const ofWood = /\b(moisture|meter|wet wood|dry enough|new wood|green|treated|pressure)\b/i
 
 /** What a tin or the question itself limits: no temperature of anything. */
@@ -52,7 +55,8 @@ export function paintingWeatherIn(heard: Heard, message: readonly Token[]): Requ
   const { said, readings, job } = heard
   const goesOn = job.wanted.some((it) => it.word === 'airHolds')
   const asked = new Set(job.asked.map((it) => it.word))
-  if (ofWood.test(said) || (asked.size > 0 && !asked.has('airNow') && !asked.has('humidityNow'))) return undefined
+  if (ofWood.test(said) || ofSeason.test(said) || (asked.size > 0 && !asked.has('airNow') && !asked.has('humidityNow')))
+    return undefined
   const { least, margin, most } = limitsIn(heard)
   const temperatures = readings.filter((it) => it.quantity?.kind === 'temperature' && it !== least)
   const shares = readings.filter((it) => isShare(it, heard) && it !== most)

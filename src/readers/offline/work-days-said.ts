@@ -44,32 +44,47 @@ function weekTold(said: string): Told[] {
   return [{ word: 'workWeek', at: yard, from: { tag: null, quote: found[0], option, usual: null } }]
 }
 
-const starts = /\b(?:start|starts|starting|begin|begins|beginning|kick off|from)\b/i
+const startsOn =
+  /\b(?:start|starts|starting|begin|begins|beginning|kick(?:ing)? off|from)(?: work| digging| building)?(?: on)?(?: the)?\s*$/i
 const asksEnd = /\b(?:what|which|when)\b[^.?!]*\b(?:done|finish\w*|end|ends|complete|over|wrap)\b/i
 const ofWork = /^\s*(?:(?:working|work|business|week)[- ]?days?|days? of (?:work|labou?r)|days?\b)/i
+const isWorking =
+  /\bwork(?:ing)?[- ]?days?\b|\bdays? of work\b|\bbusiness\b|\bno weekends?\b|\bweekdays?\b|\bmonday (?:to|through) friday\b/i
 
-/** “We start Monday June second and it takes nine working days, what day are we done?”: one date, and one number of days. */
+/** Days that are lost, by the words beside them: “lose 2 days to rain”, “two rain days”. */
+const isLostOf = ({ start, end }: Tagged, said: string): boolean =>
+  /\b(?:los(?:e|es|ing|t)|rained? off|rains?(?: for)?|delay\w*(?: by| of)?)\s*(?:about\s*)?$/i.test(
+    said.slice(Math.max(0, start - 24), start),
+  ) ||
+  /^\s*(?:working )?(?:days? )?(?:lost|(?:to|of|for) (?:the )?(?:rain|weather)|rain days?)\b/i.test(
+    said.slice(end, end + 32),
+  )
+
+/** “We start Monday June second and it takes nine working days, what day are we done?”: one date, one number of days, and what is lost of them. */
 export function jobDaysIn(heard: Heard): Request | undefined {
   const { said, job, readings } = heard
-  const dates = readings.filter((it) => it.quantity?.kind === 'date')
-  const days = readings.filter(
-    (it) => isDays(it) && ofWork.test(said.slice(it.quantity ? it.start + it.said.search(/\p{L}/u) : it.end)),
+  const [date, ...others] = readings.filter((it) => it.quantity?.kind === 'date')
+  const days = readings.filter(isDays)
+  const gone = days.filter((it) => isLostOf(it, said))
+  const [many, more] = days.filter(
+    (it) => !gone.includes(it) && (it.quantity !== null || ofWork.test(said.slice(it.end, it.end + 40))),
   )
-  const [date, ...others] = dates
-  const [many, more] = days
-  if (!date || others.length > 0 || !many || more || readings.length !== 2 || job.asked.length > 0) return undefined
-  if (!starts.test(said) || !asksEnd.test(said) || /\b(notice|call|dig|inspect\w*|calendar)\b/i.test(said))
+  const isWhole = readings.length === 2 + gone.length && gone.length <= 1
+  if (!date || others.length > 0 || !many || more || !isWhole || job.asked.length > 0) return undefined
+  const isStart = startsOn.test(said.slice(Math.max(0, date.start - 40), date.start))
+  if (
+    !isStart ||
+    !asksEnd.test(said) ||
+    !isWorking.test(said) ||
+    /\b(notice|call|dig|inspect\w*|calendar)\b/i.test(said)
+  )
     return undefined
-  const isCalendar =
-    !/\bwork(?:ing)?[- ]?days?\b|\bbusiness\b|\bno weekends?\b|\bweekdays?\b|\bmonday (?:to|through) friday\b/i.test(
-      said,
-    )
-  if (isCalendar) return undefined
   return {
     ...empty,
     told: [
       { word: 'fromDay', at: yard, from: from(date.tag) },
       { word: 'daysAhead', at: yard, from: from(many.tag) },
+      ...gone.map((it) => ({ word: 'lostDays', at: yard, from: from(it.tag) })),
       ...weekTold(said),
     ],
     wants: [{ word: 'lastWorkDay', at: yard }],

@@ -1,0 +1,82 @@
+// This file is about rates of drying that are told: “loses 1.5 points a week”, “half a per cent a day”, “a quarter of a per cent of its width for every per cent”.
+import { type Calculation, calculationNamed, toNumber, yard } from '../../../engine/index.ts'
+import type { Request, Told } from '../../request.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import { empty, from } from './plain-phrases.ts'
+
+const byRate = calculationNamed('drying-by-rate') as Calculation
+
+const tell = (word: string, { tag }: Tagged): Told => ({ word, at: yard, from: from(tag) })
+
+const time = /\b(?:(?:a|an|per|each|every)\s+(day|week|month)|(dai|week|month)ly)\b/i
+const ofTime =
+  /^\s*(?:%|percent|per cent|points?|pts?)?\s*(?:(?:of )?moisture\s*)?(?:\/\s*|(?:a|an|per|each|every)\s+|in a\s+)?(?:(?:day|week|month)\b|daily|weekly|monthly)/i
+const loses =
+  /\b(?:los(?:e|es|ing|t)|drops?|dropping|dries|drying|falls?|falling|comes? down|coming down|goes down|sheds?)\b/i
+
+const isShare = ({ quantity, bare, change }: Tagged): boolean =>
+  quantity?.kind === 'percent' || (bare !== null && !change && bare.compare(100) < 0)
+const isOneTime = ({ said }: Tagged): boolean => /^(?:a|an|one)\s+(?:day|week|month)$/i.test(said)
+const sizeOf = ({ quantity, bare }: Tagged): number =>
+  quantity ? toNumber(quantity.amount) * 100 : (bare?.valueOf() ?? 0)
+
+/** “1.5 points a week”: how much, and in how long. */
+function rateIn({ said, readings }: Heard): { reading: Tagged; told: Told[] } | undefined {
+  const rates = readings.filter((it) => isShare(it) && ofTime.test(said.slice(it.end)))
+  const [reading, more] = rates
+  const found = reading && time.exec(said.slice(reading.end, reading.end + 40))
+  if (!reading || more || !found) return undefined
+  const option = (found[1] ?? (found[2] === 'dai' ? 'day' : found[2]) ?? '').toLowerCase()
+  const per: Told = { word: 'ratePer', at: yard, from: { tag: null, quote: found[0], option, usual: null } }
+  return { reading, told: [tell('dryingRate', reading), per] }
+}
+
+/** What it reads now and what it is to come down to: the more and the less of two. */
+function moistures(of: readonly Tagged[]): Told[] | undefined {
+  const [one, two, more] = [...of].sort((a, b) => sizeOf(b) - sizeOf(a))
+  if (!one || !two || more || sizeOf(one) === sizeOf(two) || sizeOf(two) < 5) return undefined
+  return [tell('moistureNow', one), tell('moistureLimit', two)]
+}
+
+/** The request of a message that tells how fast the wood dries, or goes on with another rate. */
+export function dryingAtRateIn(heard: Heard): Request | undefined {
+  const { said, readings, job } = heard
+  const isOn = job.wanted.some(({ word }) => byRate.gives[word])
+  const rate = rateIn(heard)
+  if (!rate || !(isOn || loses.test(said))) return undefined
+  const dates = readings.filter((it) => it.quantity?.kind === 'date')
+  const idle = (it: Tagged): boolean => isOneTime(it) || it.quantity?.kind === 'coverage'
+  const rest = readings.filter((it) => it !== rate.reading && !dates.includes(it) && !idle(it))
+  const two = moistures(rest)
+  if (dates.length > 1 || !(two ?? (isOn && rest.length === 0))) return undefined
+  const asksDate = /\b(?:date|what day|which day|when)\b/i.test(said)
+  const wants = asksDate || dates.length > 0 ? ['readyAtRate', 'daysAtRate'] : two ? ['daysAtRate'] : []
+  return {
+    ...empty,
+    told: [...rate.told, ...(two ?? []), ...dates.map((it) => tell('fromDay', it))],
+    wants: wants.length > 0 ? wants.map((word) => ({ word, at: yard })) : [...job.wanted],
+    calculation: byRate.name,
+  }
+}
+
+const ofWidth = /^\s*(?:%|percent|per cent)?\s*(?:of (?:its|the|their) (?:own )?(?:width|size)|in width|narrower)/i
+const forEach = /\b(?:for|per|with) (?:each|every|a)?\s*$/i
+/** “A quarter of a per cent of its width for every one per cent of moisture”: so much a board shrinks. */
+export function shrinkingIn(heard: Heard): Request | undefined {
+  const { said, readings, job } = heard
+  if (!/\b(?:shr[aiu]nk\w*|shrink\w*|narrower|los(?:e|es|ing))\b/i.test(said)) return undefined
+  const rates = readings.filter((it) => it.quantity?.kind === 'percent' && ofWidth.test(said.slice(it.end)))
+  const each = readings.filter((it) => isShare(it) && sizeOf(it) === 1 && forEach.test(said.slice(0, it.start)))
+  const widths = readings.filter((it) => it.quantity?.kind === 'length')
+  const rest = readings.filter((it) => ![...rates, ...each, ...widths].includes(it))
+  const [rate, width] = [rates[0], widths[0]]
+  const knows = ['moistureNow', 'moistureLimit'].every((word) => job.decisions.some((it) => it.word === word))
+  const two = rest.length === 0 ? [] : moistures(rest)
+  if (!rate || !width || rates.length + widths.length !== 2 || !two || (two.length === 0 && !knows)) return undefined
+  return {
+    ...empty,
+    told: [tell('shrinkRate', rate), tell('picketWidth', width), ...two],
+    wants: [{ word: 'shrunkBy', at: yard }],
+    calculation: byRate.name,
+  }
+}

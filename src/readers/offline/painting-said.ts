@@ -1,0 +1,169 @@
+// This file is about what is to be painted, told by its sizes: “31 m x 1200, both sides”, “140 pickets 900 long, 70 wide and 18 thick”, “the tins hold 2.5 L and cost £34”.
+import { type Calculation, calculationNamed, yard } from '../../../engine/index.ts'
+import type { Request, Told } from '../../request.ts'
+import type { Heard, Tagged } from '../reader.ts'
+import { empty, from } from './plain-phrases.ts'
+import type { Token } from './stems.ts'
+
+const byFace = calculationNamed('finish-by-face') as Calculation
+const byArea = calculationNamed('finish-quantity') as Calculation
+
+const paints = /\b(paint\w*|stain\w*|varnish\w*|oil|sealer|finish|preservative|primer|coats?)\b/i
+const asksHowMuch = /\b(how (?:much|many)|litres?|liters?|gallons?|tins?|cans?|buckets?|cost|spend|need|what)\b/i
+const sides =
+  /\b(both (?:sides|faces)|two (?:sides|faces)|front and back|(?:one|single) (?:side|face)|(?:front|outside|street side) only)\b/i
+
+const isLength = ({ quantity, bare, section }: Tagged): boolean =>
+  !section && (quantity?.kind === 'length' || bare !== null)
+
+const tell = (word: string, { tag }: Tagged): Told => ({ word, at: yard, from: from(tag) })
+
+/** How many sides, by the words that say so. */
+function sidesTold(said: string): Told[] {
+  const quote = sides.exec(said)?.[0]
+  if (!quote) return []
+  const option = /^(one|single|front only|outside|street)/i.test(quote) ? 'one' : 'both'
+  return [{ word: 'sidesCoated', at: yard, from: { tag: null, quote, option, usual: null } }]
+}
+
+interface Rest {
+  readonly told: readonly Told[]
+  readonly left: readonly Tagged[]
+}
+
+/** Coats, spread, spare, the size of the cans and what one costs; and what is left of the message. */
+function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
+  const told: Told[] = []
+  const left: Tagged[] = []
+  for (const reading of heard.readings) {
+    const at = message.findIndex((it) => it.tag === reading.tag)
+    const next = message[at + 1]?.stem ?? ''
+    const kind = reading.quantity?.kind
+    if (kind === 'coverage') told.push(tell('coverageFirst', reading))
+    else if (reading.bare !== null && next === 'coat') told.push(tell('coats', reading))
+    else if (kind === 'percent') told.push(tell('finishSpare', reading))
+    else if (kind === 'volume') told.push(tell('canSize', reading))
+    else if (kind === 'money' && !reading.per) told.push(tell('canPrice', reading))
+    else if (kind === undefined || kind === 'length') left.push(reading)
+    else return undefined
+  }
+  const isOnce = new Set(told.map((it) => it.word)).size === told.length
+  return isOnce ? { told, left } : undefined
+}
+
+/** The request of a message that tells a fence by its length and height, to be painted. */
+export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Request | undefined {
+  const { said, job } = heard
+  if (!paints.test(said) || !asksHowMuch.test(said) || job.asked.length > 0) return undefined
+  const rest = ofCans(heard, message)
+  if (!rest || rest.left.length < 2 || !rest.told.some((it) => it.word === 'coverageFirst')) return undefined
+  const told: Told[] = []
+  const spots = rest.left.map((reading) => message.findIndex((it) => it.tag === reading.tag))
+  for (const [i, reading] of rest.left.entries()) {
+    if (!isLength(reading)) return undefined
+    const at = spots[i] as number
+    const next = message[at + 1]?.stem ?? ''
+    const isAfterBy = /^(x|×|by)$/i.test(message[at - 1]?.text ?? '') && spots[i - 1] === at - 2
+    if (/^(gap|gapped|apart)$/.test(next)) told.push(tell('faceGap', reading))
+    else if (/^(picket|board|paling|pale|slat|plank)$/.test(next) && reading.quantity)
+      told.push(tell('picketWidth', reading))
+    else if (/^(tall|high|height)$/.test(next) || isAfterBy) told.push(tell('faceHeight', reading))
+    else if (/^(long|length|run|of|x|×|by)$/i.test(next) && reading.quantity) told.push(tell('faceLength', reading))
+    else return undefined
+  }
+  const words = told.map((it) => it.word)
+  const isWhole = words.includes('faceLength') && words.includes('faceHeight')
+  if (!isWhole || new Set(words).size !== words.length) return undefined
+  const isPriced = rest.told.some((it) => it.word === 'canPrice')
+  return {
+    ...empty,
+    told: [...told, ...rest.told, ...sidesTold(said)],
+    wants: [{ word: isPriced ? 'finishCost' : 'finishNeeded', at: yard }],
+    calculation: byFace.name,
+  }
+}
+
+const ofPickets = /^(picket|paling|pale|board|slat)$/
+const ofRails = /^(rail|stringer)$/
+
+/** Which side of a stick a size is, by the word behind it. */
+const sideBehind = (stem: string): 'long' | 'wide' | 'thick' | undefined =>
+  /^(long|tall|high)$/.test(stem) ? 'long' : stem === 'wide' ? 'wide' : stem === 'thick' ? 'thick' : undefined
+
+const words = {
+  picket: { count: 'picketsHung', long: 'picketLength', wide: 'picketWidth', thick: 'picketThickness' },
+  rail: { count: 'railsInAll', long: 'railCut', wide: 'railDepth', thick: 'railThickness' },
+} as const
+
+/** “140 pickets, each 900 mm long, 70 mm wide and 18 mm thick”, “twelve rails, each 3.6 m long and 75 by 38”: each with its own sizes, to be painted. */
+export function paintingSticksIn(heard: Heard, message: readonly Token[]): Request | undefined {
+  const { said, job } = heard
+  const goesOn = job.wanted.some(({ word }) => byArea.gives[word])
+  if (!(goesOn || (paints.test(said) && asksHowMuch.test(said)))) return undefined
+  const rest = ofCans(heard, message)
+  if (!rest) return undefined
+  const told: Told[] = []
+  let of: keyof typeof words | undefined
+  for (const [i, reading] of rest.left.entries()) {
+    const at = message.findIndex((it) => it.tag === reading.tag)
+    const next = message[at + 1]?.stem ?? ''
+    const named = countedAt(message, at)
+    const side = sideBehind(next)
+    if (reading.bare?.d === 1n && named && !side) {
+      of = named
+      told.push(tell(words[of].count, reading))
+      continue
+    }
+    if (!of || !isLength(reading)) return undefined
+    const before = rest.left[i - 1]
+    const isSecond = /^(x|×|by)$/i.test(message[at - 1]?.text ?? '') && before !== undefined
+    const isFirst = /^(x|×|by)$/i.test(message[at + 1]?.text ?? '')
+    const is = side ?? (isFirst ? 'wide' : isSecond ? 'thick' : undefined)
+    if (!is) return undefined
+    told.push(tell(words[of][is], reading))
+  }
+  const isOnce = new Set(told.map((it) => it.word)).size === told.length
+  if (told.length < 3 || !isOnce) return undefined
+  const all = [...told, ...rest.told]
+  const isPriced = all.some((it) => it.word === 'canPrice')
+  const isOfCans = /\b(tins?|cans?|pails?|buckets?)\b[^.?!]*\?|\bhow many (?:tins?|cans?|pails?)\b/i.test(said)
+  return {
+    ...empty,
+    told: all,
+    wants: [{ word: isPriced ? 'finishCost' : isOfCans ? 'finishCans' : 'finishNeeded', at: yard }],
+    calculation: byArea.name,
+  }
+}
+
+/** “140 pickets”, or “I forgot the rails. There are twelve”: what a number counts. */
+function countedAt(message: readonly Token[], at: number): keyof typeof words | undefined {
+  const kind = (it: Token | undefined): keyof typeof words | undefined =>
+    !it || it.tag ? undefined : ofPickets.test(it.stem) ? 'picket' : ofRails.test(it.stem) ? 'rail' : undefined
+  const behind = kind(message[at + 1]) ?? kind(message[at + 2])
+  const isThere =
+    /^(be|are|is|there|of)$/.test(message[at - 1]?.stem ?? '') || /^([,.]|of)$/.test(message[at + 1]?.text ?? '')
+  const before = message
+    .slice(Math.max(0, at - 6), at)
+    .map(kind)
+    .findLast((it) => it)
+  return behind ?? (isThere ? before : undefined)
+}
+
+/** “4 L tins 79 bucks, cost”, “what if it covers 250 a gallon?”, behind a sum of finish. */
+export function cansIn(heard: Heard, message: readonly Token[]): Request | undefined {
+  const { job, said, readings } = heard
+  const calc = [byFace, byArea].find((it) => it.name === job.named)
+  if (!calc || readings.length === 0 || !job.wanted.some(({ word }) => calc.gives[word])) return undefined
+  const rest = ofCans(heard, message)
+  const isOther = /\b(deliver\w*|discount|off|tax|vat|gst|hour|wage|labou?r|brush\w*)\b/i.test(said)
+  if (!rest || rest.left.length > 0 || isOther || job.asked.length > 0) return undefined
+  const isPriced = rest.told.some((it) => it.word === 'canPrice') || job.wanted.some((it) => it.word === 'finishCost')
+  const isOfCans = rest.told.some((it) => it.word === 'canSize')
+  const had = job.wanted.filter(({ word }) => calc.gives[word])
+  return {
+    ...empty,
+    told: [...rest.told, ...sidesTold(said)],
+    wants: isPriced ? [{ word: 'finishCost', at: yard }] : isOfCans ? [{ word: 'finishCans', at: yard }] : [...had],
+    calculation: calc.name,
+  }
+}
