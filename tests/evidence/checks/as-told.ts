@@ -3,7 +3,11 @@ import type { Check } from '../check.ts'
 import { dewPointsByPsychrolib } from '../dew-points.ts'
 import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
-const works = (calculation: string, what: string, it: Omit<Check, 'calculation' | 'what' | 'kind' | 'source'>): Check => ({
+const works = (
+  calculation: string,
+  what: string,
+  it: Omit<Check, 'calculation' | 'what' | 'kind' | 'source'>,
+): Check => ({
   calculation,
   what,
   kind: 'library',
