@@ -129,6 +129,13 @@ describe('dew', () => {
 
   it('below freezing it says that it is frost, and too cold', () =>
     expect(of({ airNow: '2 C', humidityNow: '50 %' }).said).toContain('below freezing'))
+
+  it('warmer air than it was held against is doubted, and 45 °C itself is not', () => {
+    const hot = (airNow: string) =>
+      runNamed('dew-point', { airNow, humidityNow: '50 %' }, { confirmed: ['airNow'], wanted: ['dewPoint'] }).said
+    expect(hot('46 C')).toContain('In air over 45 °C')
+    expect(hot('45 C')).not.toContain('In air over')
+  })
 })
 
 describe('the hours to paint in', () => {

@@ -140,6 +140,22 @@ describe('rails between the posts', () => {
     // Less is left than the saw takes: nothing comes off whole.
     expect(offcut('92 5/16 in')).toBe(0)
   })
+
+  // Twice 1/16 is the whole of 1/8.
+  it('play that leaves nothing of the opening is refused, and a board shorter than the rail', () => {
+    const short = (opening: string) =>
+      runNamed(
+        'rails-between-posts',
+        { opening, fitAllowance: '1/16 in' },
+        { confirmed: ['opening'], wanted: ['railCut'] },
+      )
+    expect(short('1/8 in').said).toContain('leaves nothing of a 1/8 in opening')
+    expect(short('1/16 in').said).toContain('leaves nothing of a 1/16 in opening')
+    expect(short('3/16 in').shown.railCut).toBe('1/16 in')
+    expect(runNamed('rails-between-posts', { ...rail, stockLength: '92 3/16 in' }).said).toContain(
+      'is shorter than the rail, 92 1/4 in',
+    )
+  })
 })
 
 describe('screws with a bite that is wanted', () => {

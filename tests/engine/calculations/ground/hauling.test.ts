@@ -86,6 +86,13 @@ describe('so many pieces of so much each', () => {
     expect(runNamed('haul-trips', some).said).toContain('missing piecesToHaul')
   })
 
+  it('says which room is not counted, and not that of the pieces where they are weighed', () => {
+    const by = (more: Record<string, string>) => runNamed('haul-trips', { ...bags, ...more }).said
+    expect(by({})).not.toContain('that is not counted')
+    expect(by({ loadVolume: '3 yd3' })).toContain('Without the room in the bed or trailer that is not counted')
+    expect(by({ loadVolume: '3 yd3', bedVolume: '2 yd3' })).not.toContain('that is not counted')
+  })
+
   it('is told from a total that says otherwise', () => {
     expect(runNamed('haul-trips', { ...bags, loadWeight: '2500 lb' }).said).toContain('I counted the pieces alone')
     expect(runNamed('haul-trips', { ...bags, loadWeight: '2720 lb' }).said).not.toContain('I counted the pieces alone')

@@ -113,3 +113,49 @@ describe('a story stick', () => {
     expect(runNamed('story-stick', { ...bay, stickPitch: '7.69 in' }).outcome.ok).toBe(true)
   })
 })
+
+describe('bays that look alike', () => {
+  const alike = (openings: readonly string[], options: Parameters<typeof runNamed>[2] = {}) =>
+    runNamed('bays-alike', { openings, picketWidth: '3 1/2 in', wantedGap: '2 1/2 in' }, options)
+  const pickets = ({ outcome }: ReturnType<typeof runNamed>): unknown[] =>
+    outcome.ok ? (outcome.tables[0]?.rows ?? []).map((row) => row[2]) : []
+
+  // 15 pickets: (93 − 52 1/2) / 16 = 2.53, 16: (93 − 56) / 17 = 2.18. Two bays alike differ by nothing either way: 2.53 is nearer to 2 1/2.
+  it('take the gap nearest to the one wanted, where several differ by as little', () => {
+    expect(pickets(alike(['93 in', '93 in']))).toEqual([15, 15])
+    expect(alike(['93 in', '93 in']).shown).toEqual({ gapsDiffer: '0 in', alike: 'true' })
+  })
+
+  it('are two at least and sixty at most', () => {
+    expect(alike(['93 in']).said).toContain('One bay is alike to itself')
+    expect(alike(Array.from({ length: 61 }, () => '93 in')).said).toContain('That is 61 bays. Give at most 60 bays')
+    expect(pickets(alike(Array.from({ length: 60 }, () => '93 in')))).toHaveLength(60)
+  })
+
+  // An opening of one picket's width holds that one and no gap; beside it 16 pickets with 37/17 = 2 3/17 differ less than 15 with 2.53.
+  it('hold a picket each', () => {
+    const standBy = { confirmed: ['openings'] }
+    expect(alike(['93 in', '3 in'], standBy).said).toContain('does not fit an opening of 3 in')
+    expect(alike(['93 in', '3 1/2 in'], standBy).shown).toEqual({ gapsDiffer: '2 3/17 in', alike: 'false' })
+    expect(pickets(alike(['93 in', '3 1/2 in'], standBy))).toEqual([16, 1])
+  })
+
+  it('cost no less spread by any other counts near the gap wanted', () => {
+    const width = 3.5
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 40, max: 180 }), { minLength: 2, maxLength: 4 }), (spaces) => {
+        const ran = alike(spaces.map((it) => `${it} in`))
+        const gaps = spaces.map((space) =>
+          Array.from({ length: Math.floor(space / width) }, (_, i) => (space - (i + 1) * width) / (i + 2))
+            .sort((a, b) => Math.abs(a - 2.5) - Math.abs(b - 2.5))
+            .slice(0, 2),
+        )
+        const spreads = gaps
+          .reduce<number[][]>((all, own) => all.flatMap((it) => own.map((gap) => [...it, gap])), [[]])
+          .map((it) => Math.max(...it) - Math.min(...it))
+        expect(number(ran.outcome, 'gapsDiffer')).toBeCloseTo(Math.min(...spreads), 9)
+      }),
+      { numRuns: 60, seed: 7 },
+    )
+  })
+})

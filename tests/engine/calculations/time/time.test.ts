@@ -81,6 +81,38 @@ describe('working days', () => {
   })
 })
 
+describe('so many days later', () => {
+  const of = (fromDay: string, laterBy: string, wanted: string) =>
+    runNamed('days-later', { fromDay, laterBy }, { wanted: [wanted] })
+
+  // February 2026 has 28 days: 1 March is the 60th day, and 10 back is the 50th, 19 February.
+  it('tells the later one or the earlier, whichever is wanted', () => {
+    expect(of('2026-03-01', '10 days', 'dateLater').shown).toEqual({ dateLater: 'Wednesday 11 March 2026' })
+    expect(of('2026-03-01', '10 days', 'dateEarlier').shown).toEqual({ dateEarlier: 'Thursday 19 February 2026' })
+  })
+
+  it('does not mind what lies beyond its calendar on the other side', () => {
+    expect(of('2199-06-01', '99 years', 'dateEarlier').shown.dateEarlier).toContain('1 June 2100')
+    expect(of('1901-06-01', '99 years', 'dateLater').shown.dateLater).toContain('1 June 2000')
+    expect(of('2199-06-01', '99 years', 'dateLater').said).toContain('leads out of the years')
+    expect(of('1901-06-01', '99 years', 'dateEarlier').said).toContain('leads out of the years')
+  })
+
+  it('counts hours from hour to hour, and a part of a day as a day begun', () => {
+    expect(of('2026-03-01', '48 h', 'dateLater').shown.dateLater).toContain('3 March')
+    expect(of('2026-03-01', '48 h', 'dateLater').said).toContain('at the same hour')
+    expect(of('2026-03-01', '36 h', 'dateLater').shown.dateLater).toContain('3 March')
+    expect(of('2026-03-01', '36 h', 'dateLater').said).toContain('a day begun')
+    expect(of('2026-03-01', '2 days', 'dateLater').said).not.toContain('hour')
+  })
+
+  it('ends a month on at its last day where it is shorter', () => {
+    expect(of('2026-01-31', '1 month', 'dateLater').shown.dateLater).toContain('28 February 2026')
+    expect(of('2026-01-31', '1 month', 'dateLater').said).toContain('A month on is the same day')
+    expect(of('2026-01-31', '4 weeks', 'dateLater').said).not.toContain('A month on')
+  })
+})
+
 describe('hours of work', () => {
   it('usual paces are said to be usual, and the person’s own are taken', () => {
     const usual = runNamed('job-hours', { picketsHung: '120' })

@@ -53,6 +53,13 @@ describe('pickets cut to an arch or a dip', () => {
     )
   })
 
+  // 27 × 3 1/2 = 94 1/2 is what the opening holds to the last hair; 28 are 98.
+  it('more wood than the opening holds is refused, and so are more pickets than can be worked', () => {
+    const given = { ...arch, shortestPicket: '36 in' }
+    expect(runNamed('arched-top', { ...given, pickets: '28' }).said).toContain('more wood than a 94 1/2 in opening')
+    expect(runNamed('arched-top', { ...given, pickets: '27' }).outcome.ok).toBe(true)
+  })
+
   it('asks how long the shortest is when none of them is known', () => {
     const { outcome } = runNamed('arched-top', arch)
     expect(outcome.ok && outcome.doubts.map((it) => it.word)).toEqual(['shortestPicket'])
@@ -91,5 +98,24 @@ describe('one arch over bays that are not alike', () => {
     expect(shown.riseSameRadius).toBe('1.685 in')
     expect(shown.radiusSameRise).toBeUndefined()
     expect(said).toContain('20 in is more than half of its 30 in')
+  })
+})
+
+describe('clipped corners', () => {
+  const clip = (more: Record<string, string>) =>
+    runNamed('clipped-corners', { picketWidth: '3 1/2 in', clipAcross: '1 in', ...more })
+
+  // Down 1 and across 1 is 45°; across 1 at 60° reaches √3 down; nothing said is as far down as across.
+  it('are set by how far down or by the angle, and not by both', () => {
+    expect(clip({}).shown).toMatchObject({ clipShoulder: '1 in', clipCut: '45°', flatTop: '1 1/2 in' })
+    expect(clip({ clipDown: '1 in' }).shown).toMatchObject({ clipShoulder: '1 in', clipCut: '45°' })
+    expect(clip({ clipAngle: '60 deg' }).shown).toMatchObject({ clipShoulder: '1.732 in', clipCut: '60°' })
+    expect(clip({ clipDown: '1 in', clipAngle: '60 deg' }).said).toContain('would be a second answer')
+  })
+
+  // Twice 1 3/4 is the whole width: a point, and no more.
+  it('meet in a point at most', () => {
+    expect(clip({ clipAcross: '1 3/4 in' }).shown.flatTop).toBe('0 in')
+    expect(clip({ clipAcross: '1 7/8 in' }).said).toContain('are more than a 3 1/2 in picket is wide')
   })
 })

@@ -174,6 +174,22 @@ describe('what a stick measures and weighs', () => {
     }),
   )
 
+  // Half an inch off each side of a timber, up to 16 in; a width is none of 5/4, 5 or 18.
+  it.each([
+    ['5 in', '5 in', '4 1/2 in'],
+    ['6 in', '16 in', '15 1/2 in'],
+    ['6 in', '18 in', 'No stick is sold as 18 in'],
+    ['6 in', '6 1/2 in', 'No stick is sold as 6 1/2 in'],
+    ['4 in', '5 in', 'No stick is sold as 5 in'],
+    ['2 in', '1 1/4 in', 'No stick is sold as 1 1/4 in'],
+    ['1 1/4 in', '6 in', '5 1/2 in'],
+    ['2 in', '8 in', '7 1/4 in'],
+  ])('sold as %s by %s the width is told so: %s', (nominalThickness, nominalWidth, expected) => {
+    const confirmed = ['nominalThickness', 'nominalWidth']
+    const { shown, said } = runNamed('dressed-size', { nominalThickness, nominalWidth }, { confirmed })
+    expect(shown.dressedWidth ?? said).toContain(expected)
+  })
+
   it('asks for the country where sawn sizes are told in millimetres, and does not guess a size that is not in its table', () => {
     expect(
       runNamed('dressed-size', { nominalThickness: '50 mm', nominalWidth: '100 mm' }, { system: 'metric' }).said,
