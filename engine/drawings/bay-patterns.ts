@@ -10,8 +10,10 @@ const margin = 16
 const rowHeight = 74
 
 export function bayPatternsDrawing(seen: Seen): string | null {
-  const [odd, end, even] = [seen.maybe('oddBay'), seen.maybe('endBays'), seen.maybe('evenBay')]
-  if (!odd || !end || !even) return null
+  // Nothing is shared between the ends where nothing is left over.
+  const end = seen.maybe('endBays')
+  if (!end) return null
+  const [odd, even] = [seen.one('oddBay'), seen.one('evenBay')]
   const whole = seen.one('fixedBay')
   const count = Math.round(toNumber(seen.one('wholeBays').amount))
   const ways: readonly { readonly name: string; readonly bays: readonly Quantity[] }[] = [

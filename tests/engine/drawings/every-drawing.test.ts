@@ -186,6 +186,17 @@ const awkward: readonly (readonly [name: string, given: Given])[] = [
       embedment: '2,400 mm',
     },
   ],
+  // More readings than have room beside each other, and pickets of an arch that are not known, or too many to draw.
+  [
+    'slope-from-levels',
+    { levelReadings: Array.from({ length: 14 }, (_, i) => `${10 + ((i * 7) % 12)} in`), readingsApart: '4 ft' },
+  ],
+  ['arched-top', { opening: '94 1/2 in', archRise: '6 in', pickets: '15', picketWidth: '3 1/2 in' }],
+  ['arched-top', { opening: '180 in', archRise: '9 in', pickets: '120', picketWidth: '1 in', shortestPicket: '36 in' }],
+  ['arched-top', { opening: '180 in', archRise: '9 in', pickets: '121', picketWidth: '1 in', shortestPicket: '36 in' }],
+  ['arched-top', { opening: '180 in', archRise: '9 in', pickets: '40', picketWidth: '3 in', curveBase: '12 in' }],
+  ['arched-top', { opening: '180 in', archRise: '9 in', pickets: '41', picketWidth: '3 in', curveBase: '12 in' }],
+  ['yard-closure', { sides: ['30 ft', '40 ft', '50 ft'] }],
 ]
 
 const ran = (name: string, given: Given, system: System) =>

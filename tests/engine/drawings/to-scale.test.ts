@@ -384,3 +384,17 @@ describe('a hole of which not all is known', () => {
     )
   })
 })
+
+// A trench of 75 in is drawn 150 high: two to the inch. Half a dot of height is too thin for a layer of its own, anything more is not.
+describe('a layer of the bed', () => {
+  it.each([
+    ['4 in', '1/4 in', 1],
+    ['4 in', '3/8 in', 2],
+    ['1/4 in', '4 in', 1],
+    ['3/8 in', '4 in', 2],
+  ])('base %s and sand %s are %d boxes', (baseDepth, sandDepth, count) => {
+    const given = { edgeRun: '50 ft', edgeWidth: '50 in', spoilDepth: '75 in', baseDepth, sandDepth }
+    const svg = draw('strip-bed', given, { confirmed: Object.keys(given) })
+    expect(boxes(svg)).toHaveLength(count)
+  })
+})

@@ -233,3 +233,30 @@ it('drawings one under the other keep their lines and words', () => {
   expect(linesIn(both)).toHaveLength(2 * linesIn(svg).length)
   expect(written(both)).toEqual([...written(svg), 'front run', ...written(svg), 'back run'])
 })
+
+it('a narrow drawing stands in the middle of the widest, each under the one before and its words', () => {
+  const blank = (wide: number, high: number): string =>
+    `<svg viewBox="0 0 ${wide} ${high}"><rect width="${wide}" height="${high}"/></svg>`
+  const both = stacked([
+    { svg: blank(500, 100), under: 'wide' },
+    { svg: blank(200, 50), under: 'narrow' },
+  ])
+  // (500 − 200) / 2 = 150 from the left; 100 and 26 for the words from the top; 26 more under the last.
+  expect([...both.matchAll(/translate\((.*?)\)/g)].map((it) => it[1])).toEqual(['0 0', '150 126'])
+  expect(both).toContain('viewBox="0 0 500 202"')
+  expect(() => stacked([{ svg: blank(0, 100), under: '' }])).toThrow('no viewBox')
+  expect(() => stacked([{ svg: '<svg></svg>', under: '' }])).toThrow('no viewBox')
+})
+
+// The last bay is a twentieth of the others: posts 10 and 11 stand too close for a number each, so of all line posts only some are numbered.
+it('numbers of line posts thin out by the narrowest bay beyond any of them', () => {
+  const numbers = (stations: readonly number[]): number[] =>
+    written(drawn([run('front run', stations, 1, { meetsNext: false })], 'building', false))
+      .filter((it) => /^\d+$/.test(it))
+      .map(Number)
+      .sort((a, b) => a - b)
+  const alike = Array.from({ length: 11 }, (_, i) => 8 * i)
+  expect(numbers(alike)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11])
+  expect(numbers([...alike.slice(0, -1), 72.4])).not.toContain(2)
+  expect(numbers([...alike.slice(0, -1), 72.4])).toContain(1)
+})
