@@ -86,7 +86,7 @@ export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits):
   const comma = habits.decimalComma ?? false
   const country = before[lower(tokens[at])]
   const sign = country && tokens[at + 1]?.text === '$' && tokens[at + 1]?.glued ? at + 1 : at
-  const currency = signs[tokens[sign]?.text ?? ''] ?? (sign === at ? codeAt(tokens, at) : undefined)
+  const currency = signs[tokens[sign]?.text ?? ''] ?? codeAt(tokens, at)
   const start = currency ? sign + 1 : at
   const plain = numberAt(tokens, start, comma)
   if (!plain || plain.feet) return null
@@ -96,7 +96,7 @@ export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits):
     // “$5.98 CAD” says twice what it is, and the second time in full.
     const isPlain = currency === 'USD' && sign === at
     const own = isPlain && after && !after.coin && codes[lower(tokens[number.next])] ? after : undefined
-    const unit = own?.unit ?? (sign > at && country ? country : currency)
+    const unit = own?.unit ?? country ?? currency
     // "£3 50p".
     const coin = number.value.d === 1n && !own ? numberAt(tokens, number.next, false) : null
     const pence = coin && coins[lower(tokens[coin.next])] === unit && coin.value.compare(100) < 0 ? coin : null

@@ -37,7 +37,7 @@ export function readQuantities(message: string, habits: Habits = {}): Reading[] 
   const apart = (it: Reading): boolean => !first || !last || it.end <= first.start || it.start > last.end
   const others = quantitiesIn(message, habits).filter(apart)
   const read = inQuotes(underTheirHeads(inTheirRow(others, text), text, unitSaidBy), text)
-  return points.length > 0 ? [...read, ...points].sort((a, b) => a.start - b.start) : read
+  return [...read, ...points].sort((a, b) => a.start - b.start)
 }
 
 function quantitiesIn(message: string, habits: Habits = {}): Reading[] {

@@ -38,10 +38,26 @@ describe('what is said to change by so much', () => {
     expect(changes(said)).toEqual([expected])
   })
 
-  it('knows by which words it was said', () => {
-    const said = 'now deepen the holes by 6 in'
+  it.each([
+    ['now deepen the holes by 6 in', 'deepen the holes by 6 in'],
+    ['make it 2 in wider please', '2 in wider'],
+    ['so widen them an inch', 'widen them an inch'],
+    ['and 3 posts more', '3 posts more'],
+    ['one gate post fewer now', 'one gate post fewer'],
+    ['and 3 more posts', '3 more'],
+    ['then another 4 bays', 'another 4'],
+    ['an extra 4 posts on the corner', 'extra 4'],
+    ['and plus 4 bays', 'plus 4'],
+    ['now add 3 posts', 'add 3'],
+    ['now drop 2 pickets', 'drop 2'],
+    ['please take 2 in off the gap', 'take 2 in off'],
+    ['please take off 2 in', 'take off 2 in'],
+    ['please take 2 in away', 'take 2 in away'],
+    ['that is 200 off the opening', '200 off'],
+    ['now half that gap', 'half'],
+  ])('knows by which words it was said: “%s” by “%s”', (said, words) => {
     const [reading] = readQuantities(said)
-    expect(said.slice(reading?.change?.start, reading?.change?.end)).toBe('deepen the holes by 6 in')
+    expect(said.slice(reading?.change?.start, reading?.change?.end)).toBe(words)
   })
 })
 
