@@ -1,4 +1,5 @@
 // Small parts of working a job, each by hand: values written into a table, questions asked once, what is tried a little larger, plans side by side, and a job written down.
+import { entriesIn, partByPart } from '../../../engine/job/calendar-entries.ts'
 import { describe, expect, it } from 'vitest'
 import { vocabulary } from '../../../engine/catalogue.ts'
 import { pathOf, showValue } from '../../../engine/job/explain.ts'
@@ -243,4 +244,35 @@ describe('a job written down', () => {
     expect(redo(again).decisions).toEqual(redo(job).decisions)
     expect(JSON.stringify(writeJob(job))).toContain('"amount":"1/3"')
   })
+})
+
+describe('a calculation asked for by its name', () => {
+  const fence: Told = { ...oneFence, 'runLength@front': '60 ft' }
+  const worked = (named?: string) =>
+    work(jobOf(fence), [{ word: 'posts', at: 'yard' }], 0, { named, memo: newMemo() }).map((it) => it.calculation.name)
+
+  it('is worked where it gives the word, and the plan answers where it does not', () => {
+    expect(worked()).toEqual(['posts-of-fence'])
+    expect(worked('posts-of-fence')).toEqual(['posts-of-fence'])
+    expect(worked('bays-in-run')).toEqual(['bays-in-run'])
+    expect(worked('bag-yield')).toEqual(['posts-of-fence'])
+    expect(worked('there-is-none-of-that-name')).toEqual(['posts-of-fence'])
+  })
+})
+
+it('a row of the calendar is an entry where both its days are known, and says how far it may slip', () => {
+  const rows = [
+    ['Notice', 'Monday 5 October 2026', 'Wednesday 7 October 2026', 'yes', 0],
+    ['Digging', '2026-10-08', '2026-10-09', 'no', 1],
+    ['Pickets', '2026-10-08', '2026-10-12', 'no', '2'],
+    ['Rails', '2026-10-08', '2026-10-09', 'no', 0],
+    ['Paint', '2026-10-08', '', 'no', 2],
+    ['Caps', '12 ft', '2026-10-09', 'no', 2],
+  ]
+  expect(entriesIn({ title: partByPart, columns: [], rows })).toEqual([
+    { what: 'Notice', first: '2026-10-05', last: '2026-10-07', note: 'A day lost here moves the end.' },
+    { what: 'Digging', first: '2026-10-08', last: '2026-10-09', note: 'May slip 1 day.' },
+    { what: 'Pickets', first: '2026-10-08', last: '2026-10-12', note: 'May slip 2 days.' },
+    { what: 'Rails', first: '2026-10-08', last: '2026-10-09', note: 'A day lost here moves the end.' },
+  ])
 })

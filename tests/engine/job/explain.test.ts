@@ -156,3 +156,19 @@ describe('the path to a figure', () => {
     )
   })
 })
+
+describe('a figure gathered from several kinds of post', () => {
+  // Told for the corner only, in the second turn: the others take what is usual, and have no turn.
+  it('names the turns of those that were told', () => {
+    const job = decide(
+      jobOf({ 'runLength@front': '60 ft', 'runLength@right': '40 ft', widestBay: '8 ft', holeDiameter: '10 in' }),
+      decisionsOf({ 'stoneDepth@corner-posts': '4 in' }, 1),
+    )
+    const rows = rowsOf(planFrom(job), 'gravel').filter((it) => it.label === 'stone under the post')
+    expect(rows.find((it) => it.where === 'yard' && it.value.includes(','))).toMatchObject({
+      value: '4 in, 6 in, 6 in',
+      from: 'you said, turn 2',
+    })
+    expect(rows.map((it) => it.from).join()).not.toContain('NaN')
+  })
+})

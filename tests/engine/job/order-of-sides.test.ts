@@ -141,3 +141,22 @@ describe('gates told of a run', () => {
     expect([right?.opening?.at, right?.start?.at]).toEqual(['yard', 'right'])
   })
 })
+
+describe('runs told by more than their length', () => {
+  const places = (more: Told): string[] => fenceOf(jobOf(more)).runs.map((it) => it.place)
+
+  it('stand in the order of their lengths, whatever else was told before', () => {
+    const lengths = { 'runLength@front': '20 ft', 'runLength@right': '20 ft' }
+    expect(places({ 'gateOpening@right': '42 in', ...lengths })).toEqual(['front', 'right'])
+    expect(
+      places({ 'gateOpening@right': '42 in', 'runPieces@front': '20 ft; 10 ft', 'runLength@right': '20 ft' }),
+    ).toEqual(['front', 'right'])
+    expect(places({ 'gateOpening@right': '42 in', 'runLength@front': '20 ft' })).toEqual(['front', 'right'])
+  })
+
+  it('that were left out do not stand', () => {
+    const both = { 'runLength@front': '20 ft', 'runLength@right': '20 ft' }
+    expect(places({ ...both, 'leftOut@front': 'out' })).toEqual(['right'])
+    expect(places({ ...both, 'leftOut@right': 'in' })).toEqual(['front', 'right'])
+  })
+})

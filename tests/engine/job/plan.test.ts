@@ -3,8 +3,9 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { add, compare, exact, toNumber } from '../../../engine/quantities/amount.ts'
 import { amountIn, isList, isQuantity, numberIn, type Quantity } from '../../../engine/quantities/quantity.ts'
-import type { Plan } from '../../../engine/job/node.ts'
-import { jobOf, kindsOf, numberOf, planFrom, shownOf, type Told, valueAt } from './fences.ts'
+import { decide } from '../../../engine/job/job.ts'
+import { newMemo, type Plan } from '../../../engine/job/node.ts'
+import { decisionsOf, jobOf, kindsOf, numberOf, planFrom, shownOf, type Told, valueAt } from './fences.ts'
 import { randomFence } from './random-fences.ts'
 
 const all = (plan: Plan, words: readonly string[], at = 'yard'): Record<string, string> =>
@@ -245,6 +246,40 @@ describe('one run that nobody named, and one that steps down', () => {
     expect(isList(lengths) && lengths.map((it) => amountIn(it, 'in')).map(toNumber)).toEqual([72, 78 + 2 / 3])
     expect(isList(counts) && counts.map((it) => toNumber(it.amount))).toEqual([3, 7])
   })
+
+  // 40/6 = 6 2/3 and 20/6 = 3 1/3 over 72: 7 posts of the one run with the corner, 6 of the other, whichever of them comes first.
+  it('a corner between two such runs is longer by the larger step', () => {
+    const lengthsOf = (falls: readonly [string, string]): unknown => {
+      const given = planFrom(
+        jobOf({
+          'runLength@front': '48 ft',
+          'runLength@right': '48 ft',
+          'fall@front': falls[0],
+          'fall@right': falls[1],
+          'slopeWay@front': 'stepped',
+          'slopeWay@right': 'stepped',
+          widestBay: '8 ft',
+          postAbove: '48 in',
+        }),
+      ).node('takeOffLines', 'yard')?.outcome.given
+      const [lengths, counts] = [given?.get('postLengths')?.value, given?.get('postsByLength')?.value]
+      return (
+        isList(lengths) &&
+        isList(counts) &&
+        lengths
+          .map((it, i) => [
+            Math.round(toNumber(amountIn(it, 'in')) * 3) / 3,
+            toNumber((counts[i] as Quantity).amount),
+          ])
+          .toSorted(([a = 0], [b = 0]) => a - b)
+      )
+    }
+    expect(lengthsOf(['40 in', '20 in'])).toEqual([
+      [226 / 3, 6],
+      [236 / 3, 7],
+    ])
+    expect(lengthsOf(['20 in', '40 in'])).toEqual(lengthsOf(['40 in', '20 in']))
+  })
 })
 
 describe('what is told of a run holds in the sums of the whole fence', () => {
@@ -458,5 +493,26 @@ describe('any fence adds up', () => {
       }),
       { numRuns: 40, seed: 20_260_504 },
     )
+  })
+})
+
+describe('what a plan says of a figure', () => {
+  it('is said in the turn that told it, and known in the next', () => {
+    const job = decide(jobOf({ 'runLength@front': '60 ft' }), decisionsOf({ widestBay: '8 ft' }, 1))
+    const role = (turn: number, word: string) =>
+      planFrom(job, newMemo(), turn).node('bays', 'front')?.outcome.given.get(word)?.role
+    expect([role(1, 'widestBay'), role(1, 'runLength')]).toEqual(['said', 'known'])
+    expect(role(2, 'widestBay')).toBe('known')
+  })
+
+  // The hours of the fence are known without the hours of a day, its days are not.
+  it('that its part does not give yet is what it lacks', () => {
+    const told = { 'runLength@front': '60 ft', widestBay: '8 ft', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' }
+    const [days] = planFrom(jobOf(told)).answer('workDays', 'yard')
+    expect(days?.outcome.ok ? [] : days?.outcome.problems.map((it) => [it.code, it.word])).toEqual([
+      ['missing', 'dayHours'],
+    ])
+    expect(planFrom(jobOf(told)).answer('workTime', 'yard')[0]?.outcome.ok).toBe(true)
+    expect(planFrom(jobOf({ ...told, dayHours: '8 h' })).answer('workDays', 'yard')[0]?.outcome.ok).toBe(true)
   })
 })

@@ -246,3 +246,23 @@ describe('plans that are kept', () => {
     expect(redo(told(undone, '2 1/2 in', 2)).decisions).toEqual(told(undone, '2 1/2 in', 2).decisions)
   })
 })
+
+describe('a word that the person stands by', () => {
+  const confirmed = (job: Job): readonly string[] => job.confirmed
+  const stood = decide(decide(newJob, [], ['widestBay']), [], ['picketWidth', 'widestBay'])
+
+  it('is kept once, and until that word is told anew', () => {
+    expect(confirmed(stood)).toEqual(['widestBay', 'picketWidth'])
+    const anew = decide(stood, decisionsOf({ widestBay: '9 ft' }, 1))
+    expect(confirmed(anew)).toEqual(['picketWidth'])
+    expect(confirmed(undo(anew))).toEqual(['widestBay', 'picketWidth'])
+  })
+
+  it('and what is told with it stand in one move', () => {
+    const both = decide(newJob, decisionsOf({ widestBay: '9 ft' }, 3), ['widestBay'])
+    expect(confirmed(both)).toEqual(['widestBay'])
+    expect(both.moves.map((it) => it.turn)).toEqual([3])
+    expect(decide(both, [])).toBe(both)
+    expect(decide(both, [], ['picketWidth']).moves.map((it) => it.turn)).toEqual([3, 3])
+  })
+})

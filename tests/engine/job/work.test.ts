@@ -192,3 +192,17 @@ describe('pickets of a length, and bay by bay', () => {
     }
   })
 })
+
+describe('a word told for some of the posts that are asked about', () => {
+  const base = { bagYield: '0.6 ft3', holeDiameter: '12 in', holeDepth: '30 in' }
+  const asked = { word: 'bags', at: 'corner-posts+gate-posts' }
+
+  it('keeps the sum back, though it holds for others as well', () => {
+    const told = { ...base, 'posts@corner-posts+gate-posts': '7' }
+    expect(result(workedFrom({ ...told, 'holeDepth@gate-posts+end-posts': '36 in' }, asked), 'bags')).toContain(
+      'The gate and end posts have their own hole depth',
+    )
+    // (π/4 × 144 − 3.5²) × 30 = 3025.4 in³ = 1.751 ft³; × 7 = 12.26; / 0.6 = 20.4
+    expect(result(workedFrom({ ...told, 'holeDepth@end-posts+line-posts': '36 in' }, asked), 'bags')).toBe('21 bags')
+  })
+})
