@@ -208,7 +208,7 @@ function crosses(points: readonly Point[]): boolean {
   const n = at.length
   for (let i = 0; i < n; i++)
     for (let j = i + 2; j < n; j++) {
-      if (i === 0 && j === n - 1) continue
+      // The last side and the first share a corner, which is no turn from either.
       if (turn(i, i + 1, j) * turn(i, i + 1, j + 1) < 0 && turn(j, j + 1, i) * turn(j, j + 1, i + 1) < 0) return true
     }
   return false

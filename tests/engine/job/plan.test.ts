@@ -267,10 +267,7 @@ describe('one run that nobody named, and one that steps down', () => {
         isList(lengths) &&
         isList(counts) &&
         lengths
-          .map((it, i) => [
-            Math.round(toNumber(amountIn(it, 'in')) * 3) / 3,
-            toNumber((counts[i] as Quantity).amount),
-          ])
+          .map((it, i) => [Math.round(toNumber(amountIn(it, 'in')) * 3) / 3, toNumber((counts[i] as Quantity).amount)])
           .toSorted(([a = 0], [b = 0]) => a - b)
       )
     }

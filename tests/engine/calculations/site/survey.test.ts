@@ -115,6 +115,90 @@ describe('a yard', () => {
     ).toContain('crosses itself')
   })
 
+  // Walked by sines and cosines; two sides cross where each meets the line of the other between its own ends.
+  it('crosses itself where two of its sides meet between their ends, and nowhere else', () => {
+    const found = { crossed: 0, clear: 0 }
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 20, max: 90 }), { minLength: 5, maxLength: 6 }),
+        fc.array(fc.integer({ min: 30, max: 250 }), { minLength: 5, maxLength: 5 }),
+        (sides, turns) => {
+          const angles = turns.slice(0, sides.length - 1)
+          let heading = 0
+          const at: [number, number][] = [[0, 0]]
+          for (const [i, side] of sides.slice(0, -1).entries()) {
+            const [x, y] = at.at(-1) as [number, number]
+            at.push([x + side * Math.cos(heading), y + side * Math.sin(heading)])
+            heading += Math.PI * (1 - (angles[i] as number) / 180)
+          }
+          const along = (i: number, j: number): readonly [number, number] => {
+            const [p, q, r, s] = [at[i], at[(i + 1) % at.length], at[j], at[(j + 1) % at.length]] as [number, number][]
+            const [a, b, c, d] = [q[0] - p[0], q[1] - p[1], s[0] - r[0], s[1] - r[1]]
+            const [u, v, by] = [r[0] - p[0], r[1] - p[1], a * d - b * c]
+            return [(u * d - v * c) / by, (u * b - v * a) / by]
+          }
+          const all = at.flatMap((_, i) =>
+            at.flatMap((__, j) => (j > i + 1 && j - i < at.length - 1 ? [along(i, j)] : [])),
+          )
+          fc.pre(all.flat().every((it) => Math.abs(it) > 1e-4 && Math.abs(it - 1) > 1e-4))
+          const isCrossed = all.some((each) => each.every((it) => it > 0 && it < 1))
+          found[isCrossed ? 'crossed' : 'clear']++
+          const given = { sides: sides.map((it) => `${it} ft`), corners: angles.map((it) => `${it} deg`) }
+          const { said } = runNamed('yard-closure', given, { confirmed: Object.keys(given) })
+          expect(said.includes('crosses itself')).toBe(isCrossed)
+        },
+      ),
+      { numRuns: 150, seed: 12 },
+    )
+    expect(found.crossed).toBeGreaterThan(3)
+    expect(found.clear).toBeGreaterThan(3)
+  })
+
+  // One more foot on a side of 60: the last side ends a foot off, one in 201.
+  it('closes, or says by how much it does not, in the units of the job', () => {
+    const corners = ['90 deg', '90 deg', '90 deg', '90 deg']
+    const square = runNamed('yard-closure', { sides: ['60 ft', '40 ft', '60 ft', '40 ft'], corners })
+    expect(square.shown).toMatchObject({ misclosure: '0 in', yardArea: '2,400 ft²' })
+    expect(square.shown.closeRatio).toBeUndefined()
+    expect(square.said).toContain('The sides close')
+    const off = runNamed('yard-closure', { sides: ['61 ft', '40 ft', '60 ft', '40 ft'], corners })
+    expect(off.shown).toMatchObject({ misclosure: '12 in', closeRatio: '201' })
+    const metric = runNamed('yard-closure', { sides: ['20 m', '10 m', '20 m', '10 m'], corners }, { system: 'metric' })
+    expect(metric.shown).toMatchObject({ misclosure: '0 mm', yardArea: '200 m²', yardPerimeter: '60 m' })
+    const rows = metric.outcome.ok ? metric.outcome.tables[0]?.rows : undefined
+    expect(rows).toHaveLength(4)
+    expect(rows?.[2]).toEqual([3, '20 m', '10 m'])
+  })
+
+  it('as many angles as corners or one fewer: of all of them it knows what they must come to', () => {
+    const sides = ['60 ft', '40 ft', '60 ft', '40 ft']
+    const by = (corners: readonly string[]) => runNamed('yard-closure', { sides, corners }).said
+    expect(by(['90 deg', '90 deg', '90 deg', '95 deg'])).toContain('add up to 360°, and yours add up to 365°')
+    expect(by(['90 deg', '90 deg', '90 deg'])).not.toContain('add up to')
+    expect(by(['90 deg', '90 deg'])).toContain('I have 2 angles')
+  })
+
+  // A triangle of 3, 4 and 5 is half of 3 by 4; one of 30, 40 and 70 is flat.
+  it('of three sides has the area of its triangle, in the units of the job', () => {
+    const area = (sides: readonly string[], system: 'imperial' | 'metric') =>
+      runNamed('yard-closure', { sides }, { system })
+    expect(area(['30 ft', '40 ft', '50 ft'], 'imperial').shown.yardArea).toBe('600 ft²')
+    expect(area(['30 m', '40 m', '50 m'], 'metric').shown.yardArea).toBe('600 m²')
+    expect(area(['50 m', '30 m', '40 m'], 'metric').shown.yardArea).toBe('600 m²')
+    expect(area(['30 ft', '40 ft', '70 ft'], 'imperial').said).toContain('make no triangle')
+    expect(area(['70 ft', '30 ft', '40 ft'], 'imperial').said).toContain('make no triangle')
+  })
+
+  it('has three sides at least, and forty at most', () => {
+    expect(runNamed('yard-closure', { sides: ['30 ft', '40 ft'] }).said).toContain('I have 2 sides')
+    const many = (count: number) =>
+      runNamed('yard-closure', { sides: Array.from({ length: count }, () => '20 ft') }).said
+    expect(many(41)).toContain('at most 40 sides')
+    expect(many(40)).not.toContain('at most')
+    expect(many(5)).toContain('missing corners')
+    expect(many(4)).toContain('missing yardDiagonal')
+  })
+
   it('as many angles as corners, or it says how many it has', () => {
     expect(
       runNamed('yard-closure', { sides: ['60 ft', '40 ft', '60 ft', '40 ft'], corners: ['90 deg'] }).said,
