@@ -190,6 +190,102 @@ describe('the hours to paint in', () => {
     expect(shown).toMatchObject({ windowStart: '09:00', windowStop: '12:00' })
   })
 
+  // 8 hours from 9: the last begins at 16, and ends at 17.
+  it.each([
+    [['9', '17'], ''],
+    [['9', '16'], ''],
+    [['9', '18'], 'From 09:00 to 18:00 are 9 hours, and there are 8 temperatures'],
+    [['9', '15'], 'From 09:00 to 15:00 are 6 hours, and there are 8 temperatures'],
+    [['9', '10', '11', '12', '13', '14', '15', '16'], ''],
+    [['9', '10', '11', '12', '13', '14', '15'], 'There are 7 hours and 8 temperatures'],
+    [['9', '10', '12', '13', '14', '15', '16', '17'], 'After 10:00 comes 12:00'],
+    [['20', '21', '22', '23', '0', '1', '2', '3'], ''],
+    [['20', '4'], ''],
+    [['20', '3'], ''],
+    [['20', '5'], 'From 20:00 to 05:00 are 9 hours'],
+  ])('hours told as %j go with eight temperatures: “%s”', (firstHour, said) => {
+    const ran = runNamed('paint-window', { ...fine, firstHour }, { confirmed: ['firstHour'] })
+    expect(ran.outcome.ok).toBe(said === '')
+    expect(ran.said).toContain(said)
+  })
+
+  it('two hours are the fewest, told one by one', () => {
+    const few = (count: number, firstHour: string[]) =>
+      of({
+        firstHour,
+        hourTemperatures: flat('65 F', count),
+        hourHumidities: flat('60 %', count),
+        rainChances: flat('0 %', count),
+      })
+    expect(few(1, ['9']).said).toContain('I have 1 temperature')
+    expect(few(2, ['9', '10']).outcome.ok).toBe(true)
+    expect(few(2, ['9', '11']).said).toContain('After 09:00 comes 11:00')
+    expect(few(2, ['9']).shown.windowOpens).toBe('null')
+  })
+
+  // Of twelve hours from 17 on, the last four to dry in: the window ends at 1 in the night. Of eleven it ends at 24:00, which is no next day.
+  it('runs past midnight, and says so', () => {
+    const late = (count: number) =>
+      of({
+        firstHour: '17',
+        hourTemperatures: flat('65 F', count),
+        hourHumidities: flat('60 %', count),
+        rainChances: flat('0 %', count),
+      })
+    expect(late(12).shown).toMatchObject({ windowStart: '17:00', windowStop: '01:00', windowHours: '8 hours' })
+    expect(late(12).said).toContain('past midnight')
+    expect(late(11).shown).toMatchObject({ windowStop: '24:00', windowHours: '7 hours' })
+    expect(late(11).said).not.toContain('past midnight')
+  })
+
+  // 9 and 10 too damp, 11 to 13 good with four hours each to dry in, 14 good to dry in but too late to begin.
+  it('has a row for each hour, with what stands against it', () => {
+    const { outcome, said } = of({
+      hourHumidities: [...flat('90 %', 2), ...flat('60 %', 7)],
+      hourTemperatures: flat('65 F', 9),
+      rainChances: flat('0 %', 9),
+    })
+    const table = outcome.ok ? outcome.tables[0] : undefined
+    expect(table?.columns.map((it) => it.label)).toEqual(['from', 'air', 'humidity', 'dew point', 'rain', 'paint'])
+    expect(table?.rows.map((it) => [it[0], it.at(-1)])).toEqual([
+      ['09:00', 'too damp'],
+      ['10:00', 'too damp'],
+      ['11:00', 'yes'],
+      ['12:00', 'yes'],
+      ['13:00', 'yes'],
+      ...['14:00', '15:00', '16:00', '17:00'].map((it) => [it, 'the list ends too soon']),
+    ])
+    expect(table?.rows[0]?.slice(1, 3)).toEqual(['65 °F', '90 %'])
+    expect(table?.rows[0]?.[4]).toBe('0 %')
+    expect(said).toContain('the start: too damp before it')
+    expect(said).toContain('the end: the list ends before 4 hours of drying are over')
+  })
+
+  it('of two stretches takes the longer, and of equals the first', () => {
+    const by = (temperatures: readonly string[]) =>
+      of({
+        dryHours: '1 h',
+        hourTemperatures: temperatures,
+        hourHumidities: flat('60 %', temperatures.length),
+        rainChances: flat('0 %', temperatures.length),
+      }).shown
+    // Good hours that have one good hour behind them: 9 and 10; 13 to 15.
+    expect(by([...flat('65 F', 3), '40 F', ...flat('65 F', 4)])).toMatchObject({
+      windowStart: '13:00',
+      windowStop: '16:00',
+    })
+    expect(by([...flat('65 F', 3), '40 F', ...flat('65 F', 3)])).toMatchObject({
+      windowStart: '09:00',
+      windowStop: '11:00',
+    })
+  })
+
+  it('names what is against it most often', () => {
+    const closed = of({ hourTemperatures: [...flat('40 F', 3), ...flat('95 F', 5)] })
+    expect(closed.said).toContain('Heat decides')
+    expect(of({ hourTemperatures: [...flat('40 F', 5), ...flat('95 F', 3)] }).said).toContain('Cold decides')
+  })
+
   it('lists that do not go together are refused, with how many there are', () =>
     expect(of({ hourHumidities: flat('60 %', 7) }).said).toContain('8 temperatures and 7 humidities'))
 
