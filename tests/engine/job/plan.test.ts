@@ -505,10 +505,8 @@ describe('what a plan says of a figure', () => {
   // The hours of the fence are known without the hours of a day, its days are not.
   it('that its part does not give yet is what it lacks', () => {
     const told = { 'runLength@front': '60 ft', widestBay: '8 ft', picketWidth: '3 1/2 in', widestGap: '2 1/2 in' }
-    const [days] = planFrom(jobOf(told)).answer('workDays', 'yard')
-    expect(days?.outcome.ok ? [] : days?.outcome.problems.map((it) => [it.code, it.word])).toEqual([
-      ['missing', 'dayHours'],
-    ])
+    const days = planFrom(jobOf(told)).answer('workDays', 'yard')[0]?.outcome
+    expect(days && !days.ok && days.problems.map((it) => [it.code, it.word])).toEqual([['missing', 'dayHours']])
     expect(planFrom(jobOf(told)).answer('workTime', 'yard')[0]?.outcome.ok).toBe(true)
     expect(planFrom(jobOf({ ...told, dayHours: '8 h' })).answer('workDays', 'yard')[0]?.outcome.ok).toBe(true)
   })
