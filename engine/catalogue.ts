@@ -73,6 +73,8 @@ import { postAsBought } from './calculations/ground/post-as-bought.ts'
 import { postDepth } from './calculations/ground/post-depth.ts'
 import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
 import { postSplit } from './calculations/ground/post-split.ts'
+import { postInParts } from './calculations/ground/post-in-parts.ts'
+import { holeToFrost } from './calculations/ground/hole-to-frost.ts'
 import { bayPatterns } from './calculations/layout/bay-patterns.ts'
 import { baysInRun } from './calculations/layout/bays-in-run.ts'
 import { railsOfFence } from './calculations/frame/rails-of-fence.ts'
@@ -80,6 +82,9 @@ import { picketsOfFence } from './calculations/pickets/pickets-of-fence.ts'
 import { stepOfRun } from './calculations/layout/step-of-run.ts'
 import { runsFromPoints } from './calculations/site/runs-from-points.ts'
 import { openingOfBay } from './calculations/layout/opening-of-bay.ts'
+import { lineLeft } from './calculations/layout/line-left.ts'
+import { postsGiven } from './calculations/layout/posts-given.ts'
+import { runsApart } from './calculations/layout/runs-apart.ts'
 import { postsOfFence } from './calculations/layout/posts-of-fence.ts'
 import { runInPieces } from './calculations/layout/run-in-pieces.ts'
 import { runSetOut } from './calculations/layout/run-set-out.ts'
@@ -98,6 +103,8 @@ import { gapLater } from './calculations/pickets/gap-later.ts'
 import { gapNow } from './calculations/pickets/gap-now.ts'
 import { lappedBoards } from './calculations/pickets/lapped-boards.ts'
 import { picketCount } from './calculations/pickets/picket-count.ts'
+import { picketLengthOf } from './calculations/pickets/picket-length.ts'
+import { picketsFromBoards } from './calculations/pickets/pickets-from-boards.ts'
 import { picketsByLength } from './calculations/pickets/pickets-by-length.ts'
 import { picketsAMetre } from './calculations/pickets/pickets-a-metre.ts'
 import { picketsPastPosts } from './calculations/pickets/pickets-past-posts.ts'
@@ -136,6 +143,7 @@ import { holeToMark } from './calculations/site/hole-to-mark.ts'
 import { oldFenceOut } from './calculations/site/old-fence-out.ts'
 import { poolBarrier } from './calculations/site/pool-barrier.ts'
 import { postLine } from './calculations/site/post-line.ts'
+import { fenceRoundYard } from './calculations/site/fence-round-yard.ts'
 import { rectangleDiagonals } from './calculations/site/rectangle-diagonals.ts'
 import { sightTriangle } from './calculations/site/sight-triangle.ts'
 import { fallOfSlope } from './calculations/site/fall-of-slope.ts'
@@ -194,6 +202,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       oldFenceOut,
       clearance,
       postLine,
+      lineLeft,
       heightBothSides,
       sightTriangle,
       poolBarrier,
@@ -205,6 +214,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       squareCorner,
       rectangleDiagonals,
       yardClosure,
+      fenceRoundYard,
       tenths,
       slopeOfGround,
       slopeFromLevels,
@@ -216,6 +226,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     subject: 'bays and posts, on the level and on a slope',
     calculations: [
       baysInRun,
+      postsGiven,
+      runsApart,
       baysRoundCorners,
       runsFromPoints,
       runInPieces,
@@ -239,6 +251,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       postSplit,
       postDepthCheck,
       postAsBought,
+      postInParts,
+      holeToFrost,
       gravelForHoles,
       concreteForPosts,
       holesFilled,
@@ -290,6 +304,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       gapLater,
       seeThrough,
       picketCount,
+      picketLengthOf,
+      picketsFromBoards,
       picketsByLength,
       picketsAMetre,
       picketsOfFence,

@@ -18,7 +18,7 @@ import {
 } from '../engine/index.ts'
 import type { Bindings, Held } from './guard/bindings.ts'
 import { isDenied } from './readers/offline/denied.ts'
-import { countsList, isRate } from './readers/offline/fits.ts'
+import { countsList, isRate, isStickLength } from './readers/offline/fits.ts'
 import type { Heard, Tagged } from './readers/reader.ts'
 import { heldBack } from './held-back.ts'
 import type { Request } from './request.ts'
@@ -57,8 +57,17 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
       isEachOne || isHundred || ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))
     )
   }
+  // “They were out of 16s, got 8s”: as it was told before, and is told anew beside it.
+  const isNoMore = (it: Tagged): boolean =>
+    isStickLength(it) &&
+    held.some(({ word }) =>
+      job.decisions.some(
+        (old) => old.word === word && isQuantity(old.value) && sameValue(old.value, it.quantity as Quantity),
+      ),
+    )
   const used = (it: Tagged): boolean =>
     isSaidAgain(it) ||
+    isNoMore(it) ||
     (request.acts ?? []).some(({ name }) => name?.includes(it.said)) ||
     isExplained(it) ||
     request.told.some(

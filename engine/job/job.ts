@@ -2,7 +2,7 @@
 import Fraction from 'fraction.js'
 import type { Country } from '../by-country.ts'
 import { vocabulary } from '../catalogue.ts'
-import { type Amount, compare, isExact } from '../quantities/amount.ts'
+import { type Amount, compare, exact, isExact } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type System, type Value } from '../quantities/quantity.ts'
 import { kindsIn, looksFrom } from '../places.ts'
 
@@ -106,9 +106,7 @@ type State = Pick<Job, 'decisions' | 'confirmed'>
 function after({ decisions: before, confirmed }: State, { decisions, confirms }: Move): State {
   const replaced = (old: Decision): boolean =>
     decisions.some(
-      (it) =>
-        it.at === old.at &&
-        (it.word === old.word || (old.turn < it.turn && vocabulary.get(it.word)?.replaces?.includes(old.word))),
+      (it) => it.at === old.at && (it.word === old.word || (old.turn < it.turn && isOutOfDate(it.word, old))),
     )
   const kept = confirmed.filter((word) => !decisions.some((it) => it.word === word))
   return {
@@ -118,6 +116,12 @@ function after({ decisions: before, confirmed }: State, { decisions, confirms }:
 }
 
 const stateOf = (moves: readonly Move[]): State => moves.reduce(after, { decisions: [], confirmed: [] } as State)
+
+const isOutOfDate = (word: string, old: Decision): boolean =>
+  vocabulary.get(word)?.replaces?.includes(old.word) === true ||
+  (vocabulary.get(word)?.replacesNone?.includes(old.word) === true &&
+    isQuantity(old.value) &&
+    compare(old.value.amount, exact(0)) === 0)
 
 /** The job without its last move; as it is where there is none. */
 export function undo(job: Job): Job {

@@ -1,4 +1,5 @@
-// This file is about digits that belong to a name, and measure nothing: “No. 2 pine”, “16d nails”, “R403”, “M10”.
+// This file is about digits that belong to a name, and measure nothing: “No. 2 pine”, “16d nails”, “R403”, “M10”, “1/3 in the ground”.
+import { numberAt } from './numbers.ts'
 import type { Scanned } from './scan.ts'
 import { sectionAt } from './sections.ts'
 import { unitAt } from './unit-words.ts'
@@ -30,7 +31,7 @@ const isOfTrade = (tokens: readonly Scanned[], at: number): boolean => {
 /** "R403", "A153", "#8", "M10": digits that belong to a name. */
 export const isPartOfName = (tokens: readonly Scanned[], at: number): boolean => {
   const [token, before] = [tokens[at] as Scanned, tokens[at - 1]]
-  if (isGrade(tokens, at) || isOfTrade(tokens, at)) return true
+  if (isGrade(tokens, at) || isOfTrade(tokens, at) || shareOfPost(tokens, at)) return true
   return (
     token.sort === 'digits' &&
     token.glued &&
@@ -48,7 +49,23 @@ export const isPartOfName = (tokens: readonly Scanned[], at: number): boolean =>
 }
 /** The token after the name. */
 export const skipName = (tokens: readonly Scanned[], at: number): number => {
+  const share = shareOfPost(tokens, at)
+  if (share) return share
   while (at + 1 < tokens.length && (tokens[at + 1] as Scanned).glued && (tokens[at + 1] as Scanned).sort !== 'sign')
     at++
   return at + 1
 }
+
+/** The token after “1/3” in “1/3 in the ground”, “2/3 out of the ground”, “the 1/3 rule”: a share of the post, and no part of an inch. */
+function shareOfPost(tokens: readonly Scanned[], at: number): number | undefined {
+  const number = tokens[at]?.sort === 'digits' ? numberAt(tokens, at, false) : null
+  if (!number?.hasFraction || number.value.compare(1) >= 0) return undefined
+  const words = tokens.slice(number.next, number.next + 4).map(lower)
+  const isShare =
+    ofGround.test(words.join(' ')) ||
+    (number.value.d === 3n &&
+      /^(?:- )?(?:rule|of (?:the |its |each |my |a )?(?:post|length|whole|total))\b/.test(words.join(' ')))
+  return isShare ? number.next : undefined
+}
+const ofGround =
+  /^(?:is |goes |of it |of the post )?(?:in|into|below|under|out of|above|down in) (?:the )?(?:ground|earth|soil|dirt|hole|grade)\b/

@@ -45,7 +45,7 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
   const isWanted = isUnitWanted(tokens, whole.next, metric)
   if ((inch && !isWanted) || joint?.text === ',') return null
   const follower = tokens[whole.next]
-  const closes = isWanted || endsMeasure(follower)
+  const closes = isWanted || endsMeasure(follower) || (!whole.spoken && endsFeet(tokens, whole.next))
   const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
   // Without a unit of its own the inch is believed when it is glued on, ends the measure, or carries a fraction.
   if (tight || closes || whole.hasFraction)
@@ -80,6 +80,19 @@ const closing = new Set(
     ' ',
   ),
 )
+
+/** “27 ft 6 left of the walk”, “6 ft 10 spacing”, “24 ft 8 front”: nothing there is counted; but “40 ft 2 side gates” are two. */
+function endsFeet(tokens: readonly Scanned[], at: number): boolean {
+  if (aloneBehind.has(lower(tokens[at]))) return true
+  const next = tokens[at + 1]
+  return sidesBehind.has(lower(tokens[at])) && (endsMeasure(next) || aloneBehind.has(lower(next)))
+}
+const aloneBehind = new Set(
+  'left right into out spacing spacings spaced overall total totalling along past beyond behind before toward towards away for at if so how what which where when then i we my the each either between straight level exactly roughly about'.split(
+    ' ',
+  ),
+)
+const sidesBehind = new Set('post front back side sides wall house drive yard line stretch end ends lot'.split(' '))
 
 /** "7 feet, 10 inches" is one length; "fence 4 ft, 6 in of gravel" is two: after a comma the inches must end the phrase. */
 function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boolean): boolean {

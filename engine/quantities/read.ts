@@ -1,5 +1,6 @@
 // This file is about reading quantities: every one in a message, exactly, with where it stands and how it was taken.
 import Fraction from 'fraction.js'
+import { inMillimetres } from './bare-millimetres.ts'
 import { bulkAfter, heapByArticle } from './bulk.ts'
 import { isPartOfName, skipName } from './called-by-number.ts'
 import { bareSpread, spreadOf } from './coverage.ts'
@@ -25,6 +26,7 @@ import { lengthOfStick, sectionAt } from './sections.ts'
 import { unitNamed } from './units.ts'
 import { changeAt, timesAt } from './changes.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
+import { sticksAt } from './stick-lengths.ts'
 import { hourAt } from './times-of-day.ts'
 import { poundsBehind, unitAfter, unitAt } from './unit-words.ts'
 
@@ -32,10 +34,9 @@ import { poundsBehind, unitAfter, unitAt } from './unit-words.ts'
 export function readQuantities(message: string, habits: Habits = {}): Reading[] {
   const text = plainForm(message)
   const points = pointsIn(text, habits.system ?? 'imperial')
-  const [first, last] = [points[0], points.at(-1)]
-  // What stands among corner points is one of their measures, or their unit.
+  const [first, last] = [points[0], points.at(-1)] // what stands among corner points is one of their measures, or their unit
   const apart = (it: Reading): boolean => !first || !last || it.end <= first.start || it.start > last.end
-  const others = quantitiesIn(message, habits).filter(apart)
+  const others = inMillimetres(quantitiesIn(message, habits).filter(apart), text, habits)
   const read = inQuotes(underTheirHeads(inTheirRow(others, text), text, unitSaidBy), text)
   return [...read, ...points].sort((a, b) => a.start - b.start)
 }
@@ -173,10 +174,10 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const token = tokens[at] as Scanned
   const date = dateAt(tokens, at)
   if (date) return date
-  const people = peopleAt(tokens, at) ?? middleRailAt(tokens, at) ?? tapeMarkAt(tokens, at) ?? timesAt(tokens, at)
-  if (people) return people
-  // Before the hour of the clock: beside a word for a slope “1:15” is one.
-  const incline = oneInSoMany(tokens, at)
+  const words = peopleAt(tokens, at) ?? middleRailAt(tokens, at) ?? tapeMarkAt(tokens, at) ?? timesAt(tokens, at)
+  const called = words ?? sticksAt(tokens, at)
+  if (called) return called
+  const incline = oneInSoMany(tokens, at) // before the hour of the clock: beside a word for a slope “1:15” is one
   if (incline) return incline
   const hour = hourAt(tokens, at)
   if (hour) return hour
@@ -217,8 +218,7 @@ function measured(
   }
   const apart = temperatureAt(tokens, number, habits) ?? bulkAfter(tokens, at, number)
   if (apart) return apart
-  const grouped = groupedBySpaces(tokens, at, number)
-  const { value, next } = grouped ?? number
+  const { value, next } = groupedBySpaces(tokens, at, number) ?? number
   // "3/4 of an inch", "½ an inch".
   const article = lower(tokens[next]) === 'of' ? next + 1 : next
   const isPart = value.compare(1) < 0 && value.d !== 1n && /^an?$/.test(lower(tokens[article]))

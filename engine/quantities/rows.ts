@@ -20,7 +20,8 @@ export function inTheirRow(readings: readonly Reading[], text: string): Reading[
   const read = [...readings]
   for (let last = read.length - 1; last >= 1; last--) {
     const { quantity: named, rivals } = read[last] as Reading
-    if (!named || named.kind === 'money' || named.kind === 'date') continue
+    if (!named || named.kind === 'money' || named.kind === 'date' || calledByLength.test(read[last]?.said ?? ''))
+      continue
     let first = last
     while (first > 0 && isBare(read[first - 1]) && joins(read[first - 1] as Reading, read[first] as Reading)) first--
     if (last - first < (isPairOfSizes(read, first, text) ? 1 : 2)) continue
@@ -30,6 +31,9 @@ export function inTheirRow(readings: readonly Reading[], text: string): Reading[
   }
   return read
 }
+
+// “8s are 6.20, 12s 9.80”: a stick is called so, and its unit is no other's.
+const calledByLength = /^\d+s$/
 
 /** Of two, neither may be a number that something goes by: "posts 5 and 6 in a row". */
 function isPairOfSizes(read: readonly Reading[], first: number, text: string): boolean {

@@ -222,6 +222,7 @@ export const gateOpening = word<'length'>('gateOpening', {
   units: { imperial: 'in', metric: 'mm' },
   measure: 'Clear, from gate post face to gate post face.',
   ask: 'How wide is the gate opening, from post face to post face?',
+  replacesNone: ['gates'],
   called: {
     names: ['gate opening', 'gate width', 'wide gate', 'width of the gate', 'gateway'],
     things: ['gate', 'gateway', 'walk gate', 'drive gate', 'double gate'],

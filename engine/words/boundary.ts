@@ -302,3 +302,14 @@ export const heightHolds = word<'verdict'>('heightHolds', {
     unknown: 'cannot say: it depends on the side your rule measures from',
   },
 })
+
+export const picketFaceOut = word<'length'>('picketFaceOut', {
+  kind: 'length',
+  label: 'face of the pickets in front of the post',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'From the front of the post out to the face of the pickets, rail and all.',
+  ask: 'How far does the face of the pickets stand in front of the post?',
+  called: { names: ['in front of the post', 'proud of the post'] },
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '8 in' },
+})

@@ -105,3 +105,27 @@ export const picketsHung = word<'count'>('picketsHung', {
   possible: { least: '1' },
   plausible: { from: '1', to: '5000' },
 })
+
+export const shortBays = word<'count'>('shortBays', {
+  kind: 'count',
+  noun: 'bay',
+  label: 'short bays among them',
+  whole: true,
+  measure: 'Bays that take fewer pickets than the others.',
+  ask: 'How many of the bays are short?',
+  called: { names: ['short bays', 'short sections', 'short ones'] },
+  possible: { least: '0' },
+  plausible: { from: '0', to: '200' },
+})
+
+export const shortBayPickets = word<'count'>('shortBayPickets', {
+  kind: 'count',
+  noun: 'picket',
+  label: 'pickets in each short bay',
+  whole: true,
+  measure: 'Those of one short bay.',
+  ask: 'How many pickets does each short bay take?',
+  called: { names: ['pickets in the short bays'] },
+  possible: { least: '0' },
+  plausible: { from: '1', to: '60' },
+})

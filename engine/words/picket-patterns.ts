@@ -144,8 +144,9 @@ export const boardLap = word<'length'>('boardLap', {
   units: { imperial: 'in', metric: 'mm' },
   measure: 'How far a board lies over its neighbor.',
   ask: 'How far do the boards lap over each other?',
+  replaces: ['wantedGap', 'widestGap'],
   called: {
-    names: ['lap', 'overlap', 'lapped by', 'laps over', 'overlapping by', 'lapping', 'lap of'],
+    names: ['lap', 'overlap', 'lapped', 'lapped by', 'laps over', 'overlapping by', 'lapping', 'lap of'],
     things: ['lap', 'overlap'],
     sides: ['lap', 'overlap', 'lapped', 'overlapping'],
     plainly: true,

@@ -91,7 +91,7 @@ export const widestGap = word<'length'>('widestGap', {
 })
 
 export const wantedGap = word<'length'>('wantedGap', {
-  replaces: ['widestGap', 'pickets'],
+  replaces: ['widestGap', 'pickets', 'boardLap'],
   kind: 'length',
   label: 'gap you would like',
   units: { imperial: 'in', metric: 'mm' },

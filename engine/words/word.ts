@@ -67,6 +67,8 @@ export interface Word<K extends WordKind = WordKind> {
   readonly says?: { readonly yes: string; readonly no: string; readonly unknown: string }
   /** Words that an earlier turn decided and that this one puts out of date: a new bag weight, the old bag's yield. */
   readonly replaces?: readonly string[]
+  /** The same, where it was said that there is none: a gate that somebody forgot. */
+  readonly replacesNone?: readonly string[]
   /** True when it is itself how much two things differ: “2 in wider” is its value, and no change of it. */
   readonly difference?: true
   /** True when it is measured down from what is above: what is raised makes it less. */

@@ -159,8 +159,8 @@ const isNone =
   /^\s*(?:no|none|without|zero|nil|any|left? out|leave out|leaving out|skip|skipping|skipped|forget|drop|ditch)\b/i
 const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|problem\b|sooner\b|,|\.)/i
 
-/** What a bag weighs is what one piece weighs, where the bags are hauled. */
-const saysToo: Readonly<Record<string, string>> = { bagWeight: 'pieceWeight' }
+/** What a bag weighs is what one piece weighs, where the bags are hauled; a spacing that was told is as wide as a whole bay. */
+const saysToo: Readonly<Record<string, string>> = { bagWeight: 'pieceWeight', widestBay: 'fixedBay' }
 
 type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'thing'>
 

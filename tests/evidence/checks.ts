@@ -12,6 +12,7 @@ import { frameChecks } from './checks/frame.ts'
 import { gatesChecks } from './checks/gates.ts'
 import { groundChecks } from './checks/ground.ts'
 import { layoutChecks } from './checks/layout.ts'
+import { lengthChecks } from './checks/lengths.ts'
 import { lessAskedChecks } from './checks/less-asked.ts'
 import { moneyChecks } from './checks/money.ts'
 import { picketsChecks } from './checks/pickets.ts'
@@ -30,6 +31,7 @@ export const checks: readonly Check[] = [
   ...siteChecks,
   ...surveyChecks,
   ...layoutChecks,
+  ...lengthChecks,
   ...groundChecks,
   ...concreteChecks,
   ...diggingChecks,

@@ -13,6 +13,7 @@ import {
   landGivenUp,
   lineRun,
   nothingOver,
+  picketFaceOut,
   picketSide,
   postLineOffset,
   setback,
@@ -27,8 +28,18 @@ export const postLine = calculation({
   title: 'The post line inside the lot line',
   answers:
     'How far inside the lot line the post centres stand so that fence and holes stay behind it, and how much land is left outside.',
-  needs: { setback, picketSide, postWidth, railThickness, picketThickness, capOverhang, holeDiameter, lineRun },
-  may: ['capOverhang', 'holeDiameter', 'lineRun'],
+  needs: {
+    setback,
+    picketSide,
+    postWidth,
+    railThickness,
+    picketThickness,
+    picketFaceOut,
+    capOverhang,
+    holeDiameter,
+    lineRun,
+  },
+  may: ['picketFaceOut', 'capOverhang', 'holeDiameter', 'lineRun'],
   onlyFor: { lineRun: ['landGivenUp'], holeDiameter: ['holeInside'] },
   gives: { postLineOffset, holeInside, landGivenUp, nothingOver },
   headlines: ['postLineOffset', 'nothingOver'],
@@ -44,6 +55,7 @@ export const postLine = calculation({
       'from the middle of a post out to the face of the pickets',
     ],
     reachBetween: ['postWidth / 2 + picketThickness', 'rails between the posts add nothing; the pickets do'],
+    reachTold: ['postWidth / 2 + picketFaceOut', 'half the post, and what stands in front of it'],
     reachInside: ['postWidth / 2', 'only the post itself stands toward the line'],
     reachCap: ['postWidth / 2 + capOverhang', 'a cap stands out on every side of its post'],
     postLineOffset: ['setback + reach', 'the setback is kept by whatever stands furthest out'],
@@ -53,7 +65,15 @@ export const postLine = calculation({
   work({ picketSide, setback, capOverhang }, { line, has, put, rows, tell, remark, cite }) {
     const face = put(
       'faceReach',
-      line(picketSide === 'inside' ? 'reachInside' : picketSide === 'between' ? 'reachBetween' : 'reachOutside'),
+      line(
+        has('picketFaceOut')
+          ? 'reachTold'
+          : picketSide === 'inside'
+            ? 'reachInside'
+            : picketSide === 'between'
+              ? 'reachBetween'
+              : 'reachOutside',
+      ),
     )
     const cap = has('capOverhang') ? line('reachCap') : face
     const isCapFurthest = less(face, cap)

@@ -52,6 +52,12 @@ export const isHeightOfFence = ({ quantity: size, end }: Tagged, { said }: Pick<
 const tallestFence = toNumber(quantity(8, 'ft').amount)
 const ofFence =
   /^[-\s]+(?:(?:tall|high|white|picket|wood|wooden|timber|cedar|pine|privacy|garden|front|classic|traditional|new|nice|little|simple|plain),?\s+){0,4}fence\b(?!\s+(?:panel|section|post|board|picket|paling|slat|rail|bay|gate|line|run|side))/i
+/** “Twelves”, “8 footers”, “2400s”: a length by which sticks are called, and nothing that was measured. */
+export const isStickLength = ({ said, quantity: size }: Pick<Tagged, 'said' | 'quantity'>): boolean =>
+  size?.kind === 'length' && stickSaid.test(said)
+const stickSaid = /\bfooters?$|^(?:eights|tens|twelves|fourteens|sixteens)$|^\d+s$/i
+const neverSticks = new Set(['postAbove', 'groundReadings', 'embedment', 'holeDepth', 'frostDepth', 'runLength'])
+
 /** What such a height may be. */
 export const heights: ReadonlySet<string> = new Set([
   'fenceHeight',
@@ -101,6 +107,7 @@ function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
   const counts = countsThings(reading, heard)
   const per = pricedPer(reading)
   const isHeight = isHeightOfFence(reading, heard)
+  const isStick = isStickLength(reading)
   const system = systemOf(heard.job)
   const held = new Map<Word, boolean>()
   const holds = (word: Word): boolean => {
@@ -112,6 +119,7 @@ function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
     const isAsked = (): boolean => heard.job.asked.some((it) => it.word === word.name)
     if (word.kind !== 'count' && counts) return false
     if (isHeight && !heights.has(word.name)) return false
+    if (isStick && neverSticks.has(word.name)) return false
     if (ofInsides.has(word.name) && tellsOutside(messageOf(heard))) return false
     // “8 ft fence posts” are as long, and not so high above the ground.
     if (word.name === 'postAbove' && /^\s+(?:long\s+)?(?:fence\s+)?posts?\b/i.test(heard.said.slice(reading.end)))

@@ -48,6 +48,7 @@ import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
 import { adviceOn, sizesIn } from './note-questions.ts'
 import { isOutside } from './outside.ts'
 import { placesIn } from './places.ts'
+import { layoutIn } from './layout/read.ts'
 import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
 import { billIn } from './bills.ts'
 import { plainSumIn } from './plain-sums.ts'
@@ -160,7 +161,9 @@ function readAnew(all: Heard): Request {
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
   const plain =
-    danger.length === 0 ? (billIn(heard, message) ?? plainSumIn(heard, message, hits, wants.length > 0)) : undefined
+    danger.length === 0
+      ? (billIn(heard, message) ?? layoutIn(heard) ?? plainSumIn(heard, message, hits, wants.length > 0))
+      : undefined
   if (plain) return plain
   if (
     !advised?.isLikely &&
@@ -423,10 +426,8 @@ function readAnew(all: Heard): Request {
   // Quantities that belong to no word are named in the answer; alone they are a message not understood.
   if (loose.length > 0) return { ...request, declines: declined('not-understood', heard.said.slice(0, 200)) }
   const isOfTrade = isOfTheTrade(message)
-  // “Per stick”: in a talk about sums it is about them.
-  const isOfSum = isFence || (isLater(heard.job) && sort.ofSums > 0.5 && !isOfTrade)
-  // Nothing else answers it: what comes near is worth reading.
-  if (nearest && isOfTrade) return { ...request, notes: [nearest.note] }
+  const isOfSum = isFence || (isLater(heard.job) && sort.ofSums > 0.5 && !isOfTrade) // “per stick”, in a talk about sums
+  if (nearest && isOfTrade) return { ...request, notes: [nearest.note] } // nothing else answers it
   const why = isOfSum ? 'not-understood' : isOfTrade ? 'not-yet' : 'off-trade'
   return { ...request, declines: declined(why, heard.said.slice(0, 200)) }
 }

@@ -33,6 +33,7 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
     (reading.quantity?.kind === 'length' && /^\s+(?:fence\s+)?posts\b/i.test(looked.heard.said.slice(reading.end)))
   const before = looked.message[looked.message.findIndex((it) => it.tag === reading.tag) - 1]?.stem ?? ''
   const isPer = /^(per|every)$/.test(before) && reading.quantity?.kind === 'length'
+  const noLap = !/lap|cover/i.test(looked.heard.said)
   const isOfHole = /^(hole|auger|posthole)$/.test(behind)
   return (word, needed) =>
     !(isOutside && ofInsides.has(word.name)) &&
@@ -45,6 +46,7 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
     !(isAcross && word.kind === 'count') &&
     !(isOfHole && inHole.has(word.name)) &&
     !(isPer && word.name === 'measuredDiagonal') &&
+    !(noLap && word.name === 'boardLap' && needed.has('wantedGap')) &&
     (fits(word, needed) ||
       // A stick called by its size is any of its sides, where it has such a side.
       (section !== undefined && word.ofStick !== undefined && hasSide(word, section, needed)) ||

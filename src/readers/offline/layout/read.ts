@@ -1,0 +1,54 @@
+// This file is about layouts whose words say outright what is asked and what each number is: read by their pattern, before anything is weighed.
+import type { Request } from '../../../request.ts'
+import type { Heard } from '../../reader.ts'
+import { runPlaces } from '../../../../engine/index.ts'
+import { type Marked, marked } from './marked.ts'
+import { corrected, leafBetween, picketsOfLength, spacingAnew } from './onward.ts'
+import {
+  gapOfBays,
+  holeToFrost,
+  picketsOfHeight,
+  postOfParts,
+  railsFromSticks,
+  shortSections,
+  sticksAnew,
+  sticksPriced,
+} from './parts.ts'
+import { baysAgain, postsGiven, runsApart } from './posts.ts'
+import { faceOut, fenceOfYard, lineLess, setbacks } from './yards.ts'
+
+const readers: readonly ((it: Marked) => Request | undefined)[] = [
+  corrected,
+  postsGiven,
+  runsApart,
+  baysAgain,
+  fenceOfYard,
+  lineLess,
+  setbacks,
+  faceOut,
+  postOfParts,
+  holeToFrost,
+  picketsOfHeight,
+  shortSections,
+  railsFromSticks,
+  gapOfBays,
+  sticksPriced,
+  sticksAnew,
+  spacingAnew,
+  picketsOfLength,
+  leafBetween,
+]
+
+// A longer message is a story, and no one pattern holds it.
+const longest = 500
+
+/** The request of a message that one of the patterns holds whole; nothing in a fence that was told side by side. */
+export function layoutIn(heard: Heard): Request | undefined {
+  if (heard.said.length > longest || runPlaces(heard.job).length > 0) return undefined
+  const it = marked(heard)
+  for (const read of readers) {
+    const request = read(it)
+    if (request) return request
+  }
+  return undefined
+}
