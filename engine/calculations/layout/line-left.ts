@@ -75,7 +75,7 @@ export const lineLeft = calculation({
     },
     // 80 − 12 − 4 = 64
     {
-      ask: 'The line is 80 ft, a drive takes 12 ft and a tree 4 ft: how much fence is left?',
+      ask: 'The line is 80 ft, a drive takes 12 ft and a tree takes 4 ft: how much fence is left?',
       given: { wholeLine: '80 ft', takenOff: ['12 ft', '4 ft'] },
       expect: { runLength: '64 ft' },
     },

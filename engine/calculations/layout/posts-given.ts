@@ -58,11 +58,11 @@ export const postsGiven = calculation({
       given: { runLength: '81 ft', posts: '10' },
       expect: { bays: '9 bays', bayCentres: '9 ft', opening: '104 1/2 in' },
     },
-    // between walls: 12,000 − 100 = 11,900; /7 = 1,700; − 100
+    // 7 bays: 12,600/7 = 1,800; less 90
     {
-      ask: 'Between two walls 12 m apart I want to use all my 8 posts, 100 mm wide. What spacing is that?',
-      given: { runLength: '12 m', posts: '8', runEnds: 'walls', postWidth: '100 mm' },
-      expect: { bays: '7 bays', bayCentres: '1,700 mm', opening: '1,600 mm' },
+      ask: 'I have 8 posts for a line of 12.6 m: how far apart do they stand?',
+      given: { runLength: '12.6 m', posts: '8' },
+      expect: { bays: '7 bays', bayCentres: '1,800 mm', opening: '1,710 mm' },
     },
   ],
 })

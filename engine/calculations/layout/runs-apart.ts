@@ -57,13 +57,13 @@ export const runsApart = calculation({
   examples: [
     // 20/8 = 2.5 → 3, 14/8 → 2; 4 + 3 = 7 posts; 80 in and 84 in
     {
-      ask: 'Pieces of fence of 20 ft and 14 ft, each with its own end posts, posts at most 8 ft apart: how many posts?',
+      ask: '20 ft left of the walk and 14 ft right of it, own end posts, posts at most 8 ft apart: how many posts?',
       given: { piecesApart: ['20 ft', '14 ft'], widestBay: '8 ft' },
       expect: { bays: '5 bays', posts: '7 posts' },
     },
     // 9/1.8 = 5, 4/1.8 = 2.2 → 3; 6 + 4 = 10 posts
     {
-      ask: 'Two pieces of fence that stand apart, 9 m and 4 m, posts at most 1.8 m apart: how many posts in all?',
+      ask: '9 m left of the drive and 4 m right of it, posts at most 1.8 m apart: how many posts in all?',
       given: { piecesApart: ['9 m', '4 m'], widestBay: '1.8 m' },
       expect: { bays: '8 bays', posts: '10 posts' },
     },

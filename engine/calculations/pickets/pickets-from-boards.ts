@@ -70,16 +70,16 @@ export const picketsFromBoards = calculation({
   sources: [{ fact: 'pieces with a saw cut between two', from: 'Derived here from the sketch; needs no table.' }],
   cautions: ['tools'],
   examples: [
-    // (120 + 1/8)/(38 + 1/8) = 3.15 → 3; 50/3 → 17
+    // (120 + 1/8)/(38 + 1/8) = 3.15 → 3
     {
-      ask: 'Pickets of 38 in from 10 ft boards, I need 50 pickets: how many boards for the pickets?',
-      given: { picketLength: '38 in', stockLength: '10 ft', kerf: '1/8 in', picketsToCut: '50' },
-      expect: { picketsPerBoard: '3 pickets', picketBoards: '17 boards' },
+      ask: 'My pickets are 38 in long. How many can I cut from a 10 ft board?',
+      given: { picketLength: '38 in', stockLength: '10 ft' },
+      expect: { picketsPerBoard: '3 pickets' },
     },
     // (3600 + 3)/(1180 + 3) = 3.05 → 3
     {
-      ask: 'How many pickets out of a board of 3.6 m, pickets 1180 mm long?',
-      given: { picketLength: '1180 mm', stockLength: '3.6 m', kerf: '3 mm' },
+      ask: 'Pickets are 1180 mm long: how many do I get from a 3.6 m board?',
+      given: { picketLength: '1180 mm', stockLength: '3.6 m' },
       expect: { picketsPerBoard: '3 pickets' },
     },
   ],

@@ -393,8 +393,7 @@ function readAnew(all: Heard): Request {
   const settled =
     Math.min(told.length, ownTold) <= 1 ? called.filter((it) => settles(it.note)).map((it) => it.note) : []
   if (danger.length === 0 && settled.length > 0 && !isWhatIf) return { ...onlyThese([]), notes: settled }
-  // Advice is asked for: where no note knows it, no sum is put in its place.
-  const left = asksAdvice || isTalk ? [] : wanted
+  const left = asksAdvice || isTalk ? [] : wanted // where no note knows it, no sum is put in the place of advice
 
   const isSum = told.some((it) => it.word !== 'country') || left.length > 0
   const notes = called.filter((it) => !isSum || (it.isApart && it.words >= wordsBesideSum)).map((it) => it.note)

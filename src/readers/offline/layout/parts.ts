@@ -63,7 +63,8 @@ const overall =
 const clear =
   /§[LN](\d+) (?:in |inch |inches |mm )?(?:clear|off|above|gap|clearance|up off|from the ground|of clearance|space)|(?:clearance|gap (?:at the bottom|underneath|below|under)|clear)(?: of| is)? §[LN](\d+)/
 const asksOfBoard =
-  /how many[^?.§]*(?:from|out of|per|off|in)(?: of)?(?: a| an| one| each)? §[LN](\d+)|how many[^?.§]* (?:does|do|will|would|can)[^?§]* §[LN](\d+)[^?§]*(?:board|give|make|yield)|§[LN](\d+)[^?§]*how many[^?.§]*(?:get|cut|from|out of)/
+  /how many[^?.§]*(?:from|out of|per|off|in)(?: of)?(?: a| an| one| each)? §[LN](\d+)|how many[^?.§]* (?:does|do|will|would|can)[^?§]* §[LN](\d+)[^?§]*(?:board|give|make|yield)/
+const boardFirst = /§[LN](\d+)[^?§]*how many[^?.§]*(?:get|cut|from|out of)/
 const pickets =
   /(?:need|want|for|all|total of|have to cut|cut) §N(\d+) (?:[a-z]+ )?(?:pickets?|palings?|slats?)|§N(\d+) (?:pickets?|palings?|slats?)/
 
@@ -75,18 +76,24 @@ export function picketsOfHeight(it: Marked): Request | undefined {
     if (tall && gap && tall !== gap)
       return asked('picket-length', [...tell('fenceHeight', tall), ...tell('footGap', gap)])
   }
-  if (!knows(job, 'picketLength') || it.has(/cap|rail|post\b/)) return undefined
+  const long = groups(it, picketLong)
+  if (!(long || knows(job, 'picketLength')) || it.has(/cap|rail|post\b/)) return undefined
   const count = groups(it, pickets)
   if (isLast(job, 'pickets-from-boards') && count && readings.length === 1 && it.has(/board|how many|stick|length/))
     return asked('pickets-from-boards', tell('picketsToCut', count), 'picketBoards')
-  const board = groups(it, asksOfBoard)
+  const board = groups(it, asksOfBoard) ?? groups(it, boardFirst)
   const isBoard =
     board && (isStickLength(board) || isLonger(board, shortestBoard)) && it.has(/board|stick|plank|length|footer|one/)
-  if (!isBoard || readings.some((one) => one !== board && one !== count)) return undefined
+  if (!isBoard || board === long || readings.some((one) => ![board, count, long].includes(one))) return undefined
   return count
-    ? asked('pickets-from-boards', [...tell('stockLength', board), ...tell('picketsToCut', count)], 'picketBoards')
-    : asked('pickets-from-boards', tell('stockLength', board), 'picketsPerBoard')
+    ? asked(
+        'pickets-from-boards',
+        [...tell('picketLength', long), ...tell('stockLength', board), ...tell('picketsToCut', count)],
+        'picketBoards',
+      )
+    : asked('pickets-from-boards', [...tell('picketLength', long), ...tell('stockLength', board)], 'picketsPerBoard')
 }
+const picketLong = /(?:pickets?|palings?|slats?)(?: are| is| of|,)? §[LN](\d+) long\b/
 const shortestBoard = quantity(5, 'ft')
 
 const eachSection =
