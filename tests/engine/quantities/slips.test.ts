@@ -35,13 +35,8 @@ describe('one slip', () => {
 
   it('is what trying every slip gives', () => {
     const letters = ['a', 'b', 'c']
-    const words = [0, 1, 2, 3].reduce<string[]>(
-      (all, _, i) =>
-        i === 0
-          ? all
-          : [...all, ...all.filter((it) => it.length === i - 1).flatMap((it) => letters.map((x) => it + x))],
-      [''],
-    )
+    const longer = (some: readonly string[]): string[] => some.flatMap((it) => letters.map((x) => it + x))
+    const words = ['', ...longer(['']), ...longer(longer([''])), ...longer(longer(longer([''])))]
     const slipsOf = (word: string): Set<string> => {
       const places = [...word, ''].map((_, i) => [word.slice(0, i), word.slice(i)] as const)
       return new Set([
