@@ -172,6 +172,14 @@ import { archedTop } from './calculations/tops/arched-top.ts'
 import { clippedCorners } from './calculations/tops/clipped-corners.ts'
 import { pointedTop } from './calculations/tops/pointed-top.ts'
 import { roundedTop } from './calculations/tops/rounded-top.ts'
+import { archAtPlace } from './calculations/tops/arch-at-place.ts'
+import { brickMortar } from './calculations/border/brick-mortar.ts'
+import { gateOverRise } from './calculations/gates/gate-over-rise.ts'
+import { gateWeight } from './calculations/gates/gate-weight.ts'
+import { leafDiagonalOf } from './calculations/gates/leaf-diagonal.ts'
+import { picketsOnLeafOf } from './calculations/gates/pickets-on-leaf.ts'
+import { postBetweenSteps } from './calculations/layout/post-between-steps.ts'
+import { takeUpForDrop } from './calculations/gates/take-up-for-drop.ts'
 import { airForMoisture } from './calculations/wood/air-for-moisture.ts'
 import { boardFeetOf } from './calculations/wood/board-feet.ts'
 import { boardMovement } from './calculations/wood/board-movement.ts'
@@ -241,6 +249,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       curveByChords,
       steppedRun,
       rakedRun,
+      postBetweenSteps,
       postHeights,
     ],
   },
@@ -313,25 +322,30 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'arched, pointed and rounded tops',
-    calculations: [archedTop, archOverUnequalBays, pointedTop, roundedTop, clippedCorners],
+    calculations: [archedTop, archAtPlace, archOverUnequalBays, pointedTop, roundedTop, clippedCorners],
   },
   {
     subject: 'gates',
     calculations: [
       gateForPassage,
       gateLeaf,
+      picketsOnLeafOf,
+      leafDiagonalOf,
       picketsOnGates,
       gateHardware,
       insideOfFrame,
       gateBrace,
+      gateWeight,
       gatePull,
       gateSag,
+      takeUpForDrop,
       gateSwing,
+      gateOverRise,
       gatePostLean,
     ],
   },
   { subject: 'post caps', calculations: [capForPost, capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
-  { subject: 'the mowing edge', calculations: [brickEdge, castEdge, stoneStrip, edgeFabric, stripBed] },
+  { subject: 'the mowing edge', calculations: [brickEdge, brickMortar, castEdge, stoneStrip, edgeFabric, stripBed] },
   {
     subject: 'wood: sizes, treatment, moisture',
     calculations: [

@@ -53,8 +53,17 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
       /\b(for|per|with) (each|every)\s+$/i.test(before) &&
       it.quantity?.kind === 'percent' &&
       toNumber(it.quantity.amount) === 0.01
+    // “The end of the 4 m string”: named by its size, which was told before.
+    const isNamed =
+      /\b(?:the|that|my|our|your)\s+$/i.test(before) && /^\s+(?:string|leg|line|side|stake)\b/i.test(said.slice(it.end))
+    const isTold = job.decisions.some(({ value }) =>
+      (Array.isArray(value) ? (value as readonly unknown[]) : [value]).some((one) => isSame({ value: one })),
+    )
     return (
-      isEachOne || isHundred || ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))
+      isEachOne ||
+      isHundred ||
+      (isNamed && isTold) ||
+      ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))
     )
   }
   // “They were out of 16s, got 8s”: as it was told before, and is told anew beside it.
@@ -92,6 +101,10 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     it.clock === true ||
     (it.people === true && !isOfHours) ||
     (isCoverage && isRate(it)) ||
+    // “Hung in 1987”: a year.
+    (it.bare !== null &&
+      /^(?:1[89]|20)\d\d$/.test(it.said) &&
+      /\b(?:in|since|from|circa|around|about|back in|built|of)\s+$/i.test(said.slice(0, it.start))) ||
     (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   const words = held.map((it) => it.word)
   // “Bay 3”, “run 2”: a number that names something.

@@ -10,8 +10,9 @@ const fenceShown = 42 // inches of fence above the ground; the height is no part
 
 /** Level bays going down with the ground. */
 export function slopeDrawing(seen: Seen): string | null {
-  const [fall, distance, step, bays] = ['fall', 'levelDistance', 'stepEach', 'slopeBays'].map((it) => seen.one(it)) as [
-    Quantity,
+  const distance = seen.maybe('levelDistance')
+  if (!distance) return null
+  const [fall, step, bays] = ['fall', 'stepEach', 'slopeBays'].map((it) => seen.one(it)) as [
     Quantity,
     Quantity,
     Quantity,

@@ -104,9 +104,14 @@ export function decide(job: Job, decisions: readonly Decision[], confirms: reado
 type State = Pick<Job, 'decisions' | 'confirmed'>
 
 function after({ decisions: before, confirmed }: State, { decisions, confirms }: Move): State {
+  const isAnew = (it: Decision): boolean => before.some((old) => old.word === it.word && old.at === it.at)
   const replaced = (old: Decision): boolean =>
     decisions.some(
-      (it) => it.at === old.at && (it.word === old.word || (old.turn < it.turn && isOutOfDate(it.word, old))),
+      (it) =>
+        it.at === old.at &&
+        (it.word === old.word ||
+          (old.turn < it.turn &&
+            (isOutOfDate(it.word, old) || (isAnew(it) && vocabulary.get(it.word)?.replacesAnew?.includes(old.word))))),
     )
   const kept = confirmed.filter((word) => !decisions.some((it) => it.word === word))
   return {

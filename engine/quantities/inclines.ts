@@ -9,7 +9,7 @@ import { unitNamed } from './units.ts'
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 const steep =
-  /^(slopes?|sloped|sloping|falls?|falling|grades?|gradient|inclines?|pitch|pitched|drops?|rises?|ramp|crossfall)$/
+  /^(slopes?|sloped|sloping|falls?|falling|grades?|gradient|inclines?|pitch|pitched|drops?|rises?|ramp|crossfall|rak(?:e|es|ed|ing)|rack(?:s|ed|ing)?|hill|bank)$/
 
 /** “1 in 48” where a slope or a fall is spoken of, or nothing else is said; null where it may be an inch, or one post in five. “1:48” only right beside a word for a slope: it may be an hour, or a mix. */
 export function oneInSoMany(tokens: readonly Scanned[], at: number): Found | null {

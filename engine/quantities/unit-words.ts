@@ -1,4 +1,5 @@
 // This file is about what people call each unit.
+import { isInMiddle } from './in-the-middle.ts'
 import { numberAt } from './numbers.ts'
 import { tableOf } from './table-of.ts'
 import type { Scanned } from './scan.ts'
@@ -381,7 +382,7 @@ export function unitAfter(
   if (!unit) return null
   if (unit.unit === 'in' && lower(tokens[at]) === 'in') {
     if (unit.next > at + 1) return unit // "in."
-    if (lower(tokens[unit.next]) === 'another') return null
+    if (lower(tokens[unit.next]) === 'another' || isInMiddle(tokens, unit.next)) return null
     // Nobody puts 70 5/8 things in the opening.
     if (!fractional && prepositionAfter.has(lower(tokens[unit.next]))) return null
     // "6 foot 3 in cm": what it is wanted in. "drops 400 in 9 metres": inches and metres are no pair.

@@ -65,6 +65,8 @@ export const latchDrop = word<'length'>('latchDrop', {
       'gate sags',
     ],
   },
+  possible: { above: '0 in' },
+  plausible: { from: '1/8 in', to: '12 in' },
 })
 
 export const takeUp = word<'length'>('takeUp', {

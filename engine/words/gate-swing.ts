@@ -23,6 +23,8 @@ export const swingRise = word<'length'>('swingRise', {
       'swing up the slope',
     ],
   },
+  possible: { above: '0 in' },
+  plausible: { from: '1/4 in', to: '18 in' },
 })
 
 export const gateGapBelow = word<'length'>('gateGapBelow', {

@@ -175,6 +175,15 @@ export const rakedRail = word<'length'>('rakedRail', {
   },
 })
 
+export const rakedBay = word<'length'>('rakedBay', {
+  kind: 'length',
+  label: 'along the slope, post centre to post centre',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'A rail that runs over the faces of the posts takes so much for each bay.',
+  ask: 'How long is a bay along the slope?',
+  called: { names: ['bay along the slope'] },
+})
+
 export const rakedBlank = word<'length'>('rakedBlank', {
   kind: 'length',
   label: 'rail along the slope, as cut',

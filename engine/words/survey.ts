@@ -4,6 +4,7 @@ import { word } from './word.ts'
 const alongTheGround = 'Measure level, string to string or stake to stake, not along the ground.'
 
 export const legs = word<'length'>('legs', {
+  replacesAnew: ['measuredDiagonal'],
   kind: 'length',
   list: true,
   label: 'the two sides from the corner, first and second',

@@ -2,6 +2,7 @@
 import { word } from './word.ts'
 
 export const archRise = word<'length'>('archRise', {
+  replaces: ['heightInMiddle'],
   kind: 'length',
   label: 'rise of the arch',
   units: { imperial: 'in', metric: 'mm' },

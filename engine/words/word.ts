@@ -69,6 +69,8 @@ export interface Word<K extends WordKind = WordKind> {
   readonly replaces?: readonly string[]
   /** The same, where it was said that there is none: a gate that somebody forgot. */
   readonly replacesNone?: readonly string[]
+  /** The same, where this one was told before and is told anew: other legs, the diagonal that was measured over the old ones. */
+  readonly replacesAnew?: readonly string[]
   /** True when it is itself how much two things differ: “2 in wider” is its value, and no change of it. */
   readonly difference?: true
   /** True when it is measured down from what is above: what is raised makes it less. */

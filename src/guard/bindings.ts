@@ -121,7 +121,12 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
       word.list === true && held.filter((it) => it.tag === result.tag).length === 1 && isTwice(result.tag, heard)
     if (
       result.tag &&
-      held.some((it) => it.tag === result.tag && (it.word !== word.name || (it.at === told.at && !isOfTwo)))
+      held.some(
+        (it) =>
+          it.tag === result.tag &&
+          !isEachSide(it.word, word.name, result.tag, heard) &&
+          (it.word !== word.name || (it.at === told.at && !isOfTwo)),
+      )
     ) {
       refused.push({ word: word.name, why: 'what was given for it is already taken for another word' })
       continue
@@ -140,6 +145,13 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
 function saidAs({ tag }: Held, { said, readings }: Heard): Pick<Held, 'as'> {
   const reading = readings.find((it) => it.tag === tag)
   return reading ? { as: asSaid(said, reading, readings) } : {}
+}
+
+/** “10 mm each side”: the gap at the hinges, and the one at the latch. */
+function isEachSide(one: string, other: string, tag: string | null, { said, readings }: Heard): boolean {
+  const reading = readings.find((it) => it.tag === tag)
+  const isOfGaps = [one, other].every((it) => it === 'hingeGap' || it === 'latchGap') && one !== other
+  return isOfGaps && reading !== undefined && /\b(?:each|either|both|every) (?:side|end|post)s?\b/i.test(said)
 }
 
 /** “Two 12 ft pieces”, “two pieces of 12 ft”: one size that is told of two. */
@@ -234,6 +246,9 @@ function hold(
     }
     if (isForeign(said))
       return { why: `I could only be sure of “${words}” in English, with its unit`, isOfTheWords: true }
+    // “And a brace”, of a list of things that are counted: one.
+    if (word.list && word.kind === 'count' && /^\s*an?\s+\p{L}[\p{L} ]*$/iu.test(words))
+      return { value: quantity(1, word.noun ?? 'ratio'), tag: null, firmness: 'exactly', accepted: 'said' }
     const found = readQuantities(words, { system })
     const [only] = found
     if (!only || found.length !== 1)

@@ -12,20 +12,34 @@ import { picketWidth, wantedGap } from '../../words/pickets.ts'
 import { postWidth } from '../../words/posts.ts'
 import { railDepth } from '../../words/rails.ts'
 import { slope } from '../../words/slopes.ts'
-import { bottomBevel, dropPerBay, pitchAlongRail, plumbCut, rakedBlank, rakedRail } from '../../words/sloping-fence.ts'
+import { totalFall } from '../../words/heights.ts'
+import {
+  bottomBevel,
+  dropPerBay,
+  pitchAlongRail,
+  plumbCut,
+  rakedBay,
+  rakedBlank,
+  rakedRail,
+  slopeBays,
+} from '../../words/sloping-fence.ts'
 
 export const rakedRun = calculation({
   name: 'raked-run',
   title: 'A fence that follows the slope',
   answers:
     'How long the rails are along a slope, at which angle their ends are cut, how pickets are marked along them and how their feet are cut.',
-  needs: { slope, bayCentres, postWidth, railDepth, picketWidth, wantedGap },
-  may: ['picketWidth', 'wantedGap'],
-  onlyFor: { picketWidth: ['pitchAlongRail', 'bottomBevel'], wantedGap: ['pitchAlongRail'] },
-  gives: { rakedRail, rakedBlank, plumbCut, dropPerBay, pitchAlongRail, bottomBevel },
+  needs: { slope, bayCentres, postWidth, railDepth, picketWidth, wantedGap, slopeBays },
+  may: ['picketWidth', 'wantedGap', 'slopeBays'],
+  onlyFor: {
+    slopeBays: ['totalFall'],
+    picketWidth: ['pitchAlongRail', 'bottomBevel'],
+    wantedGap: ['pitchAlongRail'],
+  },
+  gives: { rakedRail, rakedBlank, rakedBay, plumbCut, dropPerBay, totalFall, pitchAlongRail, bottomBevel },
   headlines: ['rakedRail', 'plumbCut'],
   together: {
-    rakedRail: ['rakedRail', 'rakedBlank', 'plumbCut', 'dropPerBay'],
+    rakedRail: ['rakedRail', 'rakedBay', 'rakedBlank', 'plumbCut', 'dropPerBay'],
     plumbCut: ['plumbCut', 'rakedRail', 'rakedBlank'],
     dropPerBay: ['dropPerBay', 'rakedRail'],
   },
@@ -41,10 +55,12 @@ export const rakedRun = calculation({
   locals: { slopeTurn: 'angle' },
   lines: {
     dropPerBay: ['slope * bayCentres', 'from post centre to post centre'],
+    totalFall: ['dropPerBay * slopeBays', 'over so many bays'],
     opening: ['bayCentres - postWidth', 'between post faces, measured level'],
     slopeTurn: ['atan(slope)', 'the slope as an angle'],
     rakedRail: ['opening / cos(slopeTurn)', 'the rail is the long side of the triangle'],
     rakedBlank: ['rakedRail + railDepth * tan(slopeTurn)', 'plumb cuts set one edge off against the other'],
+    rakedBay: ['bayCentres / cos(slopeTurn)', 'the same from post centre to post centre'],
     plumbCut: ['slopeTurn', 'a plumb cut across a sloping rail'],
     pitchAlongRail: ['(picketWidth + wantedGap) / cos(slopeTurn)', 'level pitch, laid along the rail'],
     bottomBevel: ['picketWidth * slope', 'over the width of one picket'],
@@ -58,7 +74,8 @@ export const rakedRun = calculation({
     line('dropPerBay')
     line('opening')
     line('slopeTurn')
-    for (const name of ['rakedRail', 'rakedBlank', 'plumbCut']) line(name)
+    for (const name of ['rakedRail', 'rakedBlank', 'rakedBay', 'plumbCut']) line(name)
+    if (has('slopeBays')) line('totalFall')
     if (has('picketWidth')) {
       line('bottomBevel')
       if (has('wantedGap')) line('pitchAlongRail')

@@ -32,7 +32,7 @@ export const steppedRun = calculation({
   answers:
     'How big the step at each post is when the fence steps down a slope, the gap under each bay, and how much longer the posts are.',
   needs: { fall, levelDistance, widestBay, slopeBays, bayRow, highEndGap, widestUnder, tapeMark },
-  may: ['widestBay', 'slopeBays', 'bayRow', 'widestUnder'],
+  may: ['levelDistance', 'widestBay', 'slopeBays', 'bayRow', 'widestUnder'],
   // So many bays were told, or how wide they may be.
   oneOf: [['widestBay', 'slopeBays']],
   onlyFor: { widestUnder: ['underHolds'] },
@@ -59,7 +59,13 @@ export const steppedRun = calculation({
     longerPost: ['stepEach', 'it reaches from the lower ground to the higher bay'],
     slope: ['fall / levelDistance', 'over the whole slope'],
   },
-  work({ levelDistance, widestBay, highEndGap, widestUnder: limit }, { line, has, tell, put, rows, refuse, remark }) {
+  work(
+    { levelDistance, widestBay, highEndGap, widestUnder: limit },
+    { line, has, need, tell, put, rows, refuse, remark },
+  ) {
+    // So many bays share the fall, however long they are.
+    const isMeasured = has('levelDistance')
+    if (!isMeasured && !has('slopeBays')) need('levelDistance')
     if (!has('slopeBays')) {
       if (holdsMoreThan(mostBays, widestBay, levelDistance))
         refuse(
@@ -68,14 +74,14 @@ export const steppedRun = calculation({
         )
       line('slopeBays')
     }
-    const alike = line('bayCentres')
-    if (has('slopeBays') && has('widestBay') && less(widestBay, alike))
+    const alike = isMeasured ? line('bayCentres') : undefined
+    if (alike && has('slopeBays') && has('widestBay') && less(widestBay, alike))
       remark(
         `Shared by ${show(rows('slopeBays')[0] as Quantity)}, each is ${show(alike)} wide, and you allowed ${show(widestBay)} at most. Take more bays, or longer rails.`,
       )
-    const widest = has('bayRow') ? rows('bayRow').reduce((a, b) => (less(a, b) ? b : a)) : alike
+    const widest = alike && has('bayRow') ? rows('bayRow').reduce((a, b) => (less(a, b) ? b : a)) : alike
     // A gate, or half a post at a wall, takes some of the run: its bays are then other than the run shared equally.
-    if (less(zero('length', 'in'), widest) && !equal(widest, alike)) {
+    if (alike && widest && less(zero('length', 'in'), widest) && !equal(widest, alike)) {
       put('widestLaid', widest)
       tell('stepEach', line('stepOfWidest', alike.unit))
       remark(
@@ -85,7 +91,7 @@ export const steppedRun = calculation({
     line('stepTape')
     const under = line('gapUnderStep')
     line('longerPost')
-    line('slope')
+    if (isMeasured) line('slope')
     if (has('widestUnder')) {
       const holds = !less(limit, under)
       tell('underHolds', holds)

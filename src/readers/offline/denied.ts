@@ -6,6 +6,7 @@ export const isDenied = (reading: Tagged, heard: Heard): boolean =>
   /(?<!\bwhy\s+)\b(not|no longer|isn['’]?t|aren['’]?t|wasn['’]?t|instead of|rather than)\s+((a|an|the|at|of)\s+)?$/i.test(
     heard.said.slice(Math.max(0, reading.start - 40), reading.start),
   ) ||
+  isSaidWrong(reading, heard) ||
   isChangeToValue(reading, heard) ||
   isOfEachTool(reading, heard)
 
@@ -15,6 +16,14 @@ const isOfEachTool = ({ bare, end }: Tagged, { said }: Heard): boolean =>
   /^\s*(?:person|people|man|men|guys?|operators?|hands?)?\s*(?:per|on each|on every|to an?|to each|for each|behind each|with each|on an?)\s+(?:auger|machine|digger|spade|shovel)\b/i.test(
     said.slice(end, end + 40),
   )
+
+/** “No sorry, I said 42, it's 38”: what was said by mistake, where what is right stands behind it. */
+const isSaidWrong = ({ start, end }: Tagged, { said, readings }: Heard): boolean =>
+  /\b(?:sorry|wrong|mistake|oops|whoops|correction|misread)\b/i.test(said) &&
+  /\b(?:i|we) (?:said|told you|wrote|put|had|typed)\s+(?:(?:it|that) (?:was|is)\s+|an?\s+)?$/i.test(
+    said.slice(0, start),
+  ) &&
+  readings.some((it) => it.start > end)
 
 /** “Make the holes 2 in less, 10 in”: the 2 in, where the size is said too. */
 const isChangeToValue = ({ change, end }: Tagged, { said, readings }: Heard): boolean =>

@@ -48,10 +48,7 @@ import { likestNote, nearestNote, notesIn, settles } from './notes.ts'
 import { adviceOn, sizesIn } from './note-questions.ts'
 import { isOutside } from './outside.ts'
 import { placesIn } from './places.ts'
-import { layoutIn } from './layout/read.ts'
 import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
-import { billIn } from './bills.ts'
-import { plainSumIn } from './plain-sums.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn, soldByIn, tellsIt } from './prices-said.ts'
@@ -76,6 +73,7 @@ import { sortOf, taughtReading } from './taught/read.ts'
 import { isOfOneCalled, isUnmetChange, saysAnew } from './said-anew.ts'
 import { talkedOf } from './taught/talked.ts'
 import type { MessageKind } from './taught/kinds.ts'
+import { whollyIn } from './wholly/wholly.ts'
 import { asksThatFollow, walkReading, wantsOfWalk } from './walk/read.ts'
 
 export const offlineReader: Reader = {
@@ -160,10 +158,7 @@ function readAnew(all: Heard): Request {
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
-  const plain =
-    danger.length === 0
-      ? (billIn(heard, message) ?? layoutIn(heard) ?? plainSumIn(heard, message, hits, wants.length > 0))
-      : undefined
+  const plain = danger.length === 0 ? whollyIn(all, heard, message, hits, wants.length > 0) : undefined
   if (plain) return plain
   if (
     !advised?.isLikely &&

@@ -424,4 +424,15 @@ export const borderChecks: readonly Check[] = [
       tolerance: 0,
     }),
   ),
+  {
+    calculation: 'brick-mortar',
+    what: '11 m of bed, 225 mm wide, 20 mm deep',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { edgeRun: '11 m', edgeWidth: '225 mm', mortarDepth: '20 mm' },
+    gives: 'mortarBed',
+    unit: 'L',
+    expected: () => byMathjs('11 m * 225 mm * 20 mm', 'L'),
+    tolerance: 1e-6,
+  },
 ]

@@ -1,6 +1,6 @@
 // This file is about the evidence for the calculations in gates/.
 import type { Check } from '../check.ts'
-import { byMathjs } from '../mathjs.ts'
+import { byMathjs, mathjsWorks } from '../mathjs.ts'
 
 const ours = 'Reference book, gates (statics and geometry)'
 const corners =
@@ -350,5 +350,68 @@ export const gatesChecks: readonly Check[] = [
     unit: 'in',
     expected: () => byMathjs('distance([-48 / 2 - 3, 0], [48 / 2 + 3, 0]) * 1 inch', 'inch'),
     tolerance: 1e-9,
+  },
+  {
+    calculation: 'leaf-diagonal',
+    what: 'a leaf 1045 by 960 mm from corner to corner',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { leafWidth: '1045 mm', leafHeight: '960 mm' },
+    gives: 'leafDiagonal',
+    unit: 'mm',
+    expected: () => byMathjs('distance([0, 0], [1045, 960]) * 1 mm', 'mm'),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'take-up-for-drop',
+    what: 'a leaf 46 by 50 in that dropped 1 1/2 in, by its corners',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { latchDrop: '1 1/2 in', leafWidth: '46 in', leafHeight: '50 in' },
+    gives: 'takeUp',
+    unit: 'in',
+    expected: () =>
+      byMathjs('(distance([0, 50], [sqrt(46^2 - 1.5^2), -1.5]) - distance([0, 50], [46, 0])) * 1 inch', 'inch'),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'gate-over-rise',
+    what: 'over a rise of 65 mm, 35 mm clear',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { swingRise: '65 mm', clearOver: '35 mm' },
+    gives: 'gateGapBelow',
+    unit: 'mm',
+    expected: () => byMathjs('65 mm + 35 mm', 'mm'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'pickets-on-leaf',
+    what: 'the gap between 8 pickets on a leaf of 1010 mm',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { leafWidth: '1010 mm', picketWidth: '65 mm', wantedGap: '70 mm' },
+    gives: 'gap',
+    unit: 'mm',
+    expected: () => byMathjs('(1010 mm - 8 * 65 mm) / 7', 'mm'),
+    tolerance: 1e-6,
+  },
+  {
+    calculation: 'gate-weight',
+    what: 'seven pickets, two rails',
+    kind: 'library',
+    source: mathjsWorks,
+    given: {
+      gatePartCounts: ['7', '2'],
+      gatePartLengths: ['40 in', '38 in'],
+      gatePartWidths: ['3 1/2 in', '3 1/2 in'],
+      gatePartThicknesses: ['3/4 in', '1 1/2 in'],
+      woodDensity: '30 lb/ft3',
+    },
+    gives: 'leafWeight',
+    unit: 'lb',
+    expected: () =>
+      byMathjs('(7 * 40 inch * 3.5 inch * 0.75 inch + 2 * 38 inch * 3.5 inch * 1.5 inch) * 30 lb / ft^3', 'lb'),
+    tolerance: 1e-6,
   },
 ]

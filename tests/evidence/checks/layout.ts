@@ -463,4 +463,15 @@ export const layoutChecks: readonly Check[] = [
     expected: () => byMathjs('2 * 8 ft - (8 ft + 5 inch)', 'inch'),
     tolerance: 1e-9,
   },
+  {
+    calculation: 'post-between-steps',
+    what: 'panels of 1100 mm, a step of 130 mm',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { panelHeight: '1100 mm', highEndGap: '45 mm', stepEach: '130 mm', embedment: '650 mm' },
+    gives: 'stepPost',
+    unit: 'mm',
+    expected: () => byMathjs('650 mm + 45 mm + 130 mm + 1100 mm', 'mm'),
+    tolerance: 1e-9,
+  },
 ]

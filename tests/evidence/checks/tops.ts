@@ -297,4 +297,15 @@ export const topsChecks: readonly Check[] = [
     },
     tolerance: 1e-9,
   },
+  {
+    calculation: 'arch-at-place',
+    what: 'a place 20 in from the post, by the circle through three points',
+    kind: 'library',
+    source: mathjsWorks,
+    given: { opening: '80 in', heightAtPosts: '40 in', heightInMiddle: '46 in', placeFromPost: '20 in' },
+    gives: 'heightAtPlace',
+    unit: 'in',
+    expected: () => byMathjs('(40 + sqrt(((40^2 + 6^2) / 12)^2 - 20^2) - ((40^2 + 6^2) / 12 - 6)) * 1 inch', 'inch'),
+    tolerance: 1e-6,
+  },
 ]

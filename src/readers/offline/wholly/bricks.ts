@@ -1,0 +1,91 @@
+// This file is about a mowing edge of bricks: “13.4 m, side by side across, 215 by 103, 10 mm joints”, “they sit on 30 mm of mortar, 215 wide”.
+import type { Request, Told } from '../../../request.ts'
+import type { Heard } from '../../reader.ts'
+import { boundBy, choose, isAbout, knows, requestFor, type Role, type Spot, spotsOf, tell } from './spots.ts'
+
+const ofBricks = /\b(?:bricks?|pavers?|mowing (?:edge|strip))\b/i
+
+export const brickIn = (heard: Heard): Request | undefined => mortarIn(heard) ?? edgeIn(heard)
+
+const runRoles: readonly Role[] = [
+  {
+    word: 'edgeRun',
+    after: /^\s*(?:m |ft |feet |metres? )?(?:long|of (?:edge|edging|fence|it)|run|in length|edge|mowing|length)/,
+  },
+  { word: 'edgeRun', before: /(?:edge|strip|run|length|fence|border|for|is|along)(?: of| is| a| the|:|=|,)*\s*$/ },
+]
+
+/** “On 30 mm of mortar, 215 wide: how many litres?” */
+function mortarIn(heard: Heard): Request | undefined {
+  const { said } = heard
+  if (
+    !/\b(?:mortar|muck|bedding|bed)\b/i.test(said) ||
+    !(ofBricks.test(said) || isAbout(heard, 'brick-edge', 'brick-mortar'))
+  )
+    return undefined
+  if (!/\b(?:how (?:much|many)|lit(?:re|er)s|what)\b/i.test(said) || /\bbags?|sand|joints?\b/i.test(said))
+    return undefined
+  const told = boundBy(spotsOf(heard), [
+    { word: 'edgeWidth', after: /^\s*(?:mm |in )?wide/ },
+    { word: 'edgeWidth', before: /(?:wide|width)(?: of| is|:|=)*\s*$/ },
+    {
+      word: 'mortarDepth',
+      after: /^\s*(?:mm |in )?(?:of )?(?:thick |deep )?(?:mortar|muck|bed)|^\s*(?:mm |in )?(?:thick|deep)\b/,
+    },
+    { word: 'mortarDepth', before: /(?:mortar|bed)(?: is| of| bed|,|:|=| about)*\s*$/ },
+    ...runRoles,
+  ])
+  const has = (word: string): boolean => (told ?? []).some((it) => it.word === word) || knows(heard, word)
+  return told && told.length > 0 && has('edgeRun') && has('mortarDepth')
+    ? requestFor('brick-mortar', ['mortarBed'], told)
+    : undefined
+}
+
+const lies: readonly (readonly [option: string, said: RegExp])[] = [
+  ['on-end', /\b(?:on end|stood up|standing up(?:right)?|upright)\b/i],
+  ['edge-to-end', /\bon edge,? end to end\b/i],
+  ['on-edge', /\bon (?:edge|their edges?|its edge)\b/i],
+  [
+    'across',
+    /\b(?:side by side|soldier(?: course)?|(?:laid |lying |turned )?across(?: it| the (?:strip|edge|line))?|crosswise|crossways|header course)\b/i,
+  ],
+  ['end-to-end', /\b(?:end to end|end-to-end|lengthwise|lengthways|long ways?|nose to tail|stretchers?)\b/i],
+]
+
+/** “215 by 103, laid side by side across”: the larger size is its length. */
+function edgeIn(heard: Heard): Request | undefined {
+  const { said } = heard
+  if (
+    !ofBricks.test(said) ||
+    !/\bhow many\b/i.test(said) ||
+    /\b(?:sand|base|gravel|concrete|pallets?|rows?|cost|price)\b/i.test(said)
+  )
+    return undefined
+  const spots = spotsOf(heard)
+  const at = spots.findIndex((it, i) => /^\s*(?:mm |in )?(?:x|by|×)\s*$/.test(it.after) && spots[i + 1])
+  const lie = lies.find((it) => it[1].test(said))
+  if (at < 0 || !lie) return undefined
+  const third = /^\s*(?:mm |in )?(?:x|by|×)\s*$/.test(spots[at + 1]?.after ?? '') ? spots[at + 2] : undefined
+  const sizes = [spots[at], spots[at + 1], ...(third ? [third] : [])] as Spot[]
+  const order = [...sizes].sort((a, b) => sizeOf(b) - sizeOf(a))
+  const words = ['brickLength', 'brickWidth', 'brickHeight']
+  if (new Set(order.map(sizeOf)).size < order.length || (third === undefined && lie[0].includes('edge')))
+    return undefined
+  const rest = boundBy(
+    spots.filter((it) => !sizes.includes(it)),
+    [
+      { word: 'brickJoint', after: /^\s*(?:mm |in )?(?:wide )?(?:mortar )?(?:joints?|gaps?|between)/ },
+      { word: 'brickJoint', before: /(?:joints?|gaps?)(?: of| are| is|:|=| about)*\s*$/ },
+      ...runRoles,
+    ],
+  )
+  if (!rest || !(rest.some((it) => it.word === 'edgeRun') || knows(heard, 'edgeRun'))) return undefined
+  const told: Told[] = [
+    ...rest,
+    ...order.map((it, i) => tell(words[i] as string, it.reading)),
+    choose('brickLies', lie[0], (lie[1].exec(said) as RegExpExecArray)[0]),
+  ]
+  return requestFor('brick-edge', ['bricks'], told)
+}
+const sizeOf = ({ reading: { quantity, bare } }: Spot): number =>
+  (quantity?.amount as { valueOf(): number } | undefined)?.valueOf() ?? bare?.valueOf() ?? 0
