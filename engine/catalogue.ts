@@ -8,6 +8,14 @@ import { stripBed } from './calculations/border/strip-bed.ts'
 import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
 import { taxOnAmounts } from './calculations/buying/tax-on-amounts.ts'
 import { bill } from './calculations/buying/bill.ts'
+import { budgetLength } from './calculations/buying/budget-length.ts'
+import { budgetPieces } from './calculations/buying/budget-pieces.ts'
+import { bulkOrder } from './calculations/buying/bulk-order.ts'
+import { enoughPieces } from './calculations/buying/enough-pieces.ts'
+import { rentByHour } from './calculations/buying/rent-by-hour.ts'
+import { amountAndShare } from './calculations/plain/amount-and-share.ts'
+import { amountAgainst } from './calculations/plain/amount-against.ts'
+import { soManyEach } from './calculations/plain/so-many-each.ts'
 import { lengthsBill } from './calculations/buying/lengths-bill.ts'
 import { packs } from './calculations/buying/packs.ts'
 import { quoteByLength } from './calculations/buying/quote-by-length.ts'
@@ -401,6 +409,11 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       priceRange,
       rentBuyDig,
       deliverOrHaul,
+      bulkOrder,
+      rentByHour,
+      budgetLength,
+      budgetPieces,
+      enoughPieces,
     ],
   },
   {
@@ -438,6 +451,9 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       moneyTogether,
       temperaturesTogether,
       numbersTogether,
+      amountAgainst,
+      amountAndShare,
+      soManyEach,
     ],
   },
 ]

@@ -11,6 +11,7 @@ export {
   type Asked,
   type AsSaid,
   type Decision,
+  type GivenBy,
   decide,
   type Job,
   keep,

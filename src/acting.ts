@@ -71,7 +71,11 @@ export function actOn(job: Job, acts: readonly Act[]): { job: Job; notices: stri
         continue
       }
       now = act === 'undo' ? undo(now) : redo(now)
-      const what = last.decisions.map(said).join(', ') || 'what you confirmed'
+      const what =
+        last.decisions
+          .filter((it) => !it.of)
+          .map(said)
+          .join(', ') || 'what you confirmed'
       notices.push(act === 'undo' ? `Taken back: ${what}.` : `In again: ${what}.`)
     }
     if (act === 'keep' && name) {

@@ -26,6 +26,7 @@ import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { inUnitsAsked } from './units-asked.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { pickedBetween, wordPicked } from './between.ts'
+import { takenFor } from './said-of.ts'
 import { readBack } from './read-back.ts'
 import { sumReadBack } from './sum-read-back.ts'
 import { callsOf, changesBetween, figuresIn, questionsIn, readingsAs } from './entry.ts'
@@ -206,7 +207,7 @@ export async function answerTo(
     heard: { request, ...(notice ? { notice } : {}) },
   }
   const notices = urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines]
-  const said = [...leftOver, ...remarksOn(heard.job, job, turn, memo)]
+  const said = [...takenFor(bindings.held, worked), ...leftOver, ...remarksOn(heard.job, job, turn, memo)]
   const answerWith = (written: Written): Answer => {
     const words = typeof written === 'string' ? { prose: written } : { prose: '', ...written }
     const parts = { ...entry, ...words, worked, notices, leftOver: said }

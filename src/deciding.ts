@@ -99,7 +99,7 @@ function withSeries(job: Job, decisions: Decision[]): Decision[] {
 /** One decision for each word and place; the values of a list gathered into one. */
 function decisionsOf(held: Bindings['held']): Decision[] {
   const decisions: Decision[] = []
-  for (const { word, at, value, turn, thing, as } of held) {
+  for (const { word, at, value, turn, thing, as, of } of held) {
     const isListed = vocabulary.get(word)?.list && isQuantity(value)
     const known = isListed ? decisions.findIndex((it) => it.word === word && it.at === at) : -1
     const values = known >= 0 ? (decisions[known]?.value as readonly Quantity[]) : []
@@ -111,6 +111,8 @@ function decisionsOf(held: Bindings['held']): Decision[] {
       value: isListed ? [...values, value] : value,
       ...(called ? { called } : {}),
       ...(as ? { as } : {}),
+      // One of several is what it was, and no sum stands for them all.
+      ...(of && known < 0 ? { of } : {}),
     }
     if (known >= 0) decisions[known] = decision
     else decisions.push(decision)

@@ -30,10 +30,12 @@ const lineOf = (figure: Figure, from: SheetLine['from']): SheetLine => ({
 /** What was said first, then what was taken as usual in the last answers, then what was worked. */
 export function jobSheet(turns: readonly Turn[]): SheetLine[] {
   const job = jobAfter(turns)
-  const said = job.decisions.map((it): SheetLine => {
-    const word = wordNamed(it.word)
-    return lineOf(figureOf({ ref: `job.${word.name}`, word, at: it.at, value: it.value, role: 'said' }), 'said')
-  })
+  const said = job.decisions
+    .filter((it) => !it.of)
+    .map((it): SheetLine => {
+      const word = wordNamed(it.word)
+      return lineOf(figureOf({ ref: `job.${word.name}`, word, at: it.at, value: it.value, role: 'said' }), 'said')
+    })
   const worked = job.results.map((it): SheetLine => {
     const word = wordNamed(it.word)
     return lineOf(figureOf({ ref: `job.${word.name}`, word, at: it.at, value: it.value, role: 'result' }), 'worked')

@@ -100,7 +100,7 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
     (it.people === true && !isOfHours) ||
-    (isCoverage && isRate(it)) ||
+    ((isCoverage || request.calculation === 'rent-by-hour') && isRate(it)) ||
     // “Hung in 1987”: a year.
     (it.bare !== null &&
       /^(?:1[89]|20)\d\d$/.test(it.said) &&

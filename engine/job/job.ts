@@ -17,6 +17,14 @@ export interface Decision {
   readonly called?: readonly string[]
   /** How it was said: a later “8 footers” changes what was told as “16 footers”. */
   readonly as?: AsSaid
+  /** “They are 3.29 each”: it is what another sum gives, worked anew whenever that changes. The value is what it was when it was said; null where it was not known yet. */
+  readonly of?: GivenBy
+}
+
+/** A word of the talk that a calculation gives. */
+export interface GivenBy {
+  readonly word: string
+  readonly calculation: string
 }
 
 /** The words of a quantity, “16 footers”, and those right beside it. */

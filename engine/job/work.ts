@@ -5,7 +5,7 @@ import type { Given, Outcome, Problem } from '../outcome.ts'
 import { toNumber } from '../quantities/amount.ts'
 import { isList, isQuantity, type Quantity, type Value } from '../quantities/quantity.ts'
 import { inSentence, type Word } from '../words/word.ts'
-import { type Decision, decided, type Job, sameValue, systemOf, type Wanted } from './job.ts'
+import { type Decision, decided, type GivenBy, type Job, sameValue, systemOf, type Wanted } from './job.ts'
 import { kindsIn, placeLabel, postKinds, yard } from '../places.ts'
 import { takeOff } from '../calculations/buying/take-off.ts'
 import { regiven } from './remembered.ts'
@@ -312,6 +312,18 @@ function workOne(
   const spared = sparedIn(job, calc, places)
   for (const word of Object.values(calc.needs)) {
     const told = places.map((place) => decided(job, word.name, place))
+    const link = told.length === 1 ? told[0]?.of : undefined
+    if (link) {
+      const value = linked(word, link)
+      if (value !== undefined) given.set(word.name, { value, role: 'result' })
+      else
+        problems.push({
+          code: 'missing',
+          word: word.name,
+          message: `I need ${inSentence(word)}, which waits for the sum before it.`,
+        })
+      continue
+    }
     const fed =
       told.every((it) => it) || spared.has(word.name)
         ? undefined
@@ -356,6 +368,17 @@ function workOne(
     if (!first || feeds.some((it) => it !== first)) return undefined
     const outcome = workOne(ground, first, [word.name], at, done, chain, places)
     return outcome.ok ? outcome.values.get(word.name) : undefined
+  }
+
+  /** What the sum gives that the word was told to be of: “they are 3.29 each”, of the pickets to buy. */
+  function linked(word: Word, of: GivenBy): Value | undefined {
+    const by = of.calculation === '*' ? choose(ground, [of.word], at) : calculationNamed(of.calculation)
+    if (!by || by === calc || above.includes(by.name)) return undefined
+    const outcome = workOne(ground, by, [of.word], at, done, [...above, calc.name], places)
+    const value = outcome.ok ? outcome.values.get(of.word) : undefined
+    if (!isQuantity(value)) return undefined
+    const own = word.noun ? { ...value, unit: word.noun } : value
+    return word.list ? [own] : own
   }
 
   /** What the plan of the whole fence gives for it, the working beside it. */

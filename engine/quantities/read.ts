@@ -9,11 +9,12 @@ import { firmnessOf } from './firmness.ts'
 import { endsMeasure, feetSpoken, fractionBehind, inchesAfter, taped } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
-import { barePriceAt, endsMoney, inQuotes, moneyAt } from './money.ts'
+import { barePriceAt, endsMoney, moneyAt } from './money.ts'
 import { isOnTape, type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { forEach, oneInSoMany } from './inclines.ts'
 import { centimetresAfter, minutesAfter } from './in-two-units.ts'
 import { less, quantity } from './quantity.ts'
+import { inMoney } from './prices-by-measure.ts'
 import { proportionAt, type Term } from './proportions.ts'
 import { middleRailAt } from './middle-rail.ts'
 import { peopleAt } from './people.ts'
@@ -37,7 +38,7 @@ export function readQuantities(message: string, habits: Habits = {}): Reading[] 
   const [first, last] = [points[0], points.at(-1)] // what stands among corner points is one of their measures, or their unit
   const apart = (it: Reading): boolean => !first || !last || it.end <= first.start || it.start > last.end
   const others = inMillimetres(quantitiesIn(message, habits).filter(apart), text, habits)
-  const read = inQuotes(underTheirHeads(inTheirRow(others, text), text, unitSaidBy), text)
+  const read = inMoney(underTheirHeads(inTheirRow(others, text), text, unitSaidBy), text)
   return [...read, ...points].sort((a, b) => a.start - b.start)
 }
 
@@ -444,7 +445,6 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
   }
   return { next: number.next, quantity: null, bare: number.value, ...note }
 }
-
 const isOrdinal = (tokens: readonly Scanned[], next: number): boolean =>
   /^(st|nd|rd|th)$/.test(lower(tokens[next])) && tokens[next]?.glued === true
 const isOrdinalWord = (word: string): boolean => /^(hundredth|th)$/.test(word)

@@ -71,6 +71,26 @@ export const taxedAmounts = word<'money'>('taxedAmounts', {
   possible: { least: '$0' },
 })
 
+export const untaxedAmounts = word<'money'>('untaxedAmounts', {
+  kind: 'money',
+  list: true,
+  label: 'amounts that are not taxed',
+  measure: 'Delivery in some places, a deposit: they are added after the tax.',
+  ask: 'Which amounts are not taxed?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const settledAmounts = word<'money'>('settledAmounts', {
+  kind: 'money',
+  list: true,
+  label: 'paid already, and left out',
+  measure: 'What is no longer to pay.',
+  ask: 'Which amounts are paid already?',
+  called: {},
+  possible: { least: '$0' },
+})
+
 export const discount = word<'percent'>('discount', {
   kind: 'percent',
   label: 'discount',

@@ -15,6 +15,26 @@ export const quoteExtras = word<'money'>('quoteExtras', {
   possible: { least: '$0' },
 })
 
+export const extraEach = word<'money'>('extraEach', {
+  kind: 'money',
+  label: 'price of each thing on top',
+  measure: 'For one gate, one corner: what comes on top of the price by the foot.',
+  ask: 'What does each of them cost on top?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const extraCount = word<'count'>('extraCount', {
+  kind: 'count',
+  noun: 'piece',
+  label: 'how many of them',
+  whole: true,
+  measure: 'Gates, corners: whatever has that price.',
+  ask: 'How many of them are there, at that price each?',
+  called: {},
+  possible: { least: '1' },
+})
+
 export const flatQuote = word<'money'>('flatQuote', {
   kind: 'money',
   label: 'the flat quote',

@@ -32,6 +32,7 @@ import type { Heard, Tagged } from '../readers/reader.ts'
 import type { Request, Told } from '../request.ts'
 import { asSaid } from '../readers/as-said.ts'
 import { spansOf } from './spans.ts'
+import { ofOther } from './of-other.ts'
 import { againstOwn, eitherOf, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
 
 /** One told value that held: what it is, and where in the message it came from. */
@@ -174,7 +175,7 @@ const isNoNone = /^\s*no\s+(?:\w+er\b|more\b|less\b|matter\b|idea\b|need\b|probl
 /** What a bag weighs is what one piece weighs, where the bags are hauled; a spacing that was told is as wide as a whole bay. */
 const saysToo: Readonly<Record<string, string>> = { bagWeight: 'pieceWeight', widestBay: 'fixedBay' }
 
-type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'thing'>
+type Origin = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'thing' | 'of'>
 
 type Several = Pick<Unsure, 'said' | 'readings'>
 
@@ -207,6 +208,8 @@ function hold(
         word,
         job,
       )
+    const ofSum = ofOther(tag, word, job)
+    if (ofSum) return ofSum
     // `job.gateOpening` is what was decided of the yard: a gate that was told before anybody said where it is.
     const earlier =
       job.results.find((it) => it.ref === tag) ??

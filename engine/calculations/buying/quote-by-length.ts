@@ -11,6 +11,8 @@ import { unitNamed } from '../../quantities/units.ts'
 import {
   cheaperQuote,
   evenLength,
+  extraCount,
+  extraEach,
   flatQuote,
   quotedByMeasure,
   quoteExtras,
@@ -23,8 +25,8 @@ export const quoteByLength = calculation({
   title: 'A quote by the foot against a flat one',
   answers:
     'What a quote by the foot or metre comes to with its extras, whether a flat quote is cheaper, by how much, and at what length they are the same.',
-  needs: { measurePrice, pricedBy, pricedLength, quoteExtras, flatQuote },
-  may: ['quoteExtras', 'flatQuote'],
+  needs: { measurePrice, pricedBy, pricedLength, quoteExtras, extraEach, extraCount, flatQuote },
+  may: ['quoteExtras', 'extraEach', 'extraCount', 'flatQuote'],
   gives: { quotedByMeasure, cheaperQuote, quotesApart, evenLength },
   headlines: ['cheaperQuote', 'quotedByMeasure'],
   together: {
@@ -33,9 +35,10 @@ export const quoteByLength = calculation({
     quotesApart: ['quotesApart', 'cheaperQuote', 'quotedByMeasure'],
   },
   called: ['a foot plus', 'a metre plus', 'tear out', 'flat quote', 'against a flat'],
-  locals: { one: 'length', cent: 'money', extras: 'money' },
+  locals: { one: 'length', cent: 'money', extras: 'money', none: 'money' },
   lines: {
     added: ['sum(quoteExtras)', 'what comes on top'],
+    addedEach: ['none + extraEach * extraCount', 'so many of them, each at its price, on top'],
     quotedByMeasure: [
       'round(pricedLength / one * measurePrice + extras, cent)',
       'by its length, and what comes on top',
@@ -56,7 +59,9 @@ export const quoteByLength = calculation({
     put('cent', { kind: 'money', amount: exact('1/100'), unit: price.unit })
     const unnamed = unnamedCurrency(price)
     if (unnamed) remark(unnamed)
-    put('extras', has('quoteExtras') ? line('added') : zero('money', price.unit))
+    const plain = put('none', has('quoteExtras') ? line('added') : zero('money', price.unit))
+    if (has('extraEach') && !has('extraCount')) need('extraCount')
+    put('extras', has('extraEach') ? line('addedEach') : plain)
     const byMeasure = line('quotedByMeasure')
     if (has('flatQuote')) {
       tell(

@@ -4,9 +4,19 @@
 //   │ net │ tax │      tax = all of it × rate / (1 + rate)     held in it
 import { calculation } from '../../calculation.ts'
 import { exact } from '../../quantities/amount.ts'
-import { type Quantity, quantity } from '../../quantities/quantity.ts'
+import { type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { billNet, billTax, billTotal, discount, taxedAmounts, taxIncluded, taxRate } from '../../words/bill.ts'
+import {
+  billNet,
+  billTax,
+  billTotal,
+  discount,
+  settledAmounts,
+  taxedAmounts,
+  taxIncluded,
+  taxRate,
+  untaxedAmounts,
+} from '../../words/bill.ts'
 
 const mostLines = 200
 
@@ -15,8 +25,8 @@ export const taxOnAmounts = calculation({
   title: 'Tax on an amount of money',
   answers:
     'What tax comes on an amount or several, or is held in them already, with a discount off first, to the cent.',
-  needs: { taxedAmounts, taxRate, taxIncluded, discount },
-  may: ['discount'],
+  needs: { taxedAmounts, taxRate, taxIncluded, discount, untaxedAmounts, settledAmounts },
+  may: ['discount', 'untaxedAmounts', 'settledAmounts'],
   gives: { billTotal, billTax, billNet },
   headlines: ['billTotal', 'billTax'],
   together: {
@@ -24,13 +34,15 @@ export const taxOnAmounts = calculation({
     billTax: ['billTax', 'billTotal', 'billNet'],
     billNet: ['billNet', 'billTax', 'billTotal'],
   },
-  locals: { cent: 'money', afterDiscount: 'money' },
+  locals: { cent: 'money', afterDiscount: 'money', apart: 'money' },
   lines: {
     together: ['sum(taxedAmounts)', 'all of them added up'],
     discounted: ['round(together * (1 - discount), cent)', 'the discount comes off first; half a cent goes up'],
     undiscounted: ['round(together, cent)', 'to the cent; half a cent goes up'],
     billTax: ['round(afterDiscount * taxRate, cent)', 'the tax comes on top, to the cent; half a cent goes up'],
-    billTotal: ['afterDiscount + billTax', 'what you pay'],
+    notTaxed: ['sum(untaxedAmounts)', 'no tax comes on these'],
+    billTotal: ['afterDiscount + billTax + apart', 'what you pay'],
+    withUntaxed: ['afterDiscount + apart', 'what you pay'],
     taxWithin: [
       'round(afterDiscount * taxRate / (1 + taxRate), cent)',
       'what is paid is the net price and the tax on it, so the tax is this part of it',
@@ -44,17 +56,19 @@ export const taxOnAmounts = calculation({
     put('cent', { kind: 'money', amount: exact('1/100'), unit: (all[0] as Quantity).unit })
     line('together')
     const foot = put('afterDiscount', line(has('discount') ? 'discounted' : 'undiscounted'))
+    put('apart', has('untaxedAmounts') ? line('notTaxed') : zero('money', (all[0] as Quantity).unit))
     if (how === 'added') {
       tell('billNet', foot)
       line('billTax')
       line('billTotal')
       remark('I took the tax to come on top. If the price holds it already, say “included”.')
     } else {
-      tell('billTotal', foot)
+      tell('billTotal', has('untaxedAmounts') ? line('withUntaxed') : foot)
       tell('billTax', line('taxWithin'))
       line('billNet')
       remark('I took the price to hold the tax already, as you said; it is shown apart.')
     }
+    if (has('settledAmounts')) remark('What is paid already is left out.')
   },
   sources: [
     { fact: 'tax within a price = price × rate / (1 + rate)', from: 'Derived here: price = net + net × rate.' },

@@ -16,9 +16,9 @@ export function taggedMessage({ said, readings }: Heard): string {
 /** What was decided, asked and wanted before: the last thing in the prompt, since it changes every turn. */
 export function talkSoFar(job: Job): string {
   const lines = [
-    ...job.decisions.map(
-      (it) => `known: ${it.word} at ${it.at} = ${isQuantity(it.value) ? show(it.value) : String(it.value)}`,
-    ),
+    ...job.decisions
+      .filter((it) => !it.of)
+      .map((it) => `known: ${it.word} at ${it.at} = ${isQuantity(it.value) ? show(it.value) : String(it.value)}`),
     ...job.wanted.map((it) => `wanted last: ${it.word} at ${it.at}`),
     ...job.asked.map((it) => `asked of the person: ${it.word} at ${it.at} (${vocabulary.get(it.word)?.ask ?? ''})`),
     ...job.results.map((it) => `earlier result: ${it.ref} (${vocabulary.get(it.word)?.label ?? it.word} at ${it.at})`),

@@ -17,6 +17,8 @@ export interface BillSaid {
   readonly tax?: Tagged
   readonly discount?: Tagged
   readonly delivery?: Tagged
+  /** So many percent more of them, for waste. */
+  readonly spare?: Tagged
   /** Whether a price has its currency, “each” or “at” beside it, so that it is one for sure. */
   readonly isPriced: boolean
   /** Quantities that are no part of a bill: sizes of what is bought, or another matter. */
@@ -27,6 +29,7 @@ const eachOf = /^(each|apiece|ea|per|a|an|every|the)$/
 const atPrice = /^(at|for|cost|are|is|be|pay|paying|charge|want|@|from|was|were|now)$/
 const ofTax = /^(tax|vat|gst|hst|pst)$/
 const ofDiscount = /^(discount|off|rebate|less|knock|knocked)$/
+const ofSpare = /^(spare|over|extra|waste|wastage|junk|split|breakage|more|cull|reject|bad)$/
 const ofDelivery = /^(deliver|delivery|delivered|freight|shipping|carriage|drop-off)$/
 const isStop = (token: Token | undefined): boolean => token === undefined || /^[.;?!\n]$/.test(token.text)
 const isWord = (token: Token | undefined): token is Token =>
@@ -49,7 +52,7 @@ const isBareWhole = (it: Tagged): boolean =>
 export function billSaid(heard: Heard, message: readonly Token[]): BillSaid | undefined {
   const others: Tagged[] = []
   const parts: { readonly sort: 'count' | 'price'; readonly at: number; readonly reading: Tagged }[] = []
-  let [tax, discount, delivery]: (Tagged | undefined)[] = []
+  let [tax, discount, delivery, spare]: (Tagged | undefined)[] = []
   let isPriced = false
   for (const [at, { reading }] of message.entries()) {
     if (!reading) continue
@@ -57,6 +60,7 @@ export function billSaid(heard: Heard, message: readonly Token[]): BillSaid | un
     const isPercent = reading.quantity?.kind === 'percent'
     if (isPercent || isRateOfTax(message, at)) {
       if (near(2, 2, ofTax) && !tax) tax = reading
+      else if (!spare && near(3, 4, ofSpare)) spare = reading
       else if (!discount && (near(5, 5, ofDiscount) || message.some((it) => it.stem === 'discount'))) discount = reading
       else return undefined
       continue
@@ -97,6 +101,7 @@ export function billSaid(heard: Heard, message: readonly Token[]): BillSaid | un
     ...(tax ? { tax } : {}),
     ...(discount ? { discount } : {}),
     ...(delivery ? { delivery } : {}),
+    ...(spare ? { spare } : {}),
   }
 }
 

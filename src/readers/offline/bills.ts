@@ -1,11 +1,12 @@
 // This file is about bills: what so many of each at its price come to, then fewer of them, another price, tax, a discount, the delivery.
-import { askable, isList, type Quantity, yard } from '../../../engine/index.ts'
+import { askable, calculationNamed, isList, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { type BillLine, type BillSaid, billSaid } from './bill-lines.ts'
-import { empty, from, resultsWanted } from './plain-phrases.ts'
+import { isNamedIn, type LastFigure, lastCount, sumOf, workedBy } from './last-answer.ts'
+import { empty, from } from './plain-phrases.ts'
 import { pricesThings } from './things-priced.ts'
-import { stem, type Token, tokens } from './stems.ts'
+import { type Token, tokens } from './stems.ts'
 
 const bill = askable.find((calc) => calc.needs.unitPrices && calc.needs.itemCounts)
 const taxOn = askable.find((calc) => calc.needs.taxedAmounts)
@@ -15,13 +16,14 @@ const asksTotal =
   /\b(total|cost|damage|come[s]? (out )?to|came to|how much|bill|pay|paying|owe|altogether|all (in|up|told)|price|run me|set me back|spend|tally|add (it|them|that|those) up|in all|ring up|grand|what(['’]?s| is| do i| am i) (that|it|they|those|looking)|whats that)\b/i
 // Another question is asked of numbers and prices: which is cheaper, how many trips, a quote, a hire, a plan of cuts.
 const asksOther =
-  /\b(cheap\w*|better|dearer|which|vs|versus|compare|quot\w+|bids?|rent\w*|hir(e|ing)|trips?|haul|weigh\w*|heavy|load|cut|cuts|pieces?|blade|kerf|saw|(per|a|by the|each) (board |square |sq |lineal |linear |running )?(foot|feet|ft|met(er|re)|m|yard|yd|bd|bf|kilo|kg|lb|pound|lit(er|re))\b|minimum|how many|how long|cover\w*|coats?|break[- ]?even|(deliver\w*|lorry|truck) or|or (deliver\w*|lorry))\b/i
+  /\b(cheap\w*|better|dearer|which|vs|versus|compare|quot\w+|bids?|rent\w*|hir(e|ing)|trips?|haul|weigh\w*|heavy|load|cut|cuts|(?<!\ba )pieces?|blade|kerf|saw|(per|a|by the|each) (board |square |sq |lineal |linear |running )?(foot|feet|ft|met(er|re)|m|yard|yd|bd|bf|kilo|kg|lb|pound|lit(er|re))\b|minimum|how many|how long|cover\w*|coats?|break[- ]?even|(deliver\w*|lorry|truck) or|or (deliver\w*|lorry))\b/i
 
 /** The request of a message that tells a bill, or goes on with one; nothing where it is another matter. */
 export function billIn(heard: Heard, message: readonly Token[]): Request | undefined {
   if (!bill || heard.said.length > 600) return undefined
   const onAmount = taxOnNumber(heard, message)
   if (onAmount) return onAmount
+  if (isMark.test(heard.said)) return undefined
   const said = billSaid(heard, message)
   const told = heard.job.wanted.some((it) => bill?.gives[it.word]) ? billTold(heard) : undefined
   if (told) return said || heard.readings.length === 0 ? goingOn(heard, message, said, told) : undefined
@@ -68,7 +70,7 @@ function besides(heard: Heard, message: readonly Token[], { tax, discount, deliv
 }
 
 /** Whether the tax is in the prices, by the words that say so. A sales tax comes on top where nothing says otherwise; a VAT or GST may do either. */
-function howTaxed({ said }: Heard, message: readonly Token[]): Told[] {
+export function howTaxed({ said }: Heard, message: readonly Token[]): Told[] {
   const tax = message.find((it) => /^(tax|vat|gst|hst|pst)$/.test(it.stem))
   if (!tax) return []
   const isIn =
@@ -91,6 +93,7 @@ interface BillTold {
 function billTold({ job }: Heard): BillTold | undefined {
   const of = (word: string) => job.decisions.find((it) => it.word === word && it.at === yard)
   const [many, each] = [of(counts), of(prices)]
+  if (many?.of && isList(each?.value) && each.value.length === 1) return { names: [''] }
   if (!isList(many?.value) || !isList(each?.value) || many.value.length !== each.value.length) return undefined
   const size = many.value.length
   return { names: Array.from({ length: size }, (_, i) => many.called?.[i] ?? '') }
@@ -114,7 +117,12 @@ function goingOn(
   { names }: BillTold,
 ): Request | undefined {
   if (asksOther.test(heard.said)) return undefined
-  const kept = (word: string, i: number): Told => ({ word, at: yard, from: from(`job.${word}.${i}`) })
+  const link = heard.job.decisions.find((it) => it.word === counts && it.at === yard)?.of
+  const kept = (word: string, i: number): Told => ({
+    word,
+    at: yard,
+    from: from(link && word === counts ? workedBy(link.calculation, link.word) : `job.${word}.${i}`),
+  })
   const rows = names.map((_, i) => ({ count: kept(counts, i), price: kept(prices, i) }))
   if (!said || heard.readings.length === 0) {
     const out = withoutThing(heard, message, names)
@@ -133,6 +141,13 @@ function goingOn(
       toldOf(line).find((it) => it.word === counts),
       toldOf(line).find((it) => it.word === prices),
     ]
+    // “If I do 3 rails?”, of so many to each: what is counted is worked from that.
+    if (link && line.count && !line.price && !buys.test(heard.said)) {
+      const word =
+        link.calculation === 'so-many-each' ? (ofGroups.test(line.thing) ? 'groups' : 'piecesEach') : undefined
+      if (!word || said.lines.length > 1) return undefined
+      return request([{ word, at: yard, from: from(line.count.tag) }, ...besides(heard, message, said)])
+    }
     const row = rows[at >= 0 ? at : names.length === 1 && !(count && price) ? 0 : -1]
     if (row) {
       if (count) row.count = at >= 0 ? { ...count, thing: names[at] } : count
@@ -146,6 +161,11 @@ function goingOn(
   return told.length > 0 ? request(told) : undefined
 }
 
+// “Is it under 400?” tells no price.
+const isMark =
+  /\b(?:is|are|will|would|do|does) (?:that|it|this|those|they|these)\b[^.]*\b(?:under|over|above|below|more than|less than|within)\b/i
+const buys = /\b(buy|get|take|order|call it|make it|round|need)\b/i
+const ofGroups = /\b(sections?|panels?|bays?|spans?|runs?)\b/i
 const leavesOut = /^(without|drop|forget|skip|leave|lose|scrap|scratch|remove|no|minus|except)$/
 /** “Without the posts”, “forget the screws”: the line that falls away. */
 function withoutThing({ said }: Heard, message: readonly Token[], names: readonly string[]): number {
@@ -161,22 +181,33 @@ function ofCounted(heard: Heard, message: readonly Token[], said: BillSaid): Req
     return undefined
   if (asksOther.test(heard.said) || heard.job.decisions.length === 0 || pricesThings(heard, false)) return undefined
   const isMoney = line.price.quantity?.kind === 'money'
-  if (!isMoney && !said.isPriced && !asksTotal.test(heard.said)) return undefined
-  const counted = heard.job.results.filter((it) => isCount(it.value))
-  const words = new Set(message.filter((it) => it.tag === undefined).map((it) => it.stem))
-  const named = counted.filter((it) => words.has(stem((it.value as Quantity).unit)))
-  const wanted = resultsWanted(heard).filter((it) => isCount(it.value))
-  const pointed = message.some((it) => /^(they|them|those|these|em|that|all)$/.test(it.stem))
   const isAlone = line.thing === '' && said.isPriced
-  const of = named.find((it) => it.word.endsWith('ToBuy')) ?? named[0] ?? (pointed || isAlone ? wanted[0] : undefined)
+  const of = lastCount(heard, message, isAlone)
   if (!of) return undefined
+  // “Bundle is 37.80” is a price where bundles were counted; “the gap is 2.25” is none.
+  const isCalled = isNamedIn(message, of.value) && !ofSizes.test(heard.said)
+  if (!isMoney && !said.isPriced && !asksTotal.test(heard.said) && !isCalled) return undefined
+  const spare = spareSaid(heard, said, of)
   const told: Told[] = [
-    { word: counts, at: yard, from: from(of.ref), thing: '' },
+    ...spare.told,
+    { word: counts, at: yard, from: from(spare.tag ?? of.tag), thing: '' },
     { word: prices, at: yard, from: from(line.price.tag) },
   ]
   return request([...told, ...besides(heard, message, said)])
 }
-const isCount = (value: unknown): boolean => (value as Quantity | null)?.kind === 'count'
+
+const ofSizes = /\b(wide|width|long|length|tall|thick|deep|gap|apart|inch(es)?|spacing|diameter)\b/i
+
+/** “With ten per cent over for splits”: spares of the sum that counted them. */
+function spareSaid({ job }: Heard, { spare }: BillSaid, { tag }: LastFigure): { told: Told[]; tag?: string } {
+  const [, of = '', counted = ''] = /^worked\.([^.]+)\.([^.]+)$/.exec(tag) ?? []
+  const name = sumOf({ calculation: of, word: counted }, job)
+  const calc = calculationNamed(name)
+  const word = Object.keys(calc?.needs ?? {}).find((it) => it.endsWith('Spare'))
+  const toBuy = job.results.find((it) => it.calculation === name && it.word.endsWith('ToBuy'))?.word
+  if (!spare || !word || !toBuy) return { told: [] }
+  return { told: [{ word, at: yard, from: from(spare.tag) }], tag: workedBy(name, toBuy) }
+}
 
 /** “Add 13 percent HST to 1845”, “add 20 % VAT to that”: an amount that was said without its currency, or was worked before. */
 function taxOnNumber(heard: Heard, message: readonly Token[]): Request | undefined {

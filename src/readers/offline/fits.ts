@@ -146,7 +146,9 @@ export const fits = (word: Word, reading: Tagged, heard: Heard, needed: Readonly
 
 /** “85 a day”, “once a year”: what stands for each of something measures nothing by itself. */
 export const isRate = (reading: Tagged): boolean =>
-  /^an? (second|minute|hour|day|week|month|year|foot|meter|metre|yard|bag|gallon|litre|liter|can)$/i.test(reading.said)
+  /^an? (second|minute|hour|hr|day|week|month|year|foot|meter|metre|yard|bag|gallon|litre|liter|can)$/i.test(
+    reading.said,
+  )
 
 /** Whether a number says how many values one list has, of the words that quantities were taken for: “three sides: 40 ft, 60 ft and 40 ft”. */
 export const countsList = ({ bare }: Tagged, words: readonly string[]): boolean =>

@@ -49,6 +49,7 @@ import { adviceOn, sizesIn } from './note-questions.ts'
 import { isOutside } from './outside.ts'
 import { placesIn } from './places.ts'
 import { lacksSides, runsIn, stretchesByRun, wallsIn } from './runs.ts'
+import { withTaxOnTop } from './taxes-said.ts'
 import { boughtIn, doneIn } from './so-far.ts'
 import { cutPlansAsked, pricesThings, thingsPriced } from './things-priced.ts'
 import { isOfTax, pricesIn, soldByIn, tellsIt } from './prices-said.ts'
@@ -85,7 +86,7 @@ const readOnce = new WeakMap<Heard, Request>()
 
 /** Reads a message by the vocabulary, by what was taught, and by the talk so far: once, however many ask for it in a turn. */
 export function readOffline(heard: Heard): Request {
-  const request = readOnce.get(heard) ?? settled(readAnew(heard), heard)
+  const request = readOnce.get(heard) ?? withTaxOnTop(heard, settled(readAnew(heard), heard))
   readOnce.set(heard, request)
   return request
 }
@@ -158,7 +159,7 @@ function readAnew(all: Heard): Request {
   const between = (): Told[] => alternativesIn(heard, message, hits, places)
   const acts = danger.length === 0 ? actsIn(message, hits, heard.job, heard.said, between) : []
   if (acts.length > 0) return { ...onlyThese([]), acts }
-  const plain = danger.length === 0 ? whollyIn(all, heard, message, hits, wants.length > 0) : undefined
+  const plain = danger.length === 0 ? whollyIn(all, heard, message, hits, wants.length > 0, readAnew) : undefined
   if (plain) return plain
   if (
     !advised?.isLikely &&
@@ -427,7 +428,6 @@ function readAnew(all: Heard): Request {
 }
 
 const wordsBesideSum = 3 // of a message call for a note that is worth reading beside a sum
-
 /** Whether anything is known of what the wanted words need. */
 const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
   thatGiveAny(wanted.map((it) => it.word)).some((calc) =>
@@ -435,11 +435,9 @@ const isKnownOf = (wanted: readonly Wanted[], heard: Heard): boolean =>
   )
 
 const ofParts = askable.filter((it) => Object.values(it.needs).some(isOfParts))
-const priced = askable.filter((it) => Object.values(it.needs).some((word) => word.per))
+const priced = askable.filter((it) => !it.plain && Object.values(it.needs).some((word) => word.per))
 const isPricedBy = (per: Word['per'], { readings }: Heard): boolean => readings.some((it) => pricedPer(it) === per)
-
 /** "What spacing …" asks; its "spacing" is no longer a cue for a quantity. A thing may still be: "how many 60 lb bags". */
 const isSpent = (hit: Hit, spent: readonly Hit[]): boolean =>
   hit.sort !== 'thing' && spent.some((it) => hit.from >= it.from && hit.to <= it.to)
-
 const askedPlace = (word: string, { job }: Heard): string => job.asked.find((it) => it.word === word)?.at ?? yard

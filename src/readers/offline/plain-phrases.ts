@@ -16,8 +16,12 @@ interface Plain {
   readonly converts: boolean
 }
 
+/** Any values of a kind, whatever they are of: a sum of a budget, or of a load, says what each of its values is. */
+const isOfValues = (first: Word | undefined): boolean =>
+  first !== undefined && (first.list === true || first.called.byDefault === true || first.kind === 'date')
+
 export const plains: readonly Plain[] = askable
-  .filter((calc) => calc.plain)
+  .filter((calc) => calc.plain && isOfValues(Object.values(calc.needs)[0]))
   .map((calc) => {
     const needs = Object.values(calc.needs)
     const values = needs.find((it) => it.kind !== 'choice' && it.kind !== 'count') as Word

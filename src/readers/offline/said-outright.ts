@@ -9,6 +9,7 @@ import { knownIn } from './feeds.ts'
 import { changedTo } from './fits.ts'
 import { cuesIn } from './lexicon.ts'
 import { namedAfter } from './named-after.ts'
+import { pickedByPanel } from './of-panels.ts'
 import { isDeepAsStone, saidBeside } from './said-beside.ts'
 import { loadsIn } from './loads-said.ts'
 import { marginIn } from './painting-weather.ts'
@@ -28,6 +29,7 @@ export function saidOutright(message: readonly Token[], needs: Readonly<Record<s
     ...(age ? [{ reading: age, word: 'woodAge', at: yard, score: weight.byPlace }] : []),
     ...(limit ? [{ reading: limit, word: 'moistureLimit', at: yard, score: weight.byPlace }] : []),
     ...timesIn(message, needs, job),
+    ...pickedByPanel(message, needs),
     ...cutsIn(message, needed),
     ...diagonalsIn(message, needed),
     ...saidBeside(message, needs, job),

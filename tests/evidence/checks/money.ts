@@ -351,4 +351,173 @@ export const moneyChecks: readonly Check[] = [
     expected: () => toTheCent('118 * 0.3048 * 88 + 260 + 180'),
     tolerance: 1e-9,
   },
+  {
+    calculation: 'bulk-order',
+    what: '1.3 yd³ of gravel by the half yard, with delivery',
+    kind: 'second derivation',
+    source: 'second derivation: half yard after half yard is put on until it is enough',
+    given: { bulkVolume: '1.3 yd3', bulkStep: '1/2 yd3', measurePrice: '$40', pricedBy: 'yd', deliveryPrice: '$70' },
+    gives: 'bulkCost',
+    unit: 'USD',
+    expected: () => {
+      let [halves, cost] = [0, 70]
+      while (halves / 2 < 1.3) {
+        halves++
+        cost += 20
+      }
+      return cost
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'bulk-order',
+    what: 'bags for 0.8 m³ of 9.36 L each',
+    kind: 'library',
+    source: decimalsWork,
+    given: { bulkVolume: '0.8 m3', bagYield: '9.36 L', bagPriced: '£6.20' },
+    gives: 'bagsInsteadCost',
+    unit: 'GBP',
+    expected: () => Math.ceil(inDecimals('800 / 9.36')) * 6.2,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'rent-by-hour',
+    what: 'twenty holes at four an hour, 30 an hour',
+    kind: 'second derivation',
+    source: 'second derivation: hole after hole is dug, and an hour paid whenever one begins',
+    given: { hourRate: '$30', leastHours: '3 h', holesWanted: '20', holesAnHour: '4' },
+    gives: 'rentByHours',
+    unit: 'USD',
+    expected: () => {
+      let paid = 0
+      for (let hole = 0; hole < 20; hole++) if (hole % 4 === 0) paid += 30
+      return Math.max(paid, 3 * 30)
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'budget-length',
+    what: 'what 30 m at £85 lack of £2,000',
+    kind: 'library',
+    source: decimalsWork,
+    given: { budget: '£2000', measurePrice: '£85', pricedBy: 'm', pricedLength: '30 m' },
+    gives: 'budgetShort',
+    unit: 'GBP',
+    expected: () => inDecimals('30 * 85 - 2000'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'budget-length',
+    what: '$1,800 spent foot by foot at $24',
+    kind: 'second derivation',
+    source: 'second derivation: a foot is paid for as long as the money lasts',
+    given: { budget: '$1800', measurePrice: '$24', pricedBy: 'ft' },
+    gives: 'affordableLength',
+    unit: 'ft',
+    expected: () => {
+      let [left, feet] = [1800, 0]
+      while (left >= 24) {
+        left -= 24
+        feet++
+      }
+      return feet
+    },
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'budget-pieces',
+    what: 'pickets bought one by one until the money is gone, all with 20 % on top',
+    kind: 'second derivation',
+    source: 'second derivation: in whole pence, one picket after another',
+    given: {
+      budget: '£500',
+      itemCounts: ['8', '10'],
+      unitPrices: ['£15.50', '£6.00'],
+      pieceBought: '£2.05',
+      taxRate: '20 %',
+    },
+    gives: 'affordablePieces',
+    unit: 'piece',
+    expected: () => {
+      let [pence, pickets] = [50000 - (8 * 1550 + 10 * 600) * 1.2, 0]
+      while (pence >= 246) {
+        pence -= 246
+        pickets++
+      }
+      return pickets
+    },
+    tolerance: 0,
+  },
+  {
+    calculation: 'enough-pieces',
+    what: 'taken away one by one',
+    kind: 'second derivation',
+    source: 'second derivation: each that is there is hung, and what stays open is counted',
+    given: { piecesWanted: '61', piecesHad: '48' },
+    gives: 'piecesShort',
+    unit: 'piece',
+    expected: () => Array.from({ length: 61 }).filter((_, i) => i >= 48).length,
+    tolerance: 0,
+  },
+  {
+    calculation: 'amount-against',
+    what: '46.22 ft³ against a cubic yard of 27',
+    kind: 'library',
+    source: decimalsWork,
+    given: { volumeHere: '46.22 ft3', volumeMark: '1 yd3' },
+    gives: 'volumeApart',
+    unit: 'ft3',
+    expected: () => inDecimals('46.22 - 27'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'amount-and-share',
+    what: 'a tenth on top of $2,400',
+    kind: 'second derivation',
+    source: 'second derivation: eleven tenths of it',
+    given: { amountBefore: '$2400', shareOnTop: '10 %' },
+    gives: 'amountWithShare',
+    unit: 'USD',
+    expected: () => (2400 / 10) * 11,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'so-many-each',
+    what: 'two rails laid into each of twelve sections',
+    kind: 'second derivation',
+    source: 'second derivation: added up section by section',
+    given: { groups: '12', piecesEach: '2' },
+    gives: 'piecesInAll',
+    unit: 'piece',
+    expected: () => Array.from({ length: 12 }).reduce<number>((sum) => sum + 2, 0),
+    tolerance: 0,
+  },
+  {
+    calculation: 'quote-by-length',
+    what: '140 ft at $28 and two gates at $195',
+    kind: 'library',
+    source: decimalsWork,
+    given: { measurePrice: '$28', pricedBy: 'ft', pricedLength: '140 ft', extraEach: '$195', extraCount: '2' },
+    gives: 'quotedByMeasure',
+    unit: 'USD',
+    expected: () => inDecimals('140 * 28 + 2 * 195'),
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'tax-on-amounts',
+    what: 'an amount that no tax comes on',
+    kind: 'library',
+    source: decimalsWork,
+    given: {
+      taxedAmounts: ['$800', '$100'],
+      untaxedAmounts: '$40',
+      settledAmounts: '$25',
+      taxRate: '10 %',
+      taxIncluded: 'added',
+    },
+    gives: 'billTotal',
+    unit: 'USD',
+    expected: () => inDecimals('900 * 1.1 + 40'),
+    tolerance: 1e-9,
+  },
 ]

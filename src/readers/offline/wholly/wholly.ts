@@ -2,9 +2,9 @@
 import type { Request } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
 import { runPlaces } from '../../../../engine/index.ts'
-import { billIn } from '../bills.ts'
 import type { Hit } from '../lexicon.ts'
 import { layoutIn } from '../layout/read.ts'
+import { moneyAsked } from '../money-asked.ts'
 import { plainSumIn } from '../plain-sums.ts'
 import type { Token } from '../stems.ts'
 import { brickIn } from './bricks.ts'
@@ -25,10 +25,11 @@ export const whollyIn = (
   message: readonly Token[],
   hits: readonly Hit[],
   asksOfTrade: boolean,
+  read: (heard: Heard) => Request,
 ): Request | undefined =>
   putRightIn(all) ??
   subjectIn(heard) ??
-  billIn(heard, message) ??
+  moneyAsked(heard, message, read) ??
   layoutIn(heard) ??
   plainSumIn(heard, message, hits, asksOfTrade)
 

@@ -1,0 +1,63 @@
+// This file is about so much money to spend: how long a fence it makes, or how many of a thing it buys.
+import { word } from './word.ts'
+
+export const budget = word<'money'>('budget', {
+  kind: 'money',
+  label: 'money to spend',
+  measure: 'All that you want to spend on it, tax and all.',
+  ask: 'How much have you got to spend?',
+  called: {},
+  possible: { above: '$0' },
+})
+
+export const affordableLength = word<'length'>('affordableLength', {
+  kind: 'length',
+  label: 'length that the money makes',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'The money, by the price of one foot or metre.',
+  ask: 'How long a fence can it be for that money?',
+  called: {},
+})
+
+export const budgetShort = word<'money'>('budgetShort', {
+  kind: 'money',
+  label: 'money still lacking',
+  measure: 'What it costs, less what there is to spend.',
+  ask: 'How much is lacking?',
+  called: {},
+})
+
+export const budgetLeft = word<'money'>('budgetLeft', {
+  kind: 'money',
+  label: 'money left over',
+  measure: 'What there is to spend, less what it costs.',
+  ask: 'How much is left over?',
+  called: {},
+})
+
+export const pieceBought = word<'money'>('pieceBought', {
+  kind: 'money',
+  label: 'price of one of them',
+  measure: 'Of the thing that the rest of the money goes into.',
+  ask: 'What does one of them cost?',
+  called: {},
+  possible: { above: '$0' },
+})
+
+export const spentFirst = word<'money'>('spentFirst', {
+  kind: 'money',
+  label: 'what the other things come to',
+  measure: 'Each number times its price, added up.',
+  ask: 'What do the other things come to?',
+  called: {},
+})
+
+export const affordablePieces = word<'count'>('affordablePieces', {
+  kind: 'count',
+  noun: 'piece',
+  label: 'pieces that the money buys',
+  whole: true,
+  measure: 'Whole ones.',
+  ask: 'How many can be bought for that money?',
+  called: {},
+})

@@ -1,0 +1,30 @@
+// This file is about a word that is told to be another one: what a sum of the talk gives, or what was told of something else.
+import { calculationNamed, isQuantity, type Job, vocabulary, type Word, yard } from '../../engine/index.ts'
+import type { Held } from './bindings.ts'
+
+type OfOther = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'of'>
+
+/** The value of such a tag; nothing for any other. */
+export const ofOther = (tag: string, word: Word, job: Job): OfOther | undefined =>
+  givenBySum(tag, job) ?? toldOfOther(tag, word, job)
+
+/** `worked.pickets-by-length.picketsToBuy`: what that sum gives, now or when it can be worked. */
+function givenBySum(tag: string, job: Job): OfOther | undefined {
+  const [, calculation = '', word = ''] = /^worked\.([^.]+)\.([^.]+)$/.exec(tag) ?? []
+  const isAny = calculation === '*' && vocabulary.has(word)
+  if (!isAny && !calculationNamed(calculation)?.gives[word]) return undefined
+  const known = job.results.findLast(
+    (it) => it.word === word && (isAny || it.calculation === calculation) && it.at === yard,
+  )?.value
+  const value = isQuantity(known) ? known : null
+  return { value, tag: null, firmness: 'exactly', accepted: 'said', of: { word, calculation } }
+}
+
+/** `told.bagWeight`: what was told of another word, which is this one now: what a bag weighs, of what a piece weighs. */
+function toldOfOther(tag: string, word: Word, job: Job): OfOther | undefined {
+  const told = tag.startsWith('told.')
+    ? job.decisions.find((it) => `told.${it.word}` === tag && it.at === yard)
+    : undefined
+  if (!isQuantity(told?.value) || told.value.kind !== word.kind) return undefined
+  return { value: told.value, tag: null, firmness: 'exactly', accepted: 'said' }
+}
