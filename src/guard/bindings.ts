@@ -33,6 +33,7 @@ import type { Request, Told } from '../request.ts'
 import { asSaid } from '../readers/as-said.ts'
 import { spansOf } from './spans.ts'
 import { ofOther } from './of-other.ts'
+import { isEachSide, isTwice } from './told-twice.ts'
 import { againstOwn, eitherOf, isTornBy, type Torn, tornBetween, wantsSaid } from './swaps.ts'
 
 /** One told value that held: what it is, and where in the message it came from. */
@@ -146,22 +147,6 @@ export function checkBindings(request: Request, heard: Heard, turn: number, own?
 function saidAs({ tag }: Held, { said, readings }: Heard): Pick<Held, 'as'> {
   const reading = readings.find((it) => it.tag === tag)
   return reading ? { as: asSaid(said, reading, readings) } : {}
-}
-
-/** “10 mm each side”: the gap at the hinges, and the one at the latch. */
-function isEachSide(one: string, other: string, tag: string | null, { said, readings }: Heard): boolean {
-  const reading = readings.find((it) => it.tag === tag)
-  const isOfGaps = [one, other].every((it) => it === 'hingeGap' || it === 'latchGap') && one !== other
-  return isOfGaps && reading !== undefined && /\b(?:each|either|both|every) (?:side|end|post)s?\b/i.test(said)
-}
-
-/** “Two 12 ft pieces”, “two pieces of 12 ft”: one size that is told of two. */
-function isTwice(tag: string | null, { said, readings }: Heard): boolean {
-  const reading = readings.find((it) => it.tag === tag)
-  return (
-    reading !== undefined &&
-    /\b(?:two|2|both|twin|pair of)\s+(?:\w+\s+){0,2}(?:of\s+)?$/i.test(said.slice(0, reading.start))
-  )
 }
 
 /** Whether a quantity of a message in another language may be taken: things counted in plain digits, and numbers with a sign that is the same everywhere. */

@@ -1,8 +1,19 @@
 // This file is about a word that is told to be another one: what a sum of the talk gives, or what was told of something else.
-import { calculationNamed, isQuantity, type Job, vocabulary, type Word, yard } from '../../engine/index.ts'
-import type { Held } from './bindings.ts'
+import {
+  calculationNamed,
+  type Decision,
+  isQuantity,
+  type Job,
+  vocabulary,
+  type Word,
+  yard,
+} from '../../engine/index.ts'
 
-type OfOther = Pick<Held, 'value' | 'tag' | 'firmness' | 'accepted' | 'of'>
+type OfOther = Pick<Decision, 'value' | 'of'> & {
+  readonly tag: null
+  readonly firmness: 'exactly'
+  readonly accepted: 'said'
+}
 
 /** The value of such a tag; nothing for any other. */
 export const ofOther = (tag: string, word: Word, job: Job): OfOther | undefined =>

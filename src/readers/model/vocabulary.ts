@@ -15,12 +15,14 @@ import type { Heard } from '../reader.ts'
 import { notesNear } from '../offline/notes.ts'
 import { tokens } from '../offline/stems.ts'
 
-/** Every calculation with what it gives, by subject. */
+// What a calculation is known by; all that it gives comes beside a message that it may answer.
+const mostGiven = 5
+/** Every calculation with what it gives first, by subject. */
 export const catalogueText = (): string =>
   subjects
     .flatMap(({ subject, calculations }) => [
       `${subject.charAt(0).toUpperCase()}${subject.slice(1)}`,
-      ...calculations.map((calc) => `${calc.name}: ${Object.keys(calc.gives).join(', ')}`),
+      ...calculations.map((calc) => `${calc.name}: ${Object.keys(calc.gives).slice(0, mostGiven).join(', ')}`),
     ])
     .join('\n')
 

@@ -1,11 +1,12 @@
 // This file is about going on from the last answer in money and measures: tax on it, so much more on top, “is that a yard?”, “we only have ten of them”.
 import { askable, calculationNamed, yard } from '../../../engine/index.ts'
-import type { Request, Told } from '../../request.ts'
+import type { Request } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
+import { asks, asksEnough, chosenBy, comparedAs, told } from './asked-of-last.ts'
 import { comparedTold, enoughTold, shareTold } from './told-together.ts'
 import { lastCount, lastFigures, sumOf, workedBy } from './last-answer.ts'
-import { empty, from, type Kind } from './plain-phrases.ts'
+import { empty, type Kind } from './plain-phrases.ts'
 import { isTax } from './prices-said.ts'
 import type { Token } from './stems.ts'
 
@@ -24,19 +25,6 @@ export function goingOnIn(heard: Heard, message: readonly Token[]): Request | un
     tripsOfLast(heard, message)
   )
 }
-
-export const told = (word: string, tag: string): Told => ({ word, at: yard, from: from(tag) })
-export const chosenBy = (word: string, option: string, quote: string): Told => ({
-  word,
-  at: yard,
-  from: { tag: null, quote, option, usual: null },
-})
-export const asks = (calculation: string, word: string, all: readonly Told[]): Request => ({
-  ...empty,
-  told: [...all],
-  wants: [{ word, at: yard }],
-  calculation,
-})
 
 const only = (readings: readonly Tagged[], kind: Kind): Tagged | undefined =>
   readings.length === 1 && readings[0]?.quantity?.kind === kind ? readings[0] : undefined
@@ -77,12 +65,6 @@ function spareOfCounted({ job }: Heard, rate: Tagged): Request | undefined {
   return { ...empty, told: [told(word, rate.tag)], wants: [...job.wanted], calculation: job.named }
 }
 
-export const comparedAs: Partial<Record<Kind, string>> = {
-  volume: 'volume',
-  mass: 'mass',
-  length: 'length',
-  money: 'money',
-}
 const asksAgainst =
   /\b(?:is|are|isnt|isn['’]t|would|will|do|does) (?:that|it|this|those|they|these)\b(?: (?:prices?|costs?|amounts?|total|sum|lot))?(?: all| be| come to| come in| come| stay| keep| still| really| even| about| roughly| just){0,3} (?:more|less|over|under|above|below|at least|within|up to|as much|enough for|an?|one|half|bigger|smaller)\b|^(?:so |and |ok )*(?:that['’]?s|its|it['’]s) (?:more|less|over|under|about an?|an?|half)\b.*\?|^(?:so |and |ok )*(?:more|less|over|under) (?:than )?[^,.]{0,24}\?/i
 /** “Is that a yard?”, “is it more than half a ton”, “under £500?”: the last answer, held against another amount. */
@@ -101,8 +83,6 @@ function againstLast(heard: Heard): Request | undefined {
 
 export const had =
   /\b(?:(?:i|we|he|she|they)?\s*(?:only\s+|already\s+|just\s+)*(?:have|has|had|got|ve got|bought|found|own)|(?:gave|left|lent|sold) (?:me|us)|there are|there['’]s|theres|in the (?:shed|garage|barn|yard))\b/i
-export const asksEnough =
-  /\b(enough|how many more|how many (?:do i|do we|are)|short|still need|many more|need to buy|to buy|suffice|do it|cover it|be ok|will that do|left over)\b/i
 /** “We only have 10 of them, how many more?”, “gave us 60, is that enough?”: what is there, against what was counted last. */
 function enoughOfLast(heard: Heard, message: readonly Token[]): Request | undefined {
   const [there, more] = heard.readings

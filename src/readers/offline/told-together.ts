@@ -2,7 +2,7 @@
 import type { Request } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
-import { asks, asksEnough, comparedAs, told } from './money-onward.ts'
+import { asks, asksEnough, comparedAs, told } from './asked-of-last.ts'
 import { isTax } from './prices-said.ts'
 import type { Token } from './stems.ts'
 
