@@ -13,9 +13,6 @@ import { budgetPieces } from './calculations/buying/budget-pieces.ts'
 import { bulkOrder } from './calculations/buying/bulk-order.ts'
 import { enoughPieces } from './calculations/buying/enough-pieces.ts'
 import { rentByHour } from './calculations/buying/rent-by-hour.ts'
-import { amountAndShare } from './calculations/plain/amount-and-share.ts'
-import { amountAgainst } from './calculations/plain/amount-against.ts'
-import { soManyEach } from './calculations/plain/so-many-each.ts'
 import { lengthsBill } from './calculations/buying/lengths-bill.ts'
 import { packs } from './calculations/buying/packs.ts'
 import { quoteByLength } from './calculations/buying/quote-by-length.ts'
@@ -129,21 +126,6 @@ import { rotLeft } from './calculations/repair/rot-left.ts'
 import { sagTriage } from './calculations/repair/sag-triage.ts'
 import { sisterOrReplace } from './calculations/repair/sister-or-replace.ts'
 import { yearlyWalk } from './calculations/repair/yearly-walk.ts'
-import { areasTogether } from './calculations/plain/areas-together.ts'
-import { convertArea } from './calculations/plain/convert-area.ts'
-import { convertDuration } from './calculations/plain/convert-duration.ts'
-import { convertLength } from './calculations/plain/convert-length.ts'
-import { convertMass } from './calculations/plain/convert-mass.ts'
-import { convertTemperatureDifference } from './calculations/plain/convert-temperature-difference.ts'
-import { convertTemperature } from './calculations/plain/convert-temperature.ts'
-import { convertVolume } from './calculations/plain/convert-volume.ts'
-import { durationsTogether } from './calculations/plain/durations-together.ts'
-import { lengthsTogether } from './calculations/plain/lengths-together.ts'
-import { massesTogether } from './calculations/plain/masses-together.ts'
-import { moneyTogether } from './calculations/plain/money-together.ts'
-import { numbersTogether } from './calculations/plain/numbers-together.ts'
-import { temperaturesTogether } from './calculations/plain/temperatures-together.ts'
-import { volumesTogether } from './calculations/plain/volumes-together.ts'
 import { clearance } from './calculations/site/clearance.ts'
 import { digNotice } from './calculations/site/dig-notice.ts'
 import { heightBothSides } from './calculations/site/height-both-sides.ts'
@@ -203,9 +185,11 @@ import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import { sticksOfSizes } from './calculations/wood/sticks-of-sizes.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
+import { plainSums } from './plain-catalogue.ts'
 import { fenceWords } from './words/fence.ts'
 import { soFarWords } from './words/so-far.ts'
 import { sections } from './words/timber-sold.ts'
+import { wordsOf } from './words/vocabulary.ts'
 import type { Word } from './words/word.ts'
 
 /** The calculations by subject, in the order a job meets them. A subject is named as it would be said aloud: “I can work out …”. */
@@ -435,26 +419,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'plain sums with units',
-    calculations: [
-      convertLength,
-      convertArea,
-      convertVolume,
-      convertMass,
-      convertTemperature,
-      convertTemperatureDifference,
-      convertDuration,
-      lengthsTogether,
-      areasTogether,
-      volumesTogether,
-      massesTogether,
-      durationsTogether,
-      moneyTogether,
-      temperaturesTogether,
-      numbersTogether,
-      amountAgainst,
-      amountAndShare,
-      soManyEach,
-    ],
+    calculations: plainSums,
   },
 ]
 
@@ -464,21 +429,11 @@ export const catalogue: readonly Calculation[] = subjects.flatMap((it) => it.cal
 /** Those that somebody may ask for: the others are worked for a whole fence, from what its parts give. */
 export const askable: readonly Calculation[] = catalogue.filter((calc) => !calc.ofTheFence)
 
-/** Every word that a calculation needs or gives, by name. Two words of one name would be two meanings: refused here. */
-export const vocabulary: ReadonlyMap<string, Word> = (() => {
-  const words = new Map<string, Word>(
-    [...fenceWords, ...soFarWords, ...sections.flatMap((it) => [it.stock, it.prices])].map(
-      (word) => [word.name, word] as const,
-    ),
-  )
-  for (const calc of catalogue)
-    for (const word of [...Object.values(calc.needs), ...Object.values(calc.gives)]) {
-      const known = words.get(word.name)
-      if (known && known !== word) throw new Error(`“${word.name}” is declared twice`)
-      words.set(word.name, word)
-    }
-  return words
-})()
+/** Every word that a calculation needs or gives, by name. */
+export const vocabulary: ReadonlyMap<string, Word> = wordsOf(
+  [...fenceWords, ...soFarWords, ...sections.flatMap((it) => [it.stock, it.prices])],
+  catalogue,
+)
 
 /** The calculation of that name (`picket-spacing`); nothing where there is none. */
 export const calculationNamed = (name: string): Calculation | undefined => byName.get(name)

@@ -38,7 +38,7 @@ import { grounded } from './guard/grounded.ts'
 import { haltedTurn } from './halted.ts'
 import { isUrgent } from './readers/offline/emergencies.ts'
 import { settles } from './readers/offline/notes.ts'
-import { readOffline } from './readers/offline/offline.ts'
+import { ownReading, readOffline } from './readers/offline/offline.ts'
 import type { Heard, Heed, Reader } from './readers/reader.ts'
 import { cutSolver } from './solver/highs.ts'
 import type { TurnEvent } from './turn-event.ts'
@@ -143,7 +143,7 @@ export async function answerTo(
   watch: Watch = () => {},
   signal?: AbortSignal,
 ): Promise<Answered> {
-  const own = by === 'model' ? readOffline(heard) : undefined
+  const own = by === 'model' ? ownReading(heard) : undefined
   const request = own ? beforeAll(grounded(read, heard, own), own) : read
   const urgent = isUrgent(request)
   const bindings = checkBindings(request, heard, turn, own)

@@ -40,7 +40,9 @@ const readAs = { yd3: 'a yard that is heaped is a cubic yard', m3: 'a cube is a 
 function heapAt(tokens: readonly Scanned[], at: number, begin: number): keyof typeof readAs | null {
   const word = lower(tokens[at])
   if (/^cubes?$/.test(word) && isOfHeap(tokens, begin, at + 1)) return 'm3'
-  return /^(yards?|yds?)$/.test(word) && isHeld(tokens, begin, at + 1) ? 'yd3' : null
+  // “1.5 yd3” says it itself.
+  const isCubed = tokens[at + 1]?.glued && /^[3³]$/.test(lower(tokens[at + 1]))
+  return /^(yards?|yds?)$/.test(word) && !isCubed && isHeld(tokens, begin, at + 1) ? 'yd3' : null
 }
 
 /** “Two and a half yards”, “half a cube”, “0.6 of a cube”. */

@@ -58,7 +58,9 @@ export const skipName = (tokens: readonly Scanned[], at: number): number => {
 
 /** The token after “1/3” in “1/3 in the ground”, “2/3 out of the ground”, “the 1/3 rule”: a share of the post, and no part of an inch. */
 function shareOfPost(tokens: readonly Scanned[], at: number): number | undefined {
-  const number = tokens[at]?.sort === 'digits' ? numberAt(tokens, at, false) : null
+  const { sort, text } = tokens[at] ?? {}
+  const isPart = sort === 'digits' && (tokens[at + 1]?.text === '/' || /[^\d.,]/.test(text ?? ''))
+  const number = isPart ? numberAt(tokens, at, false) : null
   if (!number?.hasFraction || number.value.compare(1) >= 0) return undefined
   const words = tokens.slice(number.next, number.next + 4).map(lower)
   const isShare =

@@ -18,6 +18,7 @@ const afterSticks =
 export function sticksAt(tokens: readonly Scanned[], at: number): Found | null {
   const token = tokens[at] as Scanned
   const isNumber = token.sort === 'digits' && lower(tokens[at + 1]) === 's' && tokens[at + 1]?.glued === true
+  if (!isNumber && spoken[lower(token)] === undefined) return null
   const next = isNumber ? at + 2 : at + 1
   const [before, after] = [tokens[at - 1], tokens[next]]
   const stands =

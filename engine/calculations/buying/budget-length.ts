@@ -3,9 +3,10 @@
 //   $ $ $ $ $ $ $ $ $ $ $ $            the money
 //   ├─┼─┼─┼─┼─┼─┼─┼─┼─┼─┼─┤ · · · ·    and the length that is wanted
 import { calculation } from '../../calculation.ts'
-import { exact } from '../../quantities/amount.ts'
+import { exact, toNumber } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
 import { less, quantity } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
 import { unitNamed } from '../../quantities/units.ts'
 import { affordableLength, budget, budgetLeft, budgetShort } from '../../words/budget.ts'
 import { measuredCost, measurePrice, pricedBy, pricedLength } from '../../words/prices.ts'
@@ -33,6 +34,8 @@ export const budgetLength = calculation({
   work({ budget: money, measurePrice: price, pricedBy: by }, { line, put, has, refuse, remark }) {
     if (unitNamed(by).kind !== 'length')
       refuse('pricedBy', 'A fence is priced by the foot, the metre or the yard here. Check what the price is for.')
+    if (toNumber(price.amount) === 0)
+      refuse('measurePrice', `A price of ${show(price)} buys any length. Check the price.`)
     put('one', quantity(1, by))
     put('cent', { kind: 'money', amount: exact('1/100'), unit: price.unit })
     const unnamed = unnamedCurrency(price)

@@ -65,19 +65,16 @@ export const bulkOrder = calculation({
   work(given, { line, has, put, tell, rows, need, refuse, remark }) {
     const wanted = put('wanted', has('bulkWaste') ? line('withWaste') : (rows('bulkVolume')[0] as Quantity))
     const inUnit = has('pricedBy') ? unitOfPrice(given.pricedBy) : has('bulkStep') ? given.bulkStep.unit : wanted.unit
+    if (unitNamed(inUnit).kind !== 'volume')
+      refuse('pricedBy', `${show(wanted)} is a volume, and the price is for something else. Check what it is sold by.`)
     if (has('bulkStep')) line('steps')
     const stepped = has('bulkStep') ? line('stepped') : wanted
     const isLeast = has('leastLoad') && less(stepped, given.leastLoad)
-    const ordered = put('ordered', { ...(isLeast ? given.leastLoad : stepped), unit: inUnit })
-    if (unitNamed(inUnit).kind === 'volume') line('orderedVolume', inUnit)
+    put('ordered', { ...(isLeast ? given.leastLoad : stepped), unit: inUnit })
+    line('orderedVolume', inUnit)
     if (isLeast) remark(`They charge for ${show(given.leastLoad)} at the least, so that is what you pay.`)
     if (has('measurePrice')) {
       if (!has('pricedBy')) need('pricedBy')
-      if (unitNamed(inUnit).kind !== 'volume')
-        refuse(
-          'pricedBy',
-          `${show(ordered)} is a volume, and the price is for something else. Check what it is sold by.`,
-        )
       put('one', quantity(1, inUnit))
       put('cent', { kind: 'money', amount: exact('1/100'), unit: given.measurePrice.unit })
       put('delivery', has('deliveryPrice') ? given.deliveryPrice : zero('money', given.measurePrice.unit))

@@ -80,8 +80,8 @@ export const airForPaint = calculation({
     tell('airHolds', faults.length === 0)
     remark(
       faults.length === 0
-        ? `${show(air)} is no colder than ${show(least)}, it is ${showApart(above)} above the dew point of ${show(dew)} with ${showApart(margin)} wanted, and ${show(damp)} humidity is within ${show(most)}.`
-        : `What speaks against it: ${faults.join('; ')}.`,
+        ? `What decides it: ${show(air)} is no colder than ${show(least)}, it is ${showApart(above)} above the dew point of ${show(dew)} with ${showApart(margin)} wanted, and ${show(damp)} humidity is within ${show(most)}.`
+        : `What decides against it: ${faults.join('; ')}.`,
     )
     remark(
       'The wood may be colder than the air, in the shade and in the morning: measure its face, and tell me. No rain may come before the coat is dry, and the night must stay above the least temperature too.',

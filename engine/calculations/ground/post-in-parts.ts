@@ -95,5 +95,11 @@ export const postInParts = calculation({
       given: { postAbove: '1200 mm', embedment: '600 mm' },
       expect: { postLength: '1,800 mm' },
     },
+    // 48 + 3 + 30 = 81 in, and 72 are there
+    {
+      ask: 'Fence 48 in high, posts 3 in above the pickets and 30 in in the ground, posts bought 6 ft long: how long must the posts be?',
+      given: { postAbove: '48 in', postOverFence: '3 in', embedment: '30 in', postBought: '6 ft' },
+      expect: { postLength: '6 ft 9 in', postIsLongEnough: 'too short' },
+    },
   ],
 })

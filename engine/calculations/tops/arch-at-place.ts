@@ -80,6 +80,8 @@ export const archAtPlace = calculation({
         'archRise',
         `A rise of ${show(rise)} over a ${show(opening)} bay is more than half of it: a circle would bulge past the posts. Check both.`,
       )
+    if (compare(rise.amount, opening.amount) === 1)
+      refuse('archRise', `A rise of ${show(rise)} is more than the bay of ${show(opening)} is wide. Check both.`)
     const size: Amount =
       curve === 'circle'
         ? line('archRadius').amount

@@ -147,6 +147,17 @@ export const sticksOfSizes = calculation({
       },
       expect: { listBoardFeet: '130.7 board feet' },
     },
+    // 12 × 1 × 6 × 8 / 12 = 48; 5 × 2 × 6 × 12 / 12 = 60
+    {
+      ask: 'How many board feet are 12 1x6s of 8 ft and 5 2x6s of 12 ft together?',
+      given: {
+        listThickness: ['1x6', '2x6'],
+        listWidth: ['1x6', '2x6'],
+        listLength: ['8 ft', '12 ft'],
+        listSticks: ['12', '5'],
+      },
+      expect: { listBoardFeet: '108 board feet' },
+    },
   ],
 })
 

@@ -3,7 +3,7 @@ import type { Allowance } from '../../allowance.ts'
 import { readingPrompt } from '../../prompts.ts'
 import type { Request } from '../../request.ts'
 import { isUrgent } from '../offline/emergencies.ts'
-import { readOffline } from '../offline/offline.ts'
+import { ownReading, readOffline } from '../offline/offline.ts'
 import { isForeign } from '../language.ts'
 import type { Heard, Heed, Reader } from '../reader.ts'
 import type { Endpoint, Message, Spoken, ToolCall } from './endpoint.ts'
@@ -19,7 +19,7 @@ export function createModelReader(endpoint: Endpoint): Reader {
 
   async function read(heard: Heard, allowance: Allowance, signal?: AbortSignal): Promise<Heed | 'halted'> {
     // An emergency is not sent anywhere first: every second counts.
-    const own = readOffline(heard)
+    const own = ownReading(heard)
     if (isUrgent(own)) return { request: own, by: 'offline' }
     const messages: Message[] = [
       { role: 'system', content: system },

@@ -34,6 +34,8 @@ export function loadIn(heard: Heard): Request | undefined {
   if (!needed && !last && !goesOn) return undefined
   // “2.5 m³ of gravel at £38 per m³” is plainly its price.
   if (needed && !step && !least && !found('deliveryPrice') && !found('bagPriced')) return undefined
+  // Ready mix has a sum of its own, with its weight and the bags instead.
+  if (needed && !price && !least && /\bready[- ]?mix\b/i.test(said)) return undefined
   if (!price && !step && !least && !(goesOn && (found('bulkWaste') || found('bagPriced') || found('deliveryPrice'))))
     return undefined
   const told = (word: string, tag: string): Told => ({ word, at: yard, from: from(tag) })

@@ -15,6 +15,7 @@ const kindOf = new Map(
 )
 
 const asksConcrete = /\b(concrete|cement|postmix|post mix|bags?|mix|premix|readymix)\b/i
+const squareHoles = /\bsquare\s+(?:post\s*)?holes?\b|\bholes?\s+(?:are\s+)?square\b/i
 const asksHowMuch = /\b(how (much|many)|total|altogether|in all|what|need)\b|\?/i
 
 interface Named {
@@ -32,6 +33,8 @@ const isLength = ({ quantity, bare, section, change }: Tagged): boolean =>
 export function holesOfKindsIn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, job } = heard
   if (!asksConcrete.test(said) || !asksHowMuch.test(said) || job.asked.length > 0) return undefined
+  // A shape is told of all holes at once: where one kind is square, it is refused as two shapes are.
+  if (squareHoles.test(said)) return undefined
   const named = message.flatMap((it, at): Named[] => {
     const kind = it.tag ? undefined : kindOf.get(it.stem)
     return kind ? [{ kind, at }] : []

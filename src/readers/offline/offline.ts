@@ -71,7 +71,7 @@ import {
 } from './taught/choose.ts'
 import { isLater, look } from './taught/features.ts'
 import { sortOf, taughtReading } from './taught/read.ts'
-import { isOfOneCalled, isUnmetChange, saysAnew } from './said-anew.ts'
+import { isOfOneCalled, isUnmetChange, leavesOut, saysAnew } from './said-anew.ts'
 import { talkedOf } from './taught/talked.ts'
 import type { MessageKind } from './taught/kinds.ts'
 import { whollyIn } from './wholly/wholly.ts'
@@ -89,6 +89,12 @@ export function readOffline(heard: Heard): Request {
   const request = readOnce.get(heard) ?? withTaxOnTop(heard, settled(readAnew(heard), heard))
   readOnce.set(heard, request)
   return request
+}
+
+/** What it holds against a model that read the same: nothing where it is not sure of its own reading. */
+export function ownReading(heard: Heard): Request {
+  const own = readOffline(heard)
+  return own.unsure ? { ...own, told: [], wants: [], calculation: null, either: [], unsure: null } : own
 }
 
 function readAnew(all: Heard): Request {
@@ -122,7 +128,7 @@ function readAnew(all: Heard): Request {
           isOfTheTrade: isOfTheTrade(message),
         })
       : undefined
-  const isWhatIf = isOfOneCalled(heard, message)
+  const isWhatIf = isOfOneCalled(heard, message) || leavesOut(heard)
   if (advised?.isLikely && sizesIn(message) === 0 && !isWhatIf) return { ...onlyThese([]), notes: advised.notes }
   const met = notesIn(message)
   const points = heard.readings.filter((it) => it.point)

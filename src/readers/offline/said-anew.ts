@@ -48,3 +48,10 @@ export const isUnmetChange = (
 export const isOfOneCalled = ({ job, said }: Heard, message: readonly Token[]): boolean =>
   /\bwhat if\b/i.test(said) &&
   calculationsIn(message).some((name) => job.wanted.some(({ word }) => calculationNamed(name)?.gives[word]))
+
+/** “What about without gravel?”: of what was worked something is left out, and no advice is asked for. */
+export const leavesOut = ({ job, said }: Heard): boolean =>
+  job.wanted.length > 0 &&
+  /^\s*(?:(?:and|so|ok|okay|but|or)[ ,]+)*(?:what|how) (?:about|if)\b[^.?!]*\b(?:without|no|skip|skipped|left out|leave out|leaving out)\b/i.test(
+    said,
+  )

@@ -14,6 +14,7 @@ import { isDeepAsStone, saidBeside } from './said-beside.ts'
 import { loadsIn } from './loads-said.ts'
 import { marginIn } from './painting-weather.ts'
 import { stem, type Token } from './stems.ts'
+import { thingBehind } from './thing-behind.ts'
 
 /** What a message says outright of the words of a calculation. */
 export function saidOutright(message: readonly Token[], needs: Readonly<Record<string, Word>>, job: Job): Bound[] {
@@ -27,11 +28,13 @@ export function saidOutright(message: readonly Token[], needs: Readonly<Record<s
     : undefined
   return [
     ...(age ? [{ reading: age, word: 'woodAge', at: yard, score: weight.byPlace }] : []),
+    ...readingAlone(message, needed),
     ...(limit ? [{ reading: limit, word: 'moistureLimit', at: yard, score: weight.byPlace }] : []),
     ...timesIn(message, needs, job),
     ...pickedByPanel(message, needs),
     ...cutsIn(message, needed),
     ...diagonalsIn(message, needed),
+    ...thingBehind(message, needs),
     ...saidBeside(message, needs, job),
     ...marginIn(message, needs),
     ...loadsIn(message, needs),
@@ -80,3 +83,20 @@ const liesInHoles = new Set(
 
 const isLimit = (reading: Tagged | undefined): boolean =>
   reading?.quantity?.kind === 'percent' && (reading.firmness === 'at-most' || reading.firmness === 'less-than')
+
+const ofMeters = /^(read|reads|reading|measure|measured|show|shows|at)$/
+const saysWhere =
+  /^(surface|depth|deep|deeper|core|inside|skin|outside|pin|pins|face|middle|limit|under|below|maximum|max)$/
+/** “Now it reads 11 %”: a meter’s reading, of which nothing says how deep it was taken. */
+function readingAlone(message: readonly Token[], needed: ReadonlySet<string>): Bound[] {
+  const all = message.filter(({ reading }) => reading?.quantity?.kind === 'percent')
+  const [only, more] = all
+  if (!needed.has('moistureReading') || !only?.reading || more || isLimit(only.reading)) return []
+  const at = message.indexOf(only)
+  const isRead = message
+    .slice(Math.max(0, at - 2), at)
+    .some(({ stem: it, text }) => ofMeters.test(it) || ofMeters.test(text))
+  return isRead && !message.some(({ stem: it }) => saysWhere.test(it))
+    ? [{ reading: only.reading, word: 'moistureReading', at: yard, score: weight.byPlace }]
+    : []
+}

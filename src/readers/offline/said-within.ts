@@ -50,7 +50,15 @@ function pricedWithin(heard: Heard, message: readonly Token[], read: Read): Requ
   )
   const clause = priceClause(heard, price)
   const named = nameOfPriced(heard, price)
-  if (!named) return undefined
+  // “12 bags at $5.98 each” is a line of a bill.
+  const isLine = readings.some(
+    (it) =>
+      it.bare !== null &&
+      wordsBehind(heard, it)
+        .trim()
+        .startsWith(named ?? ' '),
+  )
+  if (!named || (isLine && readings.length === 2)) return undefined
   const rest = blanked(said, [clause, ...(rate ? [[rate.start, rate.end] as const] : []), ...asked(said)])
   const isCounted = /\bhow many\b/i.test(rest)
   const inner = alone(heard, isCounted ? rest : `${rest} how many ${named}`, [price, ...(rate ? [rate] : [])], read)

@@ -18,6 +18,8 @@ import {
   valueKey,
   writeJob,
 } from '../../../engine/job/job.ts'
+import { toNumber } from '../../../engine/quantities/amount.ts'
+import { isQuantity } from '../../../engine/quantities/quantity.ts'
 import { newMemo } from '../../../engine/job/node.ts'
 import { looksAt, ownName } from '../../../engine/job/parts.ts'
 import { planOf } from '../../../engine/job/plan.ts'
@@ -136,16 +138,18 @@ const fromScratch = (moves: readonly Move[]): Job => ({
 function standing(moves: readonly Move[]): string[] {
   const all = moves.flatMap((it) => it.decisions)
   const isOld = (old: Decision, i: number): boolean =>
-    all
-      .slice(i + 1)
-      .some(
-        (later) =>
-          later.at === old.at &&
-          (later.word === old.word ||
-            (later.turn > old.turn && vocabulary.get(later.word)?.replaces?.includes(old.word))),
-      )
+    all.slice(i + 1).some(
+      (later) =>
+        later.at === old.at &&
+        (later.word === old.word ||
+          (later.turn > old.turn &&
+            (vocabulary.get(later.word)?.replaces?.includes(old.word) ||
+              // A gate that is told puts “no gates” out of date, and no other number of them.
+              (isNone(old) && vocabulary.get(later.word)?.replacesNone?.includes(old.word))))),
+    )
   return all.filter((it, i) => !isOld(it, i)).map(written)
 }
+const isNone = ({ value }: Decision): boolean => isQuantity(value) && toNumber(value.amount) === 0
 const written = ({ word, at, value, turn }: Decision): string => `${word}@${at} = ${valueKey(value)}, turn ${turn}`
 
 /** What a person looks at: the value, or why there is none. */

@@ -102,16 +102,22 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
   const isIdle = heard.readings.length === 0
   // “How many pickets in total?” asks by name for what the other sum does not give.
   const isNamed = isIdle && own.asks.length > 0 && !own.asks.some(gives)
-  const enough = isNamed ? likely.named : isLater(heard.job) ? likely.later : likely.first
+  const goesOn = isLater(heard.job) && !standsAlone(taught, heard)
+  const enough = isNamed ? likely.named : goesOn ? likely.later : likely.first
   if (taught.missing > 0 || taught.sure >= enough) return 'taught'
   const isSame = own.context.length > 0 && own.context.every(gives)
   const isWhole = isIdle
     ? own.asks.length > 0
     : isSame && own.loose.length === 0 && own.bound.length >= taught.bound.length
-  if (isWhole) return isIdle || (!isLater(heard.job) && agrees(own, taught)) ? 'own' : 'unsure'
-  const asksWhich = taught.doubtful !== undefined && taught.sure < (isLater(heard.job) ? likely.later : oneDoubt)
+  if (isWhole) return isIdle || (!goesOn && agrees(own, taught)) ? 'own' : 'unsure'
+  const asksWhich = taught.doubtful !== undefined && taught.sure < (goesOn ? likely.later : oneDoubt)
   return isIdle || asksWhich || taught.sure < hopeless ? 'torn' : 'unsure'
 }
+
+/** Whether it is another sum than the talk was about, or tells anew what was told of it: nothing is read into it then that was said for something else. */
+const standsAlone = ({ calculation, bound }: Taught, { job }: Heard): boolean =>
+  !job.results.some((it) => it.calculation === calculation.name) ||
+  (bound.length > 0 && bound.every(({ word }) => job.decisions.some((it) => it.word === word)))
 
 /** Whether both readings take each quantity for the same: what two see alike is likelier than one of them says. */
 const agrees = (own: Own, taught: Taught): boolean =>

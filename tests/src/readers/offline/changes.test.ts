@@ -133,6 +133,6 @@ describe('a bill', () => {
       'whats the total: 11 posts at £14.50, 60 metres of rail at £2.10 a metre, 130 pickets £1.85, 43 bags £6.20',
     ])
     expect(headlines(answer)).toEqual({})
-    expect(asked(answer)).toEqual(['billTotal'])
+    expect(asked(answer)).toEqual(['soldLengths'])
   })
 })
