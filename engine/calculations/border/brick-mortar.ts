@@ -20,7 +20,7 @@ export const brickMortar = calculation({
     remark('Joints between the bricks, and what falls off the trowel, come on top. Mix a little at a time.')
   },
   sources: [{ fact: 'volume = length × width × depth', from: 'Plain arithmetic; needs no table.' }],
-  cautions: ['lifting', 'dust'],
+  cautions: ['lifting', 'wet-cement', 'dust'],
   examples: [
     // 480 × 8 × 1 = 3840 in³ = 2.222 ft³
     {

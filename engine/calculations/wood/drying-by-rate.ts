@@ -5,10 +5,10 @@
 //   16 %   ╲_ _●
 //   ├── days ──┤
 import { calculation } from '../../calculation.ts'
-import { toNumber } from '../../quantities/amount.ts'
 import { daysAfter } from '../../quantities/calendar.ts'
 import { less, numberIn, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
+import { dimensionalChange } from '../../tables/dimensional-change.ts'
 import {
   daysAtRate,
   dryingRate,
@@ -45,11 +45,12 @@ export const dryingByRate = calculation({
     readyAtRate: ['readyAtRate', 'daysAtRate'],
     shrunkBy: ['shrunkBy', 'shrunkWidth'],
   },
-  locals: { timeOfRate: 'duration', points: 'number', onePoint: 'percent' },
+  locals: { timeOfRate: 'duration', points: 'number', onePoint: 'percent', saturation: 'percent' },
   lines: {
     toLose: ['moistureNow - moistureLimit', 'what it still has to lose'],
     daysAtRate: ['toLose / dryingRate * timeOfRate', 'at the same loss all the time'],
-    points: ['toLose / onePoint', 'in points of moisture'],
+    countsNow: ['min(moistureNow, saturation)', 'above fibre saturation wood loses water and keeps its size'],
+    points: ['(countsNow - moistureLimit) / onePoint', 'in points of moisture'],
     shrunkBy: ['picketWidth * shrinkRate * points', 'so much of its width for each point'],
     shrunkWidth: ['picketWidth - shrunkBy', 'what is left'],
   },
@@ -74,16 +75,24 @@ export const dryingByRate = calculation({
     }
     if (has('picketWidth') && has('shrinkRate')) {
       put('onePoint', quantity(1, 'percent'))
+      const saturation = put('saturation', quantity(dimensionalChange.saturation.percent, 'percent'))
+      if (!less(limit, saturation))
+        refuse(
+          'moistureLimit',
+          `Down to ${show(limit)} it does not shrink: wood changes its width below ${show(saturation)} only.`,
+        )
+      line('countsNow')
       line('points')
       line('shrunkBy')
       line('shrunkWidth')
-      if (toNumber(now.amount) > 0.3)
-        remark('Above about 30 % wood does not shrink: what it loses down to there changes no width.')
+      if (less(saturation, now))
+        remark(`I counted from ${show(saturation)}: what it loses down to there changes no width.`)
     }
   },
   sources: [
     { fact: 'time = what it has to lose ÷ what it loses in a day', from: 'Derived here; needs no table.' },
     { fact: 'how fast it dries, and shrinks', from: 'Your own figures: no table is used.' },
+    { fact: dimensionalChange.saturation.fact, from: dimensionalChange.saturation.from },
   ],
   cautions: ['weather'],
   examples: [

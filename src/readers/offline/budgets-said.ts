@@ -1,20 +1,12 @@
 // This file is about so much money to spend: “I have 1500 to spend at 23 a foot”, “£650: after the posts and the bags, how many pickets?”.
 import { yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
+import { requestFor, tell } from './request-parts.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { mayBeMoney, wordsBefore, wordsBehind } from './around.ts'
 import { billSaid } from './bill-lines.ts'
-import { empty, from } from './plain-phrases.ts'
 import { isTax, soldByIn } from './prices-said.ts'
 import { messageOf, stem, type Token, tokens } from './stems.ts'
-
-const told = (word: string, it: Tagged): Told => ({ word, at: yard, from: from(it.tag) })
-const asks = (calculation: string, word: string, all: readonly Told[]): Request => ({
-  ...empty,
-  told: [...all],
-  wants: [{ word, at: yard }],
-  calculation,
-})
 
 const speaksOfBudget =
   /\b(budget\w*|to spend|to work with|to play with|put (by|aside|away)|saved( up)?|set aside|afford|stretch to|run to|is all (i|we)|for (the|my) money)\b/i
@@ -50,15 +42,15 @@ function lengthFor(heard: Heard, budget: Tagged): Request | undefined {
   if (!price || prices.length > 1 || lengths.length > 1 || heard.readings.length > 2 + lengths.length) return undefined
   if (!asksLength.test(heard.said) && lengths.length === 0) return undefined
   const [length] = lengths
-  return asks('budget-length', length ? 'budgetShort' : 'affordableLength', [
-    told('budget', budget),
-    ...priced(price, heard),
-    ...(length ? [told('pricedLength', length)] : []),
-  ])
+  return requestFor(
+    'budget-length',
+    [length ? 'budgetShort' : 'affordableLength'],
+    [tell('budget', budget.tag), ...priced(price, heard), ...(length ? [tell('pricedLength', length.tag)] : [])],
+  )
 }
 
 const priced = (price: Tagged, { said }: Heard): Told[] => [
-  told('measurePrice', price),
+  tell('measurePrice', price.tag),
   ...soldByIn([{ reading: price, word: 'measurePrice', at: yard, score: 1 }], said),
 ]
 
@@ -86,15 +78,19 @@ function piecesFor(heard: Heard, budget: Tagged): Request | undefined {
     (said.lines.some((it) => !it.count || !it.price) || said.others.length > 0 || said.discount || said.delivery)
   )
     return undefined
-  return asks('budget-pieces', 'affordablePieces', [
-    told('budget', budget),
-    told('pieceBought', price),
-    ...(said?.lines ?? []).flatMap((it) => [
-      { ...told('itemCounts', it.count as Tagged), thing: it.thing },
-      told('unitPrices', it.price as Tagged),
-    ]),
-    ...(said?.tax ? [told('taxRate', said.tax)] : []),
-  ])
+  return requestFor(
+    'budget-pieces',
+    ['affordablePieces'],
+    [
+      tell('budget', budget.tag),
+      tell('pieceBought', price.tag),
+      ...(said?.lines ?? []).flatMap((it) => [
+        { ...tell('itemCounts', (it.count as Tagged).tag), thing: it.thing },
+        tell('unitPrices', (it.price as Tagged).tag),
+      ]),
+      ...(said?.tax ? [tell('taxRate', said.tax.tag)] : []),
+    ],
+  )
 }
 
 /** What stands before it in its clause, past no other amount. */
@@ -109,10 +105,12 @@ function budgetOnward(heard: Heard, message: readonly Token[]): Request | undefi
   const [only, more] = heard.readings
   if (!only || more) return undefined
   if (heard.job.named === 'budget-length') {
-    if (isLength(only) && !only.change) return asks('budget-length', 'budgetShort', [told('pricedLength', only)])
-    if (only.per && /^(ft|m|yd)$/.test(only.per)) return asks('budget-length', 'affordableLength', priced(only, heard))
+    if (isLength(only) && !only.change)
+      return requestFor('budget-length', ['budgetShort'], [tell('pricedLength', only.tag)])
+    if (only.per && /^(ft|m|yd)$/.test(only.per))
+      return requestFor('budget-length', ['affordableLength'], priced(only, heard))
     return undefined
   }
   const isRate = only.quantity?.kind === 'percent' && message.some(isTax)
-  return isRate ? asks('budget-pieces', 'affordablePieces', [told('taxRate', only)]) : undefined
+  return isRate ? requestFor('budget-pieces', ['affordablePieces'], [tell('taxRate', only.tag)]) : undefined
 }

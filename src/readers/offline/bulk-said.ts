@@ -1,10 +1,11 @@
 // This file is about stuff by the load: “42 a yard and 65 delivery, they only sell by the half yard”, “the truck has a 2 yd minimum, or bags at 5.98”.
 import { yard } from '../../../engine/index.ts'
-import type { Request, Told } from '../../request.ts'
+import type { Request } from '../../request.ts'
+import { tell } from './request-parts.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { mayBeMoney, wordsBefore, wordsBehind } from './around.ts'
 import { lastFigures } from './last-answer.ts'
-import { empty, from } from './plain-phrases.ts'
+import { empty } from './plain-phrases.ts'
 import { soldByIn } from './prices-said.ts'
 
 const ofVolume = /^(yd|yd3|m|m3|ft3)$/
@@ -38,15 +39,14 @@ export function loadIn(heard: Heard): Request | undefined {
   if (needed && !price && !least && /\bready[- ]?mix\b/i.test(said)) return undefined
   if (!price && !step && !least && !(goesOn && (found('bulkWaste') || found('bagPriced') || found('deliveryPrice'))))
     return undefined
-  const told = (word: string, tag: string): Told => ({ word, at: yard, from: from(tag) })
   const hasPrice = price !== undefined || job.decisions.some((it) => goesOn && it.word === 'measurePrice')
   const hasBags = found('bagPriced') !== undefined || job.decisions.some((it) => goesOn && it.word === 'bagPriced')
   const wants = hasPrice && hasBags ? 'cheaperSupply' : hasPrice ? 'bulkCost' : 'orderedVolume'
   return {
     ...empty,
     told: [
-      ...(!needed && last ? [told('bulkVolume', last.tag)] : []),
-      ...all.map(({ it, word }) => told(word as string, it.tag)),
+      ...(!needed && last ? [tell('bulkVolume', last.tag)] : []),
+      ...all.map(({ it, word }) => tell(word as string, it.tag)),
       ...(price ? soldByIn([{ reading: price, word: 'measurePrice', at: yard, score: 1 }], said) : []),
     ],
     wants: [{ word: wants, at: yard }],

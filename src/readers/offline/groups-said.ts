@@ -1,11 +1,12 @@
 // This file is about so many to each of so many: “13 sections, 2 rails each, at 4.85”: how many that is, and what it comes to.
 import { yard } from '../../../engine/index.ts'
-import type { Request, Told } from '../../request.ts'
+import type { Request } from '../../request.ts'
+import { tell } from './request-parts.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBehind } from './around.ts'
 import { billSaid } from './bill-lines.ts'
 import { workedBy } from './last-answer.ts'
-import { empty, from } from './plain-phrases.ts'
+import { empty } from './plain-phrases.ts'
 import { howTaxed } from './bills.ts'
 import { messageOf, type Token } from './stems.ts'
 
@@ -26,16 +27,15 @@ export function eachOfGroups(heard: Heard, message: readonly Token[]): Request |
   if (!said || !line?.price || line.count || more || said.discount || said.spare) return undefined
   if (!said.isPriced && !/\b(cost|total|come to|how much|price)\b/i.test(heard.said)) return undefined
   if (said.others.some((it) => !isSize(it))) return undefined
-  const told = (word: string, tag: string): Told => ({ word, at: yard, from: from(tag) })
   return {
     ...empty,
     told: [
-      told('groups', group.tag),
-      told('piecesEach', pieces.tag),
-      { ...told('itemCounts', workedBy('so-many-each', 'piecesInAll')), thing: '' },
-      told('unitPrices', line.price.tag),
-      ...(said.delivery ? [told('deliveryPrice', said.delivery.tag)] : []),
-      ...(said.tax ? [told('taxRate', said.tax.tag)] : []),
+      tell('groups', group.tag),
+      tell('piecesEach', pieces.tag),
+      { ...tell('itemCounts', workedBy('so-many-each', 'piecesInAll')), thing: '' },
+      tell('unitPrices', line.price.tag),
+      ...(said.delivery ? [tell('deliveryPrice', said.delivery.tag)] : []),
+      ...(said.tax ? [tell('taxRate', said.tax.tag)] : []),
       ...howTaxed(heard, message),
     ],
     wants: [

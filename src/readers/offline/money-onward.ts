@@ -3,7 +3,8 @@ import { askable, calculationNamed, yard } from '../../../engine/index.ts'
 import type { Request } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
-import { asks, asksEnough, chosenBy, comparedAs, told } from './asked-of-last.ts'
+import { asksEnough, comparedAs } from './asked-of-last.ts'
+import { chosenBy, requestFor, tell } from './request-parts.ts'
 import { comparedTold, enoughTold, shareTold } from './told-together.ts'
 import { lastCount, lastFigures, sumOf, workedBy } from './last-answer.ts'
 import { empty, type Kind } from './plain-phrases.ts'
@@ -43,16 +44,24 @@ function onTopOfLast(heard: Heard, message: readonly Token[]): Request | undefin
   if (taxed) {
     if (ofBill && amount.word === 'billTotal') return undefined
     const isIn = /\b(already|includ\w*|inclusive|incl?|in (it|that|there)|of (it|that))\b/i.test(heard.said)
-    return asks('tax-on-amounts', 'billTotal', [
-      told('taxedAmounts', amount.tag),
-      told('taxRate', rate.tag),
-      chosenBy('taxIncluded', isIn ? 'included' : 'added', taxed.text),
-    ])
+    return requestFor(
+      'tax-on-amounts',
+      ['billTotal'],
+      [
+        tell('taxedAmounts', amount.tag),
+        tell('taxRate', rate.tag),
+        chosenBy('taxIncluded', isIn ? 'included' : 'added', taxed.text),
+      ],
+    )
   }
   const spare = ofSpare.test(heard.said) ? spareOfCounted(heard, rate) : undefined
   if (spare) return spare
   if (ofSpare.test(heard.said) || ofLess.test(heard.said) || !ofMore.test(heard.said)) return undefined
-  return asks('amount-and-share', 'amountWithShare', [told('amountBefore', amount.tag), told('shareOnTop', rate.tag)])
+  return requestFor(
+    'amount-and-share',
+    ['amountWithShare'],
+    [tell('amountBefore', amount.tag), tell('shareOnTop', rate.tag)],
+  )
 }
 
 const ofSpare =
@@ -62,7 +71,7 @@ function spareOfCounted({ job }: Heard, rate: Tagged): Request | undefined {
   const of = job.decisions.find((it) => it.of && it.at === yard)?.of
   const word = Object.keys(calculationNamed(of ? sumOf(of, job) : '')?.needs ?? {}).find((it) => it.endsWith('Spare'))
   if (!word) return undefined
-  return { ...empty, told: [told(word, rate.tag)], wants: [...job.wanted], calculation: job.named }
+  return { ...empty, told: [tell(word, rate.tag)], wants: [...job.wanted], calculation: job.named }
 }
 
 const asksAgainst =
@@ -78,7 +87,7 @@ function againstLast(heard: Heard): Request | undefined {
   const [here] = lastFigures(heard, kind)
   // Of a number alone it is the money only where that was all that was answered.
   if (!here || (isBare && heard.job.wanted.length > 1)) return undefined
-  return asks('amount-against', 'comparison', [told(`${name}Here`, here.tag), told(`${name}Mark`, mark.tag)])
+  return requestFor('amount-against', ['comparison'], [tell(`${name}Here`, here.tag), tell(`${name}Mark`, mark.tag)])
 }
 
 export const had =
@@ -98,7 +107,11 @@ function enoughOfLast(heard: Heard, message: readonly Token[]): Request | undefi
   )
     return undefined
   const hung = hungOf(needed.tag)
-  return asks('enough-pieces', 'enoughPieces', [told('piecesWanted', hung ?? needed.tag), told('piecesHad', there.tag)])
+  return requestFor(
+    'enough-pieces',
+    ['enoughPieces'],
+    [tell('piecesWanted', hung ?? needed.tag), tell('piecesHad', there.tag)],
+  )
 }
 
 /** What there is against what hangs on the fence: spares are not what somebody lacks. */
@@ -123,11 +136,11 @@ function packsOfLast(heard: Heard, message: readonly Token[]): Request | undefin
   const of = isOf ? lastCount(heard, message, true) : undefined
   // Screws have their own boxes, and bags of concrete are no pieces to a box.
   if (!of || /^(screw|pack|box|bag|trip|post|bay|hole)$/.test(of.value.unit)) return undefined
-  return asks('packs', 'packs', [
-    told('piecesWanted', of.tag),
-    told('piecesAPack', many.tag),
-    ...(price ? [told('packPrice', price.tag)] : []),
-  ])
+  return requestFor(
+    'packs',
+    ['packs'],
+    [tell('piecesWanted', of.tag), tell('piecesAPack', many.tag), ...(price ? [tell('packPrice', price.tag)] : [])],
+  )
 }
 
 const vehicle = /\b(ute|truck|pickup|pick-up|van|trailer|car|payload|bakkie|suv|wagon|trips?|journeys?|runs|loads?)\b/i
@@ -139,11 +152,11 @@ function tripsOfLast(heard: Heard, message: readonly Token[]): Request | undefin
   const isWeighed = heard.job.decisions.some((it) => it.word === 'bagWeight' && it.at === yard)
   const of = isWeighed ? lastCount(heard, message, true) : undefined
   if (of?.value.unit !== 'bag' || !askable.some((it) => it.name === 'haul-trips')) return undefined
-  return asks('haul-trips', 'trips', [
-    told('payload', room.tag),
-    told('piecesToHaul', of.tag),
-    told('pieceWeight', 'told.bagWeight'),
-  ])
+  return requestFor(
+    'haul-trips',
+    ['trips'],
+    [tell('payload', room.tag), tell('piecesToHaul', of.tag), tell('pieceWeight', 'told.bagWeight')],
+  )
 }
 
 /** “What gap would make the 60 work?”: of a length that was counted with another gap. */
@@ -154,7 +167,11 @@ function gapOfLast(heard: Heard): Request | undefined {
   const isOfLength = heard.job.results.some((it) => it.calculation === 'pickets-by-length')
   if (!isOfLength || !heard.job.wanted.some((it) => /^(pickets|piecesShort|enoughPieces)/.test(it.word)))
     return undefined
-  const request = asks('gap-for-pickets', 'tapeGap', [told('opening', 'told.runLength'), told('pickets', many.tag)])
+  const request = requestFor(
+    'gap-for-pickets',
+    ['tapeGap'],
+    [tell('opening', 'told.runLength'), tell('pickets', many.tag)],
+  )
   // No bay is so wide, and it is the whole length that is shared out here.
   return { ...request, confirms: ['opening'] }
 }

@@ -285,17 +285,12 @@ function readAnew(all: Heard): Request {
   const tried = isFence || !isPlain(heard) || wantsNoSum ? undefined : taughtReading(looked, sort)
   const taught = tried && !isOfKinds(tried, heard, places) ? atKind(tried, heard, places) : undefined
   const which = taught ? chosenReading(taught, { meant, bound, loose, context, asks }, heard) : 'own'
-  if (
-    taught &&
-    (which === 'torn' || (which === 'unsure' && taught.doubtful)) &&
-    met.length === 0 &&
-    danger.length === 0
-  )
+  if (taught && which === 'torn' && met.length === 0 && danger.length === 0)
     return taught.doubtful
       ? { ...onlyThese([]), ...tornOf(taught, taught.doubtful) }
       : { ...onlyThese([]), declines: declined('unclear', heard.said.slice(0, 200)) }
-  const either = (which === 'taught' || which === 'unsure') && taught?.either ? [taught.either] : []
   const unsure = which === 'unsure'
+  const either = (which === 'taught' || unsure) && taught?.either ? [taught.either] : []
   if (taught && (which === 'taught' || unsure)) {
     learned = taught.chosen
     ;({ asks, bound, loose } = { asks: [...taught.asks], bound: [...taught.bound], loose: [...taught.loose] })

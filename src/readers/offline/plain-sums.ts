@@ -25,7 +25,6 @@ import { shareOf } from './plain-shares.ts'
 import { totalOf } from './plain-totals.ts'
 import { isTax } from './prices-said.ts'
 import type { Token } from './stems.ts'
-import { wholeSumIn } from './whole-sums.ts'
 
 /** The request of a message that is a plain sum and nothing else; undefined for every other one, and where something of the trade is asked. */
 export function plainSumIn(
@@ -34,8 +33,6 @@ export function plainSumIn(
   hits: readonly Hit[],
   asksOfTrade: boolean,
 ): Request | undefined {
-  const whole = wholeSumIn(heard, message)
-  if (whole) return whole
   const day = dayFrom(heard, message)
   if (day) return day
   const totalled = totalOf(heard, message)

@@ -1,14 +1,13 @@
 // This file is about a price by the foot with what comes on top: “$31.50 a foot installed, plus $240 for each gate”.
 import { yard } from '../../../engine/index.ts'
-import type { Request, Told } from '../../request.ts'
+import type { Request } from '../../request.ts'
+import { tell } from './request-parts.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
 import { lastFigures } from './last-answer.ts'
-import { empty, from } from './plain-phrases.ts'
+import { empty } from './plain-phrases.ts'
 import { soldByIn } from './prices-said.ts'
 import { stem } from './stems.ts'
-
-const told = (word: string, tag: string): Told => ({ word, at: yard, from: from(tag) })
 const ofEach = /^\s*(?:for (?:each|every|a|the)|per|a|an|each|apiece)\s*(?:of (?:the )?)?(\p{L}+)?/u
 const asksOther = /\b(which|cheaper|flat|versus|vs|better)\b/i
 
@@ -41,11 +40,11 @@ export function quoteIn(heard: Heard): Request | undefined {
   return {
     ...empty,
     told: [
-      told('measurePrice', price.tag),
+      tell('measurePrice', price.tag),
       ...soldByIn([{ reading: price, word: 'measurePrice', at: yard, score: 1 }], said),
-      ...(length ? [told('pricedLength', length)] : []),
-      told('extraEach', extra.tag),
-      ...(count ? [told('extraCount', count.tag)] : known ? [told('extraCount', 'told.gates')] : []),
+      ...(length ? [tell('pricedLength', length)] : []),
+      tell('extraEach', extra.tag),
+      ...(count ? [tell('extraCount', count.tag)] : known ? [tell('extraCount', 'told.gates')] : []),
     ],
     wants: [{ word: 'quotedByMeasure', at: yard }],
     calculation: 'quote-by-length',

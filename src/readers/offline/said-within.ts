@@ -1,12 +1,12 @@
 // This file is about a sum with something about its answer in the same message: the price of each, what there is already, an amount it is held against.
 // That is set aside, the rest is read as if it stood alone, and what was set aside is told of its answer.
 import { calculationNamed, vocabulary, type Wanted, yard } from '../../../engine/index.ts'
-import type { Request, Told } from '../../request.ts'
+import type { Request } from '../../request.ts'
+import { tell } from './request-parts.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
 import { workedBy } from './last-answer.ts'
 import { howTaxed } from './bills.ts'
-import { from } from './plain-phrases.ts'
 import type { Token } from './stems.ts'
 import { pricesThings } from './things-priced.ts'
 
@@ -68,16 +68,14 @@ function pricedWithin(heard: Heard, message: readonly Token[], read: Read): Requ
     ...inner,
     told: [
       ...inner.told,
-      { ...told('itemCounts', toBuy(of)), thing: '' },
-      told('unitPrices', price.tag),
-      ...(rate ? [told('taxRate', rate.tag), ...howTaxed(heard, message)] : []),
+      { ...tell('itemCounts', toBuy(of)), thing: '' },
+      tell('unitPrices', price.tag),
+      ...(rate ? [tell('taxRate', rate.tag), ...howTaxed(heard, message)] : []),
     ],
     wants: [...inner.wants, { word: 'billTotal', at: yard }],
     calculation: 'bill',
   }
 }
-
-const told = (word: string, tag: string): Told => ({ word, at: yard, from: from(tag) })
 
 /** The price with what joins it: “at $4.85 each”, “cost £34 each”, “$11.98 per box”. */
 function priceClause({ said }: Heard, { start, end }: Tagged): readonly [number, number] {
@@ -173,7 +171,7 @@ function hadWithin(heard: Heard, read: Read): Request | undefined {
   if (!inner || !of) return undefined
   return {
     ...inner,
-    told: [...inner.told, told('piecesWanted', workedBy(of.calculation, of.want.word)), told('piecesHad', only.tag)],
+    told: [...inner.told, tell('piecesWanted', workedBy(of.calculation, of.want.word)), tell('piecesHad', only.tag)],
     wants: [...inner.wants, { word: 'enoughPieces', at: yard }],
   }
 }
@@ -199,7 +197,7 @@ function againstWithin(heard: Heard, read: Read): Request | undefined {
   if (!inner || !of) return undefined
   return {
     ...inner,
-    told: [...inner.told, told(`${kind}Here`, workedBy(of.calculation, of.want.word)), told(`${kind}Mark`, mark.tag)],
+    told: [...inner.told, tell(`${kind}Here`, workedBy(of.calculation, of.want.word)), tell(`${kind}Mark`, mark.tag)],
     wants: [...inner.wants, { word: 'comparison', at: yard }],
   }
 }

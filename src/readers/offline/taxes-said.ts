@@ -1,9 +1,9 @@
 // This file is about several amounts with one rate of tax: “lumber $900, hardware $120, 7 % tax on both; delivery $60 is not taxed”.
-import { calculationNamed, yard } from '../../../engine/index.ts'
-import type { Request, Told } from '../../request.ts'
+import { calculationNamed } from '../../../engine/index.ts'
+import type { Request } from '../../request.ts'
+import { chosenBy, requestFor, tell } from './request-parts.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
-import { empty, from } from './plain-phrases.ts'
 import { isTax } from './prices-said.ts'
 import { howTaxed } from './bills.ts'
 import { messageOf, type Token } from './stems.ts'
@@ -31,21 +31,19 @@ export function taxesIn(heard: Heard, message: readonly Token[]): Request | unde
     (it) => it.bare?.equals(taxed.length) && /\b(all|these|those|the|both|on)\s*$/.test(wordsBefore(heard, it)),
   )
   if (!counts) return undefined
-  const told = (word: string, it: Tagged): Told => ({ word, at: yard, from: from(it.tag) })
   const tax = (message.find(isTax) as Token).text
   const option = /\b(includ\w*|inclusive|incl)\b/i.test(said) ? 'included' : 'added'
-  return {
-    ...empty,
-    told: [
-      ...taxed.map((it) => told('taxedAmounts', it)),
-      ...untaxed.map((it) => told('untaxedAmounts', it)),
-      ...paid.map((it) => told('settledAmounts', it)),
-      told('taxRate', rate),
-      { word: 'taxIncluded', at: yard, from: { tag: null, quote: tax, option, usual: null } },
+  return requestFor(
+    'tax-on-amounts',
+    ['billTotal'],
+    [
+      ...taxed.map((it) => tell('taxedAmounts', it.tag)),
+      ...untaxed.map((it) => tell('untaxedAmounts', it.tag)),
+      ...paid.map((it) => tell('settledAmounts', it.tag)),
+      tell('taxRate', rate.tag),
+      chosenBy('taxIncluded', option, tax),
     ],
-    wants: [{ word: 'billTotal', at: yard }],
-    calculation: 'tax-on-amounts',
-  }
+  )
 }
 
 /** Its own clause: from the amount before it, or the stop of the sentence, to the next comma or stop behind it. */

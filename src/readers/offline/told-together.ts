@@ -2,7 +2,8 @@
 import type { Request } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
-import { asks, asksEnough, comparedAs, told } from './asked-of-last.ts'
+import { asksEnough, comparedAs } from './asked-of-last.ts'
+import { requestFor, tell } from './request-parts.ts'
 import { isTax } from './prices-said.ts'
 import type { Token } from './stems.ts'
 
@@ -22,7 +23,7 @@ export function enoughTold(heard: Heard): Request | undefined {
     (it) => it !== wanted && (hadBefore.test(wordsBefore(heard, it)) || hadBehind.test(wordsBehind(heard, it))),
   )
   if (!wanted || !there) return undefined
-  return asks('enough-pieces', 'enoughPieces', [told('piecesWanted', wanted.tag), told('piecesHad', there.tag)])
+  return requestFor('enough-pieces', ['enoughPieces'], [tell('piecesWanted', wanted.tag), tell('piecesHad', there.tag)])
 }
 
 const compares = /^\s*(?:so |and |ok )*(?:is|are)\b.*\b(?:more|less|bigger|smaller|over|under)\b/i
@@ -34,7 +35,7 @@ export function comparedTold(heard: Heard): Request | undefined {
   if (!one || !two || more || !name || two.quantity?.kind !== kind || !compares.test(heard.said)) return undefined
   if (kind === 'length' || one.per || two.per || one.change || two.change || heard.said.split(/\s+/).length > 14)
     return undefined
-  return asks('amount-against', 'comparison', [told(`${name}Here`, one.tag), told(`${name}Mark`, two.tag)])
+  return requestFor('amount-against', ['comparison'], [tell(`${name}Here`, one.tag), tell(`${name}Mark`, two.tag)])
 }
 
 const ofSurprises = /\b(contingen\w+|cushion|surprises?|overruns?|unforeseen|just in case)\b/i
@@ -45,5 +46,9 @@ export function shareTold(heard: Heard, message: readonly Token[]): Request | un
   const [amount, more] = rest
   if (!share || !amount || more || amount.quantity?.kind !== 'money' || amount.per) return undefined
   if (!ofSurprises.test(heard.said) || message.some(isTax)) return undefined
-  return asks('amount-and-share', 'amountWithShare', [told('amountBefore', amount.tag), told('shareOnTop', share.tag)])
+  return requestFor(
+    'amount-and-share',
+    ['amountWithShare'],
+    [tell('amountBefore', amount.tag), tell('shareOnTop', share.tag)],
+  )
 }

@@ -20,6 +20,8 @@ const overPickets =
   /(?:stick\w*|stand\w*|poke\w*|go\w*|run\w*|rise\w*|extend\w*|proud|up|post tops?(?: are| is)?) (?:up |out |by |about |proud )*§[LN](\d+)[^.?§]*(?:above|over|past|higher than|beyond|proud of)|§[LN](\d+) (?:above|over|past|higher than|taller than|proud of|beyond) (?:the )?(?:top of (?:the )?)?(?:pickets?|palings?|fence|boards)/
 const asksPost =
   /how long[^?.]* posts?\b|posts?[^?.,]* how long|length of (?:the |my |each )?posts?|post length|what (?:length|size)[^?.]* post|long (?:a|are the|do the|should the|must the) posts?|how long a post/
+const postSold =
+  /§L(\d+) (?:long |footer |4x4 |fence )?posts?\b|posts? (?:of|that (?:is|are)|i have (?:is|are)|are|is) §L(\d+)(?: long)?/
 const suits = /get away|long enough|be enough|enough\b|\bok\b|okay|will|would|do it|work|can i|could i|use|buy/
 
 /** “Fence 4 ft tall, posts 3 in above the pickets and 30 in in the ground: how long a post?”, and whether one that is sold will do. */
@@ -32,17 +34,17 @@ export function postOfParts(it: Marked): Request | undefined {
   const isRuled = isLast(job, 'post-depth') || isLast(job, 'post-as-bought') || isLast(job, 'post-split')
   if (only && !more && isStickLength(only) && isRuled && knows(job, 'postAbove') && (asksDepth || it.has(suits)))
     return asked('post-as-bought', tell('postLength', only), asksDepth ? 'embedment' : 'deepEnoughByRule')
-  if (!it.has(asksPost) || it.has(/frost|rule|third|concrete|gravel|stone|string/)) return undefined
+  const sold = it.has(suits) ? groups(it, postSold) : undefined
+  if (!(it.has(asksPost) || sold) || it.has(/frost|rule|third|concrete|gravel|stone|string/)) return undefined
   const above = groups(it, overPickets)
   const down = groups(it, inGround)
   const tall = groups(it, fenceTall)
   if (!tall || !down || tall === down || tall === above || down === above) return undefined
-  if (readings.some((one) => ![tall, down, above].includes(one) && !one.section)) return undefined
-  return asked('post-in-parts', [
-    ...tell('postAbove', tall),
-    ...tell('postOverFence', above),
-    ...tell('embedment', down),
-  ])
+  if (readings.some((one) => ![tall, down, above, sold].includes(one) && !one.section)) return undefined
+  const parts = [...tell('postAbove', tall), ...tell('postOverFence', above), ...tell('embedment', down)]
+  return sold
+    ? asked('post-in-parts', [...parts, ...tell('postBought', sold)], 'postIsLongEnough')
+    : asked('post-in-parts', parts)
 }
 
 const atFrost = /frost(?: line| depth| level)?[^.?§]{0,30}§[LN](\d+)|§[LN](\d+) (?:is )?(?:the )?frost/

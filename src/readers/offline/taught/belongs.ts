@@ -17,33 +17,55 @@ export const nobodys = (names: readonly string[]): string[] => [
 
 /** The words of a message that are no quantities, each with how it stands to the quantities at these places. */
 export function wordsBeside({ message }: Looked, spots: readonly number[]): Beside[] {
+  const counts = countsAt(message)
   return message.flatMap((token, at) =>
     token.reading || isSign(token)
       ? []
-      : [{ names: namesOf(token), links: spots.map((spot) => linkOf(message, at, spot)) }],
+      : [{ names: namesOf(token), links: spots.map((spot) => linkOf(counts, at, spot)) }],
   )
 }
 
 const isSign = ({ text }: Token): boolean => /^[.,;:?!\n]$/.test(text)
+const joins = /^(and|&|plus|with|on|by|in|then|x)$/
+
+/** What may stand between a word and a quantity, each with whether a token is one. */
+const sorts = {
+  words: (it: Token) => !isSign(it),
+  quantities: ({ reading }: Token) => reading !== undefined,
+  joints: (it: Token) => !isSign(it) && joins.test(it.stem),
+  commas: ({ text }: Token) => text === ',',
+  colons: ({ text }: Token) => text === ':',
+  stops: (it: Token) => isSign(it) && it.text !== ',' && it.text !== ':',
+} as const
+type Counts = Readonly<Record<keyof typeof sorts, Uint32Array>>
+
+/** How many of each sort stand before each place: those between two places are the difference, however long the message is. */
+function countsAt(message: readonly Token[]): Counts {
+  const counts = Object.fromEntries(Object.keys(sorts).map((it) => [it, new Uint32Array(message.length + 1)]))
+  for (const [sort, is] of Object.entries(sorts)) {
+    const own = counts[sort] as Uint32Array
+    for (const [at, token] of message.entries()) own[at + 1] = (own[at] ?? 0) + (is(token) ? 1 : 0)
+  }
+  return counts as Counts
+}
 
 /** How a word stands to a quantity: before or after it, how near, and what stands between them. */
-function linkOf(message: readonly Token[], at: number, spot: number): string[] {
+function linkOf(counts: Counts, at: number, spot: number): string[] {
   const side = at < spot ? 'before' : 'after'
-  const between = message.slice(Math.min(at, spot) + 1, Math.max(at, spot))
-  const words = between.filter((it) => !isSign(it))
-  const others = words.filter((it) => it.reading).length
-  const far = words.length + 1
-  const hasComma = between.some((it) => it.text === ',')
-  const hasStop = between.some((it) => isSign(it) && it.text !== ',' && it.text !== ':')
+  const between = (sort: keyof typeof sorts): number =>
+    (counts[sort][Math.max(at, spot)] ?? 0) - (counts[sort][Math.min(at, spot) + 1] ?? 0)
+  const past = Math.min(3, between('quantities'))
+  const far = between('words') + 1
+  const [hasComma, hasStop] = [between('commas') > 0, between('stops') > 0]
   const near = far <= 3 ? String(far) : far <= 5 ? '5' : far <= 8 ? '8' : 'far'
   return [
     `${side} ${near}`,
-    `${side}, past ${Math.min(3, others)}`,
+    `${side}, past ${past}`,
     ...(hasComma ? [`${side}, comma`] : []),
     ...(hasStop ? [`${side}, stop`] : []),
-    ...(between.some((it) => it.text === ':') ? [`${side}, colon`] : []),
-    ...(words.some((it) => /^(and|&|plus|with|on|by|in|then|x)$/.test(it.stem)) ? [`${side}, joined`] : []),
-    `${side} ${far === 1 ? 'next' : 'off'}, past ${Math.min(3, others)}${hasComma ? ', comma' : ''}${hasStop ? ', stop' : ''}`,
+    ...(between('colons') > 0 ? [`${side}, colon`] : []),
+    ...(between('joints') > 0 ? [`${side}, joined`] : []),
+    `${side} ${far === 1 ? 'next' : 'off'}, past ${past}${hasComma ? ', comma' : ''}${hasStop ? ', stop' : ''}`,
   ]
 }
 

@@ -86,14 +86,12 @@ interface Own {
 
 // As likely as that a taught reading must be right in all its parts. In a talk more: what is read wrong there is built on.
 const likely = { first: -1.2, later: -0.8, named: -0.3 } as const
-// Where one quantity is the doubt, and it is as great as that, it is asked which of two things that is.
-const oneDoubt = -1.6
 // Less likely than that it is not worth reading back: nothing of it may be what was meant.
 const hopeless = -4
 
 /**
  * Which reading is taken. It is the taught one, which learned from many sentences, but where ours has a place for more of what was said.
- * `unsure` where the taught one has all that it needs, and is not likely enough to be right: it is read back before any figure. `torn` where it is hardly likely at all.
+ * `unsure` where the taught one has all that it needs, and is not likely enough to be right: it is read back before any figure. `torn` where it is hardly likely at all, or one quantity is the doubt and is asked about alone.
  */
 export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' | 'own' | 'torn' | 'unsure' {
   const gives = (it: Wanted): boolean => taught.calculation.gives[it.word] !== undefined
@@ -109,9 +107,8 @@ export function chosenReading(taught: Taught, own: Own, heard: Heard): 'taught' 
   const isWhole = isIdle
     ? own.asks.length > 0
     : isSame && own.loose.length === 0 && own.bound.length >= taught.bound.length
-  if (isWhole) return isIdle || (!goesOn && agrees(own, taught)) ? 'own' : 'unsure'
-  const asksWhich = taught.doubtful !== undefined && taught.sure < (goesOn ? likely.later : oneDoubt)
-  return isIdle || asksWhich || taught.sure < hopeless ? 'torn' : 'unsure'
+  if (isWhole && (isIdle || (!goesOn && agrees(own, taught)))) return 'own'
+  return isIdle || taught.doubtful || taught.sure < hopeless ? 'torn' : 'unsure'
 }
 
 /** Whether it is another sum than the talk was about, or tells anew what was told of it: nothing is read into it then that was said for something else. */

@@ -1,7 +1,8 @@
 // This file is about a mowing edge of bricks: “13.4 m, side by side across, 215 by 103, 10 mm joints”, “they sit on 30 mm of mortar, 215 wide”.
 import type { Request, Told } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
-import { boundBy, choose, isAbout, knows, requestFor, type Role, type Spot, spotsOf, tell } from './spots.ts'
+import { chosenBy, requestFor, tell } from '../request-parts.ts'
+import { boundBy, isAbout, knows, type Role, type Spot, spotsOf } from './spots.ts'
 
 const ofBricks = /\b(?:bricks?|pavers?|mowing (?:edge|strip))\b/i
 
@@ -82,8 +83,8 @@ function edgeIn(heard: Heard): Request | undefined {
   if (!rest || !(rest.some((it) => it.word === 'edgeRun') || knows(heard, 'edgeRun'))) return undefined
   const told: Told[] = [
     ...rest,
-    ...order.map((it, i) => tell(words[i] as string, it.reading)),
-    choose('brickLies', lie[0], (lie[1].exec(said) as RegExpExecArray)[0]),
+    ...order.map((it, i) => tell(words[i] as string, it.reading.tag)),
+    chosenBy('brickLies', lie[0], (lie[1].exec(said) as RegExpExecArray)[0]),
   ]
   return requestFor('brick-edge', ['bricks'], told)
 }

@@ -2,7 +2,8 @@
 import { isList, toNumber, type Quantity, unitNamed } from '../../../../engine/index.ts'
 import type { Request } from '../../../request.ts'
 import type { Heard, Tagged } from '../../reader.ts'
-import { again, isAbout, isIdle, isLength, requestFor, spotsOf, tell } from './spots.ts'
+import { requestFor, tell } from '../request-parts.ts'
+import { again, isAbout, isIdle, isLength, spotsOf } from './spots.ts'
 
 const measured =
   /(?:tape|diag(?:onal)?s?|hypotenuse|across|reads?|reading|measur\w+|gett?ing|got|get|comes?(?: out)?(?: to| at)?|came(?: out)?(?: to| at)?|it's|its|is)(?: says?| reads?| is| at| to| about| out|:|=|,)*\s*$/
@@ -23,7 +24,7 @@ export function cornerIn(heard: Heard): Request | undefined {
     const named = legNamed(heard, one.reading, one.after)
     if (named && asksMove) return requestFor('square-corner', ['moveStake'], named)
     return measured.test(one.before) && !/\b(?:should|needs? to) be\b/i.test(one.before)
-      ? requestFor('square-corner', wants ?? ['cornerAngle'], [tell('measuredDiagonal', one.reading)])
+      ? requestFor('square-corner', wants ?? ['cornerAngle'], [tell('measuredDiagonal', one.reading.tag)])
       : undefined
   }
   if (!one || !two || more || !/\bsquar\w+|\bcorner\b|\blegs?\b|\b3[- ]?4[- ]?5\b/i.test(said)) return undefined
@@ -36,7 +37,7 @@ export function cornerIn(heard: Heard): Request | undefined {
     )
   )
     return undefined
-  return requestFor('square-corner', ['squareAcross'], [tell('legs', one.reading), tell('legs', two.reading)])
+  return requestFor('square-corner', ['squareAcross'], [tell('legs', one.reading.tag), tell('legs', two.reading.tag)])
 }
 
 /** “The 4 m string”: one of the two sides, and no new size. What was told stands; the side that is named is the one that swings. */

@@ -2,7 +2,8 @@
 import { yard } from '../../../../engine/index.ts'
 import type { Request, Told } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
-import { isLength, requestFor, type Spot, spotsOf, tell } from './spots.ts'
+import { requestFor, tell } from '../request-parts.ts'
+import { isLength, type Spot, spotsOf } from './spots.ts'
 
 const part =
   '(?:pickets?|palings?|pales?|slats?|boards?|rails?|stiles?|braces?|uprights?|crosspieces?|ledges?|members?|sides?|struts?|battens?)'
@@ -33,7 +34,7 @@ export function gatePartsIn(heard: Heard): Request | undefined {
   return requestFor(
     'gate-weight',
     ['leafWeight'],
-    [...told, ...(density ? [tell('woodDensity', density.reading)] : [])],
+    [...told, ...(density ? [tell('woodDensity', density.reading.tag)] : [])],
   )
 }
 
@@ -42,7 +43,7 @@ function countAt(spots: readonly Spot[], i: number): { told: Told; next: number 
   const spot = spots[i] as Spot
   const { bare } = spot.reading
   if (bare && bare.d === 1n && new RegExp(`^\\s+(?:\\w+\\s+)?${part}\\b`).test(spot.after))
-    return { told: tell('gatePartCounts', spot.reading), next: i + 1 }
+    return { told: tell('gatePartCounts', spot.reading.tag), next: i + 1 }
   const one = new RegExp(`\\b(an?|one|single) ((?:\\w+ )?${part})\\b[^,;]*$`).exec(spot.before)
   if (!one || !isLength(spot.reading)) return undefined
   const quote = `${one[1]} ${one[2]}`
@@ -53,7 +54,7 @@ function countAt(spots: readonly Spot[], i: number): { told: Told; next: number 
 function sizesFrom(spots: readonly Spot[], from: number): Told[] | undefined {
   const [first, second] = [spots[from], spots[from + 1]]
   if (first && second?.reading.section && isLength(first.reading))
-    return [tell(sides[0], first.reading), tell(sides[1], second.reading), tell(sides[2], second.reading)]
+    return [tell(sides[0], first.reading.tag), tell(sides[1], second.reading.tag), tell(sides[2], second.reading.tag)]
   const three = spots.slice(from, from + 3)
   if (
     three.length < 3 ||
@@ -65,5 +66,5 @@ function sizesFrom(spots: readonly Spot[], from: number): Told[] | undefined {
   )
   const order = named.map((at, i) => (at >= 0 ? at : named.includes(i) ? -1 : i))
   if (new Set(order).size < 3 || order.includes(-1)) return undefined
-  return sides.map((word, i) => tell(word, (three[order.indexOf(i)] as Spot).reading))
+  return sides.map((word, i) => tell(word, (three[order.indexOf(i)] as Spot).reading.tag))
 }

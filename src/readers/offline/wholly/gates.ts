@@ -1,7 +1,8 @@
 // This file is about gates told so plainly that every size has its place: the leaf for its opening, its diagonal, its sag, its swing, its pickets.
 import type { Request, Told } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
-import { boundBy, choose, isAbout, isLength, knows, requestFor, type Role, type Spot, spotsOf, tell } from './spots.ts'
+import { chosenBy, requestFor, tell } from '../request-parts.ts'
+import { boundBy, isAbout, isLength, knows, type Role, type Spot, spotsOf } from './spots.ts'
 
 const ofGates = /\b(?:gates?|leaf|leaves|leafs)\b/i
 const gateSums = [
@@ -119,7 +120,7 @@ const both = (it: Told, isPair: boolean): Told[] => [
   { ...it, word: 'hingeGap' },
   ...(isPair ? [] : [{ ...it, word: 'latchGap' }]),
 ]
-const doubleOf = (said: string): Told => choose('gateLeaves', 'double', (isDouble.exec(said) as RegExpExecArray)[0])
+const doubleOf = (said: string): Told => chosenBy('gateLeaves', 'double', (isDouble.exec(said) as RegExpExecArray)[0])
 
 const tallRoles: readonly Role[] = [
   { word: 'leafHeight', after: /^\s*(?:mm |in )?(?:high|tall|in height|height|down|top to bottom)\b/ },
@@ -156,7 +157,7 @@ function insideIn(heard: Heard, spots: readonly Spot[]): Request | undefined {
     [...tallRoles, ...wideRoles],
   )
   return told?.length === 2
-    ? requestFor('gate-brace', ['pointedLength'], [...told, ...frame.map((it) => tell('memberWidth', it.reading))])
+    ? requestFor('gate-brace', ['pointedLength'], [...told, ...frame.map((it) => tell('memberWidth', it.reading.tag))])
     : undefined
 }
 

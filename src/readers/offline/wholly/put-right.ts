@@ -2,7 +2,8 @@
 import { isQuantity, type Quantity, toNumber, unitNamed, yard } from '../../../../engine/index.ts'
 import type { Request } from '../../../request.ts'
 import type { Heard, Tagged } from '../../reader.ts'
-import { isLength, tell } from './spots.ts'
+import { tell } from '../request-parts.ts'
+import { isLength } from './spots.ts'
 
 const wrong =
   /\b(?:sorry|i said|i told you|said|wrong|meant|mistake|misread|mismeasured|oops|whoops|actually|scratch that|correction|should(?:'ve| have)? (?:be|been|said)|not)\b/i
@@ -26,7 +27,7 @@ export function putRightIn({ said, readings, job }: Heard): Request | undefined 
   )
     return undefined
   return {
-    told: [tell(word.word, fresh)],
+    told: [tell(word.word, fresh.tag)],
     wants: [],
     calculation: null,
     confirms: [],

@@ -1,7 +1,8 @@
 // This file is about fences on a slope told so plainly that every size has its place: steps, what is under their low ends, the posts between them, the fall of so many bays.
 import type { Request } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
-import { boundBy, isAbout, isLength, isMeasured, knows, requestFor, type Role, spotsOf, tell } from './spots.ts'
+import { requestFor, tell } from '../request-parts.ts'
+import { boundBy, isAbout, isLength, isMeasured, knows, type Role, spotsOf } from './spots.ts'
 
 export const slopeIn = (heard: Heard): Request | undefined => postIn(heard) ?? fallOfBaysIn(heard) ?? stepIn(heard)
 
@@ -58,7 +59,7 @@ function stepIn(heard: Heard): Request | undefined {
     stepRoles,
   )
   if (!told || counts.length > 1 || (told.length === 0 && counts.length === 0)) return undefined
-  const all = [...told, ...counts.map((it) => tell('slopeBays', it.reading))]
+  const all = [...told, ...counts.map((it) => tell('slopeBays', it.reading.tag))]
   const has = (word: string): boolean => all.some((it) => it.word === word) || knows(heard, word)
   // Only one of the two says how many bays there are.
   if (all.some((it) => it.word === 'widestBay') && (counts.length > 0 || knows(heard, 'slopeBays'))) return undefined
@@ -121,5 +122,5 @@ function fallOfBaysIn(heard: Heard): Request | undefined {
     !new RegExp(`^\\s*(?:\\w+ )?${bays}\\b`).test(only.after)
   )
     return undefined
-  return requestFor('raked-run', ['totalFall'], [tell('slopeBays', only.reading)])
+  return requestFor('raked-run', ['totalFall'], [tell('slopeBays', only.reading.tag)])
 }

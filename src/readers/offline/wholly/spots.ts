@@ -1,7 +1,7 @@
 // This file is about where the sizes of a message stand: what is written before each and behind it, and which word that makes of it.
-import { yard } from '../../../../engine/index.ts'
-import type { Request, Told } from '../../../request.ts'
+import type { Told } from '../../../request.ts'
 import type { Heard, Tagged } from '../../reader.ts'
+import { tell } from '../request-parts.ts'
 
 /** A quantity with the text around it, in small letters, as far as the next quantity or the end of the sentence. */
 export interface Spot {
@@ -48,42 +48,19 @@ export const isIdle = ({ reading, after }: Spot): boolean =>
 
 /** What each size is by its place, the first role that meets it; nothing where one has none, or two have the same. */
 export function boundBy(spots: readonly Spot[], roles: readonly Role[]): Told[] | undefined {
-  const told: Told[] = []
+  const bound: Told[] = []
   for (const spot of spots) {
     if (isIdle(spot)) continue
     const role = roles.find((it) => (it.before?.test(spot.before) ?? true) && (it.after?.test(spot.after) ?? true))
     if (!role || !isLength(spot.reading) || spot.reading.change?.way === 'times') return undefined
-    if (told.some((it) => it.word === role.word)) return undefined
-    told.push(tell(role.word, spot.reading))
+    if (bound.some((it) => it.word === role.word)) return undefined
+    bound.push(tell(role.word, spot.reading.tag))
   }
-  return told
+  return bound
 }
 
-export const tell = (word: string, reading: Pick<Tagged, 'tag'>): Told => ({
-  word,
-  at: yard,
-  from: { tag: reading.tag, quote: null, option: null, usual: null },
-})
-export const choose = (word: string, option: string, quote: string): Told => ({
-  word,
-  at: yard,
-  from: { tag: null, quote, option, usual: null },
-})
 /** What was told before, told again. */
-export const again = (word: string, of = `job.${word}`): Told => ({
-  word,
-  at: yard,
-  from: { tag: of, quote: null, option: null, usual: null },
-})
-
-export const requestFor = (calculation: string, wants: readonly string[], told: readonly Told[]): Request => ({
-  told: [...told],
-  wants: wants.map((word) => ({ word, at: yard })),
-  calculation,
-  confirms: [],
-  notes: [],
-  declines: [],
-})
+export const again = (word: string, of = `job.${word}`): Told => tell(word, of)
 
 /** Whether the talk knows a word: it was told, or worked. */
 export const knows = ({ job }: Heard, word: string): boolean =>

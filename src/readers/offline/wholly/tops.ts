@@ -1,7 +1,8 @@
 // This file is about arched and dipped tops told by their heights: “1,200 at the posts, dips 200 in the middle, a paling 600 off the post”, “flip it”.
 import type { Request, Told } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
-import { boundBy, choose, isAbout, knows, requestFor, type Role, spotsOf, tell } from './spots.ts'
+import { chosenBy, requestFor, tell } from '../request-parts.ts'
+import { boundBy, isAbout, knows, type Role, spotsOf } from './spots.ts'
 
 const ofCurve =
   /\b(?:arch(?:es|ed|ing)?|scallop\w*|swoops?|swooping|curv(?:es?|ed|ing)|humps?|humped|dips?|dipp(?:ed|ing)|crown(?:ed)?|convex|concave|bow(?:s|ed)?)\b/i
@@ -107,8 +108,8 @@ export function topIn(heard: Heard): Request | undefined {
 function shapeOf(said: string): Told[] {
   const kept = said.replace(takenBack, (it) => ' '.repeat(it.length))
   const [down, up] = [dips.exec(kept), rises.exec(kept)]
-  if (down && !up) return [choose('archShape', 'concave', down[0])]
-  return up && !down ? [choose('archShape', 'convex', up[0])] : []
+  if (down && !up) return [chosenBy('archShape', 'concave', down[0])]
+  return up && !down ? [chosenBy('archShape', 'convex', up[0])] : []
 }
 
 /** “Flip it, hump not dip”: the same rise, the other way. */
@@ -118,17 +119,17 @@ function turned(heard: Heard): Request | undefined {
   const flip = flips.exec(said)
   if (shape.length === 0 && !flip) return undefined
   const of = (word: string) => job.results.findLast((it) => it.word === word)
-  const told = (word: string) => job.decisions.find((it) => it.word === word)
-  const [middle, ends] = [told('heightInMiddle'), told('heightAtPosts')]
+  const toldOf = (word: string) => job.decisions.find((it) => it.word === word)
+  const [middle, ends] = [toldOf('heightInMiddle'), toldOf('heightAtPosts')]
   const rise = of('archRise')
   const before =
-    told('archShape')?.value === 'concave' ||
+    toldOf('archShape')?.value === 'concave' ||
     (middle !== undefined && ends !== undefined && isLess(middle.value, ends.value))
   const option = shape[0]?.from.option ?? (before ? 'convex' : 'concave')
-  const chosen = choose('archShape', option, shape[0]?.from.quote ?? (flip as RegExpExecArray)[0])
+  const chosen = chosenBy('archShape', option, shape[0]?.from.quote ?? (flip as RegExpExecArray)[0])
   // The height in the middle was that of the other way; the rise stays.
   if (middle && !rise) return undefined
-  return requestFor('arch-at-place', [], [...(middle && rise ? [tell('archRise', { tag: rise.ref })] : []), chosen])
+  return requestFor('arch-at-place', [], [...(middle && rise ? [tell('archRise', rise.ref)] : []), chosen])
 }
 const isLess = (a: unknown, b: unknown): boolean => {
   const [one, other] = [a, b].map((it) => (it as { amount?: { valueOf(): number } }).amount?.valueOf() ?? 0) as [

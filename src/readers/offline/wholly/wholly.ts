@@ -7,6 +7,7 @@ import { layoutIn } from '../layout/read.ts'
 import { moneyAsked } from '../money-asked.ts'
 import { plainSumIn } from '../plain-sums.ts'
 import type { Token } from '../stems.ts'
+import { wholeSumIn } from '../whole-sums.ts'
 import { brickIn } from './bricks.ts'
 import { cornerIn } from './corners.ts'
 import { gatePartsIn } from './gate-parts.ts'
@@ -31,6 +32,7 @@ export const whollyIn = (
   subjectIn(heard) ??
   moneyAsked(heard, message, read) ??
   layoutIn(heard) ??
+  wholeSumIn(heard, message) ??
   plainSumIn(heard, message, hits, asksOfTrade)
 
 /** Nothing where one size is left over, or a whole fence is spoken of. */

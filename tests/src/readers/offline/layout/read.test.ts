@@ -31,6 +31,15 @@ const cases: readonly (readonly [said: readonly string[], expected: Readonly<Rec
     ],
     { postIsLongEnough: 'too short' },
   ],
+  // 42 + 4 + 28 = 74 in, over 6 ft; 1100 + 600 = 1700 mm, under 1.8 m
+  [
+    ['Fence 42 in tall, posts 4 in above the pickets and 28 in in the ground. Is a 6 ft post long enough?'],
+    { postIsLongEnough: 'too short', postLength: '6 ft 2 in' },
+  ],
+  [
+    ['fence is 1100 mm high and 600 mm in the ground, will 1.8 m posts do it?'],
+    { postIsLongEnough: 'long enough', postLength: '1,700 mm' },
+  ],
   [['fence 48 in overall, 3 in off the ground, what length are the pickets'], { picketLength: '45 in' }],
   [
     [
