@@ -116,7 +116,12 @@ export const answerSchema = z
     front: z.enum(['offline', 'model']),
     readAs: z.array(z.object({ said: z.string(), figure: figureSchema })),
     /** The typed request that was worked, so that an audit can work it again, and what the reader had to say about it. */
-    heard: z.object({ request: requestSchema, notice: z.string().optional() }),
+    heard: z.object({
+      request: requestSchema,
+      notice: z.string().optional(),
+      /** The turn from which on the messages were read as one. */
+      since: z.number().int().optional(),
+    }),
     /** The program's own sentences, each with what it belongs to, for a front that lays an answer out. The reply holds the same. Markdown. */
     words: z
       .object({

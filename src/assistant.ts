@@ -1,16 +1,11 @@
 // This file is about one turn, top to bottom. Read it first.
 import {
   countryOf,
-  isQuantity,
   type Job,
-  newJob,
   newMemo,
   noteNamed,
   readJob,
-  type Reading,
-  readQuantities,
   systemOf,
-  unitNamed,
   wantsSolver,
   work,
   type WrittenJob,
@@ -25,7 +20,6 @@ import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { inUnitsAsked } from './units-asked.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
-import { pickedBetween, wordPicked } from './between.ts'
 import { takenFor } from './said-of.ts'
 import { readBack } from './read-back.ts'
 import { sumReadBack } from './sum-read-back.ts'
@@ -35,6 +29,7 @@ import { checkBindings } from './guard/bindings.ts'
 import { cautionsNamed } from './guard/cautions-named.ts'
 import { cautionsFor } from './guard/cautions.ts'
 import { grounded } from './guard/grounded.ts'
+import { hear, hearSince, jobAfter, unansweredBefore } from './hearing.ts'
 import { haltedTurn } from './halted.ts'
 import { isUrgent } from './readers/offline/emergencies.ts'
 import { settles } from './readers/offline/notes.ts'
@@ -88,55 +83,45 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
       if (heed === 'halted') return { ...haltedTurn(job, before.length, reader.front), ...spent() }
       const write: Write | undefined =
         writer && heed.by === 'model' ? (card, show) => writer(said, card, show, allowance, signal) : undefined
-      return { ...(await answerTo(heed, heard, before.length, write, watch, signal)), ...spent() }
+      const [read, whole] = await withEarlier(heed, heard, before)
+      return { ...(await answerTo(read, whole, before.length, write, watch, signal)), ...spent() }
     },
   }
 }
 
-/** The units that a quantity was said in; none where it may be of either: “30 degrees” is an angle too, or °C. */
-function systemIn({ quantity, rivals, section }: Reading): Job['system'] | undefined {
-  // “90x45” is called by its millimetres.
-  if (section && !section.nominal) return unitNamed(section.width.unit).system === 'metric' ? 'metric' : undefined
-  const [of, ...others] = [...(quantity ? [quantity] : []), ...rivals].map((it) => unitNamed(it.unit).system)
-  return others.some((it) => it && it !== of) ? undefined : of
-}
-
-/** “Litres of concrete”, “how many m3”: what is asked for in metric units is told in them. */
-const asksInMetric =
-  /\b(?:lit(?:re|er)s|m[23]|m[²³]|cubic met(?:re|er)s|square met(?:re|er)s|kilos?|millimet(?:re|er)s|centimet(?:re|er)s)(?![\w²³])/i
-
-/** The message with its quantities read and tagged, beside the job it is said into. */
-export function hear(said: string, job: Job): Heard {
-  const near = job.decisions.map((it) => it.value).findLast((it) => isQuantity(it) && it.kind === 'date')
-  const ofWords = wordPicked(said, job)
-  const picked = ofWords?.reading ?? pickedBetween(said, job)
-  const readings = picked
-    ? [picked]
-    : readQuantities(said, { ...(job.system ? { system: job.system } : {}), ...(isQuantity(near) ? { near } : {}) })
-  // Bare numbers beside metric ones are metric: "300 mm holes 600 deep".
-  // “All in metres”: said once for every number.
-  const saidOfAll =
-    /\b(?:all|everything|measures?|figures?|points?)\b[^.;]{0,16}\bin (?:metres|meters|millimet(?:re|er)s|mm)\b/i.test(
-      said,
-    )
-  // “Timber comes in 4.8s”: lengths by the foot are whole ones.
-  const isByMetre = /\b[1-6]\.\d['’]?s\b/.test(said)
-  const system =
-    (saidOfAll || isByMetre ? 'metric' : undefined) ??
-    readings.map(systemIn).findLast((it) => it) ??
-    job.system ??
-    (asksInMetric.test(said) ? 'metric' : null)
-  return {
-    said,
-    job: { ...job, system },
-    readings: readings.map((it, i) => ({ ...it, tag: `u${i + 1}` })),
-    ...(ofWords ? { picked: ofWords.word } : {}),
+/**
+ * The message as it was read; or, where that gives no figure and the messages before it gave none either, all of them read as one,
+ * if that leaves nothing to ask: a question said in pieces.
+ */
+async function withEarlier(heed: Heed, heard: Heard, before: readonly Turn[]): Promise<[Heed, Heard]> {
+  const alone: [Heed, Heard] = [heed, heard]
+  const starts = heed.by === 'offline' ? unansweredBefore(before, heard) : []
+  if (starts.length === 0 || isAnswered((await answerTo(heed, heard, before.length)).answer)) return alone
+  for (const since of starts) {
+    const together = hearSince(since, before, heard.said)
+    const request = readOffline(together)
+    const { answer, job } = await answerTo({ request, by: 'offline' }, together, before.length)
+    if (isAnswered(answer) && answer.asks.length === 0 && goesOnWith(heard.job, job))
+      return [{ request, by: 'offline', since, notice: readAsOne }, together]
   }
+  return alone
 }
+/** Nothing was wanted before, or the same is wanted still. */
+const goesOnWith = ({ wanted }: Job, after: unknown): boolean => {
+  const now = readJob(after as WrittenJob).wanted
+  return (
+    wanted.length === 0 ||
+    (now.length === wanted.length && now.every(({ word }) => wanted.some((it) => it.word === word)))
+  )
+}
+const readAsOne = 'I took this together with what you said just before.'
+
+const isAnswered = ({ figures, advice, declined }: Answer): boolean =>
+  declined === null && (advice.length > 0 || figures.some((it) => it.role === 'result' && it.headline))
 
 /** From the typed request to the answer: bindings checked, the job changed, the engine's working, the program's words. */
 export async function answerTo(
-  { request: read, by, notice }: Heed,
+  { request: read, by, notice, since }: Heed,
   heard: Heard,
   turn: number,
   write?: Write,
@@ -204,7 +189,7 @@ export async function answerTo(
     front: by,
     readAs,
     declined: refusals.length > 0 ? { why: refusals.map(whyDeclined).join(' ') } : null,
-    heard: { request, ...(notice ? { notice } : {}) },
+    heard: { request, ...(notice ? { notice } : {}), ...(since === undefined ? {} : { since }) },
   }
   const notices = urgent ? [] : [...(notice ? [notice] : []), ...acted.notices, ...ofAll.notices, ...declines]
   const said = [...takenFor(bindings.held, worked), ...leftOver, ...remarksOn(heard.job, job, turn, memo)]
@@ -227,9 +212,3 @@ export async function answerTo(
 const isWorthSentences = ({ calls, changed, advice, figures }: Answer): boolean =>
   figures.some((it) => it.headline) &&
   calls.filter((it) => it.results.length > 0).length + changed.length + advice.length > 1
-
-/** The job as the last turn left it. */
-export const jobAfter = (turns: readonly Turn[]): Job => {
-  const last = turns.at(-1)
-  return last ? readJob(last.job as WrittenJob) : newJob
-}

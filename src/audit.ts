@@ -1,6 +1,7 @@
 // This file is about the audit: an exported conversation is read and worked again from its words, and every difference is named.
 import type { Answer, Call, Figure, Turn } from './answer.ts'
-import { answerTo, hear, jobAfter } from './assistant.ts'
+import { answerTo } from './assistant.ts'
+import { hear, hearSince, jobAfter } from './hearing.ts'
 import type { Exported } from './export/export.ts'
 import { wouldNotPass } from './guard/slots-of.ts'
 import { haltedTurn } from './halted.ts'
@@ -23,8 +24,13 @@ export async function audit({ turns }: Exported): Promise<Difference[]> {
       halted === 'reading'
         ? haltedTurn(jobAfter(again), again.length, front)
         : await answerTo(
-            { request: heard.request, by: front, ...(heard.notice ? { notice: heard.notice } : {}) },
-            hear(turn.said, jobAfter(again)),
+            {
+              request: heard.request,
+              by: front,
+              ...(heard.notice ? { notice: heard.notice } : {}),
+              ...(heard.since === undefined ? {} : { since: heard.since }),
+            },
+            heard.since === undefined ? hear(turn.said, jobAfter(again)) : hearSince(heard.since, again, turn.said),
             again.length,
             prose ? async () => prose : unwritten ? async () => ({ unwritten }) : undefined,
           )

@@ -10,7 +10,8 @@ import {
   yard,
 } from '../engine/index.ts'
 import type { Turn } from './answer.ts'
-import { type Answered, answerTo, hear, jobAfter } from './assistant.ts'
+import { type Answered, answerTo } from './assistant.ts'
+import { hear, jobAfter } from './hearing.ts'
 import type { Told } from './request.ts'
 
 export type Changed =

@@ -17,7 +17,7 @@ import {
   type Word,
   yard,
 } from '../engine/index.ts'
-import { hear } from './assistant.ts'
+import { hear } from './hearing.ts'
 import { decideTurn } from './deciding.ts'
 import { checkBindings } from './guard/bindings.ts'
 import type { Tagged } from './readers/reader.ts'

@@ -1,7 +1,7 @@
 // This file is about what the job still waits for, as the job sheet lists it.
 import { newMemo, openQuestions, systemOf } from '../engine/index.ts'
 import type { Turn } from './answer.ts'
-import { jobAfter } from './assistant.ts'
+import { jobAfter } from './hearing.ts'
 
 export type Open = ReturnType<typeof openIn>['open'][number]
 

@@ -1,7 +1,7 @@
 // This file is about the job sheet: every word that is known, with its value and who said it.
 import { yard } from '../engine/index.ts'
 import type { Figure, Turn } from './answer.ts'
-import { jobAfter } from './assistant.ts'
+import { jobAfter } from './hearing.ts'
 import { wordNamed } from './calls.ts'
 import { figureOf } from './figures.ts'
 

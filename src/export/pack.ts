@@ -22,7 +22,7 @@ import {
   wantsSolver,
 } from '../../engine/index.ts'
 import type { Call, Figure, Turn } from '../answer.ts'
-import { jobAfter } from '../assistant.ts'
+import { jobAfter } from '../hearing.ts'
 import { cutSolver } from '../solver/highs.ts'
 import { jobSheet } from '../sheet.ts'
 import { standingCalls } from './standing.ts'

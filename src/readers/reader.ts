@@ -22,6 +22,8 @@ export interface Heed {
   readonly request: Request
   readonly by: 'offline' | 'model'
   readonly notice?: string
+  /** The turn from which on the messages were read as one; not set where one was read alone. */
+  readonly since?: number
 }
 
 export interface Reader {

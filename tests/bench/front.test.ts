@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Endpoint, Spoken } from '../../src/readers/model/speech.ts'
 import { readOffline } from '../../src/readers/offline/offline.ts'
-import { hear } from '../../src/assistant.ts'
+import { hear } from '../../src/hearing.ts'
 import { newJob } from '../../engine/index.ts'
 import { nothingYet, withCall } from '../../src/readers/model/merging.ts'
 import { calledAs } from '../../src/readers/model/tools.ts'

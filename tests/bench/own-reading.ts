@@ -1,5 +1,6 @@
 // This file is about a model that reads as the offline reader does and takes no time: what the program itself adds to a turn is measured with it.
-import { type Assistant, createAssistant, hear, jobAfter } from '../../src/assistant.ts'
+import { type Assistant, createAssistant } from '../../src/assistant.ts'
+import { hear, jobAfter } from '../../src/hearing.ts'
 import { createModelReader } from '../../src/readers/model/reading.ts'
 import type { Endpoint, Spoken } from '../../src/readers/model/speech.ts'
 import { readOffline } from '../../src/readers/offline/offline.ts'

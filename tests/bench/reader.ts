@@ -1,6 +1,6 @@
 // This file is about how long the offline reader takes: by the length of a message, and on what nobody types by mistake.
 import { newJob } from '../../engine/index.ts'
-import { hear } from '../../src/assistant.ts'
+import { hear } from '../../src/hearing.ts'
 import { readOffline } from '../../src/readers/offline/offline.ts'
 import type { Heard } from '../../src/readers/reader.ts'
 import { type Hostile, hostileMessages } from '../engine/quantities/hostile-messages.ts'

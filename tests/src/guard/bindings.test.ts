@@ -1,7 +1,7 @@
 import { talk } from '../talk.ts'
 import { describe, expect, it } from 'vitest'
 import { isQuantity, newJob, show } from '../../../engine/index.ts'
-import { hear } from '../../../src/assistant.ts'
+import { hear } from '../../../src/hearing.ts'
 import { checkBindings } from '../../../src/guard/bindings.ts'
 import { readOffline } from '../../../src/readers/offline/offline.ts'
 import type { Request, Told } from '../../../src/request.ts'

@@ -2,7 +2,8 @@
 // GUARD_FUZZ is how many, GUARD_SEED where to begin.
 import { describe, expect, it } from 'vitest'
 import { cautionFor, countryOf, inFull, newJob } from '../../../engine/index.ts'
-import { answerTo, hear } from '../../../src/assistant.ts'
+import { answerTo } from '../../../src/assistant.ts'
+import { hear } from '../../../src/hearing.ts'
 import { normalForm } from '../../../src/guard/form.ts'
 import { passProse } from '../../../src/guard/prose.ts'
 import type { Act, Request } from '../../../src/request.ts'

@@ -3,7 +3,7 @@ import { encode } from 'gpt-tokenizer'
 import { describe, expect, it } from 'vitest'
 import { askable, newJob, notes } from '../../../../engine/index.ts'
 import { readingPrompt } from '../../../../src/prompts.ts'
-import { hear } from '../../../../src/assistant.ts'
+import { hear } from '../../../../src/hearing.ts'
 import { toolsOffered } from '../../../../src/readers/model/tools.ts'
 import { catalogueText, wordsFor } from '../../../../src/readers/model/vocabulary.ts'
 

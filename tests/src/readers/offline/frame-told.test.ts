@@ -1,7 +1,7 @@
 // A gate's frame: measured inside, or outside with the stock that it is made of.
 import { describe, expect, it } from 'vitest'
 import { newJob } from '../../../../engine/index.ts'
-import { hear } from '../../../../src/assistant.ts'
+import { hear } from '../../../../src/hearing.ts'
 import { ofInsides, tellsOutside } from '../../../../src/readers/offline/frame-told.ts'
 import { messageOf } from '../../../../src/readers/offline/stems.ts'
 

@@ -1,7 +1,7 @@
 // What nobody would type by mistake: words that every object of the language has, and thousands of figures. None may break the reader.
 import { describe, expect, it } from 'vitest'
 import { newJob } from '../../../../engine/index.ts'
-import { hear } from '../../../../src/assistant.ts'
+import { hear } from '../../../../src/hearing.ts'
 import { readOffline } from '../../../../src/readers/offline/offline.ts'
 
 const inherited = Object.getOwnPropertyNames(Object.prototype)

@@ -1,7 +1,7 @@
 // A forecast pasted as people copy it: which column is which, and what is left alone where that is open.
 import { describe, expect, it } from 'vitest'
 import { talk } from '../../talk.ts'
-import { hear } from '../../../../src/assistant.ts'
+import { hear } from '../../../../src/hearing.ts'
 import { newJob } from '../../../../engine/index.ts'
 import { readOffline } from '../../../../src/readers/offline/offline.ts'
 
