@@ -46,17 +46,7 @@ import { railHeights } from './calculations/frame/rail-heights.ts'
 import { railsAcrossFaces } from './calculations/frame/rails-across-faces.ts'
 import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
 import { screwLength } from './calculations/frame/screw-length.ts'
-import { gateHardware } from './calculations/gates/gate-hardware.ts'
 import { takeOff } from './calculations/buying/take-off.ts'
-import { insideOfFrame } from './calculations/gates/inside-of-frame.ts'
-import { picketsOnGates } from './calculations/gates/pickets-on-gates.ts'
-import { gateBrace } from './calculations/gates/gate-brace.ts'
-import { gateLeaf } from './calculations/gates/gate-leaf.ts'
-import { gateForPassage } from './calculations/gates/gate-for-passage.ts'
-import { gatePostLean } from './calculations/gates/gate-post-lean.ts'
-import { gatePull } from './calculations/gates/gate-pull.ts'
-import { gateSag } from './calculations/gates/gate-sag.ts'
-import { gateSwing } from './calculations/gates/gate-swing.ts'
 import { bagsForVolume } from './calculations/ground/bags-for-volume.ts'
 import { belledHole } from './calculations/ground/belled-hole.ts'
 import { crownedTop } from './calculations/ground/crowned-top.ts'
@@ -164,12 +154,12 @@ import { pointedTop } from './calculations/tops/pointed-top.ts'
 import { roundedTop } from './calculations/tops/rounded-top.ts'
 import { archAtPlace } from './calculations/tops/arch-at-place.ts'
 import { brickMortar } from './calculations/border/brick-mortar.ts'
-import { gateOverRise } from './calculations/gates/gate-over-rise.ts'
-import { gateWeight } from './calculations/gates/gate-weight.ts'
-import { leafDiagonalOf } from './calculations/gates/leaf-diagonal.ts'
-import { picketsOnLeafOf } from './calculations/gates/pickets-on-leaf.ts'
 import { postBetweenSteps } from './calculations/layout/post-between-steps.ts'
-import { takeUpForDrop } from './calculations/gates/take-up-for-drop.ts'
+import { gateAmidRun } from './calculations/layout/gate-amid-run.ts'
+import { lineBetweenLots } from './calculations/site/line-between-lots.ts'
+import { picketsEndToEnd } from './calculations/pickets/pickets-end-to-end.ts'
+import { postAsSold } from './calculations/buying/post-as-sold.ts'
+import { postBesidePickets } from './calculations/ground/post-beside-pickets.ts'
 import { airForMoisture } from './calculations/wood/air-for-moisture.ts'
 import { boardFeetOf } from './calculations/wood/board-feet.ts'
 import { boardMovement } from './calculations/wood/board-movement.ts'
@@ -185,6 +175,7 @@ import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import { sticksOfSizes } from './calculations/wood/sticks-of-sizes.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
+import { gateSums } from './gates-catalogue.ts'
 import { plainSums } from './plain-catalogue.ts'
 import { fenceWords } from './words/fence.ts'
 import { soFarWords } from './words/so-far.ts'
@@ -202,6 +193,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       oldFenceOut,
       clearance,
       postLine,
+      lineBetweenLots,
       lineLeft,
       heightBothSides,
       sightTriangle,
@@ -226,6 +218,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
     subject: 'bays and posts, on the level and on a slope',
     calculations: [
       baysInRun,
+      gateAmidRun,
       postsGiven,
       runsApart,
       baysRoundCorners,
@@ -253,6 +246,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       postDepthCheck,
       postAsBought,
       postInParts,
+      postBesidePickets,
+      postAsSold,
       holeToFrost,
       gravelForHoles,
       concreteForPosts,
@@ -309,6 +304,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       picketsFromBoards,
       picketsByLength,
       picketsAMetre,
+      picketsEndToEnd,
       picketsOfFence,
     ],
   },
@@ -318,23 +314,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'gates',
-    calculations: [
-      gateForPassage,
-      gateLeaf,
-      picketsOnLeafOf,
-      leafDiagonalOf,
-      picketsOnGates,
-      gateHardware,
-      insideOfFrame,
-      gateBrace,
-      gateWeight,
-      gatePull,
-      gateSag,
-      takeUpForDrop,
-      gateSwing,
-      gateOverRise,
-      gatePostLean,
-    ],
+    calculations: gateSums,
   },
   { subject: 'post caps', calculations: [capForPost, capBlanks, pyramidCap, builtUpCap, chamfers, slopedPostTop] },
   { subject: 'the mowing edge', calculations: [brickEdge, brickMortar, castEdge, stoneStrip, edgeFabric, stripBed] },

@@ -21,6 +21,7 @@ import { repairChecks } from './checks/repair.ts'
 import { siteChecks } from './checks/site.ts'
 import { embedmentChecks } from './checks/embedment.ts'
 import { strengthChecks } from './checks/strength.ts'
+import { toldPlainlyChecks } from './checks/told-plainly.ts'
 import { windChecks } from './checks/wind.ts'
 import { surveyChecks } from './checks/survey.ts'
 import { timeChecks } from './checks/time.ts'
@@ -42,6 +43,7 @@ export const checks: readonly Check[] = [
   ...capsChecks,
   ...borderChecks,
   ...asToldChecks,
+  ...toldPlainlyChecks,
   ...woodChecks,
   ...finishChecks,
   ...windChecks,

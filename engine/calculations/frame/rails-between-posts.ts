@@ -18,8 +18,11 @@ export const railsBetweenPosts = calculation({
   answers: 'How long rails between posts are cut, how many there are, and how many boards of a given length they take.',
   needs: { opening, fitAllowance, rails, bays, stockLength, kerf },
   onlyFor: {
+    opening: ['railCut', 'railsPerBoard', 'railBoards', 'railOffcut'],
+    fitAllowance: ['railCut', 'railsPerBoard', 'railBoards', 'railOffcut'],
     bays: ['railsInAll', 'railBoards'],
     stockLength: ['railsPerBoard', 'railBoards', 'railOffcut'],
+    kerf: ['railsPerBoard', 'railBoards', 'railOffcut'],
   },
   gives: { railCut, railsInAll, railsPerBoard, railBoards, railOffcut },
   headlines: ['railCut', 'railsInAll', 'railBoards'],
@@ -38,8 +41,10 @@ export const railsBetweenPosts = calculation({
       'every rail takes its cut, the last one as well, unless it is the board’s end',
     ],
   },
-  work({ opening: space, fitAllowance }, { line, has, rows, refuse, remark }) {
+  work(_given, { line, has, rows, refuse, remark }) {
     if (has('bays')) line('railsInAll')
+    if (!has('opening') || !has('fitAllowance')) return
+    const [space, fitAllowance] = [rows('opening')[0], rows('fitAllowance')[0]] as [Quantity, Quantity]
     const play: Quantity = { ...fitAllowance, amount: times(exact(2), fitAllowance.amount) }
     if (!less(play, space))
       refuse(
@@ -47,7 +52,7 @@ export const railsBetweenPosts = calculation({
         `Play of ${show(fitAllowance)} at both ends leaves nothing of a ${show(space)} opening. Check both.`,
       )
     const cut = line('railCut')
-    if (has('stockLength')) {
+    if (has('stockLength') && has('kerf')) {
       const stock = rows('stockLength')[0] as Quantity
       if (less(stock, cut))
         refuse(

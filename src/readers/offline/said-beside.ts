@@ -16,6 +16,7 @@ export function saidBeside(message: readonly Token[], needs: Needs, job: Job): B
     ...diagonalIn(message, needs),
     ...heightOfLean(message, needs),
     ...readAnew(message, needs, job),
+    ...holeAcross(message, needs),
   ].map((it) => ({ ...it, at: yard, score: weight.byPlace }))
 }
 
@@ -132,6 +133,28 @@ function heightOfLean(message: readonly Token[], needs: Needs): Of[] {
   const [only, more] = tall
   return lengths.length === 2 && only && !more ? [{ reading: only.reading, word: 'plumbOver' }] : []
 }
+
+/** “36 in deep and a foot across”, “250 across by 700 deep”: as wide as the hole that is so deep. */
+function holeAcross(message: readonly Token[], needs: Needs): Of[] {
+  if (!needs.holeDiameter || !needs.holeDepth || !message.some((it) => /^(hole|posthole|footing)$/.test(it.stem)))
+    return []
+  const stands = (at: number, as: RegExp): boolean => {
+    const { reading } = message[at] ?? {}
+    return reading !== undefined && isLength(reading) && as.test(stemAt(message, at + 1))
+  }
+  const found = message.flatMap(({ reading }, at): Of[] => {
+    if (!reading || !stands(at, acrossIt)) return []
+    const isBeside = [2, 3, 4].some(
+      (step) =>
+        (stands(at - step, /^deep$/) && message.slice(at - step + 2, at).every((it) => pairs.test(it.stem))) ||
+        (stands(at + step, /^deep$/) && message.slice(at + 2, at + step).every((it) => pairs.test(it.stem))),
+    )
+    return isBeside ? [{ reading, word: 'holeDiameter' }] : []
+  })
+  return found.length === 1 ? found : []
+}
+const acrossIt = /^(across|dia|diameter|wide|round)$/
+const pairs = /^(and|by|x|,|&)$/
 
 const meters = ['depthReading', 'moistureReading', 'surfaceReading'] as const
 

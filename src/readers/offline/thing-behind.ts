@@ -39,10 +39,12 @@ export function thingBehind(message: readonly Token[], needs: Readonly<Record<st
 const isPlural = (message: readonly Token[], at: number): string | undefined =>
   /s$/i.test(message[at]?.text ?? '') ? widthOf[message[at]?.stem ?? ''] : undefined
 
-/** “100 square post”, “posts 90 mm square”, “the post is 5 1/2 in square”. */
+/** “100 square post”, “posts 90 mm square”, “the post is 5 1/2 in square”, “a 6x6 post (5 1/2 in square)”. */
 function ofSquare(message: readonly Token[], at: number): string | undefined {
   if (!square.test(message[at + 1]?.stem ?? '')) return undefined
   if (message[at + 2]?.stem === 'post') return 'postWidth'
-  const before = message.slice(Math.max(0, at - 3), at).filter((it) => !/^(be|is|are|the|of|at|,)$/.test(it.stem))
+  const before = message
+    .slice(Math.max(0, at - 3), at)
+    .filter((it) => !/^(be|is|are|the|of|at|,|\(|\)|actual|actually|real|really|true)$/.test(it.stem))
   return before.at(-1)?.stem === 'post' ? 'postWidth' : undefined
 }

@@ -85,9 +85,6 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   const isAboutIt = looked.hits.some(({ word }) => calculation.gives[word] ?? calculation.needs[word])
   if (looked.heard.readings.length === 0 && !isLater(job) && !isAboutIt) return undefined
   const best = { ...first, ...wholeRows(looked, first) }
-  const chosen = Object.values(calculation.needs).flatMap((word) =>
-    word.kind === 'choice' ? (unitAsked(looked, word) ?? optionTold(looked, word, best.bound)) : [],
-  )
   const asks = again ? [] : resultsOf(looked, sort, best, talk)
   const isVerdict = calculation.headlines.some((it) => calculation.gives[it]?.kind === 'verdict')
   const outright = [
@@ -99,6 +96,11 @@ export function taughtReading(looked: Looked, sort: Sort): Taught | undefined {
   ]
   const isOutright = ({ reading, word }: Pick<Binding, 'reading' | 'word'>): boolean =>
     outright.some((it) => it.reading === reading || (it.word === word && !calculation.needs[word]?.list))
+  // “A 6x6 post (5 1/2 in square)” says the post’s size, and no shape of its hole.
+  const placed = [...outright, ...best.bound.filter((it) => !isOutright(it))]
+  const chosen = Object.values(calculation.needs).flatMap((word) =>
+    word.kind === 'choice' ? (unitAsked(looked, word) ?? optionTold(looked, word, placed)) : [],
+  )
   const open = new Set(job.asked.map((it) => it.word))
   const sure = best.bound.filter(
     (it) => isSure(it, isVerdict && !open.has(it.word)) && !isOutright(it) && !isOfUnknown(it, looked),
@@ -395,7 +397,7 @@ function unitAsked({ heard, message }: Looked, word: Word): Told[] | undefined {
 }
 
 /** An option that a message says, with the words that say so. */
-function optionTold(looked: Looked, word: Word, bound: readonly Binding[]): Told[] {
+function optionTold(looked: Looked, word: Word, bound: readonly Pick<Binding, 'reading' | 'word'>[]): Told[] {
   const { heard, message } = looked
   const said = optionSaid(weights(), looked, word)
   if (!said || said.share < 0.6) return []

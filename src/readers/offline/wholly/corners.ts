@@ -19,7 +19,10 @@ export function cornerIn(heard: Heard): Request | undefined {
   const [one, two, more] = spots
   const asksDegrees = /\b(?:degrees?|angle|how (?:far|much) (?:out|off)|out of square)\b/i.test(said)
   const asksMove = /\b(?:swing|move|shift|slide|push|pull|nudge|fix)\b/i.test(said)
-  const wants = asksMove ? ['moveStake'] : asksDegrees ? ['outOfSquare'] : undefined
+  // “What angle is the corner?” wants the whole of it, “how far out” what it lacks.
+  const asksWhole = /\b(?:what|which) angle\b|\bangle (?:is|of|at|does|has) (?:the|my|that|this) corner\b/i.test(said)
+  const asksOut = /\b(?:out|off)\b/i.test(said)
+  const wants = asksMove ? ['moveStake'] : asksDegrees && !(asksWhole && !asksOut) ? ['outOfSquare'] : undefined
   if (goesOn && one && !two) {
     const named = legNamed(heard, one.reading, one.after)
     if (named && asksMove) return requestFor('square-corner', ['moveStake'], named)

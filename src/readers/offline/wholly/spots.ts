@@ -1,4 +1,5 @@
 // This file is about where the sizes of a message stand: what is written before each and behind it, and which word that makes of it.
+import { calculationNamed } from '../../../../engine/index.ts'
 import type { Told } from '../../../request.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import { tell } from '../request-parts.ts'
@@ -66,8 +67,14 @@ export const again = (word: string, of = `job.${word}`): Told => tell(word, of)
 export const knows = ({ job }: Heard, word: string): boolean =>
   job.decisions.some((it) => it.word === word) || job.results.some((it) => it.word === word)
 
-/** Whether the talk is about one of those sums. */
+/** Whether the talk is about one of those sums: it was worked, or asked for what it lacks. */
 export const isAbout = ({ job }: Heard, ...calculations: readonly string[]): boolean =>
   job.wanted.length > 0 &&
   (calculations.includes(job.named ?? '') ||
-    job.results.some((it) => calculations.includes(it.calculation) && job.wanted.some(({ word }) => word === it.word)))
+    job.results.some(
+      (it) => calculations.includes(it.calculation) && job.wanted.some(({ word }) => word === it.word),
+    ) ||
+    calculations.some((name) => {
+      const of = calculationNamed(name)
+      return job.wanted.every(({ word }) => of?.gives[word]) && job.asked.some(({ word }) => of?.needs[word])
+    }))

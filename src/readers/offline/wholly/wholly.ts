@@ -8,12 +8,18 @@ import { moneyAsked } from '../money-asked.ts'
 import { plainSumIn } from '../plain-sums.ts'
 import type { Token } from '../stems.ts'
 import { wholeSumIn } from '../whole-sums.ts'
+import { alongSlopeIn } from './along-slope.ts'
 import { brickIn } from './bricks.ts'
 import { cornerIn } from './corners.ts'
 import { gatePartsIn } from './gate-parts.ts'
+import { gateMendIn } from './gate-mends.ts'
 import { gateIn } from './gates.ts'
-import { holeSizeIn } from './holes.ts'
+import { holeSizeIn, spareIn } from './holes.ts'
+import { runOfLotIn } from './lots.ts'
+import { picketRowIn } from './picket-rows.ts'
+import { postPartsIn } from './post-parts.ts'
 import { putRightIn } from './put-right.ts'
+import { railsIn } from './rails.ts'
 import { slopeIn } from './slopes.ts'
 import { topIn } from './tops.ts'
 
@@ -38,9 +44,25 @@ export const whollyIn = (
 /** Nothing where one size is left over, or a whole fence is spoken of. */
 function subjectIn(heard: Heard): Request | undefined {
   if (heard.said.length > longest || runPlaces(heard.job).length > 0) return undefined
-  for (const read of [holeSizeIn, gatePartsIn, topIn, cornerIn, brickIn, slopeIn, gateIn]) {
+  for (const read of readers) {
     const request = read(heard)
     if (request) return request
   }
   return undefined
 }
+const readers: readonly ((heard: Heard) => Request | undefined)[] = [
+  holeSizeIn,
+  spareIn,
+  gatePartsIn,
+  topIn,
+  cornerIn,
+  brickIn,
+  slopeIn,
+  gateMendIn,
+  gateIn,
+  runOfLotIn,
+  alongSlopeIn,
+  postPartsIn,
+  railsIn,
+  picketRowIn,
+]
