@@ -9,6 +9,7 @@ import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
 import { taxOnAmounts } from './calculations/buying/tax-on-amounts.ts'
 import { bill } from './calculations/buying/bill.ts'
 import { budgetLength } from './calculations/buying/budget-length.ts'
+import { budgetLeftOver } from './calculations/buying/budget-left.ts'
 import { budgetPieces } from './calculations/buying/budget-pieces.ts'
 import { bulkOrder } from './calculations/buying/bulk-order.ts'
 import { enoughPieces } from './calculations/buying/enough-pieces.ts'
@@ -58,6 +59,7 @@ import { loadOverhang } from './calculations/ground/load-overhang.ts'
 import { holeWidthByRule } from './calculations/ground/hole-width-by-rule.ts'
 import { holesFilled } from './calculations/ground/holes-filled.ts'
 import { liftingCheck } from './calculations/ground/lifting-check.ts'
+import { mixedLoad } from './calculations/ground/mixed-load.ts'
 import { mixWater } from './calculations/ground/mix-water.ts'
 import { siteMix } from './calculations/ground/site-mix.ts'
 import { spoilOfHoles } from './calculations/ground/spoil-of-holes.ts'
@@ -264,6 +266,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       spoilOfHoles,
       diggingHours,
       haulTrips,
+      mixedLoad,
       loadOverhang,
       liftingCheck,
     ],
@@ -377,6 +380,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       rentByHour,
       budgetLength,
       budgetPieces,
+      budgetLeftOver,
       enoughPieces,
     ],
   },

@@ -136,6 +136,11 @@ export const haulTrips = calculation({
       if (!wants('trips') && beforeTrips.some((name) => wants(name) && isWorked(name))) return
       if (!has('payload') && (has('pieceWeight') || has('weightAboard'))) need('payload')
       if (has('pieceWeight')) need('piecesToHaul')
+      // “How many trips for 30 bags?”: what a vehicle takes is rarely known in bags.
+      if (has('piecesToHaul') && !has('loadWeight')) {
+        if (!has('payload')) need('payload')
+        need('pieceWeight')
+      }
       return need(half ? half[1] : 'loadWeight')
     }
     const governs = worked.reduce((most, it) => (less(most.many, it.many) ? it : most), first)

@@ -9,9 +9,9 @@ import { isTax, soldByIn } from './prices-said.ts'
 import { messageOf, stem, type Token, tokens } from './stems.ts'
 
 const speaksOfBudget =
-  /\b(budget\w*|to spend|to work with|to play with|put (by|aside|away)|saved( up)?|set aside|afford|stretch to|run to|is all (i|we)|for (the|my) money)\b/i
+  /\b(budget\w*|to spend|in (?:my pocket|hand|the bank)|to work with|to play with|put (by|aside|away)|saved( up)?|set aside|afford|stretch to|run to|is all (i|we)|for (the|my) money)\b/i
 const behindBudget =
-  /^\s*(to spend|to work with|to play with|budget|saved|put (by|aside)|set aside|is (all|my|our)|in the kitty|total to spend|max|tops)\b/
+  /^\s*(?:bucks|quid|dollars|pounds|euros?)?\s*(to spend|in (?:my pocket|hand|the bank)|to work with|to play with|budget|saved|put (by|aside)|set aside|is (all|my|our)|in the kitty|total to spend|max|tops)\b/
 const beforeBudget =
   /\b(budget( is| of|:)?|budget['’]s|spend(ing)?|put (by|aside)|saved( up)?|set aside|afford|(i|we)( ?['’]?ve| have)?( only| just)?( got| have)|have|got)\s*(only |just |about |around |up to |roughly )?[$£€]?$/
 
@@ -21,13 +21,19 @@ export function budgetIn(heard: Heard, message: readonly Token[]): Request | und
     const onward = budgetOnward(heard, message)
     if (onward) return onward
   }
-  if (!speaksOfBudget.test(heard.said)) return undefined
-  const money = heard.readings.filter((it) => mayBeMoney(it) && !it.per)
-  const budget =
-    money.find((it) => behindBudget.test(wordsBehind(heard, it))) ??
-    money.find((it) => beforeBudget.test(wordsBefore(heard, it)))
+  const budget = budgetSaid(heard)
   if (!budget) return undefined
   return lengthFor(heard, budget) ?? piecesFor(heard, budget)
+}
+
+/** The money that there is to spend, where the message says that it is that. */
+export function budgetSaid(heard: Heard): Tagged | undefined {
+  if (!speaksOfBudget.test(heard.said)) return undefined
+  const money = heard.readings.filter((it) => mayBeMoney(it) && !it.per)
+  return (
+    money.find((it) => behindBudget.test(wordsBehind(heard, it))) ??
+    money.find((it) => beforeBudget.test(wordsBefore(heard, it)))
+  )
 }
 
 const isLength = ({ quantity, section }: Tagged): boolean => quantity?.kind === 'length' && !section

@@ -64,6 +64,8 @@ function wordOf(it: Tagged, heard: Heard): string | undefined {
   if (it.quantity?.kind === 'volume') {
     if (it.firmness === 'at-least' || isLeast.test(behind.slice(0, 16)) || isLeast.test(before.slice(-18)))
       return 'leastLoad'
+    // “In half-cubic-foot bags”: so many bags, and no step of a load.
+    if (/^[-\s]*(bags?|sacks?)\b/.test(behind) && !/\b(concrete|mix|cement)\b/.test(near)) return undefined
     if (behindStep.test(behind) || beforeStep.test(before)) return 'bulkStep'
     if (/\b(makes?|yields?|bags?)\b/.test(near.slice(0, 40)) && ofBags.test(near)) return 'bagYield'
     return 'bulkVolume'

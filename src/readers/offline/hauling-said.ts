@@ -1,29 +1,40 @@
 // This file is about hauling by weight: which weight is the vehicle's, which rides along, and which is that of one bag. “I’m 180 lb myself” weighs no bag.
-import { type Calculation, calculationNamed, isList, isQuantity, yard } from '../../../engine/index.ts'
+import { type Calculation, calculationNamed, isList, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
+import { lastCount } from './last-answer.ts'
 import { empty, from } from './plain-phrases.ts'
 import type { Token } from './stems.ts'
 
 const haul = calculationNamed('haul-trips') as Calculation
 
 const vehicle =
-  /\b(payload|trucks?|pickups?|utes?|vans?|trailers?|cars?|estate|hatchback|suv|wagon|vehicle|lorry|boot|tray)\b/i
+  /\b(payload|trucks?|pickups?|utes?|vans?|minivans?|trailers?|cars?|estate|hatchback|suv|wagon|vehicle|lorry|boot|tray|jeep|4x4|bakkie)\b/i
 const asksTrips = /\b(trips?|journeys?|runs?|loads|goes|times|drives?)\b/i
 const asksAtOnce =
-  /\bhow many\b[^.?!]*\b(in one (go|trip|run|load)|at once|at a time|(can|could|may|do|will|should) (i|we|it|she|he|you) (carry|bring|fit|take|chuck|haul|load|get|put|throw)|can (go|ride)|(each|per|a) trip)\b/i
+  /\bhow many\b[^.?!]*\b(in (the )?one (go|trip|run|load)|at once|at a time|(can|could|may|do|will|should) (i|we|it|she|he|you) (carry|bring|fit|take|chuck|haul|load|get|put|throw)|can (go|ride)|(each|per|a) trip)\b/i
+/** “How many trips to the store for 30 bags?” */
+const tripsOfThings =
+  /\bhow many (?:trips|runs|journeys|drives)\b[^.?!]{0,40}\b(?:bags?|sacks?|posts?|pickets?|palings?|boards?|panels?|blocks?|pavers?|rails?)\b/i
 const other = /\b(barrow|wheelbarrow|deliver\w*|cheaper|cost|price|hire|rent)\b/i
 
 const rider =
-  /^(i|i'm|me|myself|driver|passenger|wife|husband|missus|partner|mate|buddy|friend|neighbor|neighbour|son|daughter|kid|brother|sister|dad|mum|mom|boy|girl|dog|she|he|her|him|helper|tool|tools|toolbox|mixer|gear|saw)$/
+  /^(i|i'm|me|myself|himself|herself|driver|passenger|wife|husband|missus|partner|mate|buddy|friend|neighbor|neighbour|son|daughter|kid|brother|sister|dad|mum|mom|father|mother|boy|girl|lad|lass|nephew|niece|cousin|uncle|aunt|girlfriend|boyfriend|workmate|grandson|granddaughter|dog|she|he|her|him|helper|tool|tools|toolbox|mixer|gear|saw)$/
 const isMe = /^(i|i'm|im|me|myself|driver)$/i
-const ofVehicle = /^(payload|carry|carries|takes?|rated|sticker|limit|capacity|hold|holds|haul|hauls|max|maximum)$/
-const ofPiece = /^(bag|sack|concrete|cement|postmix|mix|post|block|paver|slab|each|apiece|stone|board|bucket|pail)$/
-const things = /^(bag|sack|post|block|paver|slab|board|piece|bucket|pail|panel|of|em|them)$/
+const ofVehicle =
+  /^(payload|carry|carries|takes?|rated|sticker|limit|capacity|hold|holds|haul|hauls|max|maximum|legal|legally|allowed|tow|tows|handle|handles|manage|manages)$/
+/** “Can do like 700 lb”, “good for 750 kg”, “does 600 kg”. */
+const asVehicle = /\b(?:(?:can|could|will|may|must) (?:\w+ )?(?:do|cope|have)|good for|does|up to)\b/i
+const ofPiece =
+  /^(bag|sack|concrete|cement|postmix|mix|post|block|paver|slab|each|apiece|stone|board|bucket|pail|panel|rail|sleeper)$/
+const things = /^(bag|sack|post|block|paver|slab|board|piece|bucket|pail|panel|rail|sleeper|of|em|them)$/
+/** “Only four of those bags at once”, “12 a trip”, “six in the boot”. */
+const behindEach =
+  /^\s*(?:(?:of|those|these|them|the|em|\w+s|bags?|\d+ ?(?:lb|kg))\s+){0,4}(?:at (?:a|one|any one) (?:time|go)|at once|(?:on |in |for )?(?:each|per|a|every|one|the one) (?:trip|go|load|run|time|journey)|in the (?:boot|trunk|back))\b/i
 
 const hasIt = /^(have|had|has|got|get|haul|hauling|need|carry|buy|load|bring|move|order|pick|want|take|shift)$/
 
-interface Weight {
+export interface Weight {
   readonly reading: Tagged
   readonly is: 'payload' | 'aboard' | 'piece' | undefined
   readonly thing: string
@@ -33,12 +44,14 @@ interface Weight {
 export function haulingIn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, job } = heard
   const goesOn = job.wanted.some(({ word }) => haul.gives[word])
-  const asksOf = vehicle.test(said) && (asksTrips.test(said) || asksAtOnce.test(said)) && !other.test(said)
+  const asksOf =
+    (vehicle.test(said) || tripsOfThings.test(said)) && (asksTrips.test(said) || asksAtOnce.test(said)) && !other.test(said)
   if (!(goesOn || asksOf) || (job.asked.length > 0 && !goesOn)) return undefined
   const weights = message.flatMap(({ reading }, at): Weight[] =>
     reading && isWeight(reading, message, at, said) ? [weighed(reading, message, at)] : [],
   )
-  const isIdle = (it: Tagged): boolean => it.people === true || isOfOneGo(message, it)
+  const isIdle = (it: Tagged): boolean =>
+    it.people === true || isOfOneGo(message, it) || (it.bare !== null && ofPeople.test(said.slice(it.end, it.end + 24)))
   const counts = heard.readings.filter(
     (it) => it.bare !== null && !isIdle(it) && !weights.some(({ reading }) => reading === it),
   )
@@ -46,23 +59,31 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
   const aboard = weights.filter((it) => it.is === 'aboard')
   const payloads = weights.filter((it) => it.is === 'payload')
   const pieces = weights.filter((it) => it.is === 'piece')
+  const each = counts.filter((it) => isOfEach(it, said))
+  const [count, another] = counts.filter((it) => !each.includes(it))
   const isWhole =
     weights.length + counts.length + heard.readings.filter(isIdle).length === heard.readings.length &&
     weights.every((it) => it.is) &&
-    payloads.length <= 1 &&
-    pieces.length <= 1 &&
-    counts.length <= 1
+    [payloads, pieces, each].every((of) => of.length <= 1) &&
+    another === undefined
+  const earlier = count ? [] : ofEarlier(heard, message, pieces.length > 0 || each.length > 0)
+  const isTold =
+    aboard.length > 0 ||
+    left !== undefined ||
+    (payloads.length === 1 && (pieces.length === 1 || earlier.length > 0)) ||
+    (each.length === 1 && (count !== undefined || earlier.length > 0)) ||
+    (count !== undefined && heard.readings.length === 1 && tripsOfThings.test(said)) ||
+    (goesOn && heard.readings.length > 0 && (asksTrips.test(said) || !/\bhow (?:much|many)\b/i.test(said)))
   // What is of vehicles alone is left to the words of the vocabulary, which know it as well.
-  if (!isWhole || (aboard.length === 0 && left === undefined && !(payloads.length === 1 && isOfEarlier(heard))))
-    return undefined
-  const count = counts[0]
-  if (count && !isCounted(message, count)) return undefined
+  if (!isWhole || !isTold || (count && !isCounted(message, count))) return undefined
+  const tellIt = (word: string, { tag }: Tagged): Told => ({ word, at: yard, from: from(tag) })
   const told: Told[] = [
-    ...payloads.map(({ reading }) => ({ word: 'payload', at: yard, from: from(reading.tag) })),
+    ...payloads.map(({ reading }) => tellIt('payload', reading)),
     ...(left ?? (aboard.length > 0 ? keptAboard(heard) : [])),
-    ...aboard.map(({ reading, thing }) => ({ word: 'weightAboard', at: yard, from: from(reading.tag), thing })),
-    ...pieces.map(({ reading }) => ({ word: 'pieceWeight', at: yard, from: from(reading.tag) })),
-    ...(count ? [{ word: 'piecesToHaul', at: yard, from: from(count.tag) }] : ofEarlier(heard)),
+    ...aboard.map(({ reading, thing }) => ({ ...tellIt('weightAboard', reading), thing })),
+    ...pieces.map(({ reading }) => tellIt('pieceWeight', reading)),
+    ...each.map((it) => tellIt('piecesEachTrip', it)),
+    ...(count ? [tellIt('piecesToHaul', count)] : earlier),
   ]
   // A limit of so many at a time that was told with the payload holds on; that of a barrow is none of the truck.
   const had = job.decisions.map((it) => it.word)
@@ -74,7 +95,7 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
 }
 
 /** A mass; or a bare number right behind whom it weighs, where another of the message is one: “payload 950 kg, me 95”. */
-function isWeight(reading: Tagged, message: readonly Token[], at: number, said: string): boolean {
+export function isWeight(reading: Tagged, message: readonly Token[], at: number, said: string): boolean {
   if (reading.quantity) return reading.quantity.kind === 'mass' && !reading.per
   return (
     reading.bare !== null && /\b\d+\s?(kg|lbs?|pounds?|kilos?)\b/i.test(said) && rider.test(wordAt(message, at - 1))
@@ -85,7 +106,7 @@ const wordAt = (message: readonly Token[], at: number): string =>
   message[at]?.tag ? '' : (message[at]?.text.toLowerCase() ?? '')
 
 /** What a weight is of: whoever or whatever is named nearest to it in its part of the sentence. */
-function weighed(reading: Tagged, message: readonly Token[], at: number): Weight {
+export function weighed(reading: Tagged, message: readonly Token[], at: number): Weight {
   const clauseFrom = lastOf(message, at, (it) => it.tag !== undefined || /^([.;?!\n]|and|with|plus)$/.test(it.text)) + 1
   const before = message.slice(clauseFrom, at)
   const behindEnd = message.findIndex((it, i) => i > at && (it.tag !== undefined || /^[.,;?!\n)]$/.test(it.text)))
@@ -95,7 +116,9 @@ function weighed(reading: Tagged, message: readonly Token[], at: number): Weight
     const spot = of.findLastIndex((it) => !it.tag && rider.test(it.text.toLowerCase()))
     return of.slice(spot + 1).some((it) => hasIt.test(it.stem)) ? undefined : of[spot]?.text
   }
-  const isPayload = before.some((it) => ofVehicle.test(it.text.toLowerCase()))
+  const isPayload =
+    before.some((it) => ofVehicle.test(it.text.toLowerCase())) ||
+    asVehicle.test(before.map((it) => it.text).join(' '))
   const isPiece =
     behind.some((it) => ofPiece.test(it.stem)) ||
     before.slice(-3).some((it) => /^(bag|of|weigh)$/.test(it.stem) && it.stem !== 'weigh')
@@ -108,6 +131,9 @@ function weighed(reading: Tagged, message: readonly Token[], at: number): Weight
 
 const lastOf = (message: readonly Token[], before: number, is: (it: Token) => boolean): number =>
   message.slice(0, before).findLastIndex(is)
+
+/** “Two of us”, “three people aboard”. */
+const ofPeople = /^\s*(?:of us|people|persons|adults|men|women|lads|aboard|passengers)\b/i
 
 /** “In one go” counts nothing. */
 const isOfOneGo = (message: readonly Token[], { bare, tag }: Tagged): boolean =>
@@ -158,18 +184,22 @@ function leftAboard({ said, job }: Heard): Told[] | undefined {
 }
 const isThing = (name: string): boolean => /^(tools?|toolbox|mixer|gear|saw|dog)$/i.test(name)
 
-const bagged = ['bags', 'bagsForVolume', 'bagsByHole'] as const
-/** The bags that were worked last, and what one weighs: “the ute takes 800 kg, how many trips?”. */
-function ofEarlier({ job }: Heard): Told[] {
-  if (job.decisions.some((it) => it.word === 'piecesToHaul')) return []
-  const wanted = new Set(job.wanted.map((it) => it.word))
-  const many = job.results.find((it) => bagged.some((word) => word === it.word) && wanted.has(it.word))
-  const one = job.decisions.find((it) => it.word === 'bagWeight' && it.at === yard && isQuantity(it.value))
-  return many && one
-    ? [
-        { word: 'piecesToHaul', at: yard, from: from(many.ref) },
-        { word: 'pieceWeight', at: yard, from: from('job.bagWeight') },
-      ]
-    : []
+const onlyFits = /\b(?:only|just|at most|max(?:imum)?(?: of)?)\s+(?:takes?|fits?|carry|carries|holds?|manages?)?\s*$/i
+/** So many at a time. */
+const isOfEach = ({ start, end }: Tagged, said: string): boolean =>
+  behindEach.test(said.slice(end, end + 60)) || onlyFits.test(said.slice(Math.max(0, start - 30), start))
+
+const hauled = /^(bag|sack|post|picket|paling|board|panel|rail|piece|block|paver|slab|bucket)$/
+/** What was counted last, and what a bag of it weighs where that is known: “the ute takes 800 kg, how many trips?”. */
+function ofEarlier(heard: Heard, message: readonly Token[], isEnough: boolean): Told[] {
+  const { job } = heard
+  if (job.decisions.some((it) => it.word === 'piecesToHaul') || job.wanted.length === 0) return []
+  const many = lastCount(heard, message, true)
+  if (!many || !hauled.test(many.value.unit)) return []
+  const isWeighed = many.value.unit === 'bag' && job.decisions.some((it) => it.word === 'bagWeight' && it.at === yard)
+  if (!isWeighed && !isEnough) return []
+  return [
+    { word: 'piecesToHaul', at: yard, from: from(many.tag) },
+    ...(isWeighed && !isEnough ? [{ word: 'pieceWeight', at: yard, from: from('told.bagWeight') }] : []),
+  ]
 }
-const isOfEarlier = (heard: Heard): boolean => ofEarlier(heard).length > 0

@@ -7,6 +7,7 @@ import { eachOfGroups } from './groups-said.ts'
 import { loadIn } from './bulk-said.ts'
 import { declined } from './declines.ts'
 import { goingOnIn } from './money-onward.ts'
+import { moneyLeftIn } from './money-left-said.ts'
 import { empty } from './plain-phrases.ts'
 import { quoteIn } from './quotes-said.ts'
 import { rentIn } from './rents-said.ts'
@@ -22,7 +23,8 @@ export const moneyAsked = (
 ): Request | undefined =>
   heard.said.length > 900
     ? undefined
-    : (billIn(heard, message) ??
+    : (moneyLeftIn(heard, message) ??
+      billIn(heard, message) ??
       taxesIn(heard, message) ??
       budgetIn(heard, message) ??
       quoteIn(heard) ??

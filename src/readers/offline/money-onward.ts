@@ -7,6 +7,7 @@ import { asksEnough, comparedAs } from './asked-of-last.ts'
 import { chosenBy, requestFor, tell } from './request-parts.ts'
 import { comparedTold, enoughTold, shareTold } from './told-together.ts'
 import { lastCount, lastFigures, sumOf, workedBy } from './last-answer.ts'
+import { weightOfLast } from './mixed-loads-said.ts'
 import { empty, type Kind } from './plain-phrases.ts'
 import { isTax } from './prices-said.ts'
 import type { Token } from './stems.ts'
@@ -23,7 +24,8 @@ export function goingOnIn(heard: Heard, message: readonly Token[]): Request | un
     enoughOfLast(heard, message) ??
     packsOfLast(heard, message) ??
     gapOfLast(heard) ??
-    tripsOfLast(heard, message)
+    tripsOfLast(heard, message) ??
+    weightOfLast(heard, message)
   )
 }
 

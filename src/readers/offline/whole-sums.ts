@@ -5,6 +5,7 @@ import { dryingAtRateIn, shrinkingIn } from './drying-said.ts'
 import { haulingIn } from './hauling-said.ts'
 import { bagsOfGravelIn, bagsOfKindsIn, gravelIn, holesOfKindsIn, orderIn } from './holes-said.ts'
 import { soilIn } from './loads-said.ts'
+import { mixedLoadIn } from './mixed-loads-said.ts'
 import { cansIn, paintingByFaceIn, paintingSticksIn } from './painting-said.ts'
 import { paintingWeatherIn } from './painting-weather.ts'
 import type { Token } from './stems.ts'
@@ -12,6 +13,7 @@ import { sticksOfSizesIn } from './sticks-said.ts'
 import { jobDaysIn, workDaysIn } from './work-days-said.ts'
 
 const readers = [
+  mixedLoadIn,
   haulingIn,
   paintingWeatherIn,
   soilIn,
