@@ -16,6 +16,7 @@ import { enoughPieces } from './calculations/buying/enough-pieces.ts'
 import { rentByHour } from './calculations/buying/rent-by-hour.ts'
 import { lengthsBill } from './calculations/buying/lengths-bill.ts'
 import { packs } from './calculations/buying/packs.ts'
+import { priceApart } from './calculations/buying/price-apart.ts'
 import { quoteByLength } from './calculations/buying/quote-by-length.ts'
 import { compareQuotes } from './calculations/buying/compare-quotes.ts'
 import { cutPlan } from './calculations/buying/cut-plan.ts'
@@ -381,6 +382,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       budgetLength,
       budgetPieces,
       budgetLeftOver,
+      priceApart,
       enoughPieces,
     ],
   },

@@ -18,6 +18,17 @@ export const piecesWanted = word<'count'>('piecesWanted', {
   plausible: { from: '1', to: '50000' },
 })
 
+export const piecesNotNeeded = word<'count'>('piecesNotNeeded', {
+  kind: 'count',
+  noun: 'piece',
+  label: 'of these not needed',
+  whole: true,
+  measure: 'Posts that get no cap, and the like.',
+  ask: 'How many of them are not needed?',
+  called: {},
+  possible: { least: '0' },
+})
+
 export const piecesAPack = word<'count'>('piecesAPack', {
   kind: 'count',
   noun: 'piece',

@@ -4,7 +4,7 @@
 import { calculation } from '../../calculation.ts'
 import { compare, exact } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
-import { type Quantity, quantity } from '../../quantities/quantity.ts'
+import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
   countedBy,
@@ -15,6 +15,7 @@ import {
   piecesAPack,
   piecesAWeight,
   piecesInPack,
+  piecesNotNeeded,
   piecesOver,
   piecesWanted,
 } from '../../words/packs.ts'
@@ -29,8 +30,18 @@ export const packs = calculation({
   title: 'Things sold in bundles, boxes or packs',
   answers:
     'How many bundles, boxes or packs to buy for so many pieces, how many are left over, what they cost, and how many are in a box that is sold by weight.',
-  needs: { piecesWanted, picketsToBuy, screwsToBuy, piecesAPack, piecesAWeight, countedBy, packWeight, packPrice },
-  may: [...needed, 'piecesAPack', 'piecesAWeight', 'countedBy', 'packWeight', 'packPrice'],
+  needs: {
+    piecesWanted,
+    picketsToBuy,
+    screwsToBuy,
+    piecesNotNeeded,
+    piecesAPack,
+    piecesAWeight,
+    countedBy,
+    packWeight,
+    packPrice,
+  },
+  may: [...needed, 'piecesNotNeeded', 'piecesAPack', 'piecesAWeight', 'countedBy', 'packWeight', 'packPrice'],
   oneOf: [['piecesAPack', 'piecesAWeight']],
   standIns: [needed],
   gives: { packs: packsToBuy, piecesInPack, piecesOver, packsCost },
@@ -41,9 +52,10 @@ export const packs = calculation({
     piecesOver: ['piecesOver', 'packs'],
   },
   called: ['come in bundles', 'sold in bundles', 'sold in packs', 'in a bundle', 'to the pound', 'to the kilo'],
-  locals: { wanted: 'count', inOne: 'count', oneWeight: 'mass', cent: 'money' },
+  locals: { asked: 'count', stillWanted: 'count', wanted: 'count', inOne: 'count', oneWeight: 'mass', cent: 'money' },
   lines: {
     piecesInPack: ['floor(piecesAWeight * (packWeight / oneWeight))', 'so many to one, times what the pack weighs'],
+    stillWanted: ['asked - piecesNotNeeded', 'those that need none are left out'],
     packs: ['ceil(wanted / inOne)', 'whole packs: the last is begun'],
     piecesOver: ['packs * inOne - wanted', 'what is in them all, less what you need'],
     packsCost: ['round(packs * packPrice, cent)', 'whole packs at the price of one'],
@@ -65,8 +77,11 @@ export const packs = calculation({
     const from = needed.find(has)
     if (isWeighed && !from && !wants('packs')) return
     if (!from) return need('piecesWanted')
-    const [wanted] = rows(from) as [Quantity]
-    put('wanted', wanted)
+    const [asked] = rows(from) as [Quantity]
+    if (has('piecesNotNeeded') && !less(given.piecesNotNeeded, asked))
+      refuse('piecesNotNeeded', `Of ${show(asked)} none is left when ${show(given.piecesNotNeeded)} are not needed.`)
+    put('asked', asked)
+    const wanted = put('wanted', has('piecesNotNeeded') ? line('stillWanted', asked.unit) : asked)
     line('packs')
     const over = line('piecesOver')
     if (has('packPrice')) {

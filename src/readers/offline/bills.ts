@@ -1,5 +1,5 @@
 // This file is about bills: what so many of each at its price come to, then fewer of them, another price, tax, a discount, the delivery.
-import { askable, calculationNamed, isList, yard } from '../../../engine/index.ts'
+import { askable, calculationNamed, isList, vocabulary, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { type BillLine, type BillSaid, billSaid } from './bill-lines.ts'
@@ -72,7 +72,7 @@ function besides(heard: Heard, message: readonly Token[], { tax, discount, deliv
 /** Whether the tax is in the prices, by the words that say so. A sales tax comes on top where nothing says otherwise; a VAT or GST may do either. */
 export function howTaxed({ said }: Heard, message: readonly Token[]): Told[] {
   const tax = message.find((it) => /^(tax|vat|gst|hst|pst)$/.test(it.stem))
-  if (!tax) return []
+  if (!tax || isLeftOut(said)) return []
   const isIn =
     /\b(includ\w*|inclusive|incl?|already|in (it|them|that|there|the prices?)|out of|(tax|vat|gst|hst|pst) (is )?in)\b/i.test(
       said,
@@ -85,6 +85,11 @@ export function howTaxed({ said }: Heard, message: readonly Token[]): Told[] {
     isIn && !/\bnot\b/i.test(said) ? 'included' : isOut || /^(tax|hst|pst)$/.test(tax.stem) ? 'added' : undefined
   return option ? [{ word: 'taxIncluded', at: yard, from: { tag: null, quote: tax.text, option, usual: null } }] : []
 }
+
+/** “What would they cost before tax?”: none is reckoned, where no rate is told. */
+const isLeftOut = (said: string): boolean =>
+  /\b(?:before|without|excluding|leaving out|not counting|ignoring|forget|ex) (?:any |the |sales )?(?:tax|vat|gst|hst)\b/i.test(said) &&
+  !/\d\s*(?:%|percent|per cent)|\bpercent\b/i.test(said)
 
 interface BillTold {
   readonly names: readonly string[]
@@ -177,7 +182,7 @@ function withoutThing({ said }: Heard, message: readonly Token[], names: readonl
 /** “At 2.79 each what do the pickets cost”, “£0.85 each”: what was counted before, at that price. */
 function ofCounted(heard: Heard, message: readonly Token[], said: BillSaid): Request | undefined {
   const [line, more] = said.lines
-  if (!line?.price || line.count || more || said.others.some((it) => !isSize(it)) || heard.job.asked.length > 0)
+  if (!line?.price || line.count || more || said.others.some((it) => !isSize(it)) || isAwaited(heard))
     return undefined
   if (asksOther.test(heard.said) || heard.job.decisions.length === 0 || pricesThings(heard, false)) return undefined
   const isMoney = line.price.quantity?.kind === 'money'
@@ -195,6 +200,11 @@ function ofCounted(heard: Heard, message: readonly Token[], said: BillSaid): Req
   ]
   return request([...told, ...besides(heard, message, said)])
 }
+
+/** A price answers nothing where a size is asked beside what was worked: “what do they come to at 4.68 each?” goes on. */
+const isAwaited = ({ job, said }: Heard): boolean =>
+  job.asked.length > 0 &&
+  (!asksTotal.test(said) || job.asked.some((it) => !/^(?:length|choice|volume)$/.test(vocabulary.get(it.word)?.kind ?? '')))
 
 const ofSizes = /\b(wide|width|long|length|tall|thick|deep|gap|apart|inch(es)?|spacing|diameter)\b/i
 

@@ -13,7 +13,7 @@ const speaksOfBudget =
 const behindBudget =
   /^\s*(?:bucks|quid|dollars|pounds|euros?)?\s*(to spend|in (?:my pocket|hand|the bank)|to work with|to play with|budget|saved|put (by|aside)|set aside|is (all|my|our)|in the kitty|total to spend|max|tops)\b/
 const beforeBudget =
-  /\b(budget( is| of|:)?|budget['’]s|spend(ing)?|put (by|aside)|saved( up)?|set aside|afford|(i|we)( ?['’]?ve| have)?( only| just)?( got| have)|have|got)\s*(only |just |about |around |up to |roughly )?[$£€]?$/
+  /\b(budget( is| of|:)?|budget['’]s|spend(ing)?|budget (?:was|were|became|went (?:up|down) to)|put (by|aside)|saved( up)?|set aside|afford|(i|we)( ?['’]?ve| have)?( only| just)?( got| have)|have|got)\s*(only |just |about |around |up to |roughly )?[$£€]?$/
 
 /** The request of a message that says what there is to spend, or goes on with one. */
 export function budgetIn(heard: Heard, message: readonly Token[]): Request | undefined {

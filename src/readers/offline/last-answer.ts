@@ -83,7 +83,14 @@ export function lastCount(heard: Heard, message: readonly Token[], isPointed = f
     (isPointed || pointsBack.test(heard.said) || isNamedIn(message, first.value) || ofAny.test(first.value.unit))
       ? first
       : undefined)
-  if (!of) return undefined
+  // What was asked for is not worked yet, and only one thing was counted on the way to it.
+  const onTheWay = known.filter((it) => it.tag.split('.')[1] === heard.job.named)
+  const found = of ?? (wanted.length === 0 && pointsBack.test(heard.said) && onTheWay.length === 1 ? onTheWay[0] : undefined)
+  return found && withSpares(found, known)
+}
+
+/** The same with its spares, or for all of them, where the sum that counted it has that. */
+function withSpares(of: LastFigure, known: readonly LastFigure[]): LastFigure {
   const alike = known.filter((it) => it.value.unit === of.value.unit && it.tag.split('.')[1] === of.tag.split('.')[1])
   const all = /PerHole|Each/.test(of.word) ? alike.find((it) => !/PerHole|Each/.test(it.word)) : undefined
   return alike.find((it) => it.word.endsWith('ToBuy')) ?? all ?? of

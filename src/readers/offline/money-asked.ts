@@ -7,6 +7,8 @@ import { eachOfGroups } from './groups-said.ts'
 import { loadIn } from './bulk-said.ts'
 import { declined } from './declines.ts'
 import { goingOnIn } from './money-onward.ts'
+import { packsIn } from './packs-said.ts'
+import { pricesApartIn } from './prices-apart-said.ts'
 import { moneyLeftIn } from './money-left-said.ts'
 import { empty } from './plain-phrases.ts'
 import { quoteIn } from './quotes-said.ts'
@@ -23,7 +25,9 @@ export const moneyAsked = (
 ): Request | undefined =>
   heard.said.length > 900
     ? undefined
-    : (moneyLeftIn(heard, message) ??
+    : (packsIn(heard, message) ??
+      pricesApartIn(heard, message) ??
+      moneyLeftIn(heard, message) ??
       billIn(heard, message) ??
       taxesIn(heard, message) ??
       budgetIn(heard, message) ??
