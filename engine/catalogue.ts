@@ -5,26 +5,6 @@ import { castEdge } from './calculations/border/cast-edge.ts'
 import { edgeFabric } from './calculations/border/edge-fabric.ts'
 import { stoneStrip } from './calculations/border/stone-strip.ts'
 import { stripBed } from './calculations/border/strip-bed.ts'
-import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
-import { taxOnAmounts } from './calculations/buying/tax-on-amounts.ts'
-import { bill } from './calculations/buying/bill.ts'
-import { budgetLength } from './calculations/buying/budget-length.ts'
-import { budgetLeftOver } from './calculations/buying/budget-left.ts'
-import { budgetPieces } from './calculations/buying/budget-pieces.ts'
-import { bulkOrder } from './calculations/buying/bulk-order.ts'
-import { enoughPieces } from './calculations/buying/enough-pieces.ts'
-import { rentByHour } from './calculations/buying/rent-by-hour.ts'
-import { lengthsBill } from './calculations/buying/lengths-bill.ts'
-import { packs } from './calculations/buying/packs.ts'
-import { priceApart } from './calculations/buying/price-apart.ts'
-import { quoteByLength } from './calculations/buying/quote-by-length.ts'
-import { compareQuotes } from './calculations/buying/compare-quotes.ts'
-import { cutPlan } from './calculations/buying/cut-plan.ts'
-import { costOfLength } from './calculations/buying/cost-of-length.ts'
-import { priceByMeasure } from './calculations/buying/price-by-measure.ts'
-import { priceRange } from './calculations/buying/price-range.ts'
-import { deliverOrHaul } from './calculations/buying/deliver-or-haul.ts'
-import { rentBuyDig } from './calculations/buying/rent-buy-dig.ts'
 import { builtUpCap } from './calculations/caps/built-up-cap.ts'
 import { capBlanks } from './calculations/caps/cap-blanks.ts'
 import { capForPost } from './calculations/caps/cap-for-post.ts'
@@ -34,6 +14,7 @@ import { slopedPostTop } from './calculations/caps/sloped-post-top.ts'
 import { airForPaint } from './calculations/finish/air-for-paint.ts'
 import { dewPointOfAir } from './calculations/finish/dew-point.ts'
 import { finishAreaOf } from './calculations/finish/finish-area.ts'
+import { coatsByClock } from './calculations/finish/coats-by-clock.ts'
 import { finishByFace } from './calculations/finish/finish-by-face.ts'
 import { finishQuantity } from './calculations/finish/finish-quantity.ts'
 import { paintWindow } from './calculations/finish/paint-window.ts'
@@ -48,11 +29,12 @@ import { railHeights } from './calculations/frame/rail-heights.ts'
 import { railsAcrossFaces } from './calculations/frame/rails-across-faces.ts'
 import { railsBetweenPosts } from './calculations/frame/rails-between-posts.ts'
 import { screwLength } from './calculations/frame/screw-length.ts'
-import { takeOff } from './calculations/buying/take-off.ts'
+import { bagsByHole } from './calculations/ground/bags-by-hole.ts'
 import { bagsForVolume } from './calculations/ground/bags-for-volume.ts'
 import { belledHole } from './calculations/ground/belled-hole.ts'
 import { crownedTop } from './calculations/ground/crowned-top.ts'
 import { concreteWait } from './calculations/ground/concrete-wait.ts'
+import { diggingByRate } from './calculations/ground/digging-by-rate.ts'
 import { diggingHours } from './calculations/ground/digging-hours.ts'
 import { haulTrips } from './calculations/ground/haul-trips.ts'
 import { looseInBags } from './calculations/ground/loose-in-bags.ts'
@@ -149,6 +131,7 @@ import { seasonCheck } from './calculations/time/season-check.ts'
 import { workingDaysBetween } from './calculations/time/working-days-between.ts'
 import { daysLater } from './calculations/time/days-later.ts'
 import { workingDaysBefore } from './calculations/time/working-days-before.ts'
+import { daysAtThatPace } from './calculations/time/days-at-pace.ts'
 import { workingDaysLater } from './calculations/time/working-days-later.ts'
 import { archOverUnequalBays } from './calculations/tops/arch-over-unequal-bays.ts'
 import { archedTop } from './calculations/tops/arched-top.ts'
@@ -179,6 +162,7 @@ import { sticksOfSizes } from './calculations/wood/sticks-of-sizes.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
 import { useClassOf } from './calculations/wood/use-class.ts'
 import { gateSums } from './gates-catalogue.ts'
+import { moneySums } from './money-catalogue.ts'
 import { plainSums } from './plain-catalogue.ts'
 import { fenceWords } from './words/fence.ts'
 import { soFarWords } from './words/so-far.ts'
@@ -259,6 +243,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       crownedTop,
       bagYieldByWeight,
       bagsForVolume,
+      bagsByHole,
       looseInBags,
       siteMix,
       mixWater,
@@ -266,6 +251,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       holeWidthByRule,
       spoilOfHoles,
       diggingHours,
+      diggingByRate,
       haulTrips,
       mixedLoad,
       loadOverhang,
@@ -348,6 +334,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       finishAreaOf,
       finishQuantity,
       finishByFace,
+      coatsByClock,
       dewPointOfAir,
       airForPaint,
       paintWindow,
@@ -362,35 +349,14 @@ export const subjects: readonly { readonly subject: string; readonly calculation
   },
   {
     subject: 'money',
-    calculations: [
-      cutPlan,
-      bill,
-      takeOff,
-      taxOnAmounts,
-      priceByMeasure,
-      lengthsBill,
-      packs,
-      boardFootPriceOf,
-      costOfLength,
-      compareQuotes,
-      quoteByLength,
-      priceRange,
-      rentBuyDig,
-      deliverOrHaul,
-      bulkOrder,
-      rentByHour,
-      budgetLength,
-      budgetPieces,
-      budgetLeftOver,
-      priceApart,
-      enoughPieces,
-    ],
+    calculations: moneySums,
   },
   {
     subject: 'time',
     calculations: [
       workingDaysBetween,
       workingDaysLater,
+      daysAtThatPace,
       workingDaysBefore,
       daysLater,
       jobHours,

@@ -23,6 +23,9 @@ import type { Heard, Tagged } from './readers/reader.ts'
 import { heldBack } from './held-back.ts'
 import type { Request } from './request.ts'
 
+/** Words whose value is so much in a time. */
+const paces = new Set(['holesByHour', 'lengthADay', 'piecesADay', 'dryingRate'])
+
 /** The quantities of the message that stand for no word and are no turn of phrase. */
 export function unusedOf(heard: Heard, request: Request, held: readonly Held[]): Tagged[] {
   const { readings, said, job } = heard
@@ -50,9 +53,18 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
         : (value as Quantity).kind === 'count' && toNumber((value as Quantity).amount) === it.bare?.valueOf())
     // “A quarter of a per cent for every one per cent”: what a rate is for.
     const isEachOne =
-      /\b(for|per|with) (each|every)\s+$/i.test(before) &&
+      /\b(?:(?:for|with) (?:each|every)|per(?: (?:each|every))?)\s+$/i.test(before) &&
       it.quantity?.kind === 'percent' &&
       toNumber(it.quantity.amount) === 0.01
+    // “2 an hour”, “6 m a day”: what a pace that was told is for.
+    const isPace =
+      /^(?:an?|one) (?:hour|hr|day|evening|week)$/i.test(it.said) &&
+      readings.some(
+        (pace) =>
+          pace.end < it.start &&
+          /^\s+(?:\p{L}+\s+){0,2}$/u.test(said.slice(pace.end, it.start)) &&
+          request.told.some(({ from, word }) => from.tag === pace.tag && paces.has(word)),
+      )
     // “The end of the 4 m string”: named by its size, which was told before.
     const isNamed =
       /\b(?:the|that|my|our|your)\s+$/i.test(before) && /^\s+(?:string|leg|line|side|stake)\b/i.test(said.slice(it.end))
@@ -61,6 +73,7 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     )
     return (
       isEachOne ||
+      isPace ||
       isHundred ||
       (isNamed && isTold) ||
       ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))

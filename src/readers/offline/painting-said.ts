@@ -11,7 +11,7 @@ const byArea = calculationNamed('finish-quantity') as Calculation
 const paints = /\b(paint\w*|stain\w*|varnish\w*|oil|sealer|finish|preservative|primer|coats?)\b/i
 const asksHowMuch = /\b(how (?:much|many)|litres?|liters?|gallons?|tins?|cans?|buckets?|cost|spend|need|what)\b/i
 const sides =
-  /\b(both (?:sides|faces)|two (?:sides|faces)|front and back|(?:one|single) (?:side|face)|(?:front|outside|street side) only)\b/i
+  /\b(both (?:sides|faces)|two (?:sides|faces)|front and back|(?:the )?(?:one|single) (?:side|face)|just the (?:front|outside|one)|(?:front|outside|street side) only)\b/i
 
 const isLength = ({ quantity, bare, section }: Tagged): boolean =>
   !section && (quantity?.kind === 'length' || bare !== null)
@@ -54,7 +54,12 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
 /** The request of a message that tells a fence by its length and height, to be painted. */
 export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, job } = heard
-  if (!paints.test(said) || !asksHowMuch.test(said) || job.asked.length > 0) return undefined
+  const isAwaited =
+    job.asked.length > 0 &&
+    job.asked.every(({ word }) => byFace.needs[word] ?? byArea.needs[word]) &&
+    job.wanted.some(({ word }) => byFace.gives[word])
+  if (!(paints.test(said) && asksHowMuch.test(said)) && !isAwaited) return undefined
+  if (job.asked.length > 0 && !isAwaited) return undefined
   const rest = ofCans(heard, message)
   if (!rest || rest.left.length < 2 || !rest.told.some((it) => it.word === 'coverageFirst')) return undefined
   const told: Told[] = []

@@ -3,9 +3,11 @@ import type { Request } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import { dryingAtRateIn, shrinkingIn } from './drying-said.ts'
 import { haulingIn } from './hauling-said.ts'
+import { bagsByHoleIn } from './hole-volumes-said.ts'
 import { bagsOfGravelIn, bagsOfKindsIn, gravelIn, holesOfKindsIn, orderIn } from './holes-said.ts'
 import { soilIn } from './loads-said.ts'
 import { mixedLoadIn } from './mixed-loads-said.ts'
+import { coatsClockIn, daysAtPaceIn, diggingRateIn } from './paces-said.ts'
 import { cansIn, paintingByFaceIn, paintingSticksIn } from './painting-said.ts'
 import { paintingWeatherIn } from './painting-weather.ts'
 import type { Token } from './stems.ts'
@@ -14,6 +16,9 @@ import { jobDaysIn, workDaysIn } from './work-days-said.ts'
 
 const readers = [
   mixedLoadIn,
+  diggingRateIn,
+  coatsClockIn,
+  bagsByHoleIn,
   haulingIn,
   paintingWeatherIn,
   soilIn,
@@ -24,6 +29,7 @@ const readers = [
   orderIn,
   workDaysIn,
   jobDaysIn,
+  daysAtPaceIn,
   paintingByFaceIn,
   paintingSticksIn,
   cansIn,

@@ -46,10 +46,11 @@ function weekTold(said: string): Told[] {
 
 const startsOn =
   /\b(?:start|starts|starting|begin|begins|beginning|kick(?:ing)? off|from)(?: work| digging| building)?(?: on)?(?: the)?\s*$/i
-const asksEnd = /\b(?:what|which|when)\b[^.?!]*\b(?:done|finish\w*|end|ends|complete|over|wrap)\b/i
+const asksEnd =
+  /\b(?:what|which|when)\b[^.?!]*\b(?:done|finish\w*|end|ends|complete|over|wrap|last day)\b|\b(?:last (?:working |work )?day|end date|finish(?:ing|ed)? (?:date|day|when)|done (?:when|by when))\b/i
 const ofWork = /^\s*(?:(?:working|work|business|week)[- ]?days?|days? of (?:work|labou?r)|days?\b)/i
 const isWorking =
-  /\bwork(?:ing)?[- ]?days?\b|\bdays? of work\b|\bbusiness\b|\bno weekends?\b|\bweekdays?\b|\bmonday (?:to|through) friday\b/i
+  /\bwork(?:ing)?[- ]?days?\b|\bdays? of work\b|\bbusiness\b|\bdays? work\b|\b(?:no|not|off|without|except) (?:on |working )?(?:the )?weekends?\b|\bweekends? off\b|\bweekdays?\b|\bmonday (?:to|through) friday\b/i
 
 /** Days that are lost, by the words beside them: “lose 2 days to rain”, “two rain days”. */
 const isLostOf = ({ start, end }: Tagged, said: string): boolean =>
