@@ -9,6 +9,8 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
   const past = pastTheHour(tokens, at)
   if (past) return past
+  const military = withoutColon(tokens, at)
+  if (military) return military
   const hour = tokens[at]
   // "7.30 pm", where no colon is written; without its half of the day it is a number.
   const dotted = /^(\d\d?)\.([0-5]\d)$/.exec(hour?.text ?? '')
@@ -32,6 +34,17 @@ export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
   }
   if (!minute || named > 23 || minutes % 15 !== 0) return null
   return clock(named, minute.next)
+}
+
+const tells = /^(dew|dark|dusk|sunset|sunrise|rain|frost|start|starts|starting|begin|begins|beginning|stop|finish|done|home)$/
+/** “Dew from 1700”, “start at 0730”: four figures are an hour only beside what tells one, or before “hrs”. */
+function withoutColon(tokens: readonly Scanned[], at: number): Found | null {
+  const [, hour, minute] = /^([01]\d|2[0-3])([0-5]\d)$/.exec(tokens[at]?.text ?? '') ?? []
+  if (!hour || tokens[at]?.sort !== 'digits') return null
+  const isAfter = /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1])) && tells.test(lower(tokens[at - 2]))
+  const isHours = /^(hrs|hours|h)$/.test(lower(tokens[at + 1])) && hour !== undefined && /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1]))
+  if (!isAfter && !isHours) return null
+  return { next: isHours ? at + 2 : at + 1, quantity: null, bare: new Fraction(Number(hour)).add(new Fraction(Number(minute), 60)), clock: true }
 }
 
 /** "half past seven in the evening", "quarter to 8 am": the hour alone would be wrong by so much. */

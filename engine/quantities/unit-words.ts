@@ -360,8 +360,10 @@ function perUnit(tokens: readonly Scanned[], read: UnitRead, metric: boolean): U
   if (!below) return null
   const [joint, article] = [lower(tokens[read.next]), lower(tokens[read.next + 1])]
   const from =
-    /^(per|for|to|in)$/.test(joint) && /^(a|the|one|each|every)$/.test(article)
+    /^(per|for|to|in|from)$/.test(joint) && /^(a|the|one|each|every)$/.test(article)
       ? read.next + 2
+      : joint === 'out' && article === 'of'
+        ? read.next + 3
       : /^(\/|per|a|an|each|every|for)$/.test(joint)
         ? read.next + 1
         : -1

@@ -70,3 +70,32 @@ export const shrunkWidth = word<'length'>('shrunkWidth', {
   ask: 'How wide is it then?',
   called: { names: ['width when it has shrunk'] },
 })
+
+export const gapWhenWet = word<'length'>('gapWhenWet', {
+  kind: 'length',
+  label: 'gap as nailed up',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Between two boards, on the day they were fixed.',
+  ask: 'How wide is the gap as the boards are nailed up?',
+  called: {},
+  possible: { least: '0 in' },
+  plausible: { from: '0 in', to: '8 in' },
+})
+
+export const gapOpened = word<'length'>('gapOpened', {
+  kind: 'length',
+  label: 'gap then',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Between two boards that shrank, with the same middles.',
+  ask: 'How wide is the gap then?',
+  called: {},
+})
+
+export const weeksAtRate = word<'duration'>('weeksAtRate', {
+  kind: 'duration',
+  label: 'weeks to dry at that rate',
+  units: { imperial: 'week', metric: 'week' },
+  measure: 'As if it went on losing as much; mostly it slows down.',
+  ask: 'How many weeks does it dry at that rate?',
+  called: {},
+})

@@ -46,6 +46,15 @@ const faceGap = word<'length'>('faceGap', {
   plausible: { from: '0 in', to: '8 in' },
 })
 
+const faceShare = word<'number'>('faceShare', {
+  kind: 'number',
+  label: 'part of the face that is wood',
+  measure: 'Two thirds, where the gaps are a third.',
+  ask: 'What part of the face is wood, and no gap?',
+  called: {},
+  possible: { above: '0', most: '1' },
+})
+
 const faceArea = word<'area'>('faceArea', {
   kind: 'area',
   label: 'faces to finish',
@@ -65,6 +74,7 @@ export const finishByFace = calculation({
     faceHeight,
     picketWidth,
     faceGap,
+    faceShare,
     sidesCoated,
     coats,
     coverageFirst,
@@ -72,7 +82,7 @@ export const finishByFace = calculation({
     canSize,
     canPrice,
   },
-  may: ['picketWidth', 'faceGap', 'canPrice'],
+  may: ['picketWidth', 'faceGap', 'faceShare', 'canPrice'],
   onlyFor: {
     coats: ['finishNeeded', 'finishCans', 'finishCost'],
     coverageFirst: ['finishNeeded', 'finishCans', 'finishCost'],
@@ -92,6 +102,7 @@ export const finishByFace = calculation({
     share: ['picketWidth / (picketWidth + faceGap)', 'of each picket and the gap beside it, the picket'],
     faceArea: ['faceLength * faceHeight * sides', 'as if it were a wall'],
     facesOfPickets: ['faceLength * faceHeight * sides * share', 'the gaps take no paint'],
+    facesOfShare: ['faceLength * faceHeight * sides * faceShare', 'the gaps take no paint'],
     bare: ['coats * faceArea / coverageFirst', 'every coat goes as far'],
     finishNeeded: ['bare * (1 + finishSpare)', 'all coats, with what is spare'],
     finishCans: ['ceil(finishNeeded / canSize)', 'whole cans, rounded up once'],
@@ -100,9 +111,10 @@ export const finishByFace = calculation({
   work({ sidesCoated: sides }, { line, put, tell, has, need, remark, system }) {
     put('sides', quantity(sides === 'one' ? 1 : 2, 'ratio'))
     if (has('faceGap') && !has('picketWidth')) need('picketWidth')
-    const open = has('faceGap')
-    if (open) line('share')
-    const area = open ? tell('faceArea', line('facesOfPickets', system === 'metric' ? 'm2' : 'ft2')) : line('faceArea')
+    const isShared = has('faceShare') && !has('faceGap')
+    const open = has('faceGap') || isShared
+    if (has('faceGap')) line('share')
+    const area = open ? tell('faceArea', line(isShared ? 'facesOfShare' : 'facesOfPickets', system === 'metric' ? 'm2' : 'ft2')) : line('faceArea')
     if (has('coats') && has('coverageFirst') && has('finishSpare')) {
       const bare = line('bare')
       line('finishNeeded')

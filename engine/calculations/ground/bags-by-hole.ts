@@ -3,7 +3,7 @@
 //   ▥▥▥  ▥▥▥  ▥▥▥     so much each; bags opened at every hole, or all poured in a row
 import { calculation } from '../../calculation.ts'
 import { show } from '../../quantities/show.ts'
-import { bags, bagYield, bagsPerHole, concrete } from '../../words/concrete.ts'
+import { bags, bagWeight, bagYield, bagsPerHole, concrete } from '../../words/concrete.ts'
 import { posts } from '../../words/posts.ts'
 import { word } from '../../words/word.ts'
 
@@ -22,7 +22,8 @@ export const bagsByHole = calculation({
   name: 'bags-by-hole',
   title: 'Bags where the concrete of one hole is told',
   answers: 'How many bags so many holes take, where it is told how much goes into one hole and what one bag makes.',
-  needs: { posts, concreteInHole, bagYield },
+  needs: { posts, concreteInHole, bagYield, bagWeight },
+  may: ['bagWeight'],
   onlyFor: { bagYield: ['bags', 'bagsPerHole'] },
   gives: { bags, bagsPerHole, concrete },
   headlines: ['bags', 'concrete'],

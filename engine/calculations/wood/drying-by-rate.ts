@@ -12,11 +12,14 @@ import { dimensionalChange } from '../../tables/dimensional-change.ts'
 import {
   daysAtRate,
   dryingRate,
+  gapOpened,
+  gapWhenWet,
   ratePer,
   readyAtRate,
   shrinkRate,
   shrunkBy,
   shrunkWidth,
+  weeksAtRate,
 } from '../../words/drying-rate.ts'
 import { picketWidth } from '../../words/pickets.ts'
 import { moistureNow } from '../../words/wet-wood.ts'
@@ -30,29 +33,34 @@ export const dryingByRate = calculation({
   title: 'Drying and shrinking at a rate you give',
   answers:
     'On what date wood is down to a moisture when it loses so many points a day or a week, and how much narrower a board is by then at so much for each point.',
-  needs: { moistureNow, moistureLimit, dryingRate, ratePer, fromDay, picketWidth, shrinkRate },
+  needs: { moistureNow, moistureLimit, dryingRate, ratePer, fromDay, picketWidth, shrinkRate, gapWhenWet },
   onlyFor: {
-    dryingRate: ['daysAtRate', 'readyAtRate'],
-    ratePer: ['daysAtRate', 'readyAtRate'],
+    dryingRate: ['daysAtRate', 'weeksAtRate', 'readyAtRate'],
+    ratePer: ['daysAtRate', 'weeksAtRate', 'readyAtRate'],
     fromDay: ['readyAtRate'],
-    picketWidth: ['shrunkBy', 'shrunkWidth'],
-    shrinkRate: ['shrunkBy', 'shrunkWidth'],
+    picketWidth: ['shrunkBy', 'shrunkWidth', 'gapOpened'],
+    shrinkRate: ['shrunkBy', 'shrunkWidth', 'gapOpened'],
+    gapWhenWet: ['gapOpened'],
   },
-  gives: { daysAtRate, readyAtRate, shrunkBy, shrunkWidth },
+  gives: { daysAtRate, weeksAtRate, readyAtRate, shrunkBy, shrunkWidth, gapOpened },
   headlines: ['daysAtRate'],
   together: {
-    daysAtRate: ['daysAtRate', 'readyAtRate'],
+    weeksAtRate: ['weeksAtRate', 'daysAtRate'],
     readyAtRate: ['readyAtRate', 'daysAtRate'],
     shrunkBy: ['shrunkBy', 'shrunkWidth'],
+    shrunkWidth: ['shrunkWidth', 'shrunkBy'],
+    gapOpened: ['gapOpened', 'shrunkBy'],
   },
   locals: { timeOfRate: 'duration', points: 'number', onePoint: 'percent', saturation: 'percent' },
   lines: {
     toLose: ['moistureNow - moistureLimit', 'what it still has to lose'],
     daysAtRate: ['toLose / dryingRate * timeOfRate', 'at the same loss all the time'],
+    weeksAtRate: ['toLose / dryingRate * timeOfRate', 'the same, in weeks'],
     countsNow: ['min(moistureNow, saturation)', 'above fibre saturation wood loses water and keeps its size'],
     points: ['(countsNow - moistureLimit) / onePoint', 'in points of moisture'],
     shrunkBy: ['picketWidth * shrinkRate * points', 'so much of its width for each point'],
     shrunkWidth: ['picketWidth - shrunkBy', 'what is left'],
+    gapOpened: ['gapWhenWet + shrunkBy', 'half of it from the board on either side'],
   },
   work(
     { moistureNow: now, moistureLimit: limit, ratePer: per, fromDay: from },
@@ -67,6 +75,7 @@ export const dryingByRate = calculation({
     if (has('dryingRate') && has('ratePer')) {
       put('timeOfRate', quantity(lengths[per as keyof typeof lengths], 'day'))
       const days = line('daysAtRate')
+      line('weeksAtRate')
       if (has('fromDay')) tell('readyAtRate', daysAfter(from, Math.ceil(numberIn(days, 'day') - 1e-9)))
       remark(
         'Wood seldom dries at one rate: the drier it is, the slower it goes, and in damp weather it stops. Read the meter again before that day, and paint by what it reads.',
@@ -85,6 +94,7 @@ export const dryingByRate = calculation({
       line('points')
       line('shrunkBy')
       line('shrunkWidth')
+      if (has('gapWhenWet')) line('gapOpened')
       if (less(saturation, now))
         remark(`I counted from ${show(saturation)}: what it loses down to there changes no width.`)
     }

@@ -49,8 +49,9 @@ export function dryingAtRateIn(heard: Heard): Request | undefined {
   const rest = readings.filter((it) => it !== rate.reading && !dates.includes(it) && !idle(it))
   const two = moistures(rest)
   if (dates.length > 1 || !(two ?? (isOn && rest.length === 0))) return undefined
+  const ofWeeks = /\bweeks?\b/i.test(said.replace(/\b(?:a|per|each|every|points a) week\b/gi, '')) || job.wanted.some((it) => it.word === 'weeksAtRate')
   const asksDate = /\b(?:date|what day|which day|when)\b/i.test(said)
-  const wants = asksDate || dates.length > 0 ? ['readyAtRate', 'daysAtRate'] : two ? ['daysAtRate'] : []
+  const wants = asksDate || dates.length > 0 ? ['readyAtRate', 'daysAtRate'] : two || ofWeeks ? [ofWeeks ? 'weeksAtRate' : 'daysAtRate'] : []
   return {
     ...empty,
     told: [...rate.told, ...(two ?? []), ...dates.map((it) => tell('fromDay', it))],
@@ -59,15 +60,20 @@ export function dryingAtRateIn(heard: Heard): Request | undefined {
   }
 }
 
-const ofWidth = /^\s*(?:%|percent|per cent)?\s*(?:of (?:its|the|their) (?:own )?(?:width|size)|in width|narrower)/i
-const forEach = /\b(?:for|per|with) (?:each|every|a)?\s*$/i
+const ofWidth = /^\s*(?:%|percent|per cent)?\s*(?:of (?:(?:its|the|their) )?(?:own )?(?:width|size)|in width|narrower)/i
+const forEach = /\b(?:for|per|with)\s+(?:each|every|a)?\s*$/i
+/** “100 wide”, “a 90 board”: a width that was said without its unit. */
+const isBareWidth = ({ bare, end, section }: Tagged, said: string): boolean =>
+  bare !== null && !section && /^\s*wide\b/i.test(said.slice(end))
 /** “A quarter of a per cent of its width for every one per cent of moisture”: so much a board shrinks. */
 export function shrinkingIn(heard: Heard): Request | undefined {
   const { said, readings, job } = heard
-  if (!/\b(?:shr[aiu]nk\w*|shrink\w*|narrower|los(?:e|es|ing))\b/i.test(said)) return undefined
   const rates = readings.filter((it) => it.quantity?.kind === 'percent' && ofWidth.test(said.slice(it.end)))
   const each = readings.filter((it) => isShare(it) && sizeOf(it) === 1 && forEach.test(said.slice(0, it.start)))
-  const widths = readings.filter((it) => it.quantity?.kind === 'length')
+  const gap = gapOnward(heard)
+  if (gap) return gap
+  const widths = readings.filter((it) => it.quantity?.kind === 'length' || isBareWidth(it, said))
+  if (!/\b(?:shr[aiu]nk\w*|shrink\w*|narrower|los(?:e|es|ing))\b/i.test(said)) return undefined
   const rest = readings.filter((it) => ![...rates, ...each, ...widths].includes(it))
   const [rate, width] = [rates[0], widths[0]]
   const knows = ['moistureNow', 'moistureLimit'].every((word) => job.decisions.some((it) => it.word === word))
@@ -76,7 +82,17 @@ export function shrinkingIn(heard: Heard): Request | undefined {
   return {
     ...empty,
     told: [tell('shrinkRate', rate), tell('picketWidth', width), ...two],
-    wants: [{ word: 'shrunkBy', at: yard }],
+    wants: [{ word: /\b(?:width|how wide|what width)\b[^.?]*(?:\bat\b|\bwhen\b|\bthen\b|\bend up\b|\?)/i.test(said.replace(ofItsWidth, '')) ? 'shrunkWidth' : 'shrunkBy', at: yard }],
     calculation: byRate.name,
   }
+}
+const ofItsWidth = /of (?:its|the|their)? ?(?:own )?width/gi
+
+/** “Nailed up with 40 gaps, what is the gap then?”, behind what a board shrinks by. */
+function gapOnward({ said, readings, job }: Heard): Request | undefined {
+  const [only, more] = readings
+  const isOn = job.named === byRate.name && job.wanted.some(({ word }) => /^(?:shrunk|gapOpened)/.test(word))
+  if (!isOn || !only || more || !/\bgaps?\b/i.test(said)) return undefined
+  if (only.change || !(only.bare !== null || only.quantity?.kind === 'length')) return undefined
+  return { ...empty, told: [tell('gapWhenWet', only)], wants: [{ word: 'gapOpened', at: yard }], calculation: byRate.name }
 }

@@ -116,7 +116,7 @@ function amended(
 }
 
 const asksAll =
-  /\b(?:what|how much|how heavy)\b[^.?!]*\b(?:weigh\w*|weight|heavy)\b|\bhow heavy\b|\b(?:total|whole|all the) weight\b/i
+  /\b(?:what(?:['’]?s)?|how much|how heavy)\b[^.?!]*\b(?:weigh\w*|weight|heavy)\b|\bhow heavy\b|\b(?:total|whole|all the) weight\b/i
 const ofOther = /\b(?:gate|leaf|board|wood|timber|soil|dirt|spoil|gravel|stone|wet|dry|one|each bag|a bag|per)\b/i
 /** “What does it all weigh?”: of the bags that were counted last; or of whatever was, at a weight told with it. */
 export function weightOfLast(heard: Heard, message: readonly Token[]): Request | undefined {
@@ -129,8 +129,11 @@ export function weightOfLast(heard: Heard, message: readonly Token[]): Request |
   const isWeighed = many.value.unit === 'bag' && job.decisions.some((it) => it.word === 'bagWeight' && it.at === yard)
   if (!each && !isWeighed) return undefined
   return requestFor(
-    'haul-trips',
-    ['hauledWeight'],
-    [tell('piecesToHaul', many.tag), tell('pieceWeight', each?.tag ?? 'told.bagWeight')],
+    'mixed-load',
+    ['mixedWeight'],
+    [
+      { ...tell('loadCounts', many.tag), thing: `${many.value.unit}s` },
+      tell('loadWeights', each?.tag ?? 'told.bagWeight'),
+    ],
   )
 }

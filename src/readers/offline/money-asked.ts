@@ -7,6 +7,7 @@ import { eachOfGroups } from './groups-said.ts'
 import { loadIn } from './bulk-said.ts'
 import { declined } from './declines.ts'
 import { goingOnIn } from './money-onward.ts'
+import { cansPricedIn } from './painting-said.ts'
 import { packsIn } from './packs-said.ts'
 import { pricesApartIn } from './prices-apart-said.ts'
 import { moneyLeftIn } from './money-left-said.ts'
@@ -25,7 +26,8 @@ export const moneyAsked = (
 ): Request | undefined =>
   heard.said.length > 900
     ? undefined
-    : (packsIn(heard, message) ??
+    : (cansPricedIn(heard, message) ??
+      packsIn(heard, message) ??
       pricesApartIn(heard, message) ??
       moneyLeftIn(heard, message) ??
       billIn(heard, message) ??

@@ -22,7 +22,7 @@ const tell = (word: string, { tag }: Tagged): Told => ({ word, at: yard, from: f
 function sidesTold(said: string): Told[] {
   const quote = sides.exec(said)?.[0]
   if (!quote) return []
-  const option = /^(one|single|front only|outside|street)/i.test(quote) ? 'one' : 'both'
+  const option = /\b(?:one|single|only|just)\b/i.test(quote) ? 'one' : 'both'
   return [{ word: 'sidesCoated', at: yard, from: { tag: null, quote, option, usual: null } }]
 }
 
@@ -51,6 +51,9 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
   return isOnce ? { told, left } : undefined
 }
 
+/** “Two thirds of it”: the gaps are left out. */
+const isOfFace = /^\s*(?:of (?:it|that|this|the (?:fence|face|area))|(?:is )?(?:solid|wood|boards?)|as (?:wood|boards?))\b/i
+
 /** The request of a message that tells a fence by its length and height, to be painted. */
 export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, job } = heard
@@ -65,6 +68,10 @@ export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Reque
   const told: Told[] = []
   const spots = rest.left.map((reading) => message.findIndex((it) => it.tag === reading.tag))
   for (const [i, reading] of rest.left.entries()) {
+    if (reading.bare && reading.bare.d !== 1n && reading.bare.compare(1) < 0 && isOfFace.test(said.slice(reading.end))) {
+      told.push(tell('faceShare', reading))
+      continue
+    }
     if (!isLength(reading)) return undefined
     const at = spots[i] as number
     const next = message[at + 1]?.stem ?? ''
@@ -171,4 +178,10 @@ export function cansIn(heard: Heard, message: readonly Token[]): Request | undef
     wants: isPriced ? [{ word: 'finishCost', at: yard }] : isOfCans ? [{ word: 'finishCans', at: yard }] : [...had],
     calculation: calc.name,
   }
+}
+
+/** “2.5 L tins at £34 a go”: the size of the cans and what one costs, before the price is taken for that of something else. */
+export const cansPricedIn = (heard: Heard, message: readonly Token[]): Request | undefined => {
+  const kinds = heard.readings.map((it) => it.quantity?.kind)
+  return kinds.length === 2 && kinds.includes('volume') && kinds.includes('money') ? cansIn(heard, message) : undefined
 }
