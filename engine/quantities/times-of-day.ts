@@ -36,15 +36,25 @@ export function hourAt(tokens: readonly Scanned[], at: number): Found | null {
   return clock(named, minute.next)
 }
 
-const tells = /^(dew|dark|dusk|sunset|sunrise|rain|frost|start|starts|starting|begin|begins|beginning|stop|finish|done|home)$/
+const tells =
+  /^(dew|dark|dusk|sunset|sunrise|rain|frost|start|starts|starting|begin|begins|beginning|stop|finish|done|home)$/
 /** “Dew from 1700”, “start at 0730”: four figures are an hour only beside what tells one, or before “hrs”. */
 function withoutColon(tokens: readonly Scanned[], at: number): Found | null {
   const [, hour, minute] = /^([01]\d|2[0-3])([0-5]\d)$/.exec(tokens[at]?.text ?? '') ?? []
   if (!hour || tokens[at]?.sort !== 'digits') return null
-  const isAfter = /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1])) && tells.test(lower(tokens[at - 2]))
-  const isHours = /^(hrs|hours|h)$/.test(lower(tokens[at + 1])) && hour !== undefined && /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1]))
+  const isAfter =
+    /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1])) && tells.test(lower(tokens[at - 2]))
+  const isHours =
+    /^(hrs|hours|h)$/.test(lower(tokens[at + 1])) &&
+    hour !== undefined &&
+    /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1]))
   if (!isAfter && !isHours) return null
-  return { next: isHours ? at + 2 : at + 1, quantity: null, bare: new Fraction(Number(hour)).add(new Fraction(Number(minute), 60)), clock: true }
+  return {
+    next: isHours ? at + 2 : at + 1,
+    quantity: null,
+    bare: new Fraction(Number(hour)).add(new Fraction(Number(minute), 60)),
+    clock: true,
+  }
 }
 
 /** "half past seven in the evening", "quarter to 8 am": the hour alone would be wrong by so much. */

@@ -359,11 +359,10 @@ function perUnit(tokens: readonly Scanned[], read: UnitRead, metric: boolean): U
   const below = perVolume[read.unit]
   if (!below) return null
   const [joint, article] = [lower(tokens[read.next]), lower(tokens[read.next + 1])]
+  const isOut = joint === 'out' && article === 'of'
   const from =
-    /^(per|for|to|in|from)$/.test(joint) && /^(a|the|one|each|every)$/.test(article)
-      ? read.next + 2
-      : joint === 'out' && article === 'of'
-        ? read.next + 3
+    isOut || (/^(per|for|to|in|from)$/.test(joint) && /^(a|the|one|each|every)$/.test(article))
+      ? read.next + (isOut ? 3 : 2)
       : /^(\/|per|a|an|each|every|for)$/.test(joint)
         ? read.next + 1
         : -1

@@ -14,6 +14,7 @@ import { groundChecks } from './checks/ground.ts'
 import { layoutChecks } from './checks/layout.ts'
 import { lengthChecks } from './checks/lengths.ts'
 import { lessAskedChecks } from './checks/less-asked.ts'
+import { loadAndPaceChecks } from './checks/loads-and-paces.ts'
 import { moneyChecks } from './checks/money.ts'
 import { picketsChecks } from './checks/pickets.ts'
 import { plainChecks } from './checks/plain.ts'
@@ -51,6 +52,7 @@ export const checks: readonly Check[] = [
   ...strengthChecks,
   ...repairChecks,
   ...moneyChecks,
+  ...loadAndPaceChecks,
   ...cuttingChecks,
   ...fenceChecks,
   ...timeChecks,

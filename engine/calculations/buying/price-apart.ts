@@ -40,8 +40,7 @@ export const priceApart = calculation({
     moreForAll: ['abs(onePrice - otherPrice) * piecesWanted', 'so much more for each of them'],
   },
   work({ onePrice: one, otherPrice: other }, { line, has, refuse, remark }) {
-    if (one.unit !== other.unit)
-      refuse('otherPrice', 'The two prices are in different money. Give both in the same.')
+    if (one.unit !== other.unit) refuse('otherPrice', 'The two prices are in different money. Give both in the same.')
     line('moreForEach')
     if (has('piecesWanted')) line('moreForAll')
     remark(`The ${less(one, other) ? 'second' : 'first'} price is the dearer. Tax is as much as the prices hold.`)

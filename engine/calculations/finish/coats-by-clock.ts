@@ -55,7 +55,8 @@ const coatsDone = word<'count'>('coatsDone', {
 export const coatsByClock = calculation({
   name: 'coats-by-clock',
   title: 'Coats by the clock',
-  answers: 'When the last coat is on where each takes so long and waits so long for the next, and how many go on before an hour.',
+  answers:
+    'When the last coat is on where each takes so long and waits so long for the next, and how many go on before an hour.',
   needs: { coats, coatTime, coatWait, startsAt, stopsAt },
   onlyFor: { coats: ['coatsSpan'], stopsAt: ['coatsDone'] },
   may: ['startsAt'],
@@ -66,7 +67,10 @@ export const coatsByClock = calculation({
     coatsSpan: ['coats / oneCoat * coatTime + (coats / oneCoat - 1) * coatWait', 'one wait fewer than coats'],
     coatsDone: ['max(0, floor((until + coatWait) / (coatTime + coatWait)))', 'the last needs no wait behind it'],
   },
-  work({ startsAt: start, stopsAt: stop, coatTime: one, coatWait: wait }, { line, put, has, need, remark, refuse, table }) {
+  work(
+    { startsAt: start, stopsAt: stop, coatTime: one, coatWait: wait },
+    { line, put, has, need, remark, refuse, table },
+  ) {
     put('oneCoat', quantity(1, 'coat'))
     const [each, between] = [numberIn(one, 'h'), numberIn(wait, 'h')]
     if (has('coats')) {

@@ -114,7 +114,9 @@ export const finishByFace = calculation({
     const isShared = has('faceShare') && !has('faceGap')
     const open = has('faceGap') || isShared
     if (has('faceGap')) line('share')
-    const area = open ? tell('faceArea', line(isShared ? 'facesOfShare' : 'facesOfPickets', system === 'metric' ? 'm2' : 'ft2')) : line('faceArea')
+    const area = open
+      ? tell('faceArea', line(isShared ? 'facesOfShare' : 'facesOfPickets', system === 'metric' ? 'm2' : 'ft2'))
+      : line('faceArea')
     if (has('coats') && has('coverageFirst') && has('finishSpare')) {
       const bare = line('bare')
       line('finishNeeded')

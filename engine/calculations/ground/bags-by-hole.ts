@@ -42,9 +42,13 @@ export const bagsByHole = calculation({
       line('bagsPerHole')
       remark(`Where every hole is filled with bags of its own, it is ${show(line('atEach', 'bag'))}.`)
     }
-    remark('What one hole takes is as you told it; whether the post is taken off it, and how much is spilt, I cannot see.')
+    remark(
+      'What one hole takes is as you told it; whether the post is taken off it, and how much is spilt, I cannot see.',
+    )
   },
-  sources: [{ fact: 'bags = holes × concrete of one ÷ what one bag makes, rounded up', from: 'Derived here; needs no table.' }],
+  sources: [
+    { fact: 'bags = holes × concrete of one ÷ what one bag makes, rounded up', from: 'Derived here; needs no table.' },
+  ],
   cautions: ['wet-cement', 'dust', 'lifting'],
   examples: [
     // 14 × 0.9 = 12.6 ft³; / 0.45 = 28; 0.9 / 0.45 = 2 each

@@ -35,7 +35,14 @@ const loadWeights = word<'mass'>('loadWeights', {
 })
 
 const massOf = (name: string, label: string, measure: string) =>
-  word<'mass'>(name, { kind: 'mass', label, units: { imperial: 'lb', metric: 'kg' }, measure, ask: `${label}?`, called: {} })
+  word<'mass'>(name, {
+    kind: 'mass',
+    label,
+    units: { imperial: 'lb', metric: 'kg' },
+    measure,
+    ask: `${label}?`,
+    called: {},
+  })
 const mixedWeight = massOf('mixedWeight', 'all that is loaded', 'Each number times its weight, added up.')
 const overPayload = massOf('overPayload', 'more than the vehicle takes', 'All of it, less what the vehicle takes.')
 const roomForMore = massOf('roomForMore', 'what could still be loaded', 'What the vehicle takes, less all of it.')
@@ -62,7 +69,8 @@ const mixedTrips = word<'count'>('mixedTrips', {
 export const mixedLoad = calculation({
   name: 'mixed-load',
   title: 'A load of several kinds',
-  answers: 'What bags, posts and boards weigh together, by how much that is over or under what the vehicle takes, and how many trips.',
+  answers:
+    'What bags, posts and boards weigh together, by how much that is over or under what the vehicle takes, and how many trips.',
   needs: { loadCounts, loadWeights, payload, weightAboard },
   may: ['payload', 'weightAboard'],
   gives: { mixedWeight, loadFits, overPayload, roomForMore, mixedTrips },

@@ -75,7 +75,9 @@ export const daysAtThatPace = calculation({
     remark('Days worked, none lost to weather, and no waiting for concrete or paint.')
   },
   locals: { daysOfPieces: 'count' },
-  sources: [{ fact: 'days = what there is to do ÷ what is done in a day, rounded up', from: 'Arithmetic; needs no table.' }],
+  sources: [
+    { fact: 'days = what there is to do ÷ what is done in a day, rounded up', from: 'Arithmetic; needs no table.' },
+  ],
   cautions: [],
   examples: [
     // 29 / 8 = 3.6 → 4

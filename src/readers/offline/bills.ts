@@ -88,8 +88,9 @@ export function howTaxed({ said }: Heard, message: readonly Token[]): Told[] {
 
 /** “What would they cost before tax?”: none is reckoned, where no rate is told. */
 const isLeftOut = (said: string): boolean =>
-  /\b(?:before|without|excluding|leaving out|not counting|ignoring|forget|ex) (?:any |the |sales )?(?:tax|vat|gst|hst)\b/i.test(said) &&
-  !/\d\s*(?:%|percent|per cent)|\bpercent\b/i.test(said)
+  /\b(?:before|without|excluding|leaving out|not counting|ignoring|forget|ex) (?:any |the |sales )?(?:tax|vat|gst|hst)\b/i.test(
+    said,
+  ) && !/\d\s*(?:%|percent|per cent)|\bpercent\b/i.test(said)
 
 interface BillTold {
   readonly names: readonly string[]
@@ -182,8 +183,7 @@ function withoutThing({ said }: Heard, message: readonly Token[], names: readonl
 /** “At 2.79 each what do the pickets cost”, “£0.85 each”: what was counted before, at that price. */
 function ofCounted(heard: Heard, message: readonly Token[], said: BillSaid): Request | undefined {
   const [line, more] = said.lines
-  if (!line?.price || line.count || more || said.others.some((it) => !isSize(it)) || isAwaited(heard))
-    return undefined
+  if (!line?.price || line.count || more || said.others.some((it) => !isSize(it)) || isAwaited(heard)) return undefined
   if (asksOther.test(heard.said) || heard.job.decisions.length === 0 || pricesThings(heard, false)) return undefined
   const isMoney = line.price.quantity?.kind === 'money'
   const isAlone = line.thing === '' && said.isPriced
@@ -204,7 +204,8 @@ function ofCounted(heard: Heard, message: readonly Token[], said: BillSaid): Req
 /** A price answers nothing where a size is asked beside what was worked: “what do they come to at 4.68 each?” goes on. */
 const isAwaited = ({ job, said }: Heard): boolean =>
   job.asked.length > 0 &&
-  (!asksTotal.test(said) || job.asked.some((it) => !/^(?:length|choice|volume)$/.test(vocabulary.get(it.word)?.kind ?? '')))
+  (!asksTotal.test(said) ||
+    job.asked.some((it) => !/^(?:length|choice|volume)$/.test(vocabulary.get(it.word)?.kind ?? '')))
 
 const ofSizes = /\b(wide|width|long|length|tall|thick|deep|gap|apart|inch(es)?|spacing|diameter)\b/i
 

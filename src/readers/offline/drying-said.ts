@@ -49,9 +49,16 @@ export function dryingAtRateIn(heard: Heard): Request | undefined {
   const rest = readings.filter((it) => it !== rate.reading && !dates.includes(it) && !idle(it))
   const two = moistures(rest)
   if (dates.length > 1 || !(two ?? (isOn && rest.length === 0))) return undefined
-  const ofWeeks = /\bweeks?\b/i.test(said.replace(/\b(?:a|per|each|every|points a) week\b/gi, '')) || job.wanted.some((it) => it.word === 'weeksAtRate')
+  const ofWeeks =
+    /\bweeks?\b/i.test(said.replace(/\b(?:a|per|each|every|points a) week\b/gi, '')) ||
+    job.wanted.some((it) => it.word === 'weeksAtRate')
   const asksDate = /\b(?:date|what day|which day|when)\b/i.test(said)
-  const wants = asksDate || dates.length > 0 ? ['readyAtRate', 'daysAtRate'] : two || ofWeeks ? [ofWeeks ? 'weeksAtRate' : 'daysAtRate'] : []
+  const wants =
+    asksDate || dates.length > 0
+      ? ['readyAtRate', 'daysAtRate']
+      : two || ofWeeks
+        ? [ofWeeks ? 'weeksAtRate' : 'daysAtRate']
+        : []
   return {
     ...empty,
     told: [...rate.told, ...(two ?? []), ...dates.map((it) => tell('fromDay', it))],
@@ -82,7 +89,16 @@ export function shrinkingIn(heard: Heard): Request | undefined {
   return {
     ...empty,
     told: [tell('shrinkRate', rate), tell('picketWidth', width), ...two],
-    wants: [{ word: /\b(?:width|how wide|what width)\b[^.?]*(?:\bat\b|\bwhen\b|\bthen\b|\bend up\b|\?)/i.test(said.replace(ofItsWidth, '')) ? 'shrunkWidth' : 'shrunkBy', at: yard }],
+    wants: [
+      {
+        word: /\b(?:width|how wide|what width)\b[^.?]*(?:\bat\b|\bwhen\b|\bthen\b|\bend up\b|\?)/i.test(
+          said.replace(ofItsWidth, ''),
+        )
+          ? 'shrunkWidth'
+          : 'shrunkBy',
+        at: yard,
+      },
+    ],
     calculation: byRate.name,
   }
 }
@@ -94,5 +110,10 @@ function gapOnward({ said, readings, job }: Heard): Request | undefined {
   const isOn = job.named === byRate.name && job.wanted.some(({ word }) => /^(?:shrunk|gapOpened)/.test(word))
   if (!isOn || !only || more || !/\bgaps?\b/i.test(said)) return undefined
   if (only.change || !(only.bare !== null || only.quantity?.kind === 'length')) return undefined
-  return { ...empty, told: [tell('gapWhenWet', only)], wants: [{ word: 'gapOpened', at: yard }], calculation: byRate.name }
+  return {
+    ...empty,
+    told: [tell('gapWhenWet', only)],
+    wants: [{ word: 'gapOpened', at: yard }],
+    calculation: byRate.name,
+  }
 }

@@ -45,7 +45,9 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
   const { said, job } = heard
   const goesOn = job.wanted.some(({ word }) => haul.gives[word])
   const asksOf =
-    (vehicle.test(said) || tripsOfThings.test(said)) && (asksTrips.test(said) || asksAtOnce.test(said)) && !other.test(said)
+    (vehicle.test(said) || tripsOfThings.test(said)) &&
+    (asksTrips.test(said) || asksAtOnce.test(said)) &&
+    !other.test(said)
   if (!(goesOn || asksOf) || (job.asked.length > 0 && !goesOn)) return undefined
   const weights = message.flatMap(({ reading }, at): Weight[] =>
     reading && isWeight(reading, message, at, said) ? [weighed(reading, message, at)] : [],
@@ -117,8 +119,7 @@ export function weighed(reading: Tagged, message: readonly Token[], at: number):
     return of.slice(spot + 1).some((it) => hasIt.test(it.stem)) ? undefined : of[spot]?.text
   }
   const isPayload =
-    before.some((it) => ofVehicle.test(it.text.toLowerCase())) ||
-    asVehicle.test(before.map((it) => it.text).join(' '))
+    before.some((it) => ofVehicle.test(it.text.toLowerCase())) || asVehicle.test(before.map((it) => it.text).join(' '))
   const isPiece =
     behind.some((it) => ofPiece.test(it.stem)) ||
     before.slice(-3).some((it) => /^(bag|of|weigh)$/.test(it.stem) && it.stem !== 'weigh')

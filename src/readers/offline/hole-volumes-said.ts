@@ -4,7 +4,8 @@ import type { Heard, Tagged } from '../reader.ts'
 import { wordsBefore, wordsBehind } from './around.ts'
 import { requestFor, tell } from './request-parts.ts'
 
-const behindHole = /^\s*(?:of (?:concrete|mix|cement)\s*)?(?:per|a|each|for each|in each|to a|to each|every|in every)\s+(?:post\s*)?(?:hole|one)\b/
+const behindHole =
+  /^\s*(?:of (?:concrete|mix|cement)\s*)?(?:per|a|each|for each|in each|to a|to each|every|in every)\s+(?:post\s*)?(?:hole|one)\b/
 const beforeHole =
   /\b(?:each|every|a|one|per)\s+(?:post\s*)?(?:hole|one)\s+(?:will\s+)?(?:takes?|needs?|holds?|uses?|swallows?|is|wants?|requires?)\s*(?:about\s*)?$/
 const ofBag = /\b(?:bags?|sacks?)\b/
@@ -20,13 +21,18 @@ export function bagsByHoleIn(heard: Heard): Request | undefined {
     (it) => behindHole.test(wordsBehind(heard, it)) || beforeHole.test(wordsBefore(heard, it)),
   )
   const bags = volumes.filter((it) => !holes.includes(it) && isOfBag(heard, it))
-  const masses = readings.filter((it) => it.quantity?.kind === 'mass' && ofBag.test(wordsBehind(heard, it).slice(0, 16)))
+  const masses = readings.filter(
+    (it) => it.quantity?.kind === 'mass' && ofBag.test(wordsBehind(heard, it).slice(0, 16)),
+  )
   const counts = readings.filter(
-    (it) => it.bare?.d === 1n && !it.section && /^\s*(?:\w+\s+)?(?:holes?|posts?|of them)\b/.test(wordsBehind(heard, it)),
+    (it) =>
+      it.bare?.d === 1n && !it.section && /^\s*(?:\w+\s+)?(?:holes?|posts?|of them)\b/.test(wordsBehind(heard, it)),
   )
   const lengths = readings.filter((it) => it.quantity?.kind === 'length' && !it.section)
   const apart = lengths.filter(
-    (it) => /^\s*(?:apart|o\.?c\.?|on cent|centers?|centres?|spac)/.test(wordsBehind(heard, it)) || /\b(?:every|each)\s*$/.test(wordsBefore(heard, it)),
+    (it) =>
+      /^\s*(?:apart|o\.?c\.?|on cent|centers?|centres?|spac)/.test(wordsBehind(heard, it)) ||
+      /\b(?:every|each)\s*$/.test(wordsBefore(heard, it)),
   )
   const runs = lengths.filter((it) => !apart.includes(it))
   const parts = [holes, bags, masses, counts, apart, runs]
@@ -52,5 +58,8 @@ export function bagsByHoleIn(heard: Heard): Request | undefined {
 /** “A 50 lb bag makes 0.375”, “0.45 cubic feet a bag”. */
 const isOfBag = (heard: Heard, it: Tagged): boolean => {
   const front = wordsBefore(heard, it)
-  return (ofBag.test(front) && makes.test(front)) || /^\s*(?:a|per|each|to a|from a|out of a)?\s*(?:bag|sack)\b/.test(wordsBehind(heard, it))
+  return (
+    (ofBag.test(front) && makes.test(front)) ||
+    /^\s*(?:a|per|each|to a|from a|out of a)?\s*(?:bag|sack)\b/.test(wordsBehind(heard, it))
+  )
 }

@@ -85,7 +85,8 @@ export function lastCount(heard: Heard, message: readonly Token[], isPointed = f
       : undefined)
   // What was asked for is not worked yet, and only one thing was counted on the way to it.
   const onTheWay = known.filter((it) => it.tag.split('.')[1] === heard.job.named)
-  const found = of ?? (wanted.length === 0 && pointsBack.test(heard.said) && onTheWay.length === 1 ? onTheWay[0] : undefined)
+  const found =
+    of ?? (wanted.length === 0 && pointsBack.test(heard.said) && onTheWay.length === 1 ? onTheWay[0] : undefined)
   return found && withSpares(found, known)
 }
 

@@ -39,7 +39,8 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
   if (payloads.length > 1 || pieces.length > 1 || counts.length > 1) return undefined
   const isTold = pairs.length > 1 || (pairs.length === 1 && (isOn || (asksOver.test(said) && payloads.length > 0)))
   const isBare = pairs.length === 0 && counts.length === 1 && /\boverload\w*\b|\btoo (?:much|heavy)\b/i.test(said)
-  const isMore = isOn && (rest.length > 0 || asksTrips.test(said) || asksWeight.test(said)) && !/\bpost holes?\b/.test(said)
+  const isMore =
+    isOn && (rest.length > 0 || asksTrips.test(said) || asksWeight.test(said)) && !/\bpost holes?\b/.test(said)
   if (!(isTold || (isBare && ofVehicle.test(said)) || isMore)) return undefined
   const told: Told[] = [
     ...pairs.map((it) => ({ ...tell('loadCounts', it.count.tag), thing: it.thing })),
@@ -68,7 +69,8 @@ function thingOf(message: readonly Token[], { tag }: Tagged): string {
   return next?.text ?? ''
 }
 
-const between = /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|:|\p{L}+s))*\s*$/u
+const between =
+  /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|:|\p{L}+s))*\s*$/u
 
 /** “29 bags at 20 kg”, “9 × 11 kg posts”, “20 kg bags × 29”: each number with the weight beside it. */
 function pairsIn({ said, readings }: Heard, message: readonly Token[]): { pairs: Pair[]; rest: Tagged[] } {

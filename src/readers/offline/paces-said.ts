@@ -25,9 +25,11 @@ export function diggingRateIn(heard: Heard): Request | undefined {
   const holes = rest.filter((it) => isWhole(it) && ofHoles.test(behind(heard, it)))
   const times = rest.filter((it) => it.quantity?.kind === 'duration')
   if (holes.length > 1 || times.length > 1 || holes.length + times.length < rest.length) return undefined
-  if (!isOn && (rates.length === 0 || !/\b(?:dig\w*|dug|holes?|auger)\b/i.test(said) || !asksTime.test(said))) return undefined
+  if (!isOn && (rates.length === 0 || !/\b(?:dig\w*|dug|holes?|auger)\b/i.test(said) || !asksTime.test(said)))
+    return undefined
   if (isOn && rates.length + rest.length === 0) return undefined
-  const isBeside = isOn && rates.length > 0 && beside.test(said) && !/\b(?:instead|if i|i can only|actually i)\b/i.test(said)
+  const isBeside =
+    isOn && rates.length > 0 && beside.test(said) && !/\b(?:instead|if i|i can only|actually i)\b/i.test(said)
   const had = job.decisions.find((it) => it.word === 'holesByHour')?.value
   const kept = isBeside && Array.isArray(had) ? had.map((_, i) => tell('holesByHour', `job.holesByHour.${i}`)) : []
   const told: Told[] = [
@@ -36,7 +38,8 @@ export function diggingRateIn(heard: Heard): Request | undefined {
     ...rates.map((it) => tell('holesByHour', it.tag)),
     ...times.map((it) => tell('dayHours', it.tag)),
   ]
-  const ofDays = times.length > 0 || /\bhow many (?:days|evenings|nights|afternoons|mornings|weekends|sessions)\b/i.test(said)
+  const ofDays =
+    times.length > 0 || /\bhow many (?:days|evenings|nights|afternoons|mornings|weekends|sessions)\b/i.test(said)
   const wants = ofDays ? 'diggingDays' : isOn ? (job.wanted[0]?.word ?? 'diggingClock') : 'diggingClock'
   return requestFor('digging-by-rate', [wants], told)
 }
@@ -44,7 +47,8 @@ export function diggingRateIn(heard: Heard): Request | undefined {
 const aDay = /^\s*(?:[\p{L}]+\s+){0,3}?(?:a|per|each|every|in a|\/)\s*(?:day|evening|weekend|session|night)\b/u
 const thing =
   /^\s*(?:of\s+)?(?:fence|line|run|it|pickets?|palings?|posts?|holes?|bays?|panels?|boards?|rails?|sections?)\b/
-const asksDays = /\b(?:how (?:many (?:days|evenings|weekends|nights)|long (?:will|would|does|to|is))|when (?:will|am|are)|days)\b/i
+const asksDays =
+  /\b(?:how (?:many (?:days|evenings|weekends|nights)|long (?:will|would|does|to|is))|when (?:will|am|are)|days)\b/i
 const asksBare =
   /\bhow (?:many days|long)\b[^.?!]*\b(?:to (?:put (?:it|this|the fence|a fence) up|put up|build|erect|finish)|(?:will|would|does) (?:it|this|the fence) take)\b/i
 const ofDrying = /\b(?:dry|dries|moisture|cure|set|paint\w*|stain\w*|coats?|recoat|notice|call|hire|rent\w*|%)\b/i
@@ -67,7 +71,14 @@ export function daysAtPaceIn(heard: Heard): Request | undefined {
   const [much, more] = rest
   if (second || more || (!pace && !isOn)) return undefined
   if (pace && !isOn && !much && !asksDays.test(said)) return undefined
-  if (much && !(isLength(much) || (isWhole(much) && (thing.test(behind(heard, much)) || /\b(?:have|got|all|there are|need|of)\s*$/.test(before(heard, much))))))
+  if (
+    much &&
+    !(
+      isLength(much) ||
+      (isWhole(much) &&
+        (thing.test(behind(heard, much)) || /\b(?:have|got|all|there are|need|of)\s*$/.test(before(heard, much))))
+    )
+  )
     return undefined
   const kindOf = (it: Tagged | undefined): string | undefined => it && (isLength(it) ? 'length' : 'pieces')
   const known = job.decisions.some((it) => it.word === 'piecesToDo' || it.word === 'piecesADay') ? 'pieces' : 'length'
@@ -84,16 +95,17 @@ export function daysAtPaceIn(heard: Heard): Request | undefined {
 }
 const isLength = ({ quantity, section, change }: Tagged): boolean => !section && !change && quantity?.kind === 'length'
 
-const putOn =
-  /^\s*(?:to (?:put|roll|brush|spray|get|apply|do)\b|(?:for|per|a|each|every) coat\b|a coat\b)|^\s*on\b/
+const putOn = /^\s*(?:to (?:put|roll|brush|spray|get|apply|do)\b|(?:for|per|a|each|every) coat\b|a coat\b)|^\s*on\b/
 const coatTakes = /\bcoats?\b[^.;,]*\b(?:takes?|needs?|is|lasts?)\b[^.;,]*$/
 const waits =
   /^\s*(?:(?:to |of )?(?:dry\w*|wait\w*|cure\w*)|between|before (?:the )?(?:next|another|recoat\w*)|till (?:the )?next)/
-const waitsBefore = /\b(?:dr(?:y|ies|ying)|waits?|leave it|left|recoat(?:ed)? after|between (?:coats|them)|then)\b[^.;,]*$/
+const waitsBefore =
+  /\b(?:dr(?:y|ies|ying)|waits?|leave it|left|recoat(?:ed)? after|between (?:coats|them)|then)\b[^.;,]*$/
 const asksWhen = /\b(?:when|what time|how long|finish\w*|done|end)\b/i
 const asksCoats = /\bhow many coats\b/i
 const starts = /\b(?:start\w*|begin\w*|from|at|kick off)\s*(?:at\s*)?$/
-const stops = /\b(?:dew|dark|rain|sun(?:set)?|until|till|before|by|after|past|stop\w*|from|cut ?off|no later than)\b[^.;,]*$/
+const stops =
+  /\b(?:dew|dark|rain|sun(?:set)?|until|till|before|by|after|past|stop\w*|from|cut ?off|no later than)\b[^.;,]*$/
 
 /** Coats with their time and the wait between them, from one hour of the day on. */
 export function coatsClockIn(heard: Heard): Request | undefined {
@@ -107,7 +119,8 @@ export function coatsClockIn(heard: Heard): Request | undefined {
     const [front, back] = [before(heard, it), behind(heard, it)]
     if (hours.includes(it)) {
       const isStop = stops.test(front) && !/\b(?:start\w*|begin\w*)\b[^.;,]*$/.test(front)
-      const isStart = starts.test(front) && (clocks === 1 ? !isOn || /\b(?:start\w*|begin\w*)\b/.test(front) : it === hours[0])
+      const isStart =
+        starts.test(front) && (clocks === 1 ? !isOn || /\b(?:start\w*|begin\w*)\b/.test(front) : it === hours[0])
       told.push(tell(isStart || !isStop ? 'startsAt' : 'stopsAt', it.tag))
     } else if (it.quantity?.kind === 'duration') {
       if (waits.test(back)) told.push(tell('coatWait', it.tag))
@@ -126,4 +139,9 @@ export function coatsClockIn(heard: Heard): Request | undefined {
 
 /** “8 am”, “5 pm”, “1700”, “start at 8”. */
 const isHour = (it: Tagged, said: string): boolean =>
-  it.clock === true || (it.bare?.d === 1n && /\b(?:start\w*|begin\w*|from|dew at|until|till)\s*(?:at\s*)?$/i.test(said.slice(Math.max(0, it.start - 20), it.start)) && it.bare.compare(24) <= 0)
+  it.clock === true ||
+  (it.bare?.d === 1n &&
+    /\b(?:start\w*|begin\w*|from|dew at|until|till)\s*(?:at\s*)?$/i.test(
+      said.slice(Math.max(0, it.start - 20), it.start),
+    ) &&
+    it.bare.compare(24) <= 0)

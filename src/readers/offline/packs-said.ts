@@ -8,12 +8,15 @@ import type { Token } from './stems.ts'
 
 const pack = '(?:bundles?|packs?|packets?|box(?:es)?|cartons?|sleeves?|tubs?|bags?)'
 const inPacks = new RegExp(`\\b${pack}\\b`, 'i')
-const behindPack = new RegExp(`^\\s*(?:\\w+\\s+)?(?:to|in|per|a|each)\\s+(?:a\\s+|an\\s+|each\\s+|every\\s+|the\\s+)?${pack}\\b`)
+const behindPack = new RegExp(
+  `^\\s*(?:\\w+\\s+)?(?:to|in|per|a|each)\\s+(?:a\\s+|an\\s+|each\\s+|every\\s+|the\\s+)?${pack}\\b`,
+)
 const beforePack = new RegExp(
   `\\b${pack}\\s+(?:of|has|have|holds?|with|contains?)\\s*$|\\b(?:come|comes|sold) in\\s*$|\\b(?:pack|box|bundle)s? (?:is|are)\\s*$`,
 )
 const ofPack = /\b(?:packs?|packets?|box(?:es)?|bundles?)\b/i
-const things = '(?:caps?|finials?|brackets?|hinges?|pickets?|palings?|boards?|posts?|rails?|screws?|nails?|spacers?|clips?|ties|lights?|plates?|anchors?)'
+const things =
+  '(?:caps?|finials?|brackets?|hinges?|pickets?|palings?|boards?|posts?|rails?|screws?|nails?|spacers?|clips?|ties|lights?|plates?|anchors?)'
 const behindWanted = new RegExp(`^\\s*(?:\\w+\\s+)?${things}\\b|^\\s*(?:of (?:them|these|those))\\b`)
 const beforeWanted = /\b(?:need|needs|want|for|all|have|got)\s*(?:about\s*)?$/
 
@@ -28,7 +31,8 @@ export function packsIn(heard: Heard, message: readonly Token[]): Request | unde
   const { said, job } = heard
   const without = needsNone(heard)
   if (without) return without
-  if (!inPacks.test(said) || !ofPack.test(said) || /\b(?:per|a|to the) (?:lb|pound|kg|kilo)\b/i.test(said)) return undefined
+  if (!inPacks.test(said) || !ofPack.test(said) || /\b(?:per|a|to the) (?:lb|pound|kg|kilo)\b/i.test(said))
+    return undefined
   const readings = heard.readings.filter((it) => !isIdle(it, heard))
   const each = readings.filter(
     (it) => isWhole(it) && (behindPack.test(wordsBehind(heard, it)) || beforePack.test(wordsBefore(heard, it))),
@@ -41,7 +45,10 @@ export function packsIn(heard: Heard, message: readonly Token[]): Request | unde
   const wanted = readings.filter((it) => it !== one && !prices.includes(it))
   const [many, more] = wanted
   if (more || prices.length > 1 || job.asked.some((it) => it.word === 'piecesAPack')) return undefined
-  if (many && !(isWhole(many) && (behindWanted.test(wordsBehind(heard, many)) || beforeWanted.test(wordsBefore(heard, many)))))
+  if (
+    many &&
+    !(isWhole(many) && (behindWanted.test(wordsBehind(heard, many)) || beforeWanted.test(wordsBefore(heard, many))))
+  )
     return undefined
   // A cap to each post that was counted.
   const ofPosts = /\b(?:caps?|finials?|lights?)\b/i.test(said)

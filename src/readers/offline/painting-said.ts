@@ -52,7 +52,8 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
 }
 
 /** “Two thirds of it”: the gaps are left out. */
-const isOfFace = /^\s*(?:of (?:it|that|this|the (?:fence|face|area))|(?:is )?(?:solid|wood|boards?)|as (?:wood|boards?))\b/i
+const isOfFace =
+  /^\s*(?:of (?:it|that|this|the (?:fence|face|area))|(?:is )?(?:solid|wood|boards?)|as (?:wood|boards?))\b/i
 
 /** The request of a message that tells a fence by its length and height, to be painted. */
 export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Request | undefined {
@@ -68,7 +69,12 @@ export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Reque
   const told: Told[] = []
   const spots = rest.left.map((reading) => message.findIndex((it) => it.tag === reading.tag))
   for (const [i, reading] of rest.left.entries()) {
-    if (reading.bare && reading.bare.d !== 1n && reading.bare.compare(1) < 0 && isOfFace.test(said.slice(reading.end))) {
+    if (
+      reading.bare &&
+      reading.bare.d !== 1n &&
+      reading.bare.compare(1) < 0 &&
+      isOfFace.test(said.slice(reading.end))
+    ) {
       told.push(tell('faceShare', reading))
       continue
     }

@@ -10,7 +10,8 @@ const asksApart =
   /\b(?:how much (?:more|extra|less|dearer|cheaper)|what(?:['’]?s| is| would be)? the (?:difference|extra)|difference (?:in (?:price|cost)|be|for)|extra (?:cost|for)|sav(?:e|ing)|cost (?:me )?(?:more|extra))\b/i
 const asksOther = /\b(?:trips?|bags? instead|quote|per (?:foot|ft|m|metre|meter|yard)|tax|vat|discount|%)\b/i
 const beforeWanted = /\b(?:need|needs|want|buy|buying|get|getting|for|take|taking|all|x|times|at)\s*(?:about\s*)?$/
-const behindWanted = /^\s*(?:of (?:them|those|each|either)|posts?|boards?|rails?|pickets?|palings?|panels?|pieces|needed|altogether|in all|\?|\.|,|$)/
+const behindWanted =
+  /^\s*(?:of (?:them|those|each|either)|posts?|boards?|rails?|pickets?|palings?|panels?|pieces|needed|altogether|in all|\?|\.|,|$)/
 
 /** What the dearer of two prices comes to more, for as many as are needed. */
 export function pricesApartIn(heard: Heard, message: readonly Token[]): Request | undefined {
@@ -21,7 +22,9 @@ export function pricesApartIn(heard: Heard, message: readonly Token[]): Request 
   )
   const [one, other, third] = prices
   if (!one || !other || third) return undefined
-  const sizes = readings.filter((it) => it.section !== undefined || /^(?:length|mass|volume)$/.test(it.quantity?.kind ?? ''))
+  const sizes = readings.filter(
+    (it) => it.section !== undefined || /^(?:length|mass|volume)$/.test(it.quantity?.kind ?? ''),
+  )
   const rest = readings.filter((it) => !prices.includes(it) && !sizes.includes(it) && !isNameOf(it, sizes, said))
   const [many, more] = rest
   if (more || (many && !isCount(many, heard))) return undefined

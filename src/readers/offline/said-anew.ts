@@ -28,7 +28,7 @@ export function saysAnew({ job, readings }: Heard, message: readonly Token[], hi
 const isOf = (one: Wanted, other: Wanted): boolean => one.word === other.word && one.at === other.at
 
 const changing =
-  /\b(?:without|instead|rather than|no|not|add|plus|minus|less|more|leave|left|skip|drop|swap|switch|(?:and|what|but|or) if|if (?:i|we|he|she|they|it|you|my|the)|straight|quit|bails?)\b/i
+  /\b(?:without|instead|rather than|no|not|add|plus|minus|less|more|leave|left|skip|drop|swap|switch|(?:and|what|but|or) if|if (?:i|we|he|she|they|it|you|my|the)|straight|quits?|bail(?:s|ed|ing)?|(?:dropped|backed|pulled) out|called in sick|can['’]?t make it)\b/i
 const repeats = /\b(?:again|repeat|remind|what was|how did|why|mean|does that|is that|did you)\b/i
 
 /** Whether a message that told nothing speaks of a change, and asks for what was just asked and answered: “and straight holes, no bell?”, where the bell was not understood. The old figure is no answer to it. */
