@@ -39,7 +39,7 @@ describe('a fence by its length and height', () => {
       'the tins are 10 litres at £61 each. cost?',
     ])
     expect(results(answers[0])).toMatchObject({ faceArea: '72 m²', finishNeeded: '17.6 L' })
-    expect(results(answers[1])).toMatchObject({ billTotal: '£122.00', finishCans: '2 cans' })
+    expect(results(answers[1])).toMatchObject({ finishCost: '£122.00', finishCans: '2 cans' })
   })
 
   it('its gaps take no paint', async () => {
