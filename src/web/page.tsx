@@ -1,5 +1,7 @@
 // This file is about the page's frame: the cover of the field book, before anything is written in it.
 
+import { raw } from 'hono/html'
+
 const examples = [
   'How many 60 lb bags for 11 corner and gate posts? Holes 10 in wide, 30 in deep, 6 in of gravel.',
   'What spacing for a 70 5/8 in bay, 3 1/2 in pickets, gaps at most 2 1/2 in?',
@@ -37,6 +39,8 @@ export const Page = ({ front, asksWho }: { front: 'offline' | 'model'; asksWho: 
       <title>Plumbpost: a field book for your picket fence</title>
       <link rel="icon" href="/web/mark.svg" type="image/svg+xml" />
       <link rel="stylesheet" href="/web/page.css" />
+      {/* Painted once the box to ask in is there: drawn half read, the cover moves when the rest comes. As it stands, since JSX would take `blocking` out. */}
+      {raw('<link rel="expect" href="#text" blocking="render">')}
       <script type="module" src="/web/page.js"></script>
     </head>
     <body>
