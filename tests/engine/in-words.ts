@@ -1,4 +1,5 @@
 // This file is about an outcome in words, line by line, as tests keep it.
+import { createHash } from 'node:crypto'
 import type { Block, FieldPack } from '../../engine/job/sheets.ts'
 import type { Outcome, Table } from '../../engine/outcome.ts'
 import { isList, isQuantity, type Value } from '../../engine/quantities/quantity.ts'
@@ -34,6 +35,15 @@ export const drawnInWords = (outcome: Outcome): string => {
   const drawing = outcome.ok ? outcome.drawing : null
   return drawing === null ? 'no drawing' : `drawn: ${said(drawing)} ${written(drawing).join(' | ')}`
 }
+
+/** What is said without the arithmetic of each step, and of a drawing its words and what its shapes come to: for outcomes that are kept in great number. */
+export const saidInShort = (outcome: Outcome): string[] => [
+  ...inWords(outcome.ok ? { ...outcome, steps: [] } : outcome),
+  ...(outcome.ok && outcome.drawing ? [drawnInWords(outcome), shapesOf(outcome.drawing)] : []),
+]
+
+/** What the shapes of a drawing come to: it tells that one moved, and not which. */
+export const shapesOf = (svg: string): string => `shapes: ${createHash('sha256').update(svg).digest('hex').slice(0, 8)}`
 
 function blockInWords(block: Block): string[] {
   if (block.kind === 'lines') return [...block.lines]

@@ -9,7 +9,7 @@ import { isList, isQuantity, type Quantity, type System, type Value } from '../.
 import { show } from '../../engine/quantities/show.ts'
 import { declaredValue } from '../../engine/words/value.ts'
 import type { Word } from '../../engine/words/word.ts'
-import { drawnInWords, inWords, shown } from './in-words.ts'
+import { saidInShort, shown } from './in-words.ts'
 import { givenOf, systemOf } from './run-named.ts'
 
 interface Changed {
@@ -79,12 +79,6 @@ function changes(calc: Calculation, given: Calculation['examples'][number]['give
   ]
 }
 
-/** What is said, without the arithmetic of each step: that is kept with the examples. */
-const said = (calc: Calculation, outcome: Outcome): string[] => [
-  ...inWords(outcome.ok ? { ...outcome, steps: [] } : outcome),
-  ...(outcome.ok && calc.drawing ? [drawnInWords(outcome)] : []),
-]
-
 function worked(calc: Calculation, { told, system, places }: Changed): Outcome {
   return run(calc, told, { system, places, confirmed: new Set(told.keys()) })
 }
@@ -94,10 +88,10 @@ describe('one fact changed', () => {
     const [example] = calc.examples
     if (!example) throw new Error(`${name} has no example`)
     const system = systemOf(example.given)
-    const before = new Set(said(calc, worked(calc, { what: '', told: givenOf(name, example.given, system), system })))
+    const before = new Set(saidInShort(worked(calc, { what: '', told: givenOf(name, example.given, system), system })))
     const lines = changes(calc, example.given).flatMap((it) => [
       `# ${it.what}`,
-      ...said(calc, worked(calc, it)).filter((line) => !before.has(line)),
+      ...saidInShort(worked(calc, it)).filter((line) => !before.has(line)),
     ])
     await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(`as-worked/changed/${name}.txt`)
   })

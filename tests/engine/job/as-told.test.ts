@@ -12,7 +12,7 @@ import { work } from '../../../engine/job/work.ts'
 import type { System } from '../../../engine/quantities/quantity.ts'
 import { yard } from '../../../engine/places.ts'
 import type { Word } from '../../../engine/words/word.ts'
-import { inWords, packInWords, tableInWords } from '../in-words.ts'
+import { inWords, packInWords, shapesOf, tableInWords } from '../in-words.ts'
 import { decisionsOf, jobOf, oneFence, planFrom, type Told, yardOfSix } from './fences.ts'
 
 const wordOf = (name: string): Word => vocabulary.get(name) as Word
@@ -140,6 +140,7 @@ describe('a fence as it was told', () => {
       ...worked,
       '',
       ...(pack ? packInWords(pack).filter((line) => !/^<|^$/.test(line)) : ['no field pack']),
+      ...(pack?.sheets.flatMap(({ blocks }) => blocks.flatMap((it) => ('svg' in it ? [shapesOf(it.svg)] : []))) ?? []),
     ]
     await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(`../as-worked/fences/${name}.txt`)
   })
