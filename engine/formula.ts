@@ -365,8 +365,11 @@ const spoken: Record<string, string> = {
 }
 
 /** How strongly what is written holds together: 1 as a sum does, 2 as a product, 3 as one number. A sum over a list is written out. */
-const strength = (node: Node, rows: number): number => {
-  if (node.is === 'call' && node.name === 'sum') return rows > 1 ? 1 : strength(node.inputs[0] as Node, rows)
+const strength = (node: Node, rowsIn: (inner: Node) => number): number => {
+  if (node.is === 'call' && node.name === 'sum') {
+    const inner = node.inputs[0] as Node
+    return rowsIn(inner) > 1 ? 1 : strength(inner, rowsIn)
+  }
   if (node.is === 'pair') return node.operator === '+' || node.operator === '-' ? 1 : 2
   return node.is === 'negative' ? 1 : 3
 }
@@ -380,13 +383,24 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
       return Array.isArray(found) ? found.length : 1
     }),
   )
+  // A sum over a list is written out for as many as that list has, however many another list of the line has.
+  const rowsIn = (node: Node): number => {
+    if (node.is === 'name') {
+      const found = node.name === 'pi' ? undefined : value(node.name)
+      return Array.isArray(found) ? found.length : 1
+    }
+    if (node.is === 'negative') return rowsIn(node.inner)
+    if (node.is === 'power') return rowsIn(node.base)
+    if (node.is === 'pair') return Math.max(rowsIn(node.left), rowsIn(node.right))
+    return node.is === 'call' ? Math.max(1, ...node.inputs.map(rowsIn)) : 1
+  }
   const isMoney = (node: Node | undefined): boolean => {
     const found = node?.is === 'name' && node.name !== 'pi' ? value(node.name) : undefined
     return (Array.isArray(found) ? found[0]?.kind : (found as Quantity | undefined)?.kind) === 'money'
   }
   const visit = (node: Node, row: number): string => {
     const inBrackets = (inner: Node, least: number): string =>
-      strength(inner, rows) < least ? `(${visit(inner, row)})` : visit(inner, row)
+      strength(inner, rowsIn) < least ? `(${visit(inner, row)})` : visit(inner, row)
     switch (node.is) {
       case 'number':
         return node.text
@@ -402,7 +416,7 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
         return `${/^[\d.,]+$/.test(base) ? base : `(${base})`}${raised[node.exponent] ?? `^${node.exponent}`}`
       }
       case 'pair': {
-        const least = strength(node, rows)
+        const least = strength(node, rowsIn)
         const sign = { '+': '+', '-': '−', '*': '×', '/': '/' }[node.operator]
         const right = inBrackets(node.right, node.operator === '-' || node.operator === '/' ? least + 1 : least)
         return `${inBrackets(node.left, least)} ${sign} ${right}`
@@ -410,8 +424,9 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
       case 'call': {
         if (node.name === 'sum') {
           const inner = node.inputs[0] as Node
-          return Array.from({ length: rows }, (_, i) =>
-            rows > 1 && strength(inner, rows) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
+          const own = rowsIn(inner)
+          return Array.from({ length: own }, (_, i) =>
+            own > 1 && strength(inner, rowsIn) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
           ).join(' + ')
         }
         if (node.name === 'round' && isMoney(node.inputs[1]))
