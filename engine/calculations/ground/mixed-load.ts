@@ -34,6 +34,17 @@ const loadWeights = word<'mass'>('loadWeights', {
   plausible: { from: '0.5 lb', to: '2000 lb' },
 })
 
+const looseWeights = word<'mass'>('looseWeights', {
+  kind: 'mass',
+  list: true,
+  label: 'weighed whole, on top',
+  units: { imperial: 'lb', metric: 'kg' },
+  measure: 'What is no number of pieces: a box of screws, the iron parts.',
+  ask: 'What else is there that is weighed whole?',
+  called: {},
+  possible: { above: '0 lb' },
+})
+
 const massOf = (name: string, label: string, measure: string) =>
   word<'mass'>(name, {
     kind: 'mass',
@@ -69,19 +80,20 @@ const mixedTrips = word<'count'>('mixedTrips', {
 export const mixedLoad = calculation({
   name: 'mixed-load',
   title: 'A load of several kinds',
-  answers:
-    'What bags, posts and boards weigh together, by how much that is over or under what the vehicle takes, and how many trips.',
-  needs: { loadCounts, loadWeights, payload, weightAboard },
-  may: ['payload', 'weightAboard'],
+  answers: 'What bags, posts and boards weigh together, by how much that is over or under what the vehicle takes, and how many trips.',
+  needs: { loadCounts, loadWeights, looseWeights, payload, weightAboard },
+  may: ['looseWeights', 'payload', 'weightAboard'],
   gives: { mixedWeight, loadFits, overPayload, roomForMore, mixedTrips },
   headlines: ['mixedWeight'],
   together: {
     loadFits: ['loadFits', 'overPayload', 'roomForMore', 'mixedWeight'],
     mixedTrips: ['mixedTrips', 'mixedWeight'],
   },
-  locals: { takes: 'mass', leastTrips: 'count' },
+  locals: { takes: 'mass', leastTrips: 'count', withLoose: 'mass', counted: 'mass' },
   lines: {
     mixedWeight: ['sum(loadCounts * loadWeights)', 'so many of so much each, added up'],
+    counted: ['sum(loadCounts * loadWeights)', 'so many of so much each, added up'],
+    withLoose: ['counted + sum(looseWeights)', 'and what is weighed whole'],
     left: ['payload - sum(weightAboard)', 'people and tools aboard come off it'],
     overPayload: ['mixedWeight - takes', 'so much must stay behind'],
     roomForMore: ['takes - mixedWeight', 'so much could still go on'],
@@ -91,7 +103,8 @@ export const mixedLoad = calculation({
     const [counts, weights] = [rows('loadCounts'), rows('loadWeights')]
     if (counts.length !== weights.length)
       refuse('loadWeights', 'Give one weight for each number of things, in the same order.')
-    const all = line('mixedWeight') as Quantity
+    if (has('looseWeights')) line('counted')
+    const all = (has('looseWeights') ? tell('mixedWeight', line('withLoose')) : line('mixedWeight')) as Quantity
     if (!has('payload')) {
       if (wants('mixedWeight') && !wants('loadFits') && !wants('mixedTrips')) return
       need('payload')

@@ -2,6 +2,7 @@
 import { type Calculation, calculationNamed, isList, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
+import { isStickLength } from './fits.ts'
 import { lastCount } from './last-answer.ts'
 import { empty, from } from './plain-phrases.ts'
 import type { Token } from './stems.ts'
@@ -12,7 +13,7 @@ const vehicle =
   /\b(payload|trucks?|pickups?|utes?|vans?|minivans?|trailers?|cars?|estate|hatchback|suv|wagon|vehicle|lorry|boot|tray|jeep|4x4|bakkie)\b/i
 const asksTrips = /\b(trips?|journeys?|runs?|loads|goes|times|drives?)\b/i
 const asksAtOnce =
-  /\bhow many\b[^.?!]*\b(in (the )?one (go|trip|run|load)|at once|at a time|(can|could|may|do|will|should) (i|we|it|she|he|you) (carry|bring|fit|take|chuck|haul|load|get|put|throw)|can (go|ride)|(each|per|a) trip)\b/i
+  /\bhow many\b[^.?!]*\b(in (the )?one (go|trip|run|load)|at once|at (a|one|any one|the same) time|(can|could|may|do|will|should|would) (i|we|it|she|he|you) (\w+ly |even |legally )?(carry|bring|fit|take|chuck|haul|load|get|put|throw|have)|can (go|ride)|(each|per|a) trip)\b/i
 /** “How many trips to the store for 30 bags?” */
 const tripsOfThings =
   /\bhow many (?:trips|runs|journeys|drives)\b[^.?!]{0,40}\b(?:bags?|sacks?|posts?|pickets?|palings?|boards?|panels?|blocks?|pavers?|rails?)\b/i
@@ -22,11 +23,11 @@ const rider =
   /^(i|i'm|me|myself|himself|herself|driver|passenger|wife|husband|missus|partner|mate|buddy|friend|neighbor|neighbour|son|daughter|kid|brother|sister|dad|mum|mom|father|mother|boy|girl|lad|lass|nephew|niece|cousin|uncle|aunt|girlfriend|boyfriend|workmate|grandson|granddaughter|dog|she|he|her|him|helper|tool|tools|toolbox|mixer|gear|saw)$/
 const isMe = /^(i|i'm|im|me|myself|driver)$/i
 const ofVehicle =
-  /^(payload|carry|carries|takes?|rated|sticker|limit|capacity|hold|holds|haul|hauls|max|maximum|legal|legally|allowed|tow|tows|handle|handles|manage|manages)$/
+  /^(payload|carry|carries|carrying|takes?|rated|sticker|plate|placard|limits?|capacity|hold|holds|haul|hauls|max|maximum|legal|legally|allowed|tow|tows|handle|handles|manage|manages)$/
 /** “Can do like 700 lb”, “good for 750 kg”, “does 600 kg”. */
 const asVehicle = /\b(?:(?:can|could|will|may|must) (?:\w+ )?(?:do|cope|have)|good for|does|up to)\b/i
 const ofPiece =
-  /^(bag|sack|concrete|cement|postmix|mix|post|block|paver|slab|each|apiece|stone|board|bucket|pail|panel|rail|sleeper)$/
+  /^(bag|sack|concrete|cement|postmix|mix|post|block|paver|slab|each|apiece|stone|board|bucket|pail|panel|rail|sleeper|stick|picket|paling|piece|length|brick|footer)$/
 const things = /^(bag|sack|post|block|paver|slab|board|piece|bucket|pail|panel|rail|sleeper|of|em|them)$/
 /** “Only four of those bags at once”, “12 a trip”, “six in the boot”. */
 const behindEach =
@@ -53,7 +54,9 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
     reading && isWeight(reading, message, at, said) ? [weighed(reading, message, at)] : [],
   )
   const isIdle = (it: Tagged): boolean =>
-    it.people === true || isOfOneGo(message, it) || (it.bare !== null && ofPeople.test(said.slice(it.end, it.end + 24)))
+    it.people === true ||
+    isStickLength(it) ||
+    isOfOneGo(message, it) || (it.bare !== null && ofPeople.test(said.slice(it.end, it.end + 24)))
   const counts = heard.readings.filter(
     (it) => it.bare !== null && !isIdle(it) && !weights.some(({ reading }) => reading === it),
   )
@@ -73,6 +76,7 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
     aboard.length > 0 ||
     left !== undefined ||
     (payloads.length === 1 && (pieces.length === 1 || earlier.length > 0)) ||
+    (pieces.length === 1 && weights.length + counts.length === 1 && asksAtOnce.test(said)) ||
     (each.length === 1 && (count !== undefined || earlier.length > 0)) ||
     (count !== undefined && heard.readings.length === 1 && tripsOfThings.test(said)) ||
     (goesOn && heard.readings.length > 0 && (asksTrips.test(said) || !/\bhow (?:much|many)\b/i.test(said)))
@@ -147,11 +151,14 @@ function isCounted(message: readonly Token[], { tag }: Tagged): boolean {
   const next = message[at + 1]
   return (
     next === undefined ||
+    needed.test(message[at - 1]?.text ?? '') ||
     things.test(next.stem) ||
     /^([.,;?!]|to|in)$/.test(next.text) ||
     next.reading?.quantity?.kind === 'mass'
   )
 }
+
+const needed = /^(need|needs|have|got|get|haul|fetch|move|want|buying)$/i
 
 /** Those who rode along before, where more are told now. */
 function keptAboard({ job }: Heard): Told[] {

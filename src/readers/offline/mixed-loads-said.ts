@@ -31,18 +31,26 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
   const weights = message.flatMap(({ reading }, at) =>
     reading && rest.includes(reading) && isWeight(reading, message, at, said) ? [weighed(reading, message, at)] : [],
   )
+  const limit = limitIn(heard, rest)
+  if (limit) weights.push({ reading: limit, is: 'payload', thing: '' })
+  const loose = pairs.length > 1 ? rest.filter((it) => isLoose(it, weights)) : []
   const [payloads, aboard, pieces] = (['payload', 'aboard', 'piece'] as const).map((is) =>
     weights.filter((it) => it.is === is),
   ) as [typeof weights, typeof weights, typeof weights]
-  const counts = rest.filter((it) => it.bare?.d === 1n && thingOf(message, it) !== '')
-  if (payloads.length + aboard.length + pieces.length + counts.length < rest.length) return undefined
+  const counts = rest.filter((it) => it !== limit && it.bare?.d === 1n && thingOf(message, it) !== '')
+  if (payloads.length + aboard.length + pieces.length + counts.length + loose.length < rest.length) return undefined
   if (payloads.length > 1 || pieces.length > 1 || counts.length > 1) return undefined
   const isTold = pairs.length > 1 || (pairs.length === 1 && (isOn || (asksOver.test(said) && payloads.length > 0)))
   const isBare = pairs.length === 0 && counts.length === 1 && /\boverload\w*\b|\btoo (?:much|heavy)\b/i.test(said)
   const isMore =
-    isOn && (rest.length > 0 || asksTrips.test(said) || asksWeight.test(said)) && !/\bpost holes?\b/.test(said)
-  if (!(isTold || (isBare && ofVehicle.test(said)) || isMore)) return undefined
+    isOn &&
+    (rest.length > 0 || asksTrips.test(said) || asksWeight.test(said) || asksOver.test(said)) &&
+    !/\bpost holes?\b/.test(said)
+  const before = pairs.length > 0 && adds.test(said) ? loadedBefore(heard, pairs) : []
+  if (!(isTold || (isBare && ofVehicle.test(said)) || isMore || before.length > 0)) return undefined
   const told: Told[] = [
+    ...before,
+    ...loose.map((it) => tell('looseWeights', it.tag)),
     ...pairs.map((it) => ({ ...tell('loadCounts', it.count.tag), thing: it.thing })),
     ...pairs.map((it) => tell('loadWeights', it.weight.tag)),
     ...(pairs.length > 0 ? [] : amended(heard, message, counts[0], pieces[0]?.reading)),
@@ -50,7 +58,7 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
     ...aboard.map((it) => ({ ...tell('weightAboard', it.reading.tag), thing: it.thing })),
   ]
   if (pieces.length + counts.length > 0 && told.length === payloads.length + aboard.length) return undefined
-  const asked = asksTrips.test(said)
+  const asked = asksTrips.test(said) || (before.length > 0 && job.named === 'haul-trips' && job.wanted[0]?.word === 'trips')
     ? 'mixedTrips'
     : asksOver.test(said) || payloads.length > 0
       ? 'loadFits'
@@ -62,6 +70,40 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
   return requestFor('mixed-load', [isOn || asked !== 'mixedWeight' || asksWeight.test(said) ? asked : 'loadFits'], told)
 }
 
+const adds = /\b(?:and|plus|also|too|as well|on top|another|more|add)\b/i
+/** What was loaded already, where more is told: another kind on top, or the first one of trips that were asked about. */
+function loadedBefore({ job }: Heard, pairs: readonly Pair[]): Told[] {
+  const of = (word: string) => job.decisions.find((it) => it.word === word && it.at === yard)
+  if (job.named === 'haul-trips') {
+    if (!of('piecesToHaul') || !of('pieceWeight')) return []
+    return [
+      { ...tell('loadCounts', 'told.piecesToHaul'), thing: 'pieces' },
+      tell('loadWeights', 'told.pieceWeight'),
+    ]
+  }
+  const [counts, weights] = [of('loadCounts')?.value, of('loadWeights')?.value]
+  const names = of('loadCounts')?.called ?? []
+  if (job.named !== 'mixed-load' || !isList(counts) || !isList(weights) || counts.length !== weights.length) return []
+  if (pairs.some((it) => it.thing !== '' && names.includes(it.thing))) return []
+  return [
+    ...counts.map((_, i) => ({ ...tell('loadCounts', `job.loadCounts.${i}`), ...(names[i] ? { thing: names[i] } : {}) })),
+    ...weights.map((_, i) => tell('loadWeights', `job.loadWeights.${i}`)),
+  ]
+}
+
+/** “Limit’s 500”: said without its unit, beside weights that have theirs. */
+const limitIn = ({ said }: Heard, rest: readonly Tagged[]): Tagged | undefined =>
+  rest.find(
+    ({ bare, start, end }) =>
+      bare !== null &&
+      /\b(?:limit|payload|max(?:imum)?|capacity)(?:['’]?s| is| of|:)?\s*$/i.test(said.slice(0, start)) &&
+      /^\s*(?:[.,;?!]|$)/.test(said.slice(end)),
+  )
+
+/** “And hinges 1.6 kg”: weighed whole, and no number of it. */
+const isLoose = (it: Tagged, weights: readonly { reading: Tagged; is: string | undefined }[]): boolean =>
+  it.quantity?.kind === 'mass' && !it.per && weights.some((of) => of.reading === it && of.is === undefined)
+
 /** What a number counts, by the word behind it. */
 function thingOf(message: readonly Token[], { tag }: Tagged): string {
   const at = message.findIndex((it) => it.tag === tag)
@@ -69,15 +111,14 @@ function thingOf(message: readonly Token[], { tag }: Tagged): string {
   return next?.text ?? ''
 }
 
-const between =
-  /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|:|\p{L}+s))*\s*$/u
+const between = /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|pieces?|:|\p{L}+s|brace|gate|frame|latch|stick|pound))*\s*$/u
 
 /** “29 bags at 20 kg”, “9 × 11 kg posts”, “20 kg bags × 29”: each number with the weight beside it. */
 function pairsIn({ said, readings }: Heard, message: readonly Token[]): { pairs: Pair[]; rest: Tagged[] } {
   const pairs: Pair[] = []
   const rest: Tagged[] = []
   const isCount = (it: Tagged | undefined): it is Tagged =>
-    it?.bare?.d === 1n && !it.section && !it.clock && !it.people && !it.change
+    it?.bare?.d === 1n && !it.section && !it.clock && !it.people && (!it.change || it.change.way === 'more')
   const isMass = (it: Tagged | undefined): it is Tagged => it?.quantity?.kind === 'mass' && !it.per
   for (let i = 0; i < readings.length; i++) {
     const [one, two] = [readings[i] as Tagged, readings[i + 1]]

@@ -15,6 +15,7 @@ import { loadsIn } from './loads-said.ts'
 import { marginIn } from './painting-weather.ts'
 import { stem, type Token } from './stems.ts'
 import { thingBehind } from './thing-behind.ts'
+import { weightOfOne } from './weight-of-one.ts'
 
 /** What a message says outright of the words of a calculation. */
 export function saidOutright(message: readonly Token[], needs: Readonly<Record<string, Word>>, job: Job): Bound[] {
@@ -38,6 +39,7 @@ export function saidOutright(message: readonly Token[], needs: Readonly<Record<s
     ...saidBeside(message, needs, job),
     ...marginIn(message, needs),
     ...loadsIn(message, needs),
+    ...weightOfOne(message, needs),
     ...namedAfter(message, needs, new Set(job.asked.map((it) => it.word))),
   ]
 }
