@@ -124,6 +124,7 @@ import { railStrength } from './calculations/strength/rail-strength.ts'
 import { windFromPressure } from './calculations/strength/wind-from-pressure.ts'
 import { windOpenFence } from './calculations/strength/wind-open-fence.ts'
 import { windSolidFence } from './calculations/strength/wind-solid-fence.ts'
+import { daysByTheWeek } from './calculations/time/days-by-the-week.ts'
 import { daysOfTasks } from './calculations/time/days-of-tasks.ts'
 import { jobCalendar } from './calculations/time/job-calendar.ts'
 import { jobHours } from './calculations/time/job-hours.ts'
@@ -360,6 +361,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       workingDaysBefore,
       daysLater,
       jobHours,
+      daysByTheWeek,
       daysOfTasks,
       jobCalendar,
       seasonCheck,

@@ -24,7 +24,7 @@ import { heldBack } from './held-back.ts'
 import type { Request } from './request.ts'
 
 /** Words whose value is so much in a time. */
-const paces = new Set(['holesByHour', 'lengthADay', 'piecesADay', 'dryingRate'])
+const paces = new Set(['holesByHour', 'lengthADay', 'piecesADay', 'thingsATime', 'dryingRate'])
 
 /** The quantities of the message that stand for no word and are no turn of phrase. */
 export function unusedOf(heard: Heard, request: Request, held: readonly Held[]): Tagged[] {

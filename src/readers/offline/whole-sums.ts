@@ -12,7 +12,8 @@ import { cansIn, paintingByFaceIn, paintingSticksIn } from './painting-said.ts'
 import { paintingWeatherIn } from './painting-weather.ts'
 import type { Token } from './stems.ts'
 import { sticksOfSizesIn } from './sticks-said.ts'
-import { jobDaysIn, workDaysIn } from './work-days-said.ts'
+import { weeksIn } from './weeks-said.ts'
+import { asWorkingDaysIn, jobDaysIn, workDaysIn } from './work-days-said.ts'
 
 const readers = [
   mixedLoadIn,
@@ -27,8 +28,10 @@ const readers = [
   gravelIn,
   bagsOfGravelIn,
   orderIn,
+  asWorkingDaysIn,
   workDaysIn,
   jobDaysIn,
+  weeksIn,
   daysAtPaceIn,
   paintingByFaceIn,
   paintingSticksIn,

@@ -44,6 +44,20 @@ function weekTold(said: string): Told[] {
   return [{ word: 'workWeek', at: yard, from: { tag: null, quote: found[0], option, usual: null } }]
 }
 
+/** “And counting working days only?”, behind a date so many days later. */
+export function asWorkingDaysIn({ said, job, readings }: Heard): Request | undefined {
+  const isCounted =
+    /\b(?:only|just|count\w*|if|in)\b[^.?!]*\b(?:work(?:ing)?[- ]?days?|business days?|weekdays?)\b|\bmonday (?:to|through|till|until) friday\b|\b(?:no|not|without|skip\w*|except) (?:counting |the )?weekends?\b/i
+  if (job.named !== 'days-later' || readings.length > 0 || !isCounted.test(said)) return undefined
+  if (!job.decisions.some((it) => it.word === 'laterBy')) return undefined
+  return {
+    ...empty,
+    told: [{ word: 'daysAhead', at: yard, from: from('told.laterBy') }],
+    wants: [{ word: 'dayReached', at: yard }],
+    calculation: later.name,
+  }
+}
+
 const startsOn =
   /\b(?:start|starts|starting|begin|begins|beginning|kick(?:ing)? off|from)(?: work| digging| building)?(?: on)?(?: the)?\s*$/i
 const asksEnd =
