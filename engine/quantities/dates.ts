@@ -101,7 +101,8 @@ function monthThenOrdinal(tokens: readonly Scanned[], at: number): DayAndMonth |
 /** How a year that nobody said is told. */
 export const yearTaken = 'read in'
 
-const begins = /^(start|starts|starting|begin|begins|beginning|kick|kicking|commence|from|day|pour|pours|poured|pouring|concrete)$/
+const begins =
+  /^(start|starts|starting|begin|begins|beginning|kick|kicking|commence|from|day|pour|pours|poured|pouring|concrete)$/
 // The first year that is looked at, and as many as there are until every date has had every weekday.
 const [firstYear, yearsLooked] = [2025, 28]
 

@@ -13,7 +13,12 @@ const countOf = (name: string, noun: string, label: string, ask: string) =>
     plausible: { from: '1', to: '5000' },
   })
 export const thingsToDo = countOf('thingsToDo', 'piece', 'all there are to do', 'How many are there to do?')
-export const thingsATime = countOf('thingsATime', 'piece', 'done each time', 'How many do you do in a day, or in an evening?')
+export const thingsATime = countOf(
+  'thingsATime',
+  'piece',
+  'done each time',
+  'How many do you do in a day, or in an evening?',
+)
 export const timesOver = countOf('timesOver', 'coat', 'coats on each', 'How many coats?')
 
 /** Days of work that another sum came to. */

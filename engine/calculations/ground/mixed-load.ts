@@ -80,7 +80,8 @@ const mixedTrips = word<'count'>('mixedTrips', {
 export const mixedLoad = calculation({
   name: 'mixed-load',
   title: 'A load of several kinds',
-  answers: 'What bags, posts and boards weigh together, by how much that is over or under what the vehicle takes, and how many trips.',
+  answers:
+    'What bags, posts and boards weigh together, by how much that is over or under what the vehicle takes, and how many trips.',
   needs: { loadCounts, loadWeights, looseWeights, payload, weightAboard },
   may: ['looseWeights', 'payload', 'weightAboard'],
   gives: { mixedWeight, loadFits, overPayload, roomForMore, mixedTrips },

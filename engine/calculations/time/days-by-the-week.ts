@@ -42,7 +42,8 @@ const mostDays = 2000
 export const daysByTheWeek = calculation({
   name: 'days-by-the-week',
   title: 'Days and evenings of work, by the week',
-  answers: 'How many evenings or days work takes at so many pieces each time, how many weeks, and on which day it ends.',
+  answers:
+    'How many evenings or days work takes at so many pieces each time, how many weeks, and on which day it ends.',
   needs: {
     thingsToDo,
     thingsATime,
@@ -73,9 +74,20 @@ export const daysByTheWeek = calculation({
     weekdayReached: ['weekdayReached', 'dayOfIt', 'daysInAll'],
     weeksWorked: ['weeksWorked', 'daysInAll'],
   },
-  locals: { oneCoat: 'count', oneDay: 'duration', perWeek: 'number', allDays: 'number', piecesOver: 'count', daysOfPieces: 'count', daysOfParts: 'count' },
+  locals: {
+    oneCoat: 'count',
+    oneDay: 'duration',
+    perWeek: 'number',
+    allDays: 'number',
+    piecesOver: 'count',
+    daysOfPieces: 'count',
+    daysOfParts: 'count',
+  },
   lines: {
-    piecesOver: ['ceil(thingsToDo * timesOver / oneCoat / thingsATime)', 'every coat goes over all of them; one begun counts'],
+    piecesOver: [
+      'ceil(thingsToDo * timesOver / oneCoat / thingsATime)',
+      'every coat goes over all of them; one begun counts',
+    ],
     daysOfPieces: ['ceil(thingsToDo / thingsATime)', 'one that is begun counts'],
     daysOfParts: ['sum(otherDays) / oneDay', 'one part after another'],
     weeksWorked: ['ceil(allDays / perWeek)', 'a week that is begun counts'],
@@ -106,7 +118,8 @@ export const daysByTheWeek = calculation({
     if (wants('weekdayReached') && !has('firstWeekday')) need('firstWeekday')
     if (wants('readyOn') && !has('waitBehind')) need('waitBehind')
     if (days < 1 || !(has('fromDay') || has('firstWeekday'))) return
-    if (week && !week.works) refuse('weekWorked', 'Say which days of the week are worked, one for one: from so many a week I know no date.')
+    if (week && !week.works)
+      refuse('weekWorked', 'Say which days of the week are worked, one for one: from so many a week I know no date.')
     const works = week?.works ?? (() => true)
     const start = has('fromDay') ? weekdayOf(from) : weekdays.findIndex((it) => it.toLowerCase() === first)
     let on = 0
@@ -115,7 +128,8 @@ export const daysByTheWeek = calculation({
       if (works((start + on) % 7)) worked++
     }
     const waits = has('waitBehind') ? Math.ceil(numberIn(wait, 'day') - 1e-9) : 0
-    const name = (day: number): string => `a ${weekdays[(start + day) % 7]}${day < 7 ? '' : `, in week ${Math.floor((start + day) / 7) + 1}`}`
+    const name = (day: number): string =>
+      `a ${weekdays[(start + day) % 7]}${day < 7 ? '' : `, in week ${Math.floor((start + day) / 7) + 1}`}`
     if (has('fromDay')) {
       tell('lastDayOn', daysAfter(from, on))
       if (has('waitBehind')) tell('readyOn', daysAfter(from, on + waits))

@@ -56,7 +56,8 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
   const isIdle = (it: Tagged): boolean =>
     it.people === true ||
     isStickLength(it) ||
-    isOfOneGo(message, it) || (it.bare !== null && ofPeople.test(said.slice(it.end, it.end + 24)))
+    isOfOneGo(message, it) ||
+    (it.bare !== null && ofPeople.test(said.slice(it.end, it.end + 24)))
   const counts = heard.readings.filter(
     (it) => it.bare !== null && !isIdle(it) && !weights.some(({ reading }) => reading === it),
   )

@@ -58,13 +58,14 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
     ...aboard.map((it) => ({ ...tell('weightAboard', it.reading.tag), thing: it.thing })),
   ]
   if (pieces.length + counts.length > 0 && told.length === payloads.length + aboard.length) return undefined
-  const asked = asksTrips.test(said) || (before.length > 0 && job.named === 'haul-trips' && job.wanted[0]?.word === 'trips')
-    ? 'mixedTrips'
-    : asksOver.test(said) || payloads.length > 0
-      ? 'loadFits'
-      : asksWeight.test(said) && aboard.length === 0 && pieces.length === 0
-        ? 'mixedWeight'
-        : (job.wanted[0]?.word ?? 'mixedWeight')
+  const asked =
+    asksTrips.test(said) || (before.length > 0 && job.named === 'haul-trips' && job.wanted[0]?.word === 'trips')
+      ? 'mixedTrips'
+      : asksOver.test(said) || payloads.length > 0
+        ? 'loadFits'
+        : asksWeight.test(said) && aboard.length === 0 && pieces.length === 0
+          ? 'mixedWeight'
+          : (job.wanted[0]?.word ?? 'mixedWeight')
   if (!isOn && pairs.length > 1 && !asksWeight.test(said) && !ofVehicle.test(said) && asked !== 'mixedTrips')
     return undefined
   return requestFor('mixed-load', [isOn || asked !== 'mixedWeight' || asksWeight.test(said) ? asked : 'loadFits'], told)
@@ -76,17 +77,17 @@ function loadedBefore({ job }: Heard, pairs: readonly Pair[]): Told[] {
   const of = (word: string) => job.decisions.find((it) => it.word === word && it.at === yard)
   if (job.named === 'haul-trips') {
     if (!of('piecesToHaul') || !of('pieceWeight')) return []
-    return [
-      { ...tell('loadCounts', 'told.piecesToHaul'), thing: 'pieces' },
-      tell('loadWeights', 'told.pieceWeight'),
-    ]
+    return [{ ...tell('loadCounts', 'told.piecesToHaul'), thing: 'pieces' }, tell('loadWeights', 'told.pieceWeight')]
   }
   const [counts, weights] = [of('loadCounts')?.value, of('loadWeights')?.value]
   const names = of('loadCounts')?.called ?? []
   if (job.named !== 'mixed-load' || !isList(counts) || !isList(weights) || counts.length !== weights.length) return []
   if (pairs.some((it) => it.thing !== '' && names.includes(it.thing))) return []
   return [
-    ...counts.map((_, i) => ({ ...tell('loadCounts', `job.loadCounts.${i}`), ...(names[i] ? { thing: names[i] } : {}) })),
+    ...counts.map((_, i) => ({
+      ...tell('loadCounts', `job.loadCounts.${i}`),
+      ...(names[i] ? { thing: names[i] } : {}),
+    })),
     ...weights.map((_, i) => tell('loadWeights', `job.loadWeights.${i}`)),
   ]
 }
@@ -111,7 +112,8 @@ function thingOf(message: readonly Token[], { tag }: Tagged): string {
   return next?.text ?? ''
 }
 
-const between = /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|pieces?|:|\p{L}+s|brace|gate|frame|latch|stick|pound))*\s*$/u
+const between =
+  /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|pieces?|:|\p{L}+s|brace|gate|frame|latch|stick|pound))*\s*$/u
 
 /** “29 bags at 20 kg”, “9 × 11 kg posts”, “20 kg bags × 29”: each number with the weight beside it. */
 function pairsIn({ said, readings }: Heard, message: readonly Token[]): { pairs: Pair[]; rest: Tagged[] } {

@@ -35,8 +35,10 @@ export function weeksIn(heard: Heard): Request | undefined {
   if (readings.length === 0 && !isOn) return bare(heard)
   if (!isOn) {
     const isPaced = pace !== undefined && (many !== undefined || spans.length === 0)
-    const isSpanned = !pace && !many && spans.length > 0 && week !== undefined && (asksWeeks.test(said) || asksDay.test(said))
-    if (!(isPaced || isSpanned) || !(asksDay.test(said) || asksWeeks.test(said) || asksDays.test(said))) return undefined
+    const isSpanned =
+      !pace && !many && spans.length > 0 && week !== undefined && (asksWeeks.test(said) || asksDay.test(said))
+    if (!(isPaced || isSpanned) || !(asksDay.test(said) || asksWeeks.test(said) || asksDays.test(said)))
+      return undefined
     if (!extras && daysAtPaceIn(heard)) return undefined
   } else if (!extras && spans.length === 0 && job.named !== own) return undefined
   else if (readings.length === 0 && !extras && !asksDay.test(said)) return undefined
@@ -105,7 +107,9 @@ const isWait = ({ start, end }: Tagged, said: string): boolean =>
 const bare = ({ said, job }: Heard): Request | undefined =>
   job.decisions.length === 0 &&
   job.wanted.length === 0 &&
-  /\bhow many (?:weeks|weekends|evenings|mornings)\b[^.?!]*\b(?:take|need|spend|put up|hang|build|paint|set|dig|finish)\b/i.test(said) &&
+  /\bhow many (?:weeks|weekends|evenings|mornings)\b[^.?!]*\b(?:take|need|spend|put up|hang|build|paint|set|dig|finish)\b/i.test(
+    said,
+  ) &&
   !/\b(?:dry|cure|wait|last|notice|rent)\b/i.test(said)
     ? requestFor(own, [/\bweek/i.test(said) ? 'weeksWorked' : 'daysInAll'], [])
     : undefined
@@ -136,7 +140,9 @@ export function weekTold(said: string): { option: string; quote: string } | unde
     found('weekdays', ofWeekdays.exec(said)) ??
     found(
       'every',
-      /\b(?:do ?n['’]?t|not|never|without) (?:skip\w*|miss\w*) (?:any|a day|one)\b|\bno days? off\b|\bevery (?:single )?(?:day|evening|night)\b|\bstraight through\b|\b(?:seven|7) days a week\b|\bweekends? too\b/i.exec(said),
+      /\b(?:do ?n['’]?t|not|never|without) (?:skip\w*|miss\w*) (?:any|a day|one)\b|\bno days? off\b|\bevery (?:single )?(?:day|evening|night)\b|\bstraight through\b|\b(?:seven|7) days a week\b|\bweekends? too\b/i.exec(
+        said,
+      ),
     )
   )
 }
