@@ -170,6 +170,7 @@ export function withoutIdle(
         isIdle: true,
       }),
     )
+  const left = leftOpen(before, said)
   const isMany = (q: Quantity): boolean => q.kind === 'count' && toNumber(q.amount) > 1
   const idle = held.filter(({ word, value, tag }) => tag !== null && !used.has(word) && isQuantity(value))
   const counts = [
@@ -190,6 +191,14 @@ export function withoutIdle(
   return worked.map((it) => {
     const { outcome, calculation, wanted } = it
     if (!outcome.ok) return it
+    if (left && calculation.gives[left.word])
+      return heldBack(it, {
+        code: 'unreadable',
+        word: left.word,
+        message: `You said “${left.number}” before, and I still have no place for it in this sum, so I give no figure.`,
+        ask: `${left.again.replace(/ Say it beside .*$/, '')} Say the sum once more with it, each number beside what it is of.`,
+        isIdle: true,
+      })
     const kinds = new Set(wanted.map((name) => calculation.gives[name]?.kind))
     const isOfMoney = kinds.has('money')
     const isAll = isOfMoney || kinds.has('mass') || takesUsualCount(calculation, outcome)
@@ -230,6 +239,20 @@ export function withoutIdle(
     } as const
     return heldBack(it, problem)
   })
+}
+
+/** A number that was asked about in the turn before, and that this message neither says again nor drops: the sum it was said for waits on. */
+function leftOpen({ asked }: Job, said: string): { word: string; number: string; again: string } | undefined {
+  if (/\b(?:never ?mind|forget|ignore|leave (?:it|that|them) out|without|doesn['’]?t matter|instead|start again)\b/i.test(said)) return undefined
+  for (const { again, word } of asked) {
+    const number = /^What is “(.+?)” of\?/.exec(again ?? '')?.[1]
+    if (again && number && !/^(?:an?|one)\b/i.test(number) && !isSaidIn(number, said)) return { word, number, again }
+  }
+  return undefined
+}
+const isSaidIn = (number: string, said: string): boolean => {
+  const [, digits = number] = /([\d.,/]+)/.exec(number) ?? []
+  return said.toLowerCase().includes(digits.toLowerCase())
 }
 
 /** “60 metres of rail at £2.10 a metre”: a line of a bill, as “26 boards” is. */
