@@ -55,6 +55,26 @@ const faceShare = word<'number'>('faceShare', {
   possible: { above: '0', most: '1' },
 })
 
+const faceOpen = word<'number'>('faceOpen', {
+  kind: 'number',
+  label: 'part of the face that is gap',
+  measure: 'A third, where two thirds are wood.',
+  ask: 'What part of the face is gap, and no wood?',
+  called: {},
+  possible: { least: '0', most: '0.95' },
+})
+
+const sideArea = word<'area'>('sideArea', {
+  kind: 'area',
+  label: 'area of one side',
+  units: { imperial: 'ft2', metric: 'm2' },
+  measure: 'The boards of one side of the fence.',
+  ask: 'How large is one side?',
+  called: {},
+  possible: { above: '0 ft2' },
+  plausible: { from: '5 ft2', to: '20000 ft2' },
+})
+
 const faceArea = word<'area'>('faceArea', {
   kind: 'area',
   label: 'faces to finish',
@@ -75,6 +95,8 @@ export const finishByFace = calculation({
     picketWidth,
     faceGap,
     faceShare,
+    faceOpen,
+    sideArea,
     sidesCoated,
     coats,
     coverageFirst,
@@ -82,7 +104,7 @@ export const finishByFace = calculation({
     canSize,
     canPrice,
   },
-  may: ['picketWidth', 'faceGap', 'faceShare', 'canPrice'],
+  may: ['faceLength', 'faceHeight', 'picketWidth', 'faceGap', 'faceShare', 'faceOpen', 'sideArea', 'canPrice'],
   onlyFor: {
     coats: ['finishNeeded', 'finishCans', 'finishCost'],
     coverageFirst: ['finishNeeded', 'finishCans', 'finishCost'],
@@ -103,6 +125,8 @@ export const finishByFace = calculation({
     faceArea: ['faceLength * faceHeight * sides', 'as if it were a wall'],
     facesOfPickets: ['faceLength * faceHeight * sides * share', 'the gaps take no paint'],
     facesOfShare: ['faceLength * faceHeight * sides * faceShare', 'the gaps take no paint'],
+    facesOfOpen: ['faceLength * faceHeight * sides * (1 - faceOpen)', 'the gaps take no paint'],
+    facesOfSide: ['sideArea * sides', 'one side, as often as there are sides to paint'],
     bare: ['coats * faceArea / coverageFirst', 'every coat goes as far'],
     finishNeeded: ['bare * (1 + finishSpare)', 'all coats, with what is spare'],
     finishCans: ['ceil(finishNeeded / canSize)', 'whole cans, rounded up once'],
@@ -111,12 +135,21 @@ export const finishByFace = calculation({
   work({ sidesCoated: sides }, { line, put, tell, has, need, remark, system }) {
     put('sides', quantity(sides === 'one' ? 1 : 2, 'ratio'))
     if (has('faceGap') && !has('picketWidth')) need('picketWidth')
-    const isShared = has('faceShare') && !has('faceGap')
-    const open = has('faceGap') || isShared
-    if (has('faceGap')) line('share')
-    const area = open
-      ? tell('faceArea', line(isShared ? 'facesOfShare' : 'facesOfPickets', system === 'metric' ? 'm2' : 'ft2'))
-      : line('faceArea')
+    const isOfSide = has('sideArea') && !(has('faceLength') && has('faceHeight'))
+    if (!isOfSide && !has('faceLength')) need('faceLength')
+    if (!isOfSide && !has('faceHeight')) need('faceHeight')
+    const by = isOfSide
+      ? 'facesOfSide'
+      : has('faceGap')
+        ? 'facesOfPickets'
+        : has('faceShare')
+          ? 'facesOfShare'
+          : has('faceOpen')
+            ? 'facesOfOpen'
+            : undefined
+    const open = by !== undefined
+    if (by === 'facesOfPickets') line('share')
+    const area = by ? tell('faceArea', line(by, system === 'metric' ? 'm2' : 'ft2')) : line('faceArea')
     if (has('coats') && has('coverageFirst') && has('finishSpare')) {
       const bare = line('bare')
       line('finishNeeded')

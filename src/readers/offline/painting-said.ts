@@ -55,6 +55,37 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
 const isOfFace =
   /^\s*(?:of (?:it|that|this|the (?:fence|face|area))|(?:is )?(?:solid|wood|boards?)|as (?:wood|boards?))\b/i
 
+/** “A third of it is just air”, “a quarter open”: no wood. */
+const isOfAir =
+  /^\s*(?:of (?:it|that|this|them|the (?:fence|face|area)) )?(?:(?:is|are|being|as|would be|just|only|all|about|really|nothing but) )*(?:open\w*|air|gaps?|empty|holes?|see[- ]through|space\w*|daylight|nothing)\b/i
+
+const ofASide = /^\s*(?:a|an|per|each|every|for (?:each|one|a)|on (?:each|one|a|either)|(?:for|on) the one)\s+(?:side|face)\b/i
+/** “300 square feet a side, both sides, 200 to the gallon”. */
+export function paintingSidesIn(heard: Heard, message: readonly Token[]): Request | undefined {
+  const { said, job, readings } = heard
+  const [side, more] = readings.filter(
+    (it) => it.quantity?.kind === 'area' && ofASide.test(said.slice(it.end, it.end + 24)),
+  )
+  if (!side || more || !(paints.test(said) || job.wanted.some(({ word }) => byArea.gives[word]) || job.named === 'price-by-measure'))
+    return undefined
+  const isOne = (it: Tagged): boolean => /^(?:a|one) (?:gallon|litre|liter)$/i.test(it.said)
+  const rest = ofCans({ ...heard, readings: readings.filter((it) => it !== side && !isOne(it)) }, message)
+  if (!rest || rest.left.length > 0) return undefined
+  const knows = job.decisions.some((it) => it.word === 'measurePrice')
+  const isPriced = knows || rest.told.some((it) => it.word === 'canPrice')
+  return {
+    ...empty,
+    told: [
+      tell('sideArea', side),
+      ...rest.told,
+      ...sidesTold(said),
+      ...(knows ? [{ word: 'canPrice', at: yard, from: from('told.measurePrice') }] : []),
+    ],
+    wants: [{ word: isPriced ? 'finishCost' : 'finishNeeded', at: yard }],
+    calculation: byFace.name,
+  }
+}
+
 /** The request of a message that tells a fence by its length and height, to be painted. */
 export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, job } = heard
@@ -73,9 +104,9 @@ export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Reque
       reading.bare &&
       reading.bare.d !== 1n &&
       reading.bare.compare(1) < 0 &&
-      isOfFace.test(said.slice(reading.end))
+      (isOfFace.test(said.slice(reading.end)) || isOfAir.test(said.slice(reading.end)))
     ) {
-      told.push(tell('faceShare', reading))
+      told.push(tell(isOfAir.test(said.slice(reading.end)) ? 'faceOpen' : 'faceShare', reading))
       continue
     }
     if (!isLength(reading)) return undefined

@@ -8,7 +8,7 @@ import { bagsOfGravelIn, bagsOfKindsIn, gravelIn, holesOfKindsIn, orderIn } from
 import { soilIn } from './loads-said.ts'
 import { mixedLoadIn } from './mixed-loads-said.ts'
 import { coatsClockIn, daysAtPaceIn, diggingRateIn } from './paces-said.ts'
-import { cansIn, paintingByFaceIn, paintingSticksIn } from './painting-said.ts'
+import { cansIn, paintingByFaceIn, paintingSidesIn, paintingSticksIn } from './painting-said.ts'
 import { paintingWeatherIn } from './painting-weather.ts'
 import type { Token } from './stems.ts'
 import { sticksOfSizesIn } from './sticks-said.ts'
@@ -33,6 +33,7 @@ const readers = [
   jobDaysIn,
   weeksIn,
   daysAtPaceIn,
+  paintingSidesIn,
   paintingByFaceIn,
   paintingSticksIn,
   cansIn,
