@@ -243,7 +243,12 @@ export function withoutIdle(
 
 /** A number that was asked about in the turn before, and that this message neither says again nor drops: the sum it was said for waits on. */
 function leftOpen({ asked }: Job, said: string): { word: string; number: string; again: string } | undefined {
-  if (/\b(?:never ?mind|forget|ignore|leave (?:it|that|them) out|without|doesn['’]?t matter|instead|start again)\b/i.test(said)) return undefined
+  if (
+    /\b(?:never ?mind|forget|ignore|leave (?:it|that|them) out|without|doesn['’]?t matter|instead|start again)\b/i.test(
+      said,
+    )
+  )
+    return undefined
   for (const { again, word } of asked) {
     const number = /^What is “(.+?)” of\?/.exec(again ?? '')?.[1]
     if (again && number && !/^(?:an?|one)\b/i.test(number) && !isSaidIn(number, said)) return { word, number, again }

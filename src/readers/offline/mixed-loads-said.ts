@@ -8,7 +8,7 @@ import { requestFor, tell } from './request-parts.ts'
 import type { Token } from './stems.ts'
 
 const asksOver =
-  /\b(?:over(?:load\w*|weight)?|under|too (?:much|heavy)|within|room|spare|left|legal|fit|ok|okay|safe)\b/i
+  /\b(?:over(?:load\w*|weight)?|under|(?:take|carry|hold|handle|manage) (?:it|that|this|them|all)|too (?:much|heavy)|within|room|spare|left|legal|fit|ok|okay|safe)\b/i
 const asksTrips = /\b(?:trips?|journeys?|runs?|loads|goes|drives?)\b/i
 const asksWeight = /\b(?:weigh\w*|weight|heavy)\b/i
 const ofVehicle =

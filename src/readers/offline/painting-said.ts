@@ -59,14 +59,19 @@ const isOfFace =
 const isOfAir =
   /^\s*(?:of (?:it|that|this|them|the (?:fence|face|area)) )?(?:(?:is|are|being|as|would be|just|only|all|about|really|nothing but) )*(?:open\w*|air|gaps?|empty|holes?|see[- ]through|space\w*|daylight|nothing)\b/i
 
-const ofASide = /^\s*(?:a|an|per|each|every|for (?:each|one|a)|on (?:each|one|a|either)|(?:for|on) the one)\s+(?:side|face)\b/i
+const ofASide =
+  /^\s*(?:a|an|per|each|every|for (?:each|one|a)|on (?:each|one|a|either)|(?:for|on) the one)\s+(?:side|face)\b/i
 /** “300 square feet a side, both sides, 200 to the gallon”. */
 export function paintingSidesIn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, job, readings } = heard
   const [side, more] = readings.filter(
     (it) => it.quantity?.kind === 'area' && ofASide.test(said.slice(it.end, it.end + 24)),
   )
-  if (!side || more || !(paints.test(said) || job.wanted.some(({ word }) => byArea.gives[word]) || job.named === 'price-by-measure'))
+  if (
+    !side ||
+    more ||
+    !(paints.test(said) || job.wanted.some(({ word }) => byArea.gives[word]) || job.named === 'price-by-measure')
+  )
     return undefined
   const isOne = (it: Tagged): boolean => /^(?:a|one) (?:gallon|litre|liter)$/i.test(it.said)
   const rest = ofCans({ ...heard, readings: readings.filter((it) => it !== side && !isOne(it)) }, message)

@@ -51,6 +51,21 @@ export const loadAndPaceChecks: readonly Check[] = [
     tolerance: 0,
   },
   {
+    calculation: 'days-by-the-week',
+    what: '26 panels twice over, 8 of an evening, Sundays off, walked by the calendar',
+    kind: 'second derivation',
+    source: 'second derivation: evening by evening with the dates of the language itself',
+    given: { thingsToDo: '26', thingsATime: '8', timesOver: '2', weekWorked: 'notSundays', fromDay: '2026-09-07' },
+    gives: 'dayOfIt',
+    unit: 'calendar day',
+    expected: () => {
+      let [left, day] = [26 * 2, 0]
+      for (; left > 0; day++) if (new Date(Date.UTC(2026, 8, 7 + day)).getUTCDay() !== 0) left -= 8
+      return day
+    },
+    tolerance: 0,
+  },
+  {
     calculation: 'digging-by-rate',
     what: '22 holes, a quarter of an hour each, two hours of an evening',
     kind: 'second derivation',
