@@ -5,6 +5,8 @@ import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
 import { budgetLeftOver } from './calculations/buying/budget-left.ts'
 import { budgetLength } from './calculations/buying/budget-length.ts'
 import { budgetPieces } from './calculations/buying/budget-pieces.ts'
+import { moneyLeft } from './calculations/buying/money-left.ts'
+import { savingTimeOf } from './calculations/buying/saving-time.ts'
 import { bulkOrder } from './calculations/buying/bulk-order.ts'
 import { compareQuotes } from './calculations/buying/compare-quotes.ts'
 import { costOfLength } from './calculations/buying/cost-of-length.ts'
@@ -41,6 +43,8 @@ export const moneySums: readonly Calculation[] = [
   rentByHour,
   budgetLength,
   budgetPieces,
+  moneyLeft,
+  savingTimeOf,
   budgetLeftOver,
   priceApart,
   enoughPieces,

@@ -83,6 +83,8 @@ const coins = tableOf<string>({ cent: 'USD', cents: 'USD', '¢': 'USD', p: 'GBP'
 
 /** The amount of money that begins at a token, sign or name before or behind it, and what it is the price of; null when none does. */
 export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits): Found | null {
+  const one = aCoinAt(tokens, at)
+  if (one) return one
   const comma = habits.decimalComma ?? false
   const country = before[lower(tokens[at])]
   const sign = country && tokens[at + 1]?.text === '$' && tokens[at + 1]?.glued ? at + 1 : at
@@ -111,6 +113,16 @@ export function moneyAt(tokens: readonly Scanned[], at: number, habits: Habits):
   const change = after.coin || value.d !== 1n ? null : changeAfter(tokens, after.next, plain.spoken)
   return priced(tokens, at, change?.next ?? after.next, value.add(change?.value ?? 0), after.unit)
 }
+
+/** “A dollar eighty five apiece”, “a buck ten”, “a dollar a foot”: one of it. Of a dollar alone only what it is the price of says that it is one. */
+function aCoinAt(tokens: readonly Scanned[], at: number): Found | null {
+  const unit = lower(tokens[at]) === 'a' ? ofOne[lower(tokens[at + 1])] : undefined
+  if (!unit) return null
+  const change = changeAfter(tokens, at + 2, true)
+  const isPrice = /^(each|apiece|a|an|per|ea)$/.test(lower(tokens[at + 2]))
+  return change || isPrice ? priced(tokens, at, change?.next ?? at + 2, exact(1).add(change?.value ?? 0), unit) : null
+}
+const ofOne = tableOf<string>({ dollar: 'USD', buck: 'USD', euro: 'EUR', quid: 'GBP' })
 
 /** “4 dollars and 79 cents”, “three euros twenty”: the small coin behind the large. Without its name it is said in words, or in two figures, and ends the price. */
 function changeAfter(

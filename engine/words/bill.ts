@@ -278,3 +278,22 @@ export const billTotalByLine = word<'money'>('billTotalByLine', {
   ask: 'What does it come to when every line is rounded?',
   called: { names: ['rounded by line', 'line by line'] },
 })
+
+export const amountCarried = word<'money'>('amountCarried', {
+  kind: 'money',
+  label: 'what was worked before',
+  measure: 'For all of it: what the fence comes to, what the screws come to.',
+  ask: 'What does the rest come to?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const amountsBeside = word<'money'>('amountsBeside', {
+  kind: 'money',
+  list: true,
+  label: 'other amounts on it',
+  measure: 'Each for all of it: a gate, a load of gravel.',
+  ask: 'What other amounts are on the bill?',
+  called: {},
+  possible: { least: '$0' },
+})

@@ -61,3 +61,70 @@ export const affordablePieces = word<'count'>('affordablePieces', {
   ask: 'How many can be bought for that money?',
   called: {},
 })
+
+export const spentAmounts = word<'money'>('spentAmounts', {
+  kind: 'money',
+  list: true,
+  label: 'amounts spent',
+  measure: 'What each thing comes to, for all of it.',
+  ask: 'What does it come to, or each part of it?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const spentTogether = word<'money'>('spentTogether', {
+  kind: 'money',
+  label: 'spent in all',
+  measure: 'All amounts, with the tax.',
+  ask: 'What does it all come to?',
+  called: {},
+})
+
+export const pieceDropped = word<'money'>('pieceDropped', {
+  kind: 'money',
+  label: 'price of one that may be left out',
+  measure: 'Of the thing that you would buy fewer of.',
+  ask: 'What does one of them cost?',
+  called: {},
+  possible: { above: '$0' },
+})
+
+export const piecesToDrop = word<'count'>('piecesToDrop', {
+  kind: 'count',
+  noun: 'piece',
+  label: 'pieces to leave out',
+  whole: true,
+  measure: 'Fewer of that thing, until it is within the money.',
+  ask: 'How many must be left out?',
+  called: {},
+})
+
+export const spentCounts = word<'count'>('spentCounts', {
+  kind: 'count',
+  noun: 'item',
+  list: true,
+  label: 'how many of each are bought',
+  measure: 'In the order of their prices.',
+  ask: 'How many of each are bought, in the same order?',
+  called: {},
+  possible: { above: '0' },
+})
+
+export const spentPrices = word<'money'>('spentPrices', {
+  kind: 'money',
+  list: true,
+  label: 'price of one, thing by thing',
+  measure: 'In the order of the numbers.',
+  ask: 'What does one of each cost, in the same order?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const spentTax = word<'percent'>('spentTax', {
+  kind: 'percent',
+  label: 'tax on what is bought',
+  measure: 'On top of all that is told, where the amounts do not hold it.',
+  ask: 'What rate of tax comes on it?',
+  called: {},
+  possible: { least: '0 %' },
+})

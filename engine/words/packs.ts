@@ -183,3 +183,20 @@ export const packsCost = word<'money'>('packsCost', {
     asks: ['what do the bundles cost', 'what do the boxes cost', 'what do the packs cost'],
   },
 })
+
+export const singlePrice = word<'money'>('singlePrice', {
+  kind: 'money',
+  label: 'price of a single one',
+  measure: 'Bought one by one, out of no pack.',
+  ask: 'What does a single one cost?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const singlesCost = word<'money'>('singlesCost', {
+  kind: 'money',
+  label: 'what they cost one by one',
+  measure: 'As many as you need, at the price of one.',
+  ask: 'What do they cost singly?',
+  called: {},
+})

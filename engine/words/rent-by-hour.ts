@@ -88,3 +88,49 @@ export const rentsApart = word<'money'>('rentsApart', {
   ask: 'How much is between them?',
   called: {},
 })
+
+export const firstHours = word<'duration'>('firstHours', {
+  kind: 'duration',
+  label: 'hours at the first price',
+  units: { imperial: 'h', metric: 'h' },
+  measure: 'What the first price holds, before the rate by the hour begins.',
+  ask: 'How many hours does the first price hold?',
+  called: {},
+  possible: { above: '0 h' },
+})
+
+export const firstHoursPrice = word<'money'>('firstHoursPrice', {
+  kind: 'money',
+  label: 'price of the first hours',
+  measure: 'For all of them together.',
+  ask: 'What do the first hours cost together?',
+  called: {},
+  possible: { least: '$0' },
+})
+
+export const timeAHole = word<'duration'>('timeAHole', {
+  kind: 'duration',
+  label: 'time for one hole with it',
+  units: { imperial: 'min', metric: 'min' },
+  measure: 'Moving on and clearing counted.',
+  ask: 'How long does one hole take with it?',
+  called: {},
+  possible: { above: '0 min' },
+})
+
+export const timeBeside = word<'duration'>('timeBeside', {
+  kind: 'duration',
+  label: 'other time on the clock',
+  units: { imperial: 'min', metric: 'min' },
+  measure: 'Fetching it, bringing it back, cleaning it.',
+  ask: 'How long is it on the clock beside the digging?',
+  called: {},
+})
+
+export const rentByBegunHours = word<'money'>('rentByBegunHours', {
+  kind: 'money',
+  label: 'if an hour begun is charged whole',
+  measure: 'The hours past the first, each begun one paid.',
+  ask: 'What is it where an hour begun is charged whole?',
+  called: {},
+})

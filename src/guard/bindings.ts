@@ -384,10 +384,14 @@ function inTheirMoney(reading: Tagged, word: Word, readings: readonly Tagged[], 
   if (said && said.unit !== unnamed) return reading
   const unit = moneyOf(readings, job)
   if (bare !== null)
-    return unit || word.list ? { ...reading, bare: null, quantity: quantity(bare, unit ?? unnamed) } : reading
+    return unit || (word.list && !besideBudget.has(word.name))
+      ? { ...reading, bare: null, quantity: quantity(bare, unit ?? unnamed) }
+      : reading
   return said && unit ? { ...reading, quantity: { ...said, unit } } : reading
 }
 const unnamed = 'money'
+/** What is spent stands beside one amount to spend, and is in the same money as that. */
+const besideBudget = new Set(['spentAmounts', 'spentPrices'])
 
 /** The currency that was named, in the message or before it; the unnamed one where there is only that. */
 function moneyOf(readings: readonly Tagged[], job: Job): string | undefined {

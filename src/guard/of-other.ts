@@ -2,6 +2,7 @@
 import {
   calculationNamed,
   type Decision,
+  isList,
   isQuantity,
   type Job,
   vocabulary,
@@ -31,11 +32,16 @@ function givenBySum(tag: string, job: Job): OfOther | undefined {
   return { value, tag: null, firmness: 'exactly', accepted: 'said', of: { word, calculation } }
 }
 
-/** `told.bagWeight`: what was told of another word, which is this one now: what a bag weighs, of what a piece weighs. */
+/** `told.bagWeight`, `told.spentPrices.2`: what was told of another word, which is this one now: what a bag weighs, of what a piece weighs. */
 function toldOfOther(tag: string, word: Word, job: Job): OfOther | undefined {
   const told = tag.startsWith('told.')
     ? job.decisions.find((it) => `told.${it.word}` === tag && it.at === yard)
     : undefined
+  const [, list = '', at = ''] = /^told\.(\w+)\.(\d+)$/.exec(tag) ?? []
+  const inList = job.decisions.find((it) => it.word === list && it.at === yard)?.value
+  const one = isList(inList) ? inList[Number(at)] : undefined
+  if (one && isQuantity(one) && one.kind === word.kind)
+    return { value: one, tag: null, firmness: 'exactly', accepted: 'said' }
   if (!isQuantity(told?.value) || told.value.kind !== word.kind) return undefined
   return { value: told.value, tag: null, firmness: 'exactly', accepted: 'said' }
 }

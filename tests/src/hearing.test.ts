@@ -48,8 +48,7 @@ describe('a question said in pieces', () => {
 })
 
 describe('where a question may have begun', () => {
-  const after = (turns: readonly Turn[], said: string): number[] =>
-    unansweredBefore(turns, hear(said, jobAfter(turns)))
+  const after = (turns: readonly Turn[], said: string): number[] => unansweredBefore(turns, hear(said, jobAfter(turns)))
 
   it('is any of the last turns without a figure, the nearest first', async () => {
     const turns = await turnsOf(inPieces.slice(0, 2))

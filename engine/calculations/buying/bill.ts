@@ -8,9 +8,11 @@
 import { calculation } from '../../calculation.ts'
 import { exact } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
-import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { equal, less, type Quantity, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
+  amountCarried,
+  amountsBeside,
   billBefore,
   billNet,
   billTax,
@@ -31,14 +33,15 @@ export const bill = calculation({
   name: 'bill',
   title: 'What the things on a list come to',
   answers: 'What so many of each at its price come to, with a discount off and tax on top or taken out, to the cent.',
-  needs: { unitPrices, itemCounts, discount, deliveryPrice, taxRate, taxIncluded },
-  may: ['discount', 'deliveryPrice', 'taxRate', 'taxIncluded'],
+  needs: { unitPrices, itemCounts, amountCarried, amountsBeside, discount, deliveryPrice, taxRate, taxIncluded },
+  may: ['amountCarried', 'amountsBeside', 'discount', 'deliveryPrice', 'taxRate', 'taxIncluded'],
   gives: { billTotal, billBefore, billNet, billTax, billTotalByLine },
   headlines: ['billTotal'],
   together: { billTax: ['billTax', 'billTotal', 'billNet'], billNet: ['billNet', 'billTax', 'billTotal'] },
   called: ['price of', 'receipt', 'invoice'],
   locals: {
     cent: 'money',
+    carried: 'money',
     goods: 'money',
     afterDiscount: 'money',
     eachLine: 'money',
@@ -47,6 +50,9 @@ export const bill = calculation({
   },
   lines: {
     billBefore: ['sum(unitPrices * itemCounts)', 'each price times its number, added up'],
+    listed: ['sum(unitPrices * itemCounts)', 'each price times its number, added up'],
+    withCarried: ['listed + carried', 'and what was worked before'],
+    withBeside: ['listed + carried + sum(amountsBeside)', 'and the other amounts'],
     discounted: ['round(billBefore * (1 - discount), cent)', `the discount comes off the whole bill, ${toTheCent}`],
     undiscounted: ['round(billBefore, cent)', toTheCent],
     delivered: ['goods + deliveryPrice', 'the delivery on top; no discount comes off it'],
@@ -64,7 +70,8 @@ export const bill = calculation({
     byLineAlone: ['sum(eachLine)', 'added up after rounding'],
     apart: ['abs(byLine - atFoot)', 'what the two ways of rounding differ by'],
   },
-  work({ taxIncluded: how }, { line, has, need, put, tell, rows, refuse, remark, table }) {
+  work(given, { line, has, need, put, tell, rows, refuse, remark, table }) {
+    const how = has('taxRate') || has('taxIncluded') ? given.taxIncluded : undefined
     const [prices, counts] = [rows('unitPrices'), rows('itemCounts')]
     if (prices.length !== counts.length)
       refuse(
@@ -82,7 +89,12 @@ export const bill = calculation({
     put('cent', { kind: 'money', amount: exact('1/100'), unit: currency })
     const unnamed = unnamedCurrency(prices[0] as Quantity)
     if (unnamed) remark(unnamed)
-    line('billBefore')
+    const isMore = has('amountsBeside') || has('amountCarried')
+    if (isMore) {
+      put('carried', has('amountCarried') ? given.amountCarried : zero('money', currency))
+      line('listed')
+      tell('billBefore', line(has('amountsBeside') ? 'withBeside' : 'withCarried'))
+    } else line('billBefore')
     const goods = put('goods', line(has('discount') ? 'discounted' : 'undiscounted'))
     const foot = put('afterDiscount', has('deliveryPrice') ? line('delivered') : goods)
     const isWithin = has('taxRate') && how === 'included'
@@ -102,8 +114,8 @@ export const bill = calculation({
     if (prices.length > 1) {
       line(has('discount') ? 'linesDiscounted' : 'linesUndiscounted')
       put('eachLine', rows(has('discount') ? 'linesDiscounted' : 'linesUndiscounted'))
-      // What the delivery costs, and the tax on it, stands on no line of its own.
-      if (!has('deliveryPrice')) roundedByLine()
+      // A delivery, another amount, and the tax on them, stand on no line of their own.
+      if (!has('deliveryPrice') && !isMore) roundedByLine()
       table({
         title: 'The bill',
         columns: [

@@ -4,7 +4,7 @@
 import { calculation } from '../../calculation.ts'
 import { compare, exact } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
-import { less, type Quantity, quantity } from '../../quantities/quantity.ts'
+import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
   countedBy,
@@ -18,6 +18,8 @@ import {
   piecesNotNeeded,
   piecesOver,
   piecesWanted,
+  singlePrice,
+  singlesCost,
 } from '../../words/packs.ts'
 import { picketsToBuy } from '../../words/picket-count.ts'
 import { screwsToBuy } from '../../words/screws.ts'
@@ -40,15 +42,26 @@ export const packs = calculation({
     countedBy,
     packWeight,
     packPrice,
+    singlePrice,
   },
-  may: [...needed, 'piecesNotNeeded', 'piecesAPack', 'piecesAWeight', 'countedBy', 'packWeight', 'packPrice'],
+  may: [
+    ...needed,
+    'piecesNotNeeded',
+    'piecesAPack',
+    'piecesAWeight',
+    'countedBy',
+    'packWeight',
+    'packPrice',
+    'singlePrice',
+  ],
   oneOf: [['piecesAPack', 'piecesAWeight']],
   standIns: [needed],
-  gives: { packs: packsToBuy, piecesInPack, piecesOver, packsCost },
+  gives: { packs: packsToBuy, piecesInPack, piecesOver, packsCost, singlesCost },
   headlines: ['packs'],
   together: {
     packs: ['packs', 'piecesOver', 'packsCost', 'piecesInPack'],
-    packsCost: ['packsCost', 'packs', 'piecesOver'],
+    packsCost: ['packsCost', 'packs', 'piecesOver', 'singlesCost'],
+    singlesCost: ['singlesCost', 'packsCost', 'packs', 'piecesOver'],
     piecesOver: ['piecesOver', 'packs'],
   },
   called: ['come in bundles', 'sold in bundles', 'sold in packs', 'in a bundle', 'to the pound', 'to the kilo'],
@@ -59,6 +72,7 @@ export const packs = calculation({
     packs: ['ceil(wanted / inOne)', 'whole packs: the last is begun'],
     piecesOver: ['packs * inOne - wanted', 'what is in them all, less what you need'],
     packsCost: ['round(packs * packPrice, cent)', 'whole packs at the price of one'],
+    singlesCost: ['round(wanted * singlePrice, cent)', 'as many as you need, one by one'],
   },
   work(given, { line, has, put, need, wants, rows, refuse, remark }) {
     const isWeighed = !has('piecesAPack')
@@ -89,6 +103,7 @@ export const packs = calculation({
       const unnamed = unnamedCurrency(given.packPrice)
       if (unnamed) remark(unnamed)
       line('packsCost')
+      if (has('singlePrice')) bySingles()
     }
     if (from !== 'piecesWanted') remark(`I took the ${show(wanted)} that were worked before, spares included.`)
     else if (compare(over.amount, exact(0)) === 0)
@@ -96,6 +111,14 @@ export const packs = calculation({
         'They come out even, with none to spare: some split, some are crooked. Count in a few more if you have not.',
       )
     if (isWeighed) remark('A count to the pound or the kilogram is an average: a box may hold a few less.')
+
+    function bySingles() {
+      const [ofPacks] = rows('packsCost') as [Quantity]
+      const singles = line('singlesCost')
+      if (equal(ofPacks, singles)) remark('Packs and single ones cost the same.')
+      else
+        remark(less(singles, ofPacks) ? 'Single ones cost less than packs only.' : 'Packs cost less than single ones.')
+    }
   },
   sources: [
     { fact: 'packs = pieces ÷ pieces in a pack, rounded up', from: 'Arithmetic; needs no table.' },

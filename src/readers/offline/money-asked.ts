@@ -4,6 +4,7 @@ import type { Heard } from '../reader.ts'
 import { billIn } from './bills.ts'
 import { budgetIn } from './budgets-said.ts'
 import { eachOfGroups } from './groups-said.ts'
+import { besideLast, priceOfOneIn } from './each-priced.ts'
 import { loadIn } from './bulk-said.ts'
 import { declined } from './declines.ts'
 import { goingOnIn } from './money-onward.ts'
@@ -11,9 +12,12 @@ import { cansPricedIn } from './painting-said.ts'
 import { packsIn } from './packs-said.ts'
 import { pricesApartIn } from './prices-apart-said.ts'
 import { moneyLeftIn } from './money-left-said.ts'
+import { moneyHadIn } from './money-had-said.ts'
+import { packPricesIn } from './pack-prices-said.ts'
 import { empty } from './plain-phrases.ts'
 import { quoteIn } from './quotes-said.ts'
 import { rentIn } from './rents-said.ts'
+import { savingIn } from './saving-said.ts'
 import { saidWithin } from './said-within.ts'
 import type { Token } from './stems.ts'
 import { taxesIn } from './taxes-said.ts'
@@ -29,8 +33,13 @@ export const moneyAsked = (
     : (cansPricedIn(heard, message) ??
       packsIn(heard, message) ??
       pricesApartIn(heard, message) ??
+      moneyHadIn(heard, message) ??
       moneyLeftIn(heard, message) ??
+      savingIn(heard) ??
+      packPricesIn(heard, message) ??
+      besideLast(heard, message) ??
       billIn(heard, message) ??
+      priceOfOneIn(heard, message) ??
       taxesIn(heard, message) ??
       budgetIn(heard, message) ??
       quoteIn(heard) ??

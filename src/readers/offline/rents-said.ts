@@ -5,6 +5,13 @@ import type { Heard, Tagged } from '../reader.ts'
 import { mayBeMoney, wordsBefore, wordsBehind } from './around.ts'
 import { empty, from } from './plain-phrases.ts'
 
+const firstOf = /\b(?:for )?(?:the |a )?first\s*$/
+const pastFirst =
+  /^\s*(?:an|per|a|each|every|\/)?\s*(?:hour|hr|h)?\s*(?:after|past|beyond|for (?:each|every|any) (?:hour )?(?:after|more)|thereafter|over)/
+const ofHole = /^\s*(?:a|per|each|every|for each|to a|for a|for every|to each)\s*(?:hole|post ?hole|post)\b/
+const ofWay =
+  /\b(?:run|take|bring|drive|drop|get|fetch|haul|carry|collect|pick|clean|load|return)\w*\b|\b(?:way|trip|drive) (?:there|back|home)\b|\bthere and back\b/
+const asksRent = /\b(cost|costs|come to|run me|set me back|how much|what|pay|owe|bill|total)\b/i
 const speaksOfRent = /\b(rent\w*|hire[sd]?|hiring|auger|digger|trencher|machine|mixer|post ?hole)\b/i
 const anHour = /^\s*(?:an|per|a|each|every|\/)?\s*\/?\s*(?:hour|hr|h)\b/
 const ofDay = /^\s*(?:a|per|the|for the|for a|\/)?\s*\/?\s*(?:full |whole )?day\b/
@@ -18,18 +25,40 @@ const isLeast = /\b(minimum|min|at least)\b/
 export function rentIn(heard: Heard): Request | undefined {
   const { readings, job, said } = heard
   const goesOn = job.named === 'rent-by-hour'
-  if (!goesOn && ofOwnTime.test(said)) return undefined
+  const bare = withoutRate(heard)
+  if (bare) return bare
+  const byHoles = readings.some((it) => ofHole.test(wordsBehind(heard, it)))
+  if (!goesOn && (byHoles ? /\b(by hand|buy(ing)?|bought)\b/i : ofOwnTime).test(said)) return undefined
   if (readings.length === 0 || readings.length > 8 || !(goesOn || speaksOfRent.test(said))) return undefined
   const all = readings.filter((it) => !isHourOfRate(it, heard)).map((it) => ({ it, word: wordOf(it, heard) }))
   if (all.some(({ word }) => word === undefined) || new Set(all.map(({ word }) => word)).size < all.length)
     return undefined
   const has = (word: string): boolean =>
     all.some((one) => one.word === word) || (goesOn && job.decisions.some((it) => it.word === word))
-  if (!has('hourRate') || !(has('hoursWanted') || (has('holesWanted') && has('holesAnHour')))) return undefined
+  const known = (word: string): boolean => goesOn && job.decisions.some((it) => it.word === word)
+  const digs = (has('holesWanted') || known('holesWanted')) && (has('holesAnHour') || has('timeAHole'))
+  if (!has('hourRate') || !(has('hoursWanted') || digs)) return undefined
+  if (has('firstHours') !== has('firstHoursPrice')) return undefined
+  const saves = has('rentADay') && /\b(sav\w*|how much (cheaper|less|dearer|more)|difference)\b/i.test(said)
   return {
     ...empty,
     told: all.map(({ it, word }): Told => ({ word: word as string, at: yard, from: from(it.tag) })),
-    wants: [{ word: has('rentADay') ? 'cheaperRent' : 'rentByHours', at: yard }],
+    wants: [{ word: saves ? 'rentsApart' : has('rentADay') ? 'cheaperRent' : 'rentByHours', at: yard }],
+    calculation: 'rent-by-hour',
+  }
+}
+
+/** “What will the auger come to for 14 holes?”: the rate is asked for. */
+function withoutRate({ readings, said, job }: Heard): Request | undefined {
+  const [holes, more] = readings
+  if (!holes?.bare || more || holes.bare.d !== 1n || job.decisions.length > 0 || said.length > 120) return undefined
+  if (!/\b(rent\w*|hire|hiring)\b/i.test(said) || !speaksOfRent.test(said) || !asksRent.test(said)) return undefined
+  if (!/^\s*(?:post ?)?holes?\b/i.test(said.slice(holes.end)) || /\b(cheaper|buy|worth|by hand|days?)\b/i.test(said))
+    return undefined
+  return {
+    ...empty,
+    told: [{ word: 'holesWanted', at: yard, from: from(holes.tag) }],
+    wants: [{ word: 'rentByHours', at: yard }],
     calculation: 'rent-by-hour',
   }
 }
@@ -45,6 +74,9 @@ const isHourOfRate = (it: Tagged, { readings, said }: Heard): boolean =>
 
 function wordOf(it: Tagged, heard: Heard): string | undefined {
   const [before, behind] = [wordsBefore(heard, it), wordsBehind(heard, it)]
+  if (it.quantity?.kind === 'duration' && firstOf.test(before)) return 'firstHours'
+  if (it.quantity?.kind === 'duration' && ofHole.test(behind)) return 'timeAHole'
+  if (it.quantity?.kind === 'duration' && ofWay.test(behind)) return 'timeBeside'
   if (it.quantity?.kind === 'duration')
     return it.firmness === 'at-least' || isLeast.test(behind.slice(0, 14)) || isLeast.test(before.slice(-16))
       ? 'leastHours'
@@ -54,6 +86,7 @@ function wordOf(it: Tagged, heard: Heard): string | undefined {
   if (isBare && /^\s*(?:more )?(?:post ?)?holes?\b/.test(behind)) return 'holesWanted'
   if (isBare && /^\s*(?:to dig|of them|of em)\b/.test(behind)) return 'holesWanted'
   if (!mayBeMoney(it)) return undefined
-  if (anHour.test(behind)) return 'hourRate'
+  if (/^\s*(?:for |covers |gets you |buys )?(?:the |a )?first\b/.test(behind)) return 'firstHoursPrice'
+  if (anHour.test(behind) || pastFirst.test(behind)) return 'hourRate'
   return ofDay.test(behind) || beforeDay.test(before) ? 'rentADay' : undefined
 }
