@@ -82,11 +82,11 @@ export const moneyLeft = calculation({
       given: { budget: '$800', spentAmounts: ['$540.20', '$96'] },
       expect: { budgetLeft: '$163.80', spentTogether: '$636.20' },
     },
-    // 12 × 15 = 180, 150 × 2.20 = 330: 510, 60 over 450; 60 / 2.20 = 27.3
+    // 12 × 15 = 180, 150 × 2.20 = 330: 510, 60 over 450
     {
-      ask: 'My budget is £450. 12 posts at £15.00 each and 150 pickets at £2.20 each. How many pickets do I have to drop to stay within it?',
-      given: { budget: '£450', spentCounts: ['12', '150'], spentPrices: ['£15.00', '£2.20'], pieceDropped: '£2.20' },
-      expect: { piecesToDrop: '28 pieces', budgetShort: '£60.00', spentTogether: '£510.00' },
+      ask: 'My budget is £450. 12 posts at £15.00 each and 150 pickets at £2.20 each. Am I over, and how far?',
+      given: { budget: '£450', spentCounts: ['12', '150'], spentPrices: ['£15.00', '£2.20'] },
+      expect: { budgetShort: '£60.00', spentTogether: '£510.00' },
     },
   ],
 })

@@ -25,14 +25,12 @@ const things =
 const asksCost =
   /\b(what(['’]?s| is| are| do| does| will| would|['’]?ll)?|how much)\b[^.]*\b(cost|costs|come to|set me back|run me|run us|price of|pay|bill|spend|worth|total)\b|\bhow much (are|is|for|do|will|would)\b|\bprice (for|of)\b/i
 const asksOther =
-  /\b(each|per|an?|one) (foot|metre|meter|yard|hole|bag of)\b|\b(labour|labor|install\w*|paint\w*|stain\w*|dig\w*|rent\w*|hire|deliver\w*)\b/i
+  /\b(each|per|an?|one) (foot|metre|meter|yard|hole|bag of)\b|\b(labour|labor|install\w*|paint\w*|stain\w*|dig\w*|rent\w*|hire|deliver\w*|weigh\w*|heavy)\b/i
 
 /** “What do 18 posts cost me?”: nobody knows before the price is told. */
 function countWithoutPrice({ readings, job, said }: Heard): Request | undefined {
   const counted = new RegExp(`^\\s*(?:\\p{L}+\\s){0,2}?(?:${things})\\b`, 'iu')
-  const [only, more] = readings.filter(
-    (it) => !it.section && it.quantity?.kind !== 'length' && it.quantity?.kind !== 'mass',
-  )
+  const [only, more] = readings
   if (!only || more || only.bare?.d !== 1n || only.change || said.length > 120) return undefined
   if (job.decisions.length > 0 || job.wanted.length > 0) return undefined
   if (!asksCost.test(said) || asksOther.test(said) || !counted.test(said.slice(only.end))) return undefined
