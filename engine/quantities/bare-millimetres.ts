@@ -1,5 +1,6 @@
 // This file is about bare numbers that can only be millimetres: “3000 opening”, “bays 2400”. Nobody means 3,000 in of a gate, or 2,400 ft of a bay.
 import type Fraction from 'fraction.js'
+import { inLayout, inMetres, isBackFrom } from './bare-layout.ts'
 import type { Habits } from './found.ts'
 import { quantity } from './quantity.ts'
 import type { Reading } from './reading.ts'
@@ -9,9 +10,9 @@ import { unitNamed } from './units.ts'
 const [least, most] = [300, 12_000]
 // What is said behind a size of a part, and what before it. A plural that can be counted is none of them: “300 posts”.
 const behind =
-  /^\s*(?:mm\s+)?(?:(?:clear|gate|one|for the|for each|between|at the|x)\s+)?(?:opening|openings|gap|centres?|centers?|crs|ctrs|c\/c|oc|o\.c|apart|spacings?|spaced|bay|gate|leaf|fence|panel|post|picket|paling|pale|rail|wide|high|tall|clear|above|out of the|off the|in the ground|into the|below|leg|diagonal|diag)\b/i
+  /^\s*(?:mm\s+)?(?:(?:clear|gate|one|for the|for each|between|at the|x)\s+)?(?:opening|openings|gap|centres?|centers?|crs|ctrs|c\/c|oc|o\.c|apart|spacings?|spaced|bay|gate|leaf|fence|panel|post|picket|paling|pale|rail|wide|high|tall|clear|above|out of the|off the|in the ground|into the|below|leg|string|diagonal|diag|falls?|drop|max)\b/i
 const before =
-  /\b(?:(?:opening|bays?|centres|centers|leaf|leaves|heights?|widths?|spacings?|embedment|leg|diagonal|diag|tape)(?:\s+(?:is|are|of|at|reads?|says?|about|measures?|be))*|posts?\s+(?:at|every|are|is)|(?:fence|pickets?|palings?|gate|posts?)\s+(?:is|are)(?:\s+(?:only|about))?|\b(?:picket|paling|pale|slat|gate|post|rail|stile))\s*[:=]?\s*$/i
+  /\b(?:(?:opening|bays?|centres|centers|leaf|leaves|heights?|widths?|spacings?|embedment|leg|diagonal|diag|tape|falls?|drops?|dropped|falling|dropping|rises?)(?:\s+(?:is|are|of|at|by|reads?|says?|about|measures?|be))*|posts?\s+(?:at|every|are|is)|(?:fence|pickets?|palings?|gate|posts?)\s+(?:is|are)(?:\s+(?:only|about))?|\b(?:picket|paling|pale|slat|gate|post|rail|stile))\s*[:=]?\s*$/i
 // Nobody has as many bays.
 const bays = /^\s*bays\b/i
 const mostBays = 900
@@ -27,10 +28,11 @@ const onSale =
 const inARow = /^\s*(?:,|\/|&|or|and|,\s*(?:or|and))?\s*$/i
 
 /** Bare sizes of the parts of a fence, of 300 and more, where nothing else of the message is in feet and inches: millimetres, and what was misread beside them too. */
-export function inMillimetres(readings: readonly Reading[], text: string, { system }: Habits): readonly Reading[] {
+export function inMillimetres(all: readonly Reading[], text: string, { system }: Habits): readonly Reading[] {
+  const readings = inMetres(all, text)
   const units = readings.map((it) => it.quantity?.kind === 'length' && unitNamed(it.quantity.unit).system)
   const isSmall = (it: Reading): boolean =>
-    (smallInches.test(it.said) && inPlace.test(text.slice(it.end, it.end + 12))) || isBig(it)
+    (smallInches.test(it.said) && inPlace.test(text.slice(it.end, it.end + 12))) || isBig(it) || isBackFrom(it, text)
   // “1800 in 12000”: nobody means as many inches of one number, and the other without a unit.
   const isBig = (it: Reading): boolean =>
     bigInches.test(it.said) &&
@@ -47,13 +49,14 @@ export function inMillimetres(readings: readonly Reading[], text: string, { syst
     alongAll.test(text.slice(it.end, it.end + 12)) &&
     ((it.bare as Fraction).valueOf() >= longestInFeet || (isThin && (it.bare as Fraction).valueOf() >= least))
   const rows = forSale(readings, text, isBare)
+  const layout = inLayout(readings, text, isMetric)
   const overBig = new Set(
     readings.filter((it, i) => {
       const last = readings[i - 1]
       return isBare(it) && last !== undefined && isBig(last) && /^\s*$/.test(text.slice(last.end, it.start))
     }),
   )
-  const isPart = (it: Reading): boolean => isAlong(it) || rows.has(it) || overBig.has(it) || isOfPart(it)
+  const isPart = (it: Reading): boolean => isAlong(it) || rows.has(it) || layout.has(it) || overBig.has(it) || isOfPart(it)
   const isOfPart = (it: Reading): boolean =>
     it.bare !== null &&
     isBare(it) &&
@@ -62,7 +65,7 @@ export function inMillimetres(readings: readonly Reading[], text: string, { syst
     ((!isMetric && behind.test(text.slice(it.end, it.end + 28))) ||
       (it.bare.valueOf() >= mostBays && bays.test(text.slice(it.end, it.end + 8))) ||
       (!isMetric && before.test(text.slice(Math.max(0, it.start - 28), it.start))))
-  if (!readings.some((it) => isPart(it))) return readings
+  if (!readings.some((it) => isPart(it) || isBackFrom(it, text))) return readings
   return readings.map((it) =>
     isPart(it)
       ? { ...it, quantity: quantity(it.bare as Fraction, 'mm'), bare: null, note: 'a bare size as large is read as mm' }

@@ -45,7 +45,8 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
   const isWanted = isUnitWanted(tokens, whole.next, metric)
   if ((inch && !isWanted) || joint?.text === ',') return null
   const follower = tokens[whole.next]
-  const closes = isWanted || endsMeasure(follower) || (!whole.spoken && endsFeet(tokens, whole.next))
+  const closes =
+    isWanted || endsMeasure(follower) || outOf.test(lower(follower)) || (!whole.spoken && endsFeet(tokens, whole.next))
   const tight = tokens[at]?.glued === true || tokens[unit.next - 1]?.text === "'"
   // Without a unit of its own the inch is believed when it is glued on, ends the measure, or carries a fraction.
   if (tight || closes || whole.hasFraction)
@@ -59,6 +60,9 @@ export function inchesAfter(tokens: readonly Scanned[], feet: Fraction, unit: Un
         }
   return null
 }
+
+// “Four foot two out of the ground”, also where it is said in words.
+const outOf = /^(out|above|below|under|underground)$/
 
 /** "3 inches and a half", "an inch and 3/8": a fraction that stands behind its unit. In figures it must end the measure: "3 in and 1/2 in" are two. */
 export function fractionBehind(
@@ -88,7 +92,7 @@ function endsFeet(tokens: readonly Scanned[], at: number): boolean {
   return sidesBehind.has(lower(tokens[at])) && (endsMeasure(next) || aloneBehind.has(lower(next)))
 }
 const aloneBehind = new Set(
-  'left right into out spacing spacings spaced overall total totalling along past beyond behind before toward towards away for at if so how what which where when then i we my the each either between straight level exactly roughly about'.split(
+  'left right into out above under below spacing spacings spaced overall total totalling along past beyond behind before toward towards away for at if so how what which where when then i we my the each either between straight level exactly roughly about'.split(
     ' ',
   ),
 )

@@ -20,11 +20,21 @@ export function oneInSoMany(tokens: readonly Scanned[], at: number): Found | nul
   if (joint === ':')
     return isBesideSlope(tokens, at, along.next) ? inPercent(new Fraction(1).div(along.value), along.next) : null
   const isAlone = at === 0 && along.next === tokens.length
-  const isSteep = [...tokens.slice(Math.max(0, at - 4), at), ...tokens.slice(along.next, along.next + 2)].some((it) =>
-    steep.test(lower(it)),
-  )
+  const isSteep =
+    [...tokens.slice(Math.max(0, at - 4), at), ...tokens.slice(along.next, along.next + 2)].some((it) =>
+      steep.test(lower(it)),
+    ) || goesUp(tokens, at)
   return isAlone || isSteep ? inPercent(new Fraction(1).div(along.value), along.next) : null
 }
+
+/** “The ground goes up 1 in 20”, “the drive climbs 1 in 12”. */
+const goesUp = (tokens: readonly Scanned[], at: number): boolean => {
+  const before = tokens.slice(Math.max(0, at - 6), at).map(lower)
+  return (
+    before.some((it) => ground.test(it)) && before.slice(-2).some((it) => /^(up|down|climbs?|lifts?|away)$/.test(it))
+  )
+}
+const ground = /^(ground|path|drive|driveway|lawn|land|lane|yard|garden|paving|it)$/
 
 const aSlope = /^(slopes?|sloped|sloping|falls?|grades?|gradient|inclines?|ramp|crossfall)$/
 const between = /^(of|is|at|about|around|a|the|to|=|:)$/
@@ -37,14 +47,15 @@ function isBesideSlope(tokens: readonly Scanned[], at: number, next: number): bo
   return aSlope.test(lower(tokens[before])) || aSlope.test(lower(tokens[next]))
 }
 
-/** A small length for each longer one of the same system: “1/4 in per ft”, “5 cm/m”, “a quarter inch to the foot”. */
+/** A small length for each longer one of the same system: “1/4 in per ft”, “5 cm/m”, “a quarter inch to the foot”, “30 mm on each metre”. */
 export function forEach(tokens: readonly Scanned[], rise: Fraction, unit: UnitRead): Found | null {
   const longer = unit.unit === 'in' ? 'ft' : unit.unit === 'mm' || unit.unit === 'cm' ? 'm' : undefined
   const joint = lower(tokens[unit.next])
   const from =
     joint === '/' || joint === 'per'
       ? unit.next + 1
-      : joint === 'to' && lower(tokens[unit.next + 1]) === 'the'
+      : (joint === 'to' && lower(tokens[unit.next + 1]) === 'the') ||
+          (/^(on|in|for|over|with)$/.test(joint) && /^(each|every)$/.test(lower(tokens[unit.next + 1])))
         ? unit.next + 2
         : undefined
   if (longer === undefined || from === undefined) return null

@@ -385,6 +385,11 @@ export function spokenFractionAfter(tokens: readonly Scanned[], at: number): { v
 export function isOnTape(tokens: readonly Scanned[], { value, next }: NumberRead): boolean {
   const [last, after] = [lower(tokens[next - 1]), lower(tokens[next])]
   const isQuarter = last === 'quarter' && value.n > 1n && !isStoneSize.test(after)
-  return after !== 'of' && (isQuarter || [8n, 16n, 32n, 64n].includes(value.d))
+  const behind = tokens.slice(next, next + 4).map(lower)
+  const isGap =
+    /^(on|at|for|by|to)$/.test(after) && behind.some((it) => /^(hinges?|latch|catch|bolt|hinging)$/.test(it))
+  return after !== 'of' && (isQuarter || isGap || [8n, 16n, 32n, 64n].includes(value.d))
 }
+// A tape has halves, quarters, eighths: nobody puts 1.1 in in a middle.
+export const isOfTape = ({ d }: Fraction): boolean => d !== 1n && (d & (d - 1n)) === 0n
 const isStoneSize = /^(clear|clean|minus|stone|gravel|crushed|rock|chips?|ballast|angular|full|done|empty|way)$/

@@ -10,7 +10,7 @@ import { endsMeasure, feetSpoken, fractionBehind, inchesAfter, taped } from './f
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
 import { barePriceAt, endsMoney, moneyAt } from './money.ts'
-import { isOnTape, type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
+import { isOfTape, isOnTape, type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { forEach, oneInSoMany } from './inclines.ts'
 import { centimetresAfter, minutesAfter } from './in-two-units.ts'
 import { less, quantity } from './quantity.ts'
@@ -27,6 +27,7 @@ import { lengthOfStick, sectionAt } from './sections.ts'
 import { unitNamed } from './units.ts'
 import { changeAt, timesAt } from './changes.ts'
 import { coldAt, opposite, temperatureAt } from './temperatures.ts'
+import { shareSaid } from './shares-said.ts'
 import { sticksAt } from './stick-lengths.ts'
 import { hourAt } from './times-of-day.ts'
 import { poundsBehind, unitAfter, unitAt } from './unit-words.ts'
@@ -176,7 +177,7 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   const date = dateAt(tokens, at)
   if (date) return date
   const words = peopleAt(tokens, at) ?? middleRailAt(tokens, at) ?? tapeMarkAt(tokens, at) ?? timesAt(tokens, at)
-  const called = words ?? sticksAt(tokens, at)
+  const called = words ?? sticksAt(tokens, at) ?? shareSaid(tokens, at)
   if (called) return called
   const incline = oneInSoMany(tokens, at) // before the hour of the clock: beside a word for a slope “1:15” is one
   if (incline) return incline
@@ -225,7 +226,7 @@ function measured(
   const isPart = value.compare(1) < 0 && value.d !== 1n && /^an?$/.test(lower(tokens[article]))
   // "8+ ft": so many at least, which its firmness says.
   const hasPlus = tokens[next]?.text === '+' && tokens[next]?.glued && tokens[next + 1]?.sort === 'word'
-  const unit = unitAfter(tokens, isPart ? article + 1 : hasPlus ? next + 1 : next, metric, value.d !== 1n)
+  const unit = unitAfter(tokens, isPart ? article + 1 : hasPlus ? next + 1 : next, metric, isOfTape(value))
   if (!unit)
     return taped(tokens, at, number, metric) ?? bareSpread(tokens, at, number) ?? bareNumber(tokens, at, number)
   const incline = forEach(tokens, value, unit)
