@@ -143,6 +143,10 @@ import { archAtPlace } from './calculations/tops/arch-at-place.ts'
 import { brickMortar } from './calculations/border/brick-mortar.ts'
 import { postBetweenSteps } from './calculations/layout/post-between-steps.ts'
 import { gateAmidRun } from './calculations/layout/gate-amid-run.ts'
+import { postsBetweenOld } from './calculations/layout/posts-between.ts'
+import { leftoverAtEnds } from './calculations/layout/leftover-at-ends.ts'
+import { lineFromHouseOf } from './calculations/site/line-from-house.ts'
+import { bayOnSlopeOf } from './calculations/layout/bay-on-slope.ts'
 import { lineBetweenLots } from './calculations/site/line-between-lots.ts'
 import { picketsEndToEnd } from './calculations/pickets/pickets-end-to-end.ts'
 import { postAsSold } from './calculations/buying/post-as-sold.ts'
@@ -182,6 +186,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       clearance,
       postLine,
       lineBetweenLots,
+      lineFromHouseOf,
       lineLeft,
       heightBothSides,
       sightTriangle,
@@ -208,6 +213,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       baysInRun,
       gateAmidRun,
       postsGiven,
+      postsBetweenOld,
       runsApart,
       baysRoundCorners,
       runsFromPoints,
@@ -217,6 +223,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       stepOfRun,
       postsOfFence,
       bayPatterns,
+      leftoverAtEnds,
+      bayOnSlopeOf,
       movedPost,
       cornerPost,
       curveByChords,

@@ -17,7 +17,7 @@ const lineBefore =
   /\b(?:(?:run|line|block|lot|frontage|fence|boundary|total|length|distance|wall)(?:\s+(?:is|are|of|at|measures?|about))*|over|along|(?:i|we)(?:'ve)? (?:get|got|have|measured?)|tape (?:says?|reads?))\s*[:=]?\s*$/i
 
 /** Which of the bare numbers are millimetres since a whole line is as long, or since two and more as large stand together, of which nothing is counted, where no money is spoken of. */
-export function inLayout(readings: readonly Reading[], text: string, isMetric: boolean): ReadonlySet<Reading> {
+export function inLayout(readings: readonly Reading[], text: string): ReadonlySet<Reading> {
   const after = (it: Reading): string => text.slice(it.end, it.end + 28)
   const sizeOf = (it: Reading): number => it.bare?.valueOf() ?? 0
   const bare = readings.filter(
@@ -34,7 +34,6 @@ export function inLayout(readings: readonly Reading[], text: string, isMetric: b
       (lineBehind.test(after(it)) || lineBefore.test(text.slice(Math.max(0, it.start - 28), it.start))),
   )
   const isLayout =
-    !isMetric &&
     bare.length > 1 &&
     bare.some((it) => sizeOf(it) >= leastOfLayout) &&
     ofLayout.test(text) &&

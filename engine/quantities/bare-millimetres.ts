@@ -49,14 +49,15 @@ export function inMillimetres(all: readonly Reading[], text: string, { system }:
     alongAll.test(text.slice(it.end, it.end + 12)) &&
     ((it.bare as Fraction).valueOf() >= longestInFeet || (isThin && (it.bare as Fraction).valueOf() >= least))
   const rows = forSale(readings, text, isBare)
-  const layout = inLayout(readings, text, isMetric)
+  const layout = inLayout(readings, text)
   const overBig = new Set(
     readings.filter((it, i) => {
       const last = readings[i - 1]
       return isBare(it) && last !== undefined && isBig(last) && /^\s*$/.test(text.slice(last.end, it.start))
     }),
   )
-  const isPart = (it: Reading): boolean => isAlong(it) || rows.has(it) || layout.has(it) || overBig.has(it) || isOfPart(it)
+  const isPart = (it: Reading): boolean =>
+    isAlong(it) || rows.has(it) || layout.has(it) || overBig.has(it) || isOfPart(it)
   const isOfPart = (it: Reading): boolean =>
     it.bare !== null &&
     isBare(it) &&

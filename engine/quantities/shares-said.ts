@@ -19,7 +19,7 @@ export function shareSaid(tokens: readonly Scanned[], at: number): Found | null 
   const number: NumberRead | null = isArticle
     ? partOf(tokens, at + 1)
     : (partOf(tokens, at) ?? numberAt(tokens, at, false))
-  if (!number || !number.hasFraction || number.value.compare(1) >= 0) return null
+  if (!number?.hasFraction || number.value.compare(1) >= 0) return null
   const words = tokens
     .slice(number.next, number.next + 9)
     .map(lower)

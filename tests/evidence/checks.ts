@@ -22,6 +22,7 @@ import { repairChecks } from './checks/repair.ts'
 import { siteChecks } from './checks/site.ts'
 import { embedmentChecks } from './checks/embedment.ts'
 import { strengthChecks } from './checks/strength.ts'
+import { layoutToldChecks } from './checks/layout-told.ts'
 import { toldPlainlyChecks } from './checks/told-plainly.ts'
 import { windChecks } from './checks/wind.ts'
 import { surveyChecks } from './checks/survey.ts'
@@ -44,6 +45,7 @@ export const checks: readonly Check[] = [
   ...capsChecks,
   ...borderChecks,
   ...asToldChecks,
+  ...layoutToldChecks,
   ...toldPlainlyChecks,
   ...woodChecks,
   ...finishChecks,

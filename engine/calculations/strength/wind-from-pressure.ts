@@ -11,14 +11,25 @@ import { workingLevel } from '../../tables/wind-factors.ts'
 import { bayCentres } from '../../words/bays.ts'
 import { footGap } from '../../words/framing.ts'
 import { postAbove } from '../../words/posts.ts'
+import { word } from '../../words/word.ts'
 import { forceHeight, givenPressure, pressureLevel, sideForce, tippingMoment } from '../../words/wind.ts'
+
+const openPart = word<'percent'>('openPart', {
+  kind: 'percent',
+  label: 'open part of the face',
+  measure: 'Where the pressure is for the wood only: the share of the face that is open.',
+  ask: 'How much of the face is open?',
+  called: { names: ['open part', 'of it is open', 'part is open'] },
+  possible: { least: '0 %', most: '99 %' },
+})
 
 export const windFromPressure = calculation({
   name: 'wind-from-pressure',
   title: 'Force on one post from a wind pressure you were given',
   answers:
     'The sideways force on one post and its moment at the ground, from a wind pressure that your office, engineer or standard gives for the whole face of the fence.',
-  needs: { givenPressure, pressureLevel, postAbove, bayCentres, footGap },
+  needs: { givenPressure, pressureLevel, postAbove, bayCentres, footGap, openPart },
+  may: ['openPart'],
   usually: {
     footGap: {
       value: '0 in',
@@ -36,26 +47,35 @@ export const windFromPressure = calculation({
       'givenPressure * bayCentres * (postAbove - footGap)',
       'the pressure on the face that one post answers for',
     ],
+    bayForceOpen: [
+      'givenPressure * bayCentres * (postAbove - footGap) * (1 - openPart)',
+      'the pressure on the wood of the face that one post answers for',
+    ],
     workingForce: ['0.6 * bayForce', 'from strength level down to working level'],
+    workingForceOpen: ['0.6 * bayForceOpen', 'from strength level down to working level'],
+    sideForceOpen: ['bayForceOpen', 'already at working level'],
     sideForce: ['bayForce', 'already at working level'],
     forceHeight: ['(postAbove + footGap) / 2', 'in the middle of the boards'],
     tippingMoment: ['sideForce * forceHeight', 'the force at the end of its arm, down to the ground'],
   },
-  work({ pressureLevel, postAbove, footGap, givenPressure }, { line, tell, refuse, remark }) {
+  work({ pressureLevel, postAbove, footGap, givenPressure }, { line, has, tell, refuse, remark }) {
     if (!less(footGap, postAbove))
       refuse(
         'footGap',
         `Boards that end ${show(footGap)} above the ground do not fit under ${show(postAbove)}. Check both.`,
       )
-    const whole = line('bayForce')
+    const isOpen = has('openPart')
+    const whole = line(isOpen ? 'bayForceOpen' : 'bayForce')
     if (pressureLevel === 'strength') {
-      tell('sideForce', line('workingForce'))
+      tell('sideForce', line(isOpen ? 'workingForceOpen' : 'workingForce'))
       remark(`${show(whole)} is strength level, as you gave it. Wood and soil are checked at working level, 0.6 of it.`)
-    } else line('sideForce')
+    } else tell('sideForce', line(isOpen ? 'sideForceOpen' : 'sideForce'))
     line('forceHeight')
     line('tippingMoment')
     remark(
-      `The pressure of ${show(givenPressure)} is the one you were given, taken on the whole face of the bay: on an open fence that is too much. Ask whether it is for the face or for the wood only, and whether end bays get more.`,
+      isOpen
+        ? `The pressure of ${show(givenPressure)} is taken on the wood only, as you told it. Ask whether it is for the wood: where it is for the whole face, nothing is taken off for gaps.`
+        : `The pressure of ${show(givenPressure)} is the one you were given, taken on the whole face of the bay: on an open fence that is too much. Ask whether it is for the face or for the wood only, and whether end bays get more.`,
     )
     remark('This is a check, not a design: your building office decides, and an engineer designs.')
   },

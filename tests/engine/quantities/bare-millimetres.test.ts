@@ -14,7 +14,7 @@ describe('quantities without their unit', () => {
     ['2400 bays along 30 m', ['2,400 mm', '30 m']],
     ['900 gap, 15 in the middle', ['900 mm', '15']],
     ['palings 1500 high, 12 off the ground', ['1,500 mm', '12']],
-    ['picket 1050 long, 550 in ground', ['1,050 mm', '550']],
+    ['picket 1050 long, 550 in ground', ['1,050 mm', '550 mm']],
     ['it drops 1500 in 9000', ['1,500 mm', '9,000 mm']],
     ['the merchant sells 1500, 1800 and 2700', ['1,500 mm', '1,800 mm', '2,700 mm']],
     ['14500 run, 70 wide palings', ['14,500 mm', '70']],

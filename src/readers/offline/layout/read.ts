@@ -3,6 +3,12 @@ import type { Request } from '../../../request.ts'
 import type { Heard } from '../../reader.ts'
 import { runPlaces } from '../../../../engine/index.ts'
 import { type Marked, marked } from './marked.ts'
+import { behindPin, lineFromHouse } from './from-house.ts'
+import { lastBay, leftOverSplit, postsBetween } from './odd-bays.ts'
+import { postCut, postOver, postToFrost, postUnderFrost } from './post-lengths.ts'
+import { bayOnSlope, fallAgain, stepsTold, stepsTwice } from './slopes-told.ts'
+import { archTold, placeOnArch } from './tops-told.ts'
+import { gapAnew, gapAsWide, lotAgain, lotTold, picketsOfRun, windOpen } from './runs-told.ts'
 import { corrected, leafBetween, picketsOfLength, spacingAnew } from './onward.ts'
 import {
   gapOfBays,
@@ -19,6 +25,27 @@ import { faceOut, fenceOfYard, lineLess, setbacks } from './yards.ts'
 
 const readers: readonly ((it: Marked) => Request | undefined)[] = [
   corrected,
+  leftOverSplit,
+  postsBetween,
+  lastBay,
+  postOver,
+  postCut,
+  postToFrost,
+  postUnderFrost,
+  lineFromHouse,
+  behindPin,
+  bayOnSlope,
+  stepsTwice,
+  stepsTold,
+  fallAgain,
+  archTold,
+  placeOnArch,
+  lotAgain,
+  lotTold,
+  picketsOfRun,
+  gapAnew,
+  gapAsWide,
+  windOpen,
   postsGiven,
   runsApart,
   baysAgain,

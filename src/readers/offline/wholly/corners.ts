@@ -13,7 +13,10 @@ export function cornerIn(heard: Heard): Request | undefined {
   const { said } = heard
   if (/\b(?:gates?|leaf|frame|brace|rectangle|four corners|both diagonals|bays?|area|pickets?|rails?)\b/i.test(said))
     return undefined
-  const spots = spotsOf(heard).filter((it) => !isIdle(it))
+  // “Over or under 90” is the corner, and no size.
+  const spots = spotsOf(heard).filter(
+    (it) => !isIdle(it) && !(it.reading.bare?.equals(90) && /\b(?:under|over|from|off|of|than)\s*$/.test(it.before)),
+  )
   if (!spots.every((it) => isLength(it.reading))) return undefined
   const goesOn = isAbout(heard, 'square-corner')
   const [one, two, more] = spots
@@ -30,6 +33,11 @@ export function cornerIn(heard: Heard): Request | undefined {
       ? requestFor('square-corner', wants ?? ['cornerAngle'], [tell('measuredDiagonal', one.reading.tag)])
       : undefined
   }
+  const isDiagonal =
+    /\bdiag\w*|\bhypotenuse\b|\bcorner to corner\b/i.test(said) &&
+    !/\b(?:is|reads?|got|measur\w+|comes?)\s+\S*\d/i.test(said)
+  if (goesOn && one && two && !more && isDiagonal)
+    return requestFor('square-corner', ['squareAcross'], [tell('legs', one.reading.tag), tell('legs', two.reading.tag)])
   if (!one || !two || more || !/\bsquar\w+|\bcorner\b|\blegs?\b|\b3[- ]?4[- ]?5\b/i.test(said)) return undefined
   if (!/\bdiag\w*|\bhypotenuse\b|\bacross\b|\bcorner to corner\b/i.test(said)) return undefined
   // “The diagonal comes out at 15 ft 2” measures one of them.

@@ -65,7 +65,7 @@ const outerCorners =
 function braceIn(heard: Heard): Request | undefined {
   const { said, readings } = heard
   if (
-    !outerCorners.test(said) ||
+    !(outerCorners.test(said) || (/\bdiagonal brace\b/i.test(said) && isAbout(heard, 'gate-leaf'))) ||
     /\b(?:inside|cable|wire|turnbuckle|sag\w*|drop\w*|yard|fence|stake|string|frame members?)\b/i.test(said)
   )
     return undefined
