@@ -12,8 +12,7 @@ import { dropPerBay, rakedBay } from '../../words/sloping-fence.ts'
 export const bayOnSlopeOf = calculation({
   name: 'bay-on-slope',
   title: 'One bay on a slope',
-  answers:
-    'How long a rail along the slope is from post centre to post centre, and how much the ground drops in one bay, from the fall over a level distance.',
+  answers: 'How long one bay is along a slope, and how much the ground drops in it.',
   needs: { fall, levelDistance, bayCentres },
   gives: { rakedBay, dropPerBay },
   headlines: ['rakedBay', 'dropPerBay'],

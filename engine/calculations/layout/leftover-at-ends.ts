@@ -31,8 +31,7 @@ const keptBays = word<'count'>('keptBays', {
 export const leftoverAtEnds = calculation({
   name: 'leftover-at-ends',
   title: 'What is left over, split between both ends',
-  answers:
-    'How wide the two short bays are when all whole bays are kept and what is left over is split between both ends.',
+  answers: 'How wide two short end bays are when all whole bays are kept.',
   needs: { runLength, fixedBay, keptBays },
   may: ['keptBays'],
   gives: { leftoverEachEnd, wholeBays },

@@ -4,7 +4,7 @@
 import { calculation } from '../../calculation.ts'
 import { less } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { bayCentres, bays, runLength, widestBay } from '../../words/bays.ts'
+import { bays, runLength, widestBay } from '../../words/bays.ts'
 import { word } from '../../words/word.ts'
 
 const newPosts = word<'count'>('newPosts', {
@@ -19,21 +19,25 @@ const newPosts = word<'count'>('newPosts', {
 export const postsBetweenOld = calculation({
   name: 'posts-between',
   title: 'New posts between two that stand',
-  answers: 'How many new posts go between two posts that stand already, none further apart than a limit.',
+  answers: 'How many new posts go between two that stand.',
   needs: { runLength, widestBay },
-  gives: { newPosts, bays, bayCentres },
+  gives: { newPosts, bays },
   headlines: ['newPosts'],
-  together: { newPosts: ['newPosts', 'bays', 'bayCentres'] },
+  together: { newPosts: ['newPosts', 'bays'] },
   lines: {
     bays: ['ceil(runLength / widestBay)', 'no bay may be wider, so any left over makes one more'],
     newPosts: ['bays - 1', 'one less than the bays, since both ends have their post'],
-    bayCentres: ['runLength / bays', 'shared equally'],
+    eachBay: ['runLength / bays', 'shared equally'],
   },
-  work({ runLength, widestBay }, { line, refuse, remark }) {
+  work({ runLength, widestBay }, { line, cite, refuse, remark }) {
     if (less(runLength, widestBay))
       refuse('runLength', `${show(runLength)} is less than ${show(widestBay)}: no post is needed between the two.`)
-    for (const name of ['bays', 'newPosts', 'bayCentres']) line(name)
-    remark('I took the length from the middle of one standing post to the middle of the other.')
+    line('bays')
+    line('newPosts')
+    const each = line('eachBay')
+    remark(
+      `All bays alike, each is ${cite(each, 'each bay')} from post centre to post centre. I took the length from the middle of one standing post to the middle of the other.`,
+    )
   },
   sources: [
     {
@@ -47,7 +51,7 @@ export const postsBetweenOld = calculation({
     {
       ask: 'The two end posts stay and stand 20 m apart. At most 2.5 m apart, how many new posts between them?',
       given: { runLength: '20 m', widestBay: '2.5 m' },
-      expect: { newPosts: '7 posts', bays: '8 bays', bayCentres: '2.5 m' },
+      expect: { newPosts: '7 posts', bays: '8 bays' },
     },
     // 50/8 = 6.25, so 7 bays; 50/7 = 7 1/7 ft
     {

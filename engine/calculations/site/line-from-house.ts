@@ -31,7 +31,7 @@ const streetSetback = word<'length'>('streetSetback', {
 
 const postOnLine = word<'length'>('postOnLine', {
   kind: 'length',
-  label: 'width of the posts on the line',
+  label: 'posts on the line',
   units: { imperial: 'in', metric: 'mm' },
   measure: 'Where the middle of the posts is asked for, and their street side keeps the distance.',
   ask: 'How wide are the posts on that line?',
@@ -42,7 +42,7 @@ const postOnLine = word<'length'>('postOnLine', {
 
 const lineFromHouse = word<'length'>('lineFromHouse', {
   kind: 'length',
-  label: 'from there to the fence line',
+  label: 'to the fence line',
   units: { imperial: 'ft', metric: 'm' },
   measure: 'From the house, or from the mark, to the line of the fence.',
   ask: 'How far from the house does the fence line go?',
@@ -52,7 +52,7 @@ const lineFromHouse = word<'length'>('lineFromHouse', {
 export const lineFromHouseOf = calculation({
   name: 'line-from-house',
   title: 'The fence line, measured from the house',
-  answers: 'How far from the house, or from a mark, the fence line is that stays back from the sidewalk.',
+  answers: 'How far from the house a fence line is that stays back from the sidewalk.',
   needs: { houseToStreet, streetSetback, postOnLine },
   may: ['postOnLine'],
   gives: { lineFromHouse },

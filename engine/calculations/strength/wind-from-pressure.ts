@@ -16,8 +16,8 @@ import { forceHeight, givenPressure, pressureLevel, sideForce, tippingMoment } f
 
 const openPart = word<'percent'>('openPart', {
   kind: 'percent',
-  label: 'open part of the face',
-  measure: 'Where the pressure is for the wood only: the share of the face that is open.',
+  label: 'open part',
+  measure: 'Gaps, as a share of the face.',
   ask: 'How much of the face is open?',
   called: { names: ['open part', 'of it is open', 'part is open'] },
   possible: { least: '0 %', most: '99 %' },

@@ -33,7 +33,7 @@ const splits =
 /** “Keep the 5 full ones and split what is left over both ends”: of the run and the bay that were told. */
 export function leftOverSplit(it: Marked): Request | undefined {
   const { job, readings } = it.heard
-  if (!it.has(splits) || it.has(/one (?:full|whole)|picket|gap\b|gate/)) return undefined
+  if (!it.has(splits) || it.has(/one (?:full|whole)|match|alike|picket|gap\b|gate/)) return undefined
   const [bay, line] = [firstOf(it, fixed), firstOf(it, run)]
   const rest = readings.filter((one) => one !== bay && one !== line)
   const kept = rest.filter((one) => one.bare?.d === 1n && !/^(?:one|two|both)$/i.test(one.said))
