@@ -188,10 +188,8 @@ function quantityAt(tokens: readonly Scanned[], at: number, habits: Habits, metr
   if (section) return { next: section.next, quantity: null, bare: null, section: section.section }
   const money = moneyAt(tokens, at, habits) ?? barePriceAt(tokens, at)
   if (money) return moneyRange(tokens, at, money, habits) ?? money
-  const article = heapByArticle(tokens, at) ?? articleAt(tokens, at, metric)
-  if (article) return article
-  const cold = coldAt(tokens, at, habits)
-  if (cold) return cold
+  const unnumbered = heapByArticle(tokens, at) ?? articleAt(tokens, at, metric) ?? coldAt(tokens, at, habits)
+  if (unnumbered) return unnumbered
   const number = numberAt(tokens, at, habits.decimalComma ?? false)
   if (!number) return null
   if (isOrdinal(tokens, number.next) && token.sort === 'digits') return null
