@@ -48,11 +48,12 @@ describe('a question said in pieces', () => {
 })
 
 describe('where a question may have begun', () => {
-  const after = (turns: readonly Turn[], said: string): number[] => unansweredBefore(turns, hear(said, jobAfter(turns)))
+  const begins = (turns: readonly Turn[], said: string): number[] =>
+    unansweredBefore(turns, hear(said, jobAfter(turns)))
 
   it('is any of the last turns without a figure, the nearest first', async () => {
     const turns = await turnsOf(inPieces.slice(0, 2))
-    expect(after(turns, 'bays of 2 m at most')).toEqual([1, 0])
+    expect(begins(turns, 'bays of 2 m at most')).toEqual([1, 0])
     expect(hearSince(0, turns, 'bays of 2 m at most').said).toBe(
       'the ground falls 600 along the run and id step it. how much is each step. the run is 12 metres. bays of 2 m at most',
     )
@@ -60,13 +61,13 @@ describe('where a question may have begun', () => {
 
   it('is nowhere before what takes back, says a quantity again, or comes after an answer', async () => {
     const turns = await turnsOf(inPieces.slice(0, 2))
-    expect(after(turns, 'undo that, bays of 2 m')).toEqual([])
-    expect(after(turns, 'as I said, 12 metres of run')).toEqual([])
-    expect(after(await turnsOf(inPieces), 'and with bays of 1.5 m')).toEqual([])
+    expect(begins(turns, 'undo that, bays of 2 m')).toEqual([])
+    expect(begins(turns, 'as I said, 12 metres of run')).toEqual([])
+    expect(begins(await turnsOf(inPieces), 'and with bays of 1.5 m')).toEqual([])
   })
 
   it('is no message that itself goes on with something', async () => {
     const turns = await turnsOf(['the ground falls 600, how much is each step', 'and the run is 12 metres'])
-    expect(after(turns, 'bays of 2 m at most')).toEqual([0])
+    expect(begins(turns, 'bays of 2 m at most')).toEqual([0])
   })
 })
