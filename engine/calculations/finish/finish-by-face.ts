@@ -105,6 +105,10 @@ export const finishByFace = calculation({
     canPrice,
   },
   may: ['faceLength', 'faceHeight', 'picketWidth', 'faceGap', 'faceShare', 'faceOpen', 'sideArea', 'canPrice'],
+  oneOf: [
+    ['faceLength', 'sideArea'],
+    ['faceHeight', 'sideArea'],
+  ],
   onlyFor: {
     coats: ['finishNeeded', 'finishCans', 'finishCost'],
     coverageFirst: ['finishNeeded', 'finishCans', 'finishCost'],
@@ -136,8 +140,6 @@ export const finishByFace = calculation({
     put('sides', quantity(sides === 'one' ? 1 : 2, 'ratio'))
     if (has('faceGap') && !has('picketWidth')) need('picketWidth')
     const isOfSide = has('sideArea') && !(has('faceLength') && has('faceHeight'))
-    if (!isOfSide && !has('faceLength')) need('faceLength')
-    if (!isOfSide && !has('faceHeight')) need('faceHeight')
     const by = isOfSide
       ? 'facesOfSide'
       : has('faceGap')

@@ -3,7 +3,7 @@
 //   ▥▥▥  ▥▥▥  ▥▥▥     so much each; bags opened at every hole, or all poured in a row
 import { calculation } from '../../calculation.ts'
 import { show } from '../../quantities/show.ts'
-import { bags, bagWeight, bagYield, bagsPerHole, concrete } from '../../words/concrete.ts'
+import { bags, bagYield, bagsPerHole, concrete } from '../../words/concrete.ts'
 import { posts } from '../../words/posts.ts'
 import { word } from '../../words/word.ts'
 
@@ -22,10 +22,10 @@ export const bagsByHole = calculation({
   name: 'bags-by-hole',
   title: 'Bags where the concrete of one hole is told',
   answers: 'How many bags so many holes take, where it is told how much goes into one hole and what one bag makes.',
-  needs: { posts, concreteInHole, bagYield, bagWeight },
-  may: ['bagWeight'],
+  needs: { posts, concreteInHole, bagYield },
   onlyFor: { bagYield: ['bags', 'bagsPerHole'] },
   gives: { bags, bagsPerHole, concrete },
+  called: ['each hole takes', 'per hole takes'],
   headlines: ['bags', 'concrete'],
   together: { bags: ['bags', 'concrete', 'bagsPerHole'], concrete: ['concrete', 'bags'] },
   locals: { atEach: 'count' },

@@ -86,7 +86,7 @@ export const gateAmidRun = calculation({
         posts: '10 posts',
         bays: '8 bays',
         baysEachHalf: '4 bays',
-        bayCentres: '7 ft 5/16 in',
+        bayCentres: '7 ft 0 5/16 in',
         eachHalf: '28 ft 1 1/4 in',
       },
     },

@@ -96,6 +96,8 @@ export const daysByTheWeek = calculation({
     const { line, put, has, need, tell, wants, refuse, remark } = tools
     put('oneCoat', quantity(1, 'coat'))
     put('oneDay', quantity(1, 'day'))
+    // A date and the day of the week beside it are wanted only where everything is: then what is not told is passed over.
+    const isOfAll = wants('lastDayOn') && wants('weekdayReached')
     const isOfPieces = has('thingsToDo') || has('thingsATime') || !(has('daysDone') || has('otherDays'))
     if (isOfPieces) {
       if (!has('thingsToDo')) need('thingsToDo')
@@ -112,11 +114,11 @@ export const daysByTheWeek = calculation({
       put('allDays', quantity(days, 'ratio'))
       put('perWeek', quantity(week.days, 'ratio'))
       line('weeksWorked')
-    } else if (wants('weeksWorked')) need('weekWorked')
+    } else if (wants('weeksWorked') && !isOfAll) need('weekWorked')
     const isDated = wants('lastDayOn') || wants('readyOn')
-    if (isDated && !has('fromDay')) need('fromDay')
-    if (wants('weekdayReached') && !has('firstWeekday')) need('firstWeekday')
-    if (wants('readyOn') && !has('waitBehind')) need('waitBehind')
+    if (isDated && !isOfAll && !has('fromDay')) need('fromDay')
+    if (wants('weekdayReached') && !isOfAll && !has('firstWeekday')) need('firstWeekday')
+    if (wants('readyOn') && !isOfAll && !has('waitBehind')) need('waitBehind')
     if (days < 1 || !(has('fromDay') || has('firstWeekday'))) return
     if (week && !week.works)
       refuse('weekWorked', 'Say which days of the week are worked, one for one: from so many a week I know no date.')

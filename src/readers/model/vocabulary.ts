@@ -16,7 +16,7 @@ import { notesNear } from '../offline/notes.ts'
 import { tokens } from '../offline/stems.ts'
 
 // What a calculation is known by; all that it gives comes beside a message that it may answer.
-const mostGiven = 4
+const mostGiven = 3
 /** Every calculation with what it gives first, by subject. */
 export const catalogueText = (): string =>
   subjects
