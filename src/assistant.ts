@@ -5,6 +5,7 @@ import {
   newMemo,
   noteNamed,
   readJob,
+  runPlaces,
   systemOf,
   wantsSolver,
   work,
@@ -95,7 +96,9 @@ export function createAssistant(reader: Reader, writer?: Writer): Assistant {
  */
 async function withEarlier(heed: Heed, heard: Heard, before: readonly Turn[]): Promise<[Heed, Heard]> {
   const alone: [Heed, Heard] = [heed, heard]
-  const starts = heed.by === 'offline' ? unansweredBefore(before, heard) : []
+  // A fence that is told in pieces is read back before its first figure.
+  const isOfFence = runPlaces(heard.job).length > 0
+  const starts = heed.by === 'offline' && !isOfFence ? unansweredBefore(before, heard) : []
   if (starts.length === 0 || isAnswered((await answerTo(heed, heard, before.length)).answer)) return alone
   for (const since of starts) {
     const together = hearSince(since, before, heard.said)
@@ -142,7 +145,7 @@ export async function answerTo(
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
   const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings, unused, heard)
-  const sure = sumReadBack(readBack(known, decided, { turn, unused }), request, bindings.held)
+  const sure = sumReadBack(readBack(known, decided, { turn, unused }), request, bindings.held, heard.job)
   const checked = inUnitsAsked(sure, heard.said)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.

@@ -21,6 +21,7 @@ import {
 import type { Answer } from './answer.ts'
 import type { Bindings } from './guard/bindings.ts'
 import type { Request } from './request.ts'
+import { isSumReadBack } from './sum-read-back.ts'
 
 /** The job with what was told decided, and what is wanted now. */
 export function decideTurn(job: Job, request: Request, { held, wants }: Bindings): Job {
@@ -185,7 +186,12 @@ export function remember(
     // What was wanted stays in mind while something else is done with the job.
     wanted: job.wanted.length > 0 ? job.wanted : before.wanted,
     // A question that was declined or not understood leaves what was wanted before as it was.
-    asked: asks.map(({ word, at }) => ({ word, at, ...waysOf(word, at) })),
+    asked: asks.map(({ word, at, question }) => ({
+      word,
+      at,
+      ...waysOf(word, at),
+      ...(isSumReadBack(question) ? { sum: true as const } : {}),
+    })),
     results: [...kept, ...results],
     told: [...new Set([...job.told, ...told])],
   }

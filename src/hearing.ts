@@ -72,8 +72,9 @@ export function hearSince(since: number, before: readonly Turn[], said: string):
  * The turns at the end of the talk of which any may be where this question began, the nearest first: a sum was meant and no figure came.
  * Nothing where the message says a quantity of theirs again: then it says anew what they said, and both in one would count it twice.
  */
-export function unansweredBefore(before: readonly Turn[], { said, readings }: Heard): number[] {
-  if (takesBack.test(said)) return []
+export function unansweredBefore(before: readonly Turn[], { said, readings, job }: Heard): number[] {
+  // What was asked back is answered, or asked again.
+  if (takesBack.test(said) || job.asked.some((it) => it.sum || it.either)) return []
   const answered = before.findLastIndex((it) => !isUnanswered(it.answer))
   const since = Math.max(answered + 1, before.length - mostTogether)
   const earlier = before.slice(since).flatMap((it) => hear(it.said, newJob).readings)

@@ -118,7 +118,7 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     (it.bare !== null &&
       /^(?:1[89]|20)\d\d$/.test(it.said) &&
       /\b(?:in|since|from|circa|around|about|back in|built|of)\s+$/i.test(said.slice(0, it.start))) ||
-    (it.bare !== null && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
+    (it.bare?.d === 1n && /^(one|two|a couple|a pair|811)\b/i.test(it.said))
   const words = held.map((it) => it.word)
   // “Bay 3”, “run 2”: a number that names something.
   const isName = (it: Tagged): boolean =>
@@ -171,6 +171,9 @@ export function withoutIdle(
       }),
     )
   const left = leftOpen(before, said)
+  const eitherOf = before.asked.find(
+    ({ either }) => either && !held.some(({ word }) => either.words.includes(word)),
+  )?.either
   const isMany = (q: Quantity): boolean => q.kind === 'count' && toNumber(q.amount) > 1
   const idle = held.filter(({ word, value, tag }) => tag !== null && !used.has(word) && isQuantity(value))
   const counts = [
@@ -191,6 +194,16 @@ export function withoutIdle(
   return worked.map((it) => {
     const { outcome, calculation, wanted } = it
     if (!outcome.ok) return it
+    // “Is that the post width, or the stone?”, unanswered: neither of them is taken as usual instead.
+    const untold = eitherOf?.words.find((word) => outcome.given.get(word)?.role === 'assumed')
+    if (eitherOf && untold)
+      return heldBack(it, {
+        code: 'unreadable',
+        word: untold,
+        message: `You said “${eitherOf.said}” before, and I still cannot tell what it is, so I give no figure.`,
+        ask: `Is “${eitherOf.said}” ${eitherOf.words.map((word) => `${inSentence((calculation.needs[word] ?? vocabulary.get(word)) as Word)}`).join(', or ')}? Say which it is, with the size.`,
+        isIdle: true,
+      })
     if (left && calculation.gives[left.word])
       return heldBack(it, {
         code: 'unreadable',

@@ -39,11 +39,12 @@ export interface Wanted {
   readonly at: string
 }
 
-/** What was asked back; `between` are the ways in which the person's own words could be read, `either` the two words that a quantity may be. `again` is the question where a figure waits for its answer. */
+/** What was asked back; `between` are the ways in which the person's own words could be read, `either` the two words that a quantity may be. `again` is the question where a figure waits for its answer, and `sum` says that the whole sum does. */
 export interface Asked extends Wanted {
   readonly between?: readonly string[]
   readonly either?: { readonly said: string; readonly words: readonly [string, string] }
   readonly again?: string
+  readonly sum?: true
 }
 
 /** A result of the last working, kept so that a change can be shown as before → after. */

@@ -18,7 +18,7 @@ async function turnsOf(messages: readonly string[]): Promise<Turn[]> {
 }
 
 const inPieces = [
-  'the ground falls 600 along the run and id step it. how much is each step',
+  'the ground drops away about 600 over the run and i would step it. how big is each step',
   'the run is 12 metres',
   'bays of 2 m at most',
 ]
@@ -55,7 +55,7 @@ describe('where a question may have begun', () => {
     const turns = await turnsOf(inPieces.slice(0, 2))
     expect(begins(turns, 'bays of 2 m at most')).toEqual([1, 0])
     expect(hearSince(0, turns, 'bays of 2 m at most').said).toBe(
-      'the ground falls 600 along the run and id step it. how much is each step. the run is 12 metres. bays of 2 m at most',
+      'the ground drops away about 600 over the run and i would step it. how big is each step. the run is 12 metres. bays of 2 m at most',
     )
   })
 

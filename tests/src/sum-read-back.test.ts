@@ -25,6 +25,14 @@ describe('a sum that the reader is not sure of', () => {
     )
   })
 
+  it('is read back still where the next message neither says yes nor says all of it anew', async () => {
+    const [, answer] = await talk([asked, 'the soil swells 30 percent'], doubting)
+    expect(results(answer)).toEqual({})
+    expect(answer?.asks[0]?.question).toMatch(
+      /^Is this what you mean\? .*posts 14 posts; hole width 10 in; hole depth 30 in; .*30 %/,
+    )
+  })
+
   it('is worked at “yes”', async () => {
     const [, answer] = await talk([asked, 'yes'], doubting)
     // 14 × π/4 × 10² × 30 in³ = 32,987 in³ = 19.09 ft³ in the ground

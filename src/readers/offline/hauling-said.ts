@@ -127,7 +127,7 @@ export function weighed(reading: Tagged, message: readonly Token[], at: number):
     before.some((it) => ofVehicle.test(it.text.toLowerCase())) || asVehicle.test(before.map((it) => it.text).join(' '))
   const isPiece =
     behind.some((it) => ofPiece.test(it.stem)) ||
-    before.slice(-3).some((it) => /^(bag|of|weigh)$/.test(it.stem) && it.stem !== 'weigh')
+    (before.slice(-3).some((it) => /^(bag|of)$/.test(it.stem)) && !before.slice(-3).some((it) => it.stem === 'load'))
   const who = thingOf(before) ?? thingOf(behind.slice(0, 1))
   if (isPayload) return { reading, is: 'payload', thing: '' }
   if (who && !behind.some((it) => /^(bag|sack|each|apiece)$/.test(it.stem)))

@@ -24,7 +24,9 @@ export function loadsIn(message: readonly Token[], needs: Readonly<Record<string
     if (reading?.quantity?.kind !== 'volume') return []
     const before = message.slice(Math.max(0, at - 5), at)
     const of = before.findLast((it) => vessel.test(it.stem) || barrow.test(it.stem))
-    const isHeld = before.some((it) => holds.test(it.stem)) || vessel.test(message[at + 1]?.stem ?? '')
+    // “How many trailer loads at 0.75 m³?”
+    const isLoadOf = before.at(-2)?.stem === 'load' && /^(at|of)$/.test(before.at(-1)?.text ?? '')
+    const isHeld = isLoadOf || before.some((it) => holds.test(it.stem)) || vessel.test(message[at + 1]?.stem ?? '')
     const isVessel = (of && vessel.test(of.stem)) || vessel.test(message[at + 1]?.stem ?? '')
     return isVessel && isHeld ? [bind(reading, 'loadSize')] : []
   })

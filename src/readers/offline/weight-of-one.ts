@@ -17,6 +17,9 @@ export function weightOfOne(message: readonly Token[], needs: Readonly<Record<st
       piece.test(next?.stem ?? '') ||
       /^(each|apiece)$/.test(next?.text ?? '') ||
       (ofEach.test(next?.text ?? '') && piece.test(then?.stem ?? ''))
-    return isOfOne ? [{ reading, word: 'pieceWeight', at: yard, score: weight.byPlace }] : []
+    // “A load of 2,400 lb” says in so many words that it is all of it.
+    const isOfAll = message[at - 1]?.text === 'of' && message[at - 2]?.stem === 'load'
+    const word = isOfOne ? 'pieceWeight' : isOfAll ? 'loadWeight' : undefined
+    return word ? [{ reading, word, at: yard, score: weight.byPlace }] : []
   })
 }

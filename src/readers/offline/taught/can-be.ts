@@ -35,7 +35,10 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
   const isPer = /^(per|every)$/.test(before) && reading.quantity?.kind === 'length'
   const noLap = !/lap|cover/i.test(looked.heard.said)
   const isOfHole = /^(hole|auger|posthole)$/.test(behind)
+  const isBuried = buried.test(looked.heard.said.slice(reading.end))
   return (word, needed) =>
+    // “600 goes in the dirt”, “600 mm of each below ground”.
+    !(isBuried && word.name === 'postAbove') &&
     !(isOutside && ofInsides.has(word.name)) &&
     !(isPrice && word.kind !== 'money') &&
     !(isIdle && word.kind !== 'count') &&
@@ -53,6 +56,8 @@ export function canBe(looked: Looked, reading: Tagged): Fits {
       (isFree && word.kind !== 'count' && fittedReading(word, reading, system) !== undefined))
 }
 
+const buried =
+  /^\s*(?:of (?:it|each|them|that|every one|the post)\s+)?(?:is |are |was |goes |go |going |to go |will be |sits |will go )?(?:(?:down )?(?:in|into)(?:to)? the (?:ground|dirt|soil|earth)|(?:below|under) (?:the )?(?:ground|grass|grade|soil)|underground|buried)\b/i
 const ofGround = new Set(
   'holeDepth holeDiameter stoneDepth frostDepth officeDepth codeDepth embedment postAbove'.split(' '),
 )

@@ -24,6 +24,12 @@ describe('who rides along weighs no bag', () => {
     expect(results(answers[2])).toMatchObject({ trips: '4 trips' })
   })
 
+  it('a load of so much is the whole of it, and no one piece', async () => {
+    // 2100 / 1400 = 1.5 → 2
+    const [answer] = await talk(['A load of 2100 lb to haul, and the payload of the truck is 1400 lb: how many trips?'])
+    expect(results(answer)).toMatchObject({ trips: '2 trips' })
+  })
+
   it('a limit of the barrow is none of the truck', async () => {
     // 30 / 2 = 15 by the barrow; (1000 − 200) / 80 = 10 at once: 3
     const answers = await talk([
