@@ -25,6 +25,32 @@ export const loadAndPaceChecks: readonly Check[] = [
     tolerance: 1e-9,
   },
   {
+    calculation: 'money-left',
+    what: '14 posts at 16.50 and 120 pickets at 2.15 paid one by one out of 600',
+    kind: 'second derivation',
+    source: 'second derivation: in whole cents, one piece after another',
+    given: { budget: '$600', spentCounts: ['14', '120'], spentPrices: ['$16.50', '$2.15'] },
+    gives: 'budgetLeft',
+    unit: 'USD',
+    expected: () => [...Array(14).fill(1650), ...Array(120).fill(215)].reduce((cents, it) => cents - it, 60000) / 100,
+    tolerance: 1e-9,
+  },
+  {
+    calculation: 'saving-time',
+    what: '45 put by each week until 610 is reached, from 75',
+    kind: 'second derivation',
+    source: 'second derivation: week by week',
+    given: { savingGoal: '$610', savedAlready: '$75', savedEach: '$45', savedEvery: 'week' },
+    gives: 'savingTime',
+    unit: 'week',
+    expected: () => {
+      let weeks = 0
+      for (let there = 75; there < 610; there += 45) weeks++
+      return weeks
+    },
+    tolerance: 1e-9,
+  },
+  {
     calculation: 'price-apart',
     what: 'both bills added up, and one taken from the other',
     kind: 'second derivation',
