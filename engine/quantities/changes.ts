@@ -3,6 +3,7 @@ import Fraction from 'fraction.js'
 import type { Found } from './found.ts'
 import type { Reading } from './reading.ts'
 import type { Scanned } from './scan.ts'
+import { tableOf } from './table-of.ts'
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
@@ -169,14 +170,14 @@ function takenOff(
   return isOffSize ? { from: at, to: next + 1 } : undefined
 }
 
-const factors: Readonly<Record<string, Fraction>> = {
+const factors = tableOf<Fraction>({
   half: new Fraction(1, 2),
   halve: new Fraction(1, 2),
   double: new Fraction(2),
   twice: new Fraction(2),
   triple: new Fraction(3),
   treble: new Fraction(3),
-}
+})
 
 /** “Half that gap”, “twice as deep”, “double the posts”: so many times what it is; null where it is something else, as in “half the posts are in”. */
 export function timesAt(tokens: readonly Scanned[], at: number): Found | null {

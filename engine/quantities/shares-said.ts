@@ -4,6 +4,7 @@ import type { Found } from './found.ts'
 import { type NumberRead, numberAt } from './numbers.ts'
 import { quantity } from './quantity.ts'
 import type { Scanned } from './scan.ts'
+import { tableOf } from './table-of.ts'
 
 const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() ?? ''
 
@@ -41,7 +42,7 @@ const mayBegin = (tokens: readonly Scanned[], at: number): boolean => {
   )
 }
 
-const parts: Readonly<Record<string, number>> = { half: 2, third: 3, quarter: 4, fifth: 5, sixth: 6 }
+const parts = tableOf<number>({ half: 2, third: 3, quarter: 4, fifth: 5, sixth: 6 })
 function partOf(tokens: readonly Scanned[], at: number): NumberRead | null {
   const into = parts[lower(tokens[at])]
   return into === undefined ? null : { value: new Fraction(1, into), next: at + 1, spoken: true, hasFraction: true }

@@ -1,16 +1,16 @@
 // This file is about a width that is told right before its thing: “3 1/2 in pickets”, “90 mm posts”, “a 100 square post”, “posts 90 mm square”.
-import { toNumber, type Word, yard } from '../../../engine/index.ts'
+import { tableOf, toNumber, type Word, yard } from '../../../engine/index.ts'
 import type { Bound } from './bound.ts'
 import { weight } from './cue-score.ts'
 import type { Token } from './stems.ts'
 
-const widthOf: Readonly<Record<string, string>> = {
+const widthOf = tableOf<string>({
   picket: 'picketWidth',
   paling: 'picketWidth',
   pale: 'picketWidth',
   slat: 'picketWidth',
   post: 'postWidth',
-}
+})
 // Wider than that, in inches, a post or a picket is measured by its length: “42 in pickets”. A bare number of so much is in mm.
 const widest = 8
 const inMillimetres = [40, 200] as const
