@@ -2,7 +2,6 @@
 import type { Calculation } from './calculation.ts'
 import { bill } from './calculations/buying/bill.ts'
 import { boardFootPriceOf } from './calculations/buying/board-foot-price.ts'
-import { budgetLeftOver } from './calculations/buying/budget-left.ts'
 import { budgetLength } from './calculations/buying/budget-length.ts'
 import { budgetPieces } from './calculations/buying/budget-pieces.ts'
 import { moneyLeft } from './calculations/buying/money-left.ts'
@@ -45,7 +44,6 @@ export const moneySums: readonly Calculation[] = [
   budgetPieces,
   moneyLeft,
   savingTimeOf,
-  budgetLeftOver,
   priceApart,
   enoughPieces,
 ]

@@ -79,7 +79,9 @@ export function unansweredBefore(before: readonly Turn[], { said, readings, job 
   const since = Math.max(answered + 1, before.length - mostTogether)
   const earlier = before.slice(since).flatMap((it) => hear(it.said, newJob).readings)
   if (earlier.length === 0 || readings.some((it) => earlier.some((other) => isSameSize(it, other)))) return []
-  return before.flatMap((it, i) => (i >= since && !goesOn.test(it.said) ? [i] : [])).reverse()
+  // A number alone answers the question before it, and is nothing without that.
+  const lastAlone = [...before.map((it) => it.said), said].findLastIndex((it) => /^[\s\d.,/]+$/.test(it))
+  return before.flatMap((it, i) => (i >= Math.max(since, lastAlone) && !goesOn.test(it.said) ? [i] : [])).reverse()
 }
 const takesBack = /\b(?:undo|back to|go back|instead|scrap that|never ?mind)\b/i
 /** “Same but …”, “minus 14 posts”: said of what was before it, so no question begins there. */

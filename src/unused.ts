@@ -270,7 +270,8 @@ function leftOpen({ asked }: Job, said: string): { word: string; number: string;
 }
 const isSaidIn = (number: string, said: string): boolean => {
   const [, digits = number] = /([\d.,/]+)/.exec(number) ?? []
-  return said.toLowerCase().includes(digits.toLowerCase())
+  // “5” is not in “150”.
+  return said.split(/[^\d.,/]+/).some((it) => it.replace(/[.,/]+$/, '') === digits.replace(/[.,/]+$/, ''))
 }
 
 /** “60 metres of rail at £2.10 a metre”: a line of a bill, as “26 boards” is. */

@@ -174,10 +174,10 @@ function choose(ground: Ground, wanted: readonly string[], at: string, named?: s
       (a, b) =>
         b.here - a.here ||
         b.now + b.said - a.now - a.said ||
-        a.missing - b.missing ||
-        b.said - a.said ||
         // Boards in two layers have a gap too: what answers to phrases of its own stands back.
         Number(a.calc.called !== undefined) - Number(b.calc.called !== undefined) ||
+        a.missing - b.missing ||
+        b.said - a.said ||
         b.headline - a.headline,
     )[0]?.calc
 }

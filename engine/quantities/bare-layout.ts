@@ -31,6 +31,8 @@ export function inLayout(readings: readonly Reading[], text: string): ReadonlySe
   const lines = bare.filter(
     (it) =>
       sizeOf(it) >= leastLine &&
+      !ofMoney.test(text) &&
+      !counted.test(after(it)) &&
       (lineBehind.test(after(it)) || lineBefore.test(text.slice(Math.max(0, it.start - 28), it.start))),
   )
   const isLayout =
@@ -42,17 +44,21 @@ export function inLayout(readings: readonly Reading[], text: string): ReadonlySe
   return new Set(isLayout ? bare : lines)
 }
 
-/** “150 in from the boundary”: nobody stands as many inches back, and the “in” tells where. */
+/** “Block 15240, fence 150 in from the boundary”: beside bare millimetres nobody stands as many inches back, and the “in” tells where. */
 export const isBackFrom = ({ said, end }: Reading, text: string): boolean =>
   /^\d{3,} in$/i.test(said) &&
+  besideMillimetres.test(text) &&
   /^\s+(?:from|off|past|behind|of)\s+(?:the|each|every|both|my|our|his|either|a|all|any)\b/i.test(
     text.slice(end, end + 24),
   )
 
+const besideMillimetres = /(?<![\d.,$£€])\d{1,2},?\d{3}(?![\d.,]*\d)(?!\s*(?:in|ft|feet|foot|inches|["'’”]|lb|pounds))/i
+
 /** “Fence 1.5 tall”, “12.5 m with an opening of 1.1”: a point and no unit beside metres, or a height that can be nothing else. */
 export function inMetres(readings: readonly Reading[], text: string): readonly Reading[] {
   const units = readings.map((it) => (it.quantity?.kind === 'length' ? it.quantity.unit : ''))
-  if (units.some((unit) => unit === 'ft' || unit === 'in' || unit === 'yd') || ofMoney.test(text)) return readings
+  if (units.some((unit) => unit === 'ft' || unit === 'in' || unit === 'yd') || ofMoney.test(text) || ofBill.test(text))
+    return readings
   const isBesideMetres = units.includes('m')
   return readings.map((it) => {
     const size = it.bare?.valueOf() ?? 0
@@ -65,6 +71,7 @@ export function inMetres(readings: readonly Reading[], text: string): readonly R
       : it
   })
 }
+const ofBill = /\b(?:apiece|comes? to|invoice)\b|\d each\b/i
 const tall = /^\s*(?:tall|high|above (?:the )?ground|out of (?:the )?ground)\b/i
 const tallBefore = /\b(?:height|high|tall)(?:\s+(?:is|of|at|about))*\s*[:=]?\s*$/i
 const wide =

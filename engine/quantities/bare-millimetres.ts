@@ -76,6 +76,7 @@ export function inMillimetres(all: readonly Reading[], text: string, { system }:
             quantity: quantity(Number.parseInt(it.said, 10), 'mm'),
             end: it.start + digits(it.said),
             said: it.said.slice(0, digits(it.said)),
+            note: 'the “in” tells where, and the size is read as mm',
           }
         : it,
   )

@@ -10,6 +10,11 @@ const lower = (token: Scanned | undefined): string => token?.text.toLowerCase() 
 
 const ofFace =
   /^(?:of (?:it|that|this|the|my|each|every|them)(?: (?:whole|panel|fence|face|bay|section|area|front|wall|side))?(?: (?:is|are|being|will be|would be|as))?(?: (?:just|only|all|about))? )?(?:open\b|openings?\b|air\b|empty\b|solid\b|see[- ]through)/
+/** “Two thirds of it is wood”: only where it is said of something. */
+const ofWood =
+  /^of (?:it|that|this|them|(?:the|my|each|every) (?:fence|face|bay|panel|section|area))(?: (?:is|are|being|as))?(?: (?:just|only|all))? (?:wood|timber|boards?|pickets?|gaps?|holes?|space|nothing|daylight)\b/
+/** “I count three quarters of it.” */
+const ofItAlone = /^of (?:it|them) [.,;:?!]/
 const inGround =
   /^(?:of (?:it|the post|each post|its length|the length|them|the whole post) )?(?:is |goes |go |being )?(?:in|into|under|below) (?:the )?(?:ground|earth|soil|dirt)\b/
 
@@ -25,7 +30,12 @@ export function shareSaid(tokens: readonly Scanned[], at: number): Found | null 
     .slice(number.next, number.next + 9)
     .map(lower)
     .join(' ')
-  const isShare = ofFace.test(words) || (inGround.test(words) && number.value.d !== 3n)
+  // “3/4 openings”, “1/2 air gap” are parts of an inch.
+  const isOfFace =
+    ofWood.test(words) ||
+    (tokens[at]?.sort !== 'digits' && ofItAlone.test(words)) ||
+    (ofFace.test(words) && (tokens[at]?.sort !== 'digits' || words.startsWith('of ')))
+  const isShare = isOfFace || (inGround.test(words) && number.value.d !== 3n)
   return isShare
     ? { next: number.next, quantity: quantity(number.value.mul(100), 'percent'), bare: null, note: 'read as a share' }
     : null

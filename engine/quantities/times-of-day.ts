@@ -48,7 +48,11 @@ function withoutColon(tokens: readonly Scanned[], at: number): Found | null {
     /^(hrs|hours|h)$/.test(lower(tokens[at + 1])) &&
     hour !== undefined &&
     /^(from|at|by|after|until|till|before)$/.test(lower(tokens[at - 1]))
-  if (!isAfter && !isHours) return null
+  // “Posts start at 1200 mm from the house” tells no hour.
+  const isSize = /^(mm|cm|m|in|ft|feet|foot|from|along|apart|kg|lb|lbs|pounds|litres?|liters?|l)$/.test(
+    lower(tokens[at + 1]),
+  )
+  if ((!isAfter && !isHours) || isSize) return null
   return {
     next: isHours ? at + 2 : at + 1,
     quantity: null,

@@ -1,4 +1,4 @@
-// This file is about so much money to spend: how long a fence it makes, or how many of a thing it buys.
+// This file is about so much money to spend: how long a fence it makes, how many of a thing it buys, and what is left of it.
 import { word } from './word.ts'
 
 export const budget = word<'money'>('budget', {
@@ -78,6 +78,15 @@ export const spentTogether = word<'money'>('spentTogether', {
   measure: 'All amounts, with the tax.',
   ask: 'What does it all come to?',
   called: {},
+})
+
+export const moneyReaches = word<'verdict'>('moneyReaches', {
+  kind: 'verdict',
+  label: 'the money for all of it',
+  measure: 'What there is to spend, against what it comes to.',
+  ask: 'Is the money enough?',
+  called: {},
+  says: { yes: 'enough', no: 'not enough', unknown: 'cannot say whether it is enough' },
 })
 
 export const pieceDropped = word<'money'>('pieceDropped', {

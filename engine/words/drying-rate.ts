@@ -14,7 +14,7 @@ export const dryingRate = word<'percent'>('dryingRate', {
 
 export const ratePer = word<'choice'>('ratePer', {
   kind: 'choice',
-  label: 'in how long it loses that',
+  label: 'time for that loss',
   measure: 'A day, a week or a month of thirty days.',
   ask: 'Is that in a day, in a week or in a month?',
   called: { names: ['time of the rate'] },
@@ -44,7 +44,7 @@ export const readyAtRate = word<'date'>('readyAtRate', {
 
 export const shrinkRate = word<'percent'>('shrinkRate', {
   kind: 'percent',
-  label: 'shrinks by, for each point of moisture',
+  label: 'shrinkage for each point of moisture',
   units: { imperial: 'percent', metric: 'percent' },
   measure: 'Of its width, for every percent of moisture that it loses.',
   ask: 'By what part of its width does it shrink for each percent of moisture?',

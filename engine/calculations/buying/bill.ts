@@ -110,6 +110,10 @@ export const bill = calculation({
         line('billNet')
       }
     }
+    const others = [
+      ...(has('amountCarried') ? [given.amountCarried] : []),
+      ...(has('amountsBeside') ? rows('amountsBeside') : []),
+    ]
     const total = isAdded ? (rows('billTotal')[0] as Quantity) : foot
     if (prices.length > 1) {
       line(has('discount') ? 'linesDiscounted' : 'linesUndiscounted')
@@ -123,13 +127,20 @@ export const bill = calculation({
           { label: 'price of one', unit: '' },
           { label: has('discount') ? 'line, discount off' : 'line', unit: '' },
         ],
-        rows: rows('eachLine').map((it, i) => [
-          show({ ...(counts[i] as Quantity), kind: 'number', unit: 'ratio' }),
-          show(prices[i] as Quantity),
-          show(it),
-        ]),
+        rows: [
+          ...rows('eachLine').map((it, i) => [
+            show({ ...(counts[i] as Quantity), kind: 'number', unit: 'ratio' }),
+            show(prices[i] as Quantity),
+            show(it),
+          ]),
+          ...others.map((it) => ['', 'beside it', show(it)]),
+        ],
       })
     }
+    if (isMore && (has('discount') || isAdded))
+      remark(
+        `The ${[has('discount') && 'discount', isAdded && 'tax'].filter(Boolean).join(' and the ')} I put on the other amounts too, not on the listed things alone.`,
+      )
     if (isWithin) remark('I took the prices to hold the tax already, as you said; it is shown apart.')
     if (!has('taxRate')) remark('No tax is reckoned here: it is as much as the prices hold.')
     if (has('deliveryPrice') && isAdded)

@@ -7,10 +7,12 @@ import { calculation } from '../../calculation.ts'
 import { exact } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
 import { equal, less, zero } from '../../quantities/quantity.ts'
+import { show } from '../../quantities/show.ts'
 import {
   budget,
   budgetLeft,
   budgetShort,
+  moneyReaches,
   pieceDropped,
   piecesToDrop,
   spentAmounts,
@@ -28,11 +30,12 @@ export const moneyLeft = calculation({
   needs: { budget, spentAmounts, spentCounts, spentPrices, spentTax, pieceDropped },
   may: ['spentAmounts', 'spentCounts', 'spentPrices', 'spentTax', 'pieceDropped'],
   oneOf: [['spentAmounts', 'spentPrices']],
-  gives: { budgetLeft, budgetShort, spentTogether, piecesToDrop },
+  gives: { budgetLeft, budgetShort, moneyReaches, spentTogether, piecesToDrop },
   headlines: ['budgetLeft'],
   together: {
-    budgetLeft: ['budgetLeft', 'budgetShort', 'spentTogether'],
+    budgetLeft: ['budgetLeft', 'budgetShort', 'moneyReaches', 'spentTogether'],
     budgetShort: ['budgetShort', 'budgetLeft', 'spentTogether'],
+    moneyReaches: ['moneyReaches', 'budgetLeft', 'budgetShort', 'spentTogether'],
     piecesToDrop: ['piecesToDrop', 'budgetShort', 'budgetLeft', 'spentTogether'],
   },
   plain: true,
@@ -47,7 +50,7 @@ export const moneyLeft = calculation({
     budgetShort: ['spentTogether - budget', 'what is spent, less what there is'],
     piecesToDrop: ['ceil(budgetShort / (pieceDropped * withTax))', 'whole ones: the last may save more than is needed'],
   },
-  work({ budget: money }, { line, put, has, rows, need, refuse, remark }) {
+  work({ budget: money, pieceDropped: price }, { line, put, tell, has, rows, need, refuse, remark }) {
     put('cent', { kind: 'money', amount: exact('1/100'), unit: money.unit })
     put('withTax', line(has('spentTax') ? 'taxed' : 'untaxed'))
     if (has('spentPrices') && !has('spentCounts')) need('spentCounts')
@@ -56,9 +59,12 @@ export const moneyLeft = calculation({
     const none = zero('money', money.unit)
     put('amounts', has('spentAmounts') ? line('amountsTogether') : none)
     put('listed', has('spentPrices') ? line('bought') : none)
-    const isOver = less(money, line('spentTogether'))
+    const spent = line('spentTogether')
+    const isOver = less(money, spent)
+    tell('moneyReaches', !isOver)
+    remark(`Decided by: ${show(money)} to spend, and ${show(spent)} for all of it.`)
     const apart = line(isOver ? 'budgetShort' : 'budgetLeft')
-    if (isOver && has('pieceDropped')) line('piecesToDrop')
+    if (isOver && has('pieceDropped')) dropped()
     else if (isOver) remark('That is over: the money does not reach so far.')
     else if (equal(apart, none)) remark('It comes out even, with nothing left.')
     else if (has('pieceDropped')) remark('It is within the money: none has to be left out.')
@@ -67,8 +73,16 @@ export const moneyLeft = calculation({
     remark(
       has('spentTax')
         ? 'I put the tax on top of every amount.'
-        : 'No tax is reckoned here: it is as much as the amounts hold.',
+        : 'I added no tax. If the prices are without it, give me the rate.',
     )
+
+    function dropped(): void {
+      const many = line('piecesToDrop')
+      const at = has('spentPrices') ? rows('spentPrices').findIndex((it) => equal(it, price)) : -1
+      const bought = at < 0 ? undefined : rows('spentCounts')[at]
+      if (bought && less(bought, { ...many, unit: bought.unit }))
+        remark(`You buy only ${show(bought)} at that price: leaving all of them out is not enough by itself.`)
+    }
   },
   sources: [
     { fact: 'left = money − what is spent', from: 'Arithmetic; needs no table.' },
@@ -76,6 +90,12 @@ export const moneyLeft = calculation({
   ],
   cautions: [],
   examples: [
+    // 20 × 15 = 300; 30 × 7 = 210; 510 − 480
+    {
+      ask: 'I have £480 to spend. 20 posts at £15 each and 30 bags at £7 each: is that enough?',
+      given: { budget: '£480', spentCounts: ['20', '30'], spentPrices: ['£15', '£7'] },
+      expect: { moneyReaches: 'not enough', budgetShort: '£30.00', spentTogether: '£510.00' },
+    },
     // 540.20 + 96 = 636.20; 800 − 636.20
     {
       ask: 'I have $800 put by. The lumber was $540.20 and the concrete $96. What is left?',

@@ -95,7 +95,7 @@ export const packs = calculation({
     if (has('piecesNotNeeded') && !less(given.piecesNotNeeded, asked))
       refuse('piecesNotNeeded', `Of ${show(asked)} none is left when ${show(given.piecesNotNeeded)} are not needed.`)
     put('asked', asked)
-    const wanted = put('wanted', has('piecesNotNeeded') ? line('stillWanted', asked.unit) : asked)
+    put('wanted', has('piecesNotNeeded') ? line('stillWanted', asked.unit) : asked)
     line('packs')
     const over = line('piecesOver')
     if (has('packPrice')) {
@@ -105,7 +105,7 @@ export const packs = calculation({
       line('packsCost')
       if (has('singlePrice')) bySingles()
     }
-    if (from !== 'piecesWanted') remark(`I took the ${show(wanted)} that were worked before, spares included.`)
+    if (from !== 'piecesWanted') remark(`I took the ${show(asked)} that were worked before, spares included.`)
     else if (compare(over.amount, exact(0)) === 0)
       remark(
         'They come out even, with none to spare: some split, some are crooked. Count in a few more if you have not.',

@@ -47,7 +47,7 @@ export const postAsSold = calculation({
     remark('Cut the tops to a string when the posts stand: holes are never quite alike.')
   },
   sources: [{ fact: 'the shortest that is long enough', from: 'Derived here from the sketch; needs no table.' }],
-  cautions: ['tools'],
+  cautions: ['tools', 'preserved-wood'],
   examples: [
     // 82 in of 6, 7 and 8 ft: 84 − 82 = 2
     {

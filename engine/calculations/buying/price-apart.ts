@@ -4,7 +4,7 @@
 //   ├── the cheaper ───┤ apart   × how many
 import { calculation } from '../../calculation.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
-import { less } from '../../quantities/quantity.ts'
+import { equal, less } from '../../quantities/quantity.ts'
 import { piecesWanted } from '../../words/packs.ts'
 import { word } from '../../words/word.ts'
 
@@ -39,11 +39,14 @@ export const priceApart = calculation({
     moreForEach: ['abs(onePrice - otherPrice)', 'the dearer less the cheaper'],
     moreForAll: ['abs(onePrice - otherPrice) * piecesWanted', 'so much more for each of them'],
   },
-  work({ onePrice: one, otherPrice: other }, { line, has, refuse, remark }) {
-    if (one.unit !== other.unit) refuse('otherPrice', 'The two prices are in different money. Give both in the same.')
+  work({ onePrice: one, otherPrice: other }, { line, has, remark }) {
     line('moreForEach')
     if (has('piecesWanted')) line('moreForAll')
-    remark(`The ${less(one, other) ? 'second' : 'first'} price is the dearer. Tax is as much as the prices hold.`)
+    remark(
+      equal(one, other)
+        ? 'Both cost the same.'
+        : `The ${less(one, other) ? 'second' : 'first'} price is the dearer. Tax is as much as the prices hold.`,
+    )
     const unnamed = unnamedCurrency(one)
     if (unnamed) remark(unnamed)
   },

@@ -5,7 +5,7 @@
 //   ├──── a day at its own rate ────┤
 //   ├ first hours ┤─┤─┤              or these together, and a rate for each past them
 import { calculation } from '../../calculation.ts'
-import { exact, toNumber } from '../../quantities/amount.ts'
+import { exact } from '../../quantities/amount.ts'
 import { unnamedCurrency } from '../../quantities/money.ts'
 import { equal, less, type Quantity, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
@@ -84,6 +84,7 @@ export const rentByHour = calculation({
       'round(firstHoursPrice + past / oneHour * hourRate, cent)',
       'the first hours, and the rate for the rest',
     ],
+    pastBegun: ['ceil(past / oneHour) * oneHour', 'whole hours past the first'],
     rentByBegunHours: [
       'round(firstHoursPrice + ceil(past / oneHour) * hourRate, cent)',
       'an hour begun past the first paid whole',
@@ -128,8 +129,12 @@ export const rentByHour = calculation({
     function pastFirst(): Quantity {
       const past = line('past', 'h')
       const rent = tell('rentByHours', line('withFirst'))
-      if (!equal(line('begun', 'h'), rows('needed')[0] as Quantity) && toNumber(past.amount) > 0)
-        line('rentByBegunHours')
+      const isBegun = !equal(past, line('pastBegun', 'h'))
+      if (isBegun) {
+        const dearer = line('rentByBegunHours')
+        const isDearerThanDay = has('rentADay') && less(given.rentADay, dearer) && !less(given.rentADay, rent)
+        if (isDearerThanDay) remark(`If an hour begun is charged whole it is ${show(dearer)}, and a day is cheaper.`)
+      }
       remark('I took the time past the first hours as it is. Ask whether an hour begun is charged whole.')
       return rent
     }
@@ -138,7 +143,7 @@ export const rentByHour = calculation({
     { fact: 'an hour begun is paid', from: 'common practice, no source' },
     { fact: 'rates and the least time', from: 'As you gave them.' },
   ],
-  cautions: [],
+  cautions: ['utilities', 'lot-line', 'local-code', 'open-hole', 'lifting'],
   examples: [
     // 20 / 4 = 5 h × 30 = 150
     {

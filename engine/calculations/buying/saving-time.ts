@@ -33,7 +33,7 @@ export const savingTimeOf = calculation({
     line('savingTime', how === 'month' ? 'month' : 'week')
     const unnamed = unnamedCurrency(goal)
     if (unnamed) remark(unnamed)
-    remark('The first is put by one such time from now.')
+    remark(`I took it that the first amount is put by a ${how} from now.`)
   },
   sources: [
     { fact: 'times = what is lacking ÷ what is put by each time, rounded up', from: 'Arithmetic; needs no table.' },

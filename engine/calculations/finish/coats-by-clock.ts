@@ -2,8 +2,8 @@
 //
 //   8:00 ▓▓▓ 9:30 ............ 13:30 ▓▓▓ 15:00        two coats; the wait behind the last is not counted
 import { calculation } from '../../calculation.ts'
-import { toNumber } from '../../quantities/amount.ts'
-import { numberIn, quantity } from '../../quantities/quantity.ts'
+import { subtract, toNumber } from '../../quantities/amount.ts'
+import { less, numberIn, quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { coats } from '../../words/finish.ts'
 import { word } from '../../words/word.ts'
@@ -32,7 +32,7 @@ const clockOf = (name: string, label: string, ask: string) =>
     possible: { least: '0', most: '24' },
   })
 const startsAt = clockOf('startsAt', 'begun at', 'At what hour do you begin?')
-const stopsAt = clockOf('stopsAt', 'nothing goes on after', 'After what hour may nothing go on?')
+const stopsAt = clockOf('stopsAt', 'hour after which nothing goes on', 'After what hour may nothing go on?')
 
 const coatsSpan = word<'duration'>('coatsSpan', {
   kind: 'duration',
@@ -69,11 +69,12 @@ export const coatsByClock = calculation({
   },
   work(
     { startsAt: start, stopsAt: stop, coatTime: one, coatWait: wait },
-    { line, put, has, need, remark, refuse, table },
+    { line, put, has, assumed, need, remark, refuse, table },
   ) {
     put('oneCoat', quantity(1, 'coat'))
     const [each, between] = [numberIn(one, 'h'), numberIn(wait, 'h')]
-    if (has('coats')) {
+    // How many go on by an hour is asked: the usual number of coats is none that was told.
+    if (has('coats') && !(assumed('coats') && has('stopsAt'))) {
       const span = line('coatsSpan')
       const many = Math.round(numberIn(span, 'h') === 0 ? 0 : (numberIn(span, 'h') + between) / (each + between))
       if (has('startsAt')) {
@@ -95,16 +96,16 @@ export const coatsByClock = calculation({
     }
     if (has('stopsAt')) {
       if (!has('startsAt')) need('startsAt')
-      const hours = toNumber(stop.amount) - toNumber(start.amount)
-      if (hours <= 0) refuse('stopsAt', `${show(stop)} is not after ${show(start)}. Give both by the 24-hour clock.`)
-      put('until', quantity(hours, 'h'))
+      if (!less(start, stop))
+        refuse('stopsAt', `${show(stop)} is not after ${show(start)}. Give both by the 24-hour clock.`)
+      put('until', quantity(subtract(stop.amount, start.amount), 'h'))
       line('coatsDone')
       remark('A coat must be on by then; whether it is dry before the dew, the can says: count its hours, too.')
     }
     remark('Cool or damp air makes the wait longer than the can says.')
   },
   sources: [{ fact: 'so many coats, and one wait fewer', from: 'Derived here from the sketch; needs no table.' }],
-  cautions: ['weather'],
+  cautions: ['weather', 'fire', 'lead', 'dust'],
   examples: [
     // 2 × 2 h + 3 h = 7 h
     {

@@ -46,22 +46,22 @@ const faceGap = word<'length'>('faceGap', {
   plausible: { from: '0 in', to: '8 in' },
 })
 
-const faceShare = word<'number'>('faceShare', {
-  kind: 'number',
+const faceShare = word<'percent'>('faceShare', {
+  kind: 'percent',
   label: 'part of the face that is wood',
   measure: 'Two thirds, where the gaps are a third.',
   ask: 'What part of the face is wood, and no gap?',
   called: {},
-  possible: { above: '0', most: '1' },
+  possible: { above: '0 %', most: '100 %' },
 })
 
-const faceOpen = word<'number'>('faceOpen', {
-  kind: 'number',
+const faceOpen = word<'percent'>('faceOpen', {
+  kind: 'percent',
   label: 'part of the face that is gap',
   measure: 'A third, where two thirds are wood.',
   ask: 'What part of the face is gap, and no wood?',
   called: {},
-  possible: { least: '0', most: '0.95' },
+  possible: { least: '0 %', most: '95 %' },
 })
 
 const sideArea = word<'area'>('sideArea', {
@@ -123,7 +123,7 @@ export const finishByFace = calculation({
     finishCans: ['finishCans', 'finishNeeded', 'faceArea'],
     finishCost: ['finishCost', 'finishCans', 'finishNeeded'],
   },
-  locals: { sides: 'number', share: 'number' },
+  locals: { sides: 'number', share: 'number', woodShare: 'number' },
   lines: {
     share: ['picketWidth / (picketWidth + faceGap)', 'of each picket and the gap beside it, the picket'],
     faceArea: ['faceLength * faceHeight * sides', 'as if it were a wall'],
@@ -131,6 +131,10 @@ export const finishByFace = calculation({
     facesOfShare: ['faceLength * faceHeight * sides * faceShare', 'the gaps take no paint'],
     facesOfOpen: ['faceLength * faceHeight * sides * (1 - faceOpen)', 'the gaps take no paint'],
     facesOfSide: ['sideArea * sides', 'one side, as often as there are sides to paint'],
+    woodOfSide: ['sideArea * sides * woodShare', 'the gaps take no paint'],
+    woodOfGap: ['share', 'the picket, of picket and gap'],
+    woodOfShare: ['faceShare', 'as you told it'],
+    woodOfOpen: ['1 - faceOpen', 'what is no gap'],
     bare: ['coats * faceArea / coverageFirst', 'every coat goes as far'],
     finishNeeded: ['bare * (1 + finishSpare)', 'all coats, with what is spare'],
     finishCans: ['ceil(finishNeeded / canSize)', 'whole cans, rounded up once'],
@@ -140,8 +144,17 @@ export const finishByFace = calculation({
     put('sides', quantity(sides === 'one' ? 1 : 2, 'ratio'))
     if (has('faceGap') && !has('picketWidth')) need('picketWidth')
     const isOfSide = has('sideArea') && !(has('faceLength') && has('faceHeight'))
+    const wood = has('faceGap')
+      ? 'woodOfGap'
+      : has('faceShare')
+        ? 'woodOfShare'
+        : has('faceOpen')
+          ? 'woodOfOpen'
+          : undefined
     const by = isOfSide
-      ? 'facesOfSide'
+      ? wood
+        ? 'woodOfSide'
+        : 'facesOfSide'
       : has('faceGap')
         ? 'facesOfPickets'
         : has('faceShare')
@@ -149,11 +162,11 @@ export const finishByFace = calculation({
           : has('faceOpen')
             ? 'facesOfOpen'
             : undefined
-    const open = by !== undefined
-    if (by === 'facesOfPickets') line('share')
+    if (has('faceGap')) line('share')
+    if (isOfSide && wood) put('woodShare', line(wood))
     const area = by ? tell('faceArea', line(by, system === 'metric' ? 'm2' : 'ft2')) : line('faceArea')
     if (has('coats') && has('coverageFirst') && has('finishSpare')) {
-      const bare = line('bare')
+      const bare = line('bare', system === 'metric' ? 'L' : 'gal')
       line('finishNeeded')
       remark(`Without what is spare it is ${show(bare)}.`)
       if (has('canSize')) {
@@ -162,7 +175,7 @@ export const finishByFace = calculation({
       }
     }
     remark(
-      `${show(area)} are the faces of the boards alone, on ${sides === 'one' ? 'one side' : 'both sides'}${open ? '' : ', with no gap between them'}. Edges, rails and posts take more: give me their sizes, and I count them.`,
+      `${show(area)} are the faces of the boards alone, on ${sides === 'one' ? 'one side' : 'both sides'}${wood ? '' : ', with no gap between them'}. Edges, rails and posts take more: give me their sizes, and I count them.`,
     )
   },
   sources: [

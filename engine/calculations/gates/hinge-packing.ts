@@ -41,7 +41,7 @@ export const hingePackingOf = calculation({
       )
     line('hingePacking')
     remark(
-      'That turns a leaf that is still square. Check its two diagonals and the hinge post first: a leaf out of square wants its brace mended, and a leaning post wants setting upright. The gap at the hinges grows at the bottom by the packing. Block the leaf up before you loosen a hinge.',
+      'That turns a leaf that is still square. Check its two diagonals and the hinge post first: a leaf out of square wants its brace mended, and a leaning post wants setting upright. The gap at the hinges grows at the bottom by the packing, and the foot of the leaf moves as far toward the latch: see that it still clears the latch post. Block the leaf up before you loosen a hinge.',
     )
   },
   sources: [

@@ -115,13 +115,21 @@ export const mixedLoad = calculation({
       refuse('weightAboard', `The people aboard weigh as much as the ${show(limit)} it takes, or more. Check both.`)
     const heavy = weights.find((it) => less(takes, it))
     if (heavy) refuse('loadWeights', `One piece of ${show(heavy)} is heavier than the ${show(takes)} it takes.`)
+    const loose = has('looseWeights') ? rows('looseWeights') : []
+    const tooMuch = loose.find((it) => less(takes, it))
+    if (tooMuch)
+      refuse(
+        'looseWeights',
+        `${show(tooMuch)}, weighed whole, is more than the ${show(takes)} it takes. Say how many pieces that is, and what one weighs.`,
+      )
     const isOver = less(takes, all)
     tell('loadFits', !isOver)
+    remark(`Decided by: ${show(all)} to load, and ${show(takes)} that it takes.`)
     line(isOver ? 'overPayload' : 'roomForMore')
     const least = line('leastTrips', 'trip') as Quantity
     const packed = tripsPacked(
-      counts.map((it) => numberIn(it, it.unit)),
-      weights.map((it) => numberIn(it, takes.unit)),
+      [...counts.map((it) => numberIn(it, it.unit)), ...loose.map(() => 1)],
+      [...weights, ...loose].map((it) => numberIn(it, takes.unit)),
       numberIn(takes, takes.unit),
     )
     tell('mixedTrips', quantity(packed, 'trip'))

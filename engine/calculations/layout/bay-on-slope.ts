@@ -29,7 +29,7 @@ export const bayOnSlopeOf = calculation({
     )
   },
   sources: [{ fact: 'c² = a² + b² in a square corner', from: 'Plane geometry (Euclid, Elements, I.47).' }],
-  cautions: ['utilities', 'local-code'],
+  cautions: ['utilities', 'lot-line', 'local-code', 'tools'],
   examples: [
     // 20/480 × 96 = 4 in; √(96² + 4²) = √9232
     {

@@ -2,7 +2,7 @@
 //
 //   ●━●━━━━━━●━━━━━━●━━━━━━●━●      three whole bays, and half of what is left at each end
 import { calculation } from '../../calculation.ts'
-import { less, zero } from '../../quantities/quantity.ts'
+import { less, quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { fixedBay, wholeBays } from '../../words/bay-patterns.ts'
 import { runLength } from '../../words/bays.ts'
@@ -17,10 +17,13 @@ const leftoverEachEnd = word<'length'>('leftoverEachEnd', {
   called: { asks: ['split the leftover', 'leftover over both ends', 'leftover at each end', 'split what is left'] },
 })
 
+const narrowest = 12 // in, centre to centre: two posts and next to nothing between them
+
 const keptBays = word<'count'>('keptBays', {
   kind: 'count',
   noun: 'bay',
   label: 'whole bays that are kept',
+  whole: true,
   measure: 'Those of the full width.',
   ask: 'How many whole bays are kept?',
   called: { names: ['full ones', 'whole ones'] },
@@ -47,9 +50,18 @@ export const leftoverAtEnds = calculation({
     if (less(runLength, fixedBay))
       refuse('fixedBay', `${show(runLength)} is less than one bay of ${show(fixedBay)}. Check both.`)
     tell('wholeBays', { ...line(has('keptBays') ? 'wholeKept' : 'wholeBays'), kind: 'count', unit: 'bay' })
-    if (!less(zero('length', 'in'), line('leftOver')))
+    const left = line('leftOver')
+    if (less(left, zero('length', 'in')))
+      refuse('keptBays', `So many bays of ${show(fixedBay)} do not fit on ${show(runLength)}. Keep fewer.`)
+    if (!less(zero('length', 'in'), left))
       refuse('runLength', `${show(runLength)} divides into whole bays of ${show(fixedBay)}: nothing is left over.`)
-    line('leftoverEachEnd')
+    const each = line('leftoverEachEnd')
+    if (less(fixedBay, each))
+      remark(
+        `Each end is wider than a bay of ${show(fixedBay)}: another whole bay fits, or the rails must be longer there.`,
+      )
+    if (less(each, quantity(narrowest, 'in')))
+      remark('So narrow an end leaves hardly more than the posts: keep one whole bay fewer, and both ends get wider.')
     remark(
       'I took the run between the middles of its end posts. This way takes one post more than an odd last bay does.',
     )

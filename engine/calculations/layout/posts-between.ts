@@ -36,7 +36,7 @@ export const postsBetweenOld = calculation({
     line('newPosts')
     const each = line('eachBay')
     remark(
-      `All bays alike, each is ${cite(each, 'each bay')} from post centre to post centre. I took the length from the middle of one standing post to the middle of the other.`,
+      `All bays alike, each is ${cite(each, 'each bay')} from post centre to post centre. I took the length from the middle of one standing post to the middle of the other. If you measured between their faces, add one post’s width first: near a whole number of bays it may make one more.`,
     )
   },
   sources: [

@@ -48,7 +48,9 @@ export const lineBetweenLots = calculation({
         `${show(keptEachSide)} on each side leave nothing of a lot ${show(lotWidth)} wide. Check both measurements.`,
       )
     line('runLength')
-    remark('I took the outermost parts of the fence as its ends: nothing of it may stand past them.')
+    remark(
+      'I took the outermost parts of the fence as its ends: nothing of it may stand past them. Between the centres of the end posts it is one post’s width less.',
+    )
   },
   sources: [
     {

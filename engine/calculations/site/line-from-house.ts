@@ -3,7 +3,7 @@
 //   house ├──────── to the sidewalk ────────┤
 //         ├── line from the house ──●◄ back ►│
 import { calculation } from '../../calculation.ts'
-import { less } from '../../quantities/quantity.ts'
+import { less, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { word } from '../../words/word.ts'
 
@@ -65,12 +65,13 @@ export const lineFromHouseOf = calculation({
     ],
   },
   work({ houseToStreet, streetSetback }, { line, has, tell, refuse, remark }) {
-    if (!less(streetSetback, houseToStreet))
+    const at = line(has('postOnLine') ? 'middleFromHouse' : 'lineFromHouse')
+    if (!less(zero('length', 'in'), at))
       refuse(
         'streetSetback',
-        `${show(streetSetback)} back is no less than the ${show(houseToStreet)} that there are. Check both.`,
+        `${show(streetSetback)} back leaves nothing of the ${show(houseToStreet)} to the sidewalk. Check both.`,
       )
-    tell('lineFromHouse', line(has('postOnLine') ? 'middleFromHouse' : 'lineFromHouse'))
+    tell('lineFromHouse', at)
     remark(
       has('postOnLine')
         ? 'That is the line of the post centres: the street side of the posts keeps the distance.'

@@ -23,12 +23,40 @@ const openPart = word<'percent'>('openPart', {
   possible: { least: '0 %', most: '99 %' },
 })
 
+const pressureOn = word<'choice'>('pressureOn', {
+  kind: 'choice',
+  label: 'what the pressure is for',
+  measure: 'The whole face of the fence, gaps and all, or the wood alone.',
+  ask: 'Is that pressure for the whole face of the fence, or for the wood alone?',
+  called: {},
+  options: {
+    face: { label: 'the whole face', called: ['on the whole face', 'for the whole face', 'of the face'] },
+    wood: {
+      label: 'the wood alone',
+      called: [
+        'for the wood alone',
+        'for the wood',
+        'of solid wood',
+        'of wood',
+        'on the wood',
+        'of timber',
+        'of solid board',
+      ],
+    },
+  },
+  usual: {
+    value: 'face',
+    because: 'the wind on an open fence does not fall as its gaps grow',
+    from: 'Decided here: the safe side. Factors for open fences in ASCE 7 rise as the fence gets more open.',
+  },
+})
+
 export const windFromPressure = calculation({
   name: 'wind-from-pressure',
   title: 'Force on one post from a wind pressure you were given',
   answers:
     'The sideways force on one post and its moment at the ground, from a wind pressure that your office, engineer or standard gives for the whole face of the fence.',
-  needs: { givenPressure, pressureLevel, postAbove, bayCentres, footGap, openPart },
+  needs: { givenPressure, pressureLevel, pressureOn, postAbove, bayCentres, footGap, openPart },
   may: ['openPart'],
   usually: {
     footGap: {
@@ -42,6 +70,7 @@ export const windFromPressure = calculation({
   headlines: ['sideForce'],
   together: { sideForce: ['sideForce', 'forceHeight', 'tippingMoment'], tippingMoment: ['tippingMoment', 'sideForce'] },
   joins: true,
+  locals: { onWoodAlone: 'force' },
   lines: {
     bayForce: [
       'givenPressure * bayCentres * (postAbove - footGap)',
@@ -55,16 +84,17 @@ export const windFromPressure = calculation({
     workingForceOpen: ['0.6 * bayForceOpen', 'from strength level down to working level'],
     sideForceOpen: ['bayForceOpen', 'already at working level'],
     sideForce: ['bayForce', 'already at working level'],
+    onWoodAlone: ['sideForce * (1 - openPart)', 'were the pressure for the wood alone'],
     forceHeight: ['(postAbove + footGap) / 2', 'in the middle of the boards'],
     tippingMoment: ['sideForce * forceHeight', 'the force at the end of its arm, down to the ground'],
   },
-  work({ pressureLevel, postAbove, footGap, givenPressure }, { line, has, tell, refuse, remark }) {
+  work({ pressureLevel, pressureOn: on, postAbove, footGap, givenPressure }, { line, has, tell, refuse, remark }) {
     if (!less(footGap, postAbove))
       refuse(
         'footGap',
         `Boards that end ${show(footGap)} above the ground do not fit under ${show(postAbove)}. Check both.`,
       )
-    const isOpen = has('openPart')
+    const isOpen = has('openPart') && on === 'wood'
     const whole = line(isOpen ? 'bayForceOpen' : 'bayForce')
     if (pressureLevel === 'strength') {
       tell('sideForce', line(isOpen ? 'workingForceOpen' : 'workingForce'))
@@ -74,9 +104,13 @@ export const windFromPressure = calculation({
     line('tippingMoment')
     remark(
       isOpen
-        ? `The pressure of ${show(givenPressure)} is taken on the wood only, as you told it. Ask whether it is for the wood: where it is for the whole face, nothing is taken off for gaps.`
+        ? `The pressure of ${show(givenPressure)} is taken on the wood alone, as you told it. A pressure that is meant for a solid fence must not be cut by its gaps: ask whether yours is for the wood. Rails are not counted.`
         : `The pressure of ${show(givenPressure)} is the one you were given, taken on the whole face of the bay: on an open fence that is too much. Ask whether it is for the face or for the wood only, and whether end bays get more.`,
     )
+    if (has('openPart') && on === 'face')
+      remark(
+        `Were it for the wood alone, the force would be ${show(line('onWoodAlone'))}: say so, and I work with that.`,
+      )
     remark('This is a check, not a design: your building office decides, and an engineer designs.')
   },
   sources: [

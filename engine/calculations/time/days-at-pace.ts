@@ -72,13 +72,13 @@ export const daysAtThatPace = calculation({
       if (!has('lengthADay')) need('lengthADay')
       line('daysAtPace')
     }
-    remark('Days worked, none lost to weather, and no waiting for concrete or paint.')
+    remark('These are days worked: none lost to weather, or to waiting for concrete or paint.')
   },
   locals: { daysOfPieces: 'count' },
   sources: [
     { fact: 'days = what there is to do ÷ what is done in a day, rounded up', from: 'Arithmetic; needs no table.' },
   ],
-  cautions: [],
+  cautions: ['weather'],
   examples: [
     // 29 / 8 = 3.6 → 4
     {

@@ -85,8 +85,8 @@ export const daysByTheWeek = calculation({
   },
   lines: {
     piecesOver: [
-      'ceil(thingsToDo * timesOver / oneCoat / thingsATime)',
-      'every coat goes over all of them; one begun counts',
+      'max(ceil(thingsToDo * timesOver / oneCoat / thingsATime), timesOver / oneCoat)',
+      'every coat goes over all of them, and no two on one day; one begun counts',
     ],
     daysOfPieces: ['ceil(thingsToDo / thingsATime)', 'one that is begun counts'],
     daysOfParts: ['sum(otherDays) / oneDay', 'one part after another'],
@@ -120,18 +120,25 @@ export const daysByTheWeek = calculation({
     if (wants('weekdayReached') && !isOfAll && !has('firstWeekday')) need('firstWeekday')
     if (wants('readyOn') && !isOfAll && !has('waitBehind')) need('waitBehind')
     if (days < 1 || !(has('fromDay') || has('firstWeekday'))) return
-    if (week && !week.works)
-      refuse('weekWorked', 'Say which days of the week are worked, one for one: from so many a week I know no date.')
+    if (week && !week.works) {
+      if ((isDated || wants('weekdayReached')) && !isOfAll)
+        refuse(
+          'weekWorked',
+          'Say which days of the week you work: every day, all but Sundays, Monday to Friday, or weekends. From a number of days I cannot tell a date.',
+        )
+      return
+    }
     const works = week?.works ?? (() => true)
     const start = has('fromDay') ? weekdayOf(from) : weekdays.findIndex((it) => it.toLowerCase() === first)
     let on = 0
+    const begins = works(start) ? 0 : [1, 2, 3, 4, 5, 6].find((it) => works((start + it) % 7))
     for (let worked = works(start) ? 1 : 0; worked < days; ) {
       on++
       if (works((start + on) % 7)) worked++
     }
     const waits = has('waitBehind') ? Math.ceil(numberIn(wait, 'day') - 1e-9) : 0
     const name = (day: number): string =>
-      `a ${weekdays[(start + day) % 7]}${day < 7 ? '' : `, in week ${Math.floor((start + day) / 7) + 1}`}`
+      `a ${weekdays[(start + day) % 7]}${day < 7 ? '' : `, in week ${Math.floor(day / 7) + 1}`}`
     if (has('fromDay')) {
       tell('lastDayOn', daysAfter(from, on))
       if (has('waitBehind')) tell('readyOn', daysAfter(from, on + waits))
@@ -139,7 +146,7 @@ export const daysByTheWeek = calculation({
     tell('weekdayReached', (weekdays[(start + on + waits) % 7] as string).toLowerCase())
     tell('dayOfIt', quantity(on + waits + 1, 'calendar day'))
     remark(
-      `The first day is one of them, and the last of the work is ${name(on)}.${has('waitBehind') ? ` ${show(wait)} after it is ${name(on + waits)}.` : ''}`,
+      `${begins ? `Work begins on ${name(begins)}` : 'The first day is one of them'}, and the last of the work is ${name(on)}.${has('waitBehind') ? ` ${show(wait)} after it is ${name(on + waits)}.` : ''}`,
     )
     remark(
       week?.works
@@ -151,7 +158,7 @@ export const daysByTheWeek = calculation({
     { fact: 'days = what there is to do ÷ what is done each time, rounded up', from: 'Arithmetic; needs no table.' },
     { fact: 'which day falls on which date', from: 'The Gregorian calendar; worked, no table.' },
   ],
-  cautions: [],
+  cautions: ['weather'],
   examples: [
     // 26 × 2 / 8 = 6.5 → 7 evenings; Mon 7 to Sat 12 September: 6, Sunday off, Mon 14: 7
     {

@@ -64,7 +64,7 @@ export const dryingByRate = calculation({
   },
   work(
     { moistureNow: now, moistureLimit: limit, ratePer: per, fromDay: from },
-    { line, put, has, tell, refuse, remark },
+    { line, put, has, tell, worked, refuse, remark },
   ) {
     if (!less(limit, now))
       refuse(
@@ -85,11 +85,12 @@ export const dryingByRate = calculation({
     if (has('picketWidth') && has('shrinkRate')) {
       put('onePoint', quantity(1, 'percent'))
       const saturation = put('saturation', quantity(dimensionalChange.saturation.percent, 'percent'))
-      if (!less(limit, saturation))
-        refuse(
-          'moistureLimit',
-          `Down to ${show(limit)} it does not shrink: wood changes its width below ${show(saturation)} only.`,
-        )
+      if (!less(limit, saturation)) {
+        const why = `Down to ${show(limit)} it does not shrink: wood changes its width below ${show(saturation)} only.`
+        if (!worked('daysAtRate')) refuse('moistureLimit', why)
+        remark(why)
+        return
+      }
       line('countsNow')
       line('points')
       line('shrunkBy')

@@ -13,10 +13,7 @@ import type { Token } from './stems.ts'
 
 /** The request of a message that tells the price of one, or asks what so many come to without it. */
 export const priceOfOneIn = (heard: Heard, message: readonly Token[]): Request | undefined =>
-  priceAnswered(heard, message) ??
-  priceOfUncounted(heard, message) ??
-  countWithoutPrice(heard) ??
-  measureOfLast(heard, message)
+  priceAnswered(heard, message) ?? priceOfUncounted(heard, message) ?? countWithoutPrice(heard) ?? measureOfLast(heard)
 
 const isOfOne =
   /^\s*(?:dollars?\s|bucks?\s|cents?\s)?(?:each|apiece|a piece|ea\b|a pop|per (?:one|piece)|every one|for one)/
@@ -85,13 +82,12 @@ const measured: Readonly<Record<string, readonly [string, 'length' | 'area' | 'v
   tonne: ['pricedMass', 'mass'],
 }
 /** “5.60 a metre, how much is that”, “$41 a gallon”: of so much as was answered last. */
-function measureOfLast(heard: Heard, message: readonly Token[]): Request | undefined {
+function measureOfLast(heard: Heard): Request | undefined {
   const { readings, job, said } = heard
-  const rate = readings.find((it) => it.quantity?.kind === 'percent')
-  const [price, more] = readings.filter((it) => it !== rate)
+  const [price, more] = readings
   const [word, kind] = measured[price?.per ?? ''] ?? []
   if (!price || more || !word || !kind || job.asked.length > 0 || said.length > 120) return undefined
-  if ((rate && !message.some(isTax)) || /\b(or|versus|vs|budget|afford)\b/i.test(said)) return undefined
+  if (/\b(or|versus|vs|budget|afford)\b/i.test(said)) return undefined
   const [much, another] = lastFigures(heard, kind)
   if (!much || another || job.results.length === 0) return undefined
   return requestFor(
@@ -125,6 +121,8 @@ export function besideLast(heard: Heard, message: readonly Token[]): Request | u
   )
   if (!bill || bill.lines.length === 0 || bill.others.length > 0 || bill.discount || bill.spare) return undefined
   if (!bill.lines.every((it) => it.count && it.price)) return undefined
+  // An amount with tax in it is not taxed again.
+  if (bill.tax && job.decisions.some((it) => /tax/i.test(it.word))) return undefined
   return requestFor(
     'bill',
     ['billTotal'],

@@ -98,6 +98,14 @@ export function fitting(reading: Tagged, heard: Heard): Fits {
       (!isTimes && (!told.has(word.name) || word.list || word.difference === true)))
 }
 
+const toldOutside = new WeakMap<Heard, boolean>()
+/** Looked at once for each message: a table of hundreds of readings asks it for every one. */
+function isToldOutside(heard: Heard): boolean {
+  const known = toldOutside.get(heard) ?? tellsOutside(messageOf(heard))
+  toldOutside.set(heard, known)
+  return known
+}
+
 function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
   const { section, bare } = reading
   if (section)
@@ -120,7 +128,7 @@ function fittingAsSaid(reading: Tagged, heard: Heard): Fits {
     if (word.kind !== 'count' && counts) return false
     if (isHeight && !heights.has(word.name)) return false
     if (isStick && neverSticks.has(word.name)) return false
-    if (ofInsides.has(word.name) && tellsOutside(messageOf(heard))) return false
+    if (ofInsides.has(word.name) && isToldOutside(heard)) return false
     // “8 ft fence posts” are as long, and not so high above the ground.
     if (word.name === 'postAbove' && /^\s+(?:long\s+)?(?:fence\s+)?posts?\b/i.test(heard.said.slice(reading.end)))
       return false

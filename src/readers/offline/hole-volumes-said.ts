@@ -8,6 +8,9 @@ const behindHole =
   /^\s*(?:of (?:concrete|mix|cement)\s*)?(?:per|a|each|for each|in each|to a|to each|every|in every)\s+(?:post\s*)?(?:hole|one)\b/
 const beforeHole =
   /\b(?:each|every|a|one|per)\s+(?:post\s*)?(?:hole|one)\s+(?:will\s+)?(?:takes?|needs?|holds?|uses?|swallows?|is|wants?|requires?)\s*(?:about\s*)?$/
+/** “30 in deep”, “10 in across”: no length of a run. */
+const ofHole =
+  /^\s*(?:deep|down|wide|across|in diameter|diameter|dia|round|square|tall|high|posts?|holes?|in the ground)\b/
 const ofBag = /\b(?:bags?|sacks?)\b/
 const makes = /\b(?:makes?|yields?|gives?|is|does|fills?|mixes? up)\b/
 
@@ -34,7 +37,7 @@ export function bagsByHoleIn(heard: Heard): Request | undefined {
       /^\s*(?:apart|o\.?c\.?|on cent|centers?|centres?|spac)/.test(wordsBehind(heard, it)) ||
       /\b(?:every|each)\s*$/.test(wordsBefore(heard, it)),
   )
-  const runs = lengths.filter((it) => !apart.includes(it))
+  const runs = lengths.filter((it) => !apart.includes(it) && !ofHole.test(wordsBehind(heard, it)))
   const parts = [holes, bags, masses, counts, apart, runs]
   if (parts.some((it) => it.length > 1) || parts.flat().length < readings.length) return undefined
   if (!(holes.length === 1 || (isOn && readings.length > 0)) || runs.length !== apart.length) return undefined

@@ -113,7 +113,13 @@ function thingOf(message: readonly Token[], { tag }: Tagged): string {
 }
 
 const between =
-  /^(?:\s*(?:x|×|\*|@|at|of|by|the|a|each|weighing|that weigh|which weigh|weigh|are|is|each weighing|pieces?|:|\p{L}+s|brace|gate|frame|latch|stick|pound))*\s*$/u
+  /^(?:[x×*@:]|at|of|by|the|a|each|weighing|that|which|weigh|are|is|pieces?|\p{L}+s|brace|gate|frame|latch|stick|pound)$/u
+/** Nothing but such words: tried one by one, since what stands between may be long. */
+const isBetween = (gap: string): boolean =>
+  gap
+    .replace(/[×*@:]/g, ' $& ')
+    .split(/\s+/)
+    .every((it) => it === '' || between.test(it))
 
 /** “29 bags at 20 kg”, “9 × 11 kg posts”, “20 kg bags × 29”: each number with the weight beside it. */
 function pairsIn({ said, readings }: Heard, message: readonly Token[]): { pairs: Pair[]; rest: Tagged[] } {
@@ -125,7 +131,7 @@ function pairsIn({ said, readings }: Heard, message: readonly Token[]): { pairs:
   for (let i = 0; i < readings.length; i++) {
     const [one, two] = [readings[i] as Tagged, readings[i + 1]]
     const gap = two ? said.slice(one.end, two.start).toLowerCase() : ''
-    const isPair = two && between.test(gap) && !/\bof us\b|\bme\b/.test(gap)
+    const isPair = two && isBetween(gap) && !/\bof us\b|\bme\b/.test(gap)
     const [count, weight] = isCount(one) ? [one, two] : [two, one]
     if (isPair && isCount(count) && isMass(weight) && (count === one || /^\s*\p{L}*\s*(?:x|×|\*)\s*$/u.test(gap))) {
       pairs.push({ count, weight, thing: thingOf(message, count) || thingOf(message, weight) })

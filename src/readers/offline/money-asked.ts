@@ -34,7 +34,7 @@ export const moneyAsked = (
       packsIn(heard, message) ??
       pricesApartIn(heard, message) ??
       moneyHadIn(heard, message) ??
-      moneyLeftIn(heard, message) ??
+      moneyLeftIn(heard) ??
       savingIn(heard) ??
       packPricesIn(heard, message) ??
       besideLast(heard, message) ??

@@ -6,6 +6,7 @@ import { mayBeMoney, wordsBefore, wordsBehind } from './around.ts'
 import { billSaid } from './bill-lines.ts'
 import { lastFigures } from './last-answer.ts'
 import { isTax } from './prices-said.ts'
+import { listGoesOn } from './money-left-said.ts'
 import { requestFor, tell } from './request-parts.ts'
 import { messageOf, stem, type Token, tokens } from './stems.ts'
 
@@ -16,15 +17,15 @@ const asksOther =
 const behindBudget =
   /^\s*(?:(?:dollars|bucks|quid|euros|pounds)\s+)?(?:to spend|to work with|to play with|budget|saved|(?:set|put|laid|tucked) (?:by|aside|away)|set by|is (?:all|my|our)|in the (?:kitty|jar|tin|pot|bank)|max\b|tops\b|in hand|left to spend|limit)/
 const beforeBudget =
-  /\b(?:budget(?:['’]s| is| was| of|:)?|(?:put|set|laid|tucked|saved)(?: up| by| aside| away)*(?: is| of)?|allowed|afford|(?:left|out|rest|remains|remain|remaining|much|over) (?:of|from) (?:my|our|the|that|his|her)|limit(?: is| of)?|(?:i|we)(?: ?['’]?ve| have)?(?: only| just)?(?: got| have)?|my|our)\s*(?:only |just |about |around |of |exactly )?[$£€]?$/
+  /\b(?:budget(?:['’]s| is| was| were| of|:)?|(?:put|set|laid|tucked|saved)(?: up| by| aside| away)*(?: is| of)?|allowed|afford|(?:left|out|rest|remains|remain|remaining|much|over) (?:of|from) (?:my|our|the|that|his|her)|limit(?: is| of)?|(?:i|we)(?: ?['’]?ve| have)?(?: only| just)?(?: got| have| had)?|my|our)\s*(?:only |just |about |around |of |exactly )?[$£€]?$/
 const speaksOfMoney =
   /\b(budget\w*|to spend|to work with|to play with|(put|set|laid|tucked) (?:\S+ )?(by|aside|away)|saved( up)?|afford|in the (kitty|jar|tin|pot|bank)|(left|out|rest|remains|over) (of|from) (my|our|the)|in hand)\b/i
 
 /** The request of a message about what is left of the money, or one that goes on with it. */
 export function moneyHadIn(heard: Heard, message: readonly Token[]): Request | undefined {
-  if (heard.said.length > 400 || heard.job.named === 'budget-left') return undefined
+  if (heard.said.length > 400) return undefined
   const asks = asksLeft.test(heard.said)
-  if (heard.job.named === 'money-left') return onward(heard, message)
+  if (heard.job.named === 'money-left') return onward(heard, message) ?? listGoesOn(heard, message)
   const dropped = dropsOf(heard)
   if (!(asks || dropped) || asksOther.test(dropped ? '' : heard.said)) return undefined
   // A list of things alone is read by what is left of a budget, which goes on with more of them.
@@ -115,7 +116,7 @@ const priceOf = (thing: string, spent: readonly Told[]): string | undefined => {
   return spent.slice(at).find((it) => it.word === 'spentPrices' && at >= 0)?.from.tag ?? undefined
 }
 
-/** “6 % tax on both, what is left then”, “it was 7 posts at 14.20 each”, “how many pickets do we drop”. */
+/** “6 % tax on both, what is left then”, “and 7 posts at 14.20 each”, “how many pickets do we drop”. */
 function onward(heard: Heard, message: readonly Token[]): Request | undefined {
   const { job, readings } = heard
   const of = (word: string) => job.decisions.find((it) => it.word === word && it.at === yard)
@@ -137,6 +138,9 @@ function onward(heard: Heard, message: readonly Token[]): Request | undefined {
   const budget = budgetOf(heard)
   const spent = spentIn(heard, message, budget ? [budget] : [])
   if (!spent || (spent.length === 0 && !budget)) return undefined
+  // Things with their prices go on a list of such.
+  const onList = spent.some((it) => it.word === 'spentPrices') ? listGoesOn(heard, message) : undefined
+  if (onList) return onList
   const isTaxAlone = spent.every((it) => it.word === 'spentTax')
   const isAsked = job.asked.length > 0
   if (

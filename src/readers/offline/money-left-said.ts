@@ -14,9 +14,8 @@ const asksLeft =
 const asksOther = /\b(?:how many|how long|how far|which|cheaper|quote|trips?)\b/i
 const hasIt = /\b(?:i|we)(?:['’]?ve| have)?(?: only| just)?(?: got| have)\s*(?:about |only |just )?[$£€]?$/
 
-/** The request of a message that buys things out of so much money, or that goes on with one. */
-export function moneyLeftIn(heard: Heard, message: readonly Token[]): Request | undefined {
-  if (heard.job.named === 'budget-left') return goingOn(heard, message)
+/** The request of a message that buys things out of so much money. */
+export function moneyLeftIn(heard: Heard): Request | undefined {
   const { said, readings } = heard
   if (asksOther.test(said) || heard.job.asked.length > 0 || readings.some((it) => it.per)) return undefined
   const budget =
@@ -26,7 +25,7 @@ export function moneyLeftIn(heard: Heard, message: readonly Token[]): Request | 
   const bought = linesOf({ ...heard, readings: readings.filter((it) => it !== budget) })
   if (!bought || bought.lines.length === 0 || (!asksLeft.test(said) && said.includes('?'))) return undefined
   return requestFor(
-    'budget-left',
+    'money-left',
     ['budgetLeft'],
     [tell('budget', budget.tag), ...bought.lines.flatMap(toldOf), ...taxOf(bought.tax)],
   )
@@ -49,34 +48,40 @@ const isSize = ({ section, quantity }: Tagged): boolean =>
   section !== undefined || /^(length|mass|volume)$/.test(quantity?.kind ?? '')
 
 const toldOf = ({ thing, count, price }: Whole): Told[] => [
-  { ...tell('itemCounts', count.tag), thing },
-  tell('unitPrices', price.tag),
+  { ...tell('spentCounts', count.tag), thing },
+  tell('spentPrices', price.tag),
 ]
-const taxOf = (tax: Tagged | undefined): Told[] => (tax ? [tell('taxRate', tax.tag)] : [])
+const taxOf = (tax: Tagged | undefined): Told[] => (tax ? [tell('spentTax', tax.tag)] : [])
 
-/** More that is bought, another number of one thing, tax on all of it, or another sum to spend. */
-function goingOn(heard: Heard, message: readonly Token[]): Request | undefined {
+const putsRight = /\b(?:no|not|actually|instead|rather|sorry|make (?:it|that)|i mean|was|were)\b/i
+/** More that is bought, another number of one thing, tax on all of it, or another sum to spend: of a list of things that is told already. */
+export function listGoesOn(heard: Heard, message: readonly Token[]): Request | undefined {
   const { said, readings, job } = heard
   if (asksOther.test(said) || readings.length === 0 || job.asked.length > 0) return undefined
   const [only, more] = readings
   if (only && !more && only.quantity?.kind === 'percent')
-    return message.some(isTax) ? requestFor('budget-left', ['budgetLeft'], taxOf(only)) : undefined
-  const many = job.decisions.find((it) => it.word === 'itemCounts' && it.at === yard)
+    return message.some(isTax) ? requestFor('money-left', ['budgetLeft'], taxOf(only)) : undefined
+  const many = job.decisions.find((it) => it.word === 'spentCounts' && it.at === yard)
   const names = many?.called ?? []
+  if (job.decisions.some((it) => it.word === 'spentAmounts' && it.at === yard)) return undefined
   if (!isList(many?.value) || names.length !== many.value.length) return undefined
   const kept = (i: number): Told[] => [
-    { ...tell('itemCounts', `job.itemCounts.${i}`), thing: names[i] as string },
-    tell('unitPrices', `job.unitPrices.${i}`),
+    { ...tell('spentCounts', `job.spentCounts.${i}`), thing: names[i] as string },
+    tell('spentPrices', `job.spentPrices.${i}`),
   ]
   const budget = budgetSaid(heard)
-  if (budget && !more) return requestFor('budget-left', ['budgetLeft'], [tell('budget', budget.tag)])
+  if (budget && !more) return requestFor('money-left', ['budgetLeft'], [tell('budget', budget.tag)])
   const rest = { ...heard, readings: readings.filter((it) => it !== budget) }
   const bought = linesOf(rest)
   const told = [...(budget ? [tell('budget', budget.tag)] : []), ...taxOf(bought?.tax)]
   const isSame = (one: string, other: string): boolean => stem(lastOf(one)) === stem(lastOf(other))
   if (bought && bought.lines.length > 0) {
-    const stay = names.flatMap((name, i) => (bought.lines.some((it) => isSame(it.thing, name)) ? [] : kept(i)))
-    return requestFor('budget-left', ['budgetLeft'], [...told, ...stay, ...bought.lines.flatMap(toldOf)])
+    // “No, 7 posts at 14.20” stands in the place of the posts; “and 4 corner posts at 22” comes to them.
+    const isRight = putsRight.test(said)
+    const stay = names.flatMap((name, i) =>
+      isRight && bought.lines.some((it) => isSame(it.thing, name)) ? [] : kept(i),
+    )
+    return requestFor('money-left', ['budgetLeft'], [...told, ...stay, ...bought.lines.flatMap(toldOf)])
   }
   // “Make it 180 pickets”: another number of a thing that is on the list already.
   const lines = billSaid(rest, messageOf(rest))?.lines ?? []
@@ -87,10 +92,10 @@ function goingOn(heard: Heard, message: readonly Token[]): Request | undefined {
     i !== at
       ? kept(i)
       : [
-          { ...tell('itemCounts', line.count?.tag ?? `job.itemCounts.${i}`), thing },
-          tell('unitPrices', line.price?.tag ?? `job.unitPrices.${i}`),
+          { ...tell('spentCounts', line.count?.tag ?? `job.spentCounts.${i}`), thing },
+          tell('spentPrices', line.price?.tag ?? `job.spentPrices.${i}`),
         ],
   )
-  return requestFor('budget-left', ['budgetLeft'], [...told, ...told2])
+  return requestFor('money-left', ['budgetLeft'], [...told, ...told2])
 }
 const lastOf = (name: string): string => name.trim().split(/\s+/).at(-1)?.toLowerCase() ?? ''

@@ -13,7 +13,12 @@ const isOneOf = (it: Tagged, unit: RegExp): boolean => unit.test(it.said.toLower
 const anHour = /^\s*(?:(?:post\s*)?holes?\s*)?(?:an|per|each|every|in an|\/)\s*(?:hour|hr|h)\b/
 const ofHoles = /^\s*(?:of (?:them|those|these)\b|(?:\w+\s+)?(?:post\s*)?(?:holes?|postholes?|posts?)\b)/
 const asksTime = /\b(?:how (?:many|long)|when|days?|evenings?|nights?|weekends?|hours?|time)\b/i
-const beside = /\b(?:beside|with|alongside|comes? (?:along|too)|joins?|helps?|helping|too|as well|also|and)\b/i
+const beside =
+  /\b(?:beside|with|alongside|comes? (?:along|too)|joins?|helps?|helping|too|as well|also)\b|\band (?:my|our|his|her|the|a|he|she|they|[A-Z]\w+)\b/i
+const ofADay =
+  /^\s*(?:(?:of work|at a time|or so)\s+)?(?:an?|per|each|every|of an?|in the|in an?|\/)?\s*(?:days?|evenings?|nights?|sessions?|afternoons?|mornings?|weekends?|daily)\b/
+const daysOf =
+  /\b(?:days?|evenings?|nights?|sessions?|afternoons?|mornings?)\s+(?:of|are|last|is|with|have)?\s*(?:about |only )?$/
 
 /** Holes an hour, of one or of several who dig. */
 export function diggingRateIn(heard: Heard): Request | undefined {
@@ -25,6 +30,8 @@ export function diggingRateIn(heard: Heard): Request | undefined {
   const holes = rest.filter((it) => isWhole(it) && ofHoles.test(behind(heard, it)))
   const times = rest.filter((it) => it.quantity?.kind === 'duration')
   if (holes.length > 1 || times.length > 1 || holes.length + times.length < rest.length) return undefined
+  // “With half an hour for lunch” is no day’s work.
+  if (times.some((it) => !ofADay.test(behind(heard, it)) && !daysOf.test(before(heard, it)))) return undefined
   if (!isOn && (rates.length === 0 || !/\b(?:dig\w*|dug|holes?|auger)\b/i.test(said) || !asksTime.test(said)))
     return undefined
   if (isOn && rates.length + rest.length === 0) return undefined
@@ -74,7 +81,7 @@ export function daysAtPaceIn(heard: Heard): Request | undefined {
   if (
     much &&
     !(
-      isLength(much) ||
+      (isLength(much) && !ofPart.test(behind(heard, much))) ||
       (isWhole(much) &&
         (thing.test(behind(heard, much)) || /\b(?:have|got|all|there are|need|of)\s*$/.test(before(heard, much))))
     )
@@ -93,6 +100,9 @@ export function daysAtPaceIn(heard: Heard): Request | undefined {
     ],
   )
 }
+/** “1.8 m high”, “2.4 m bays”: no length of the fence. */
+const ofPart =
+  /^\s*(?:high|tall|wide|apart|deep|thick|across|bays?|posts?|panels?|pickets?|palings?|rails?|cent(?:er|re)s?|gate)\b/
 const isLength = ({ quantity, section, change }: Tagged): boolean => !section && !change && quantity?.kind === 'length'
 
 const putOn = /^\s*(?:to (?:put|roll|brush|spray|get|apply|do)\b|(?:for|per|a|each|every) coat\b|a coat\b)|^\s*on\b/

@@ -41,6 +41,7 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
     const kind = reading.quantity?.kind
     if (kind === 'coverage') told.push(tell('coverageFirst', reading))
     else if (reading.bare !== null && next === 'coat') told.push(tell('coats', reading))
+    else if (kind === 'percent' && shareOfFace(reading, heard)) left.push(reading)
     else if (kind === 'percent') told.push(tell('finishSpare', reading))
     else if (kind === 'volume') told.push(tell('canSize', reading))
     else if (kind === 'money' && !reading.per) told.push(tell('canPrice', reading))
@@ -58,6 +59,13 @@ const isOfFace =
 /** “A third of it is just air”, “a quarter open”: no wood. */
 const isOfAir =
   /^\s*(?:of (?:it|that|this|them|the (?:fence|face|area)) )?(?:(?:is|are|being|as|would be|just|only|all|about|really|nothing but) )*(?:open\w*|air|gaps?|empty|holes?|see[- ]through|space\w*|daylight|nothing)\b/i
+
+/** The word for a part of the face that is wood, or is none. */
+function shareOfFace({ quantity, end }: Tagged, { said }: Heard): 'faceOpen' | 'faceShare' | undefined {
+  if (quantity?.kind !== 'percent') return undefined
+  const behind = said.slice(end)
+  return isOfAir.test(behind) ? 'faceOpen' : isOfFace.test(behind) ? 'faceShare' : undefined
+}
 
 const ofASide =
   /^\s*(?:a|an|per|each|every|for (?:each|one|a)|on (?:each|one|a|either)|(?:for|on) the one)\s+(?:side|face)\b/i
@@ -105,13 +113,9 @@ export function paintingByFaceIn(heard: Heard, message: readonly Token[]): Reque
   const told: Told[] = []
   const spots = rest.left.map((reading) => message.findIndex((it) => it.tag === reading.tag))
   for (const [i, reading] of rest.left.entries()) {
-    if (
-      reading.bare &&
-      reading.bare.d !== 1n &&
-      reading.bare.compare(1) < 0 &&
-      (isOfFace.test(said.slice(reading.end)) || isOfAir.test(said.slice(reading.end)))
-    ) {
-      told.push(tell(isOfAir.test(said.slice(reading.end)) ? 'faceOpen' : 'faceShare', reading))
+    const share = shareOfFace(reading, heard)
+    if (share) {
+      told.push(tell(share, reading))
       continue
     }
     if (!isLength(reading)) return undefined

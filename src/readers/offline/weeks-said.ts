@@ -124,10 +124,9 @@ export function weekTold(said: string): { option: string; quote: string } | unde
     /\b(?:but|except|bar|not|no|never|skip\w*|off|without|barring)\s+(?:on |for |the |work(?:ing)? )*sundays?\b|\bsundays? off\b|\b(?:six|6) days a week\b|\bmonday (?:to|through|thru|till|until) saturday\b/i
   const ofWeekdays =
     /\bmonday (?:to|through|thru|till|until) friday\b|\bweekdays\b|\b(?:no|not|except|but not|but|skip\w*|without|never)\s+(?:on |the |at |for |work(?:ing)? )*weekends?\b|\bweekends? off\b|\bonly (?:count )?work(?:ing)? ?days\b/i
-  const only = new RegExp(
-    `\\b(?:only|just)\\b[^.;?!]{0,24}?\\b((?:(?:${dayNames})s?(?:\\s*(?:,|and|&|or|\\/|mornings?|evenings?|afternoons?|nights?)\\s*)*)+)|\\b((?:(?:${dayNames})s?(?:\\s*(?:,|and|&|or|\\/)\\s*)*)+)\\s+only\\b`,
-    'i',
-  ).exec(said)
+  const day = `(?:${dayNames})s?(?: (?:mornings?|evenings?|afternoons?|nights?))?`
+  const row = `${day}(?:[\\s,&/]+(?:(?:and|or)\\s+)?${day})*`
+  const only = new RegExp(`\\b(?:only|just)\\b[^.;?!]{0,24}?\\b${row}\\b|\\b${row}\\s+only\\b`, 'i').exec(said)
   if (only) {
     const names = new Set(only[0].toLowerCase().match(new RegExp(`\\b(?:${dayNames})`, 'g')) ?? [])
     const isWeekend = names.size === 2 && names.has('saturday') && names.has('sunday')

@@ -14,11 +14,11 @@ export const loadAndPaceChecks: readonly Check[] = [
     tolerance: 1e-9,
   },
   {
-    calculation: 'budget-left',
+    calculation: 'money-left',
     what: '150 pickets at 2.40 paid one by one out of 700',
     kind: 'second derivation',
     source: 'second derivation: in whole cents, one picket after another',
-    given: { budget: '$700', itemCounts: '150', unitPrices: '$2.40' },
+    given: { budget: '$700', spentCounts: '150', spentPrices: '$2.40' },
     gives: 'budgetLeft',
     unit: 'USD',
     expected: () => Array.from({ length: 150 }).reduce((cents: number) => cents - 240, 70000) / 100,

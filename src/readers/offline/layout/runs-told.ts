@@ -137,6 +137,8 @@ export function windOpen(it: Marked): Request | undefined {
     readings.some((one) => ![open, pressure, wide, tall].includes(one) && !one.bare?.equals(1))
   )
     return undefined
+  const [onWood] =
+    /\b(?:of|on)(?: the| that)?(?: solid| bare)? (?:wood|timber|board|boards)\b/i.exec(it.heard.said) ?? []
   const [quote] = /\b(?:factored|ultimate|strength level)\b/i.exec(it.heard.said) ?? []
   return asked(
     'wind-from-pressure',
@@ -145,6 +147,7 @@ export function windOpen(it: Marked): Request | undefined {
       ...tell('bayCentres', wide),
       ...tell('postAbove', tall),
       ...tell('openPart', open),
+      ...(onWood ? [chosenBy('pressureOn', 'wood', onWood)] : []),
       ...(quote ? [chosenBy('pressureLevel', 'strength', quote)] : []),
     ],
     'sideForce',
