@@ -162,6 +162,8 @@ import { fastenerMetalOf } from './calculations/wood/fastener-metal.ts'
 import { meterCorrection } from './calculations/wood/meter-correction.ts'
 import { moistureBasis } from './calculations/wood/moisture-basis.ts'
 import { ovenDryMoisture } from './calculations/wood/oven-dry-moisture.ts'
+import { shrinkByShare } from './calculations/wood/shrink-by-share.ts'
+import { weightAtMoisture } from './calculations/wood/weight-at-moisture.ts'
 import { readyToFinish } from './calculations/wood/ready-to-finish.ts'
 import { sticksOfSizes } from './calculations/wood/sticks-of-sizes.ts'
 import { stickWeightOf } from './calculations/wood/stick-weight.ts'
@@ -330,6 +332,8 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       airForMoisture,
       meterCorrection,
       ovenDryMoisture,
+      weightAtMoisture,
+      shrinkByShare,
       moistureBasis,
       boardMovement,
       dryingForecast,

@@ -1,6 +1,6 @@
 // This file is about what wood of a kind weighs by the volume, by its moisture: one text of it for every sum that weighs sticks.
 import type { Tools } from './calculation.ts'
-import { quantity } from './quantities/quantity.ts'
+import { type Quantity, quantity } from './quantities/quantity.ts'
 import { published } from './tables/published.ts'
 import { specificGravity } from './tables/specific-gravity.ts'
 
@@ -23,7 +23,7 @@ export const densityLines = {
 } as const
 
 /** Works the density of a kind of wood by its moisture. */
-export function workDensity(kind: string, { line, put }: Pick<Tools<never>, 'line' | 'put'>): void {
+export function workDensity(kind: string, { line, put }: Pick<Tools<never>, 'line' | 'put'>): Quantity {
   const of = specificGravity.values[kind as keyof typeof specificGravity.values]
   if (!of) throw new Error(`no specific gravity for ${kind}`)
   put('green', quantity(of.green, 'ratio'))
@@ -33,7 +33,7 @@ export function workDensity(kind: string, { line, put }: Pick<Tools<never>, 'lin
   put('saturation', quantity(30, 'percent'))
   line('within')
   line('gravity')
-  line('woodDensity')
+  return line('woodDensity')
 }
 
 export const densitySources = [

@@ -65,6 +65,13 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
           /^\s+(?:\p{L}+\s+){0,2}$/u.test(said.slice(pace.end, it.start)) &&
           request.told.some(({ from, word }) => from.tag === pace.tag && paces.has(word)),
       )
+    // “Two a nap, one nap a day”: each of them is a day.
+    const isOnceADay =
+      it.said.toLowerCase() === 'a day' &&
+      /\b(?:one|1)\s+\p{L}+\s+$/iu.test(before) &&
+      request.told.some(({ word }) => word === 'thingsATime')
+    // “All four sides”: it has no more.
+    const isAllSides = it.bare?.equals(4) === true && /^\s+sides\b/i.test(said.slice(it.end))
     // “The end of the 4 m string”: named by its size, which was told before.
     const isNamed =
       /\b(?:the|that|my|our|your)\s+$/i.test(before) && /^\s+(?:string|leg|line|side|stake)\b/i.test(said.slice(it.end))
@@ -74,6 +81,8 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     return (
       isEachOne ||
       isPace ||
+      isOnceADay ||
+      (isAllSides && held.some((of) => of.word === 'coats')) ||
       isHundred ||
       (isNamed && isTold) ||
       ((isCounted || isSecond) && [...held, ...(isCounted ? job.decisions : [])].some(isSame))

@@ -7,24 +7,34 @@ import { unnamedCurrency } from '../../quantities/money.ts'
 import { less, quantity, type Quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { itemCounts, taxRate, unitPrices } from '../../words/bill.ts'
-import { affordablePieces, budget, budgetLeft, pieceBought, spentFirst } from '../../words/budget.ts'
+import { affordablePieces, budget, budgetLeft, pieceBought, spentAmounts, spentFirst } from '../../words/budget.ts'
 
 export const budgetPieces = calculation({
   name: 'budget-pieces',
   title: 'How many the money buys',
   answers:
     'How many of a thing so much money buys, after other things that must be bought, with tax on top of all prices.',
-  needs: { budget, pieceBought, itemCounts, unitPrices, taxRate },
-  may: ['itemCounts', 'unitPrices', 'taxRate'],
+  needs: { budget, pieceBought, itemCounts, unitPrices, spentAmounts, taxRate },
+  may: ['itemCounts', 'unitPrices', 'spentAmounts', 'taxRate'],
   gives: { affordablePieces, budgetLeft, spentFirst },
   headlines: ['affordablePieces'],
   together: { affordablePieces: ['affordablePieces', 'budgetLeft', 'spentFirst'] },
   plain: true,
-  locals: { taxed: 'number', untaxed: 'number', withTax: 'number', others: 'money', rest: 'money' },
+  locals: {
+    taxed: 'number',
+    untaxed: 'number',
+    withTax: 'number',
+    listed: 'money',
+    amounts: 'money',
+    others: 'money',
+    rest: 'money',
+  },
   lines: {
     taxed: ['1 + taxRate', 'the tax comes on every price'],
     untaxed: ['1', 'the prices as they are'],
-    spentFirst: ['sum(unitPrices * itemCounts) * withTax', 'what must be bought first'],
+    bought: ['sum(unitPrices * itemCounts)', 'each price times its number'],
+    paid: ['sum(spentAmounts)', 'what each came to'],
+    spentFirst: ['(listed + amounts) * withTax', 'what must be bought first'],
     rest: ['budget - others', 'what is left for them'],
     affordablePieces: ['floor(rest / (pieceBought * withTax))', 'whole ones'],
     budgetLeft: ['rest - affordablePieces * pieceBought * withTax', 'what then is left'],
@@ -34,7 +44,10 @@ export const budgetPieces = calculation({
     if (has('unitPrices') && !has('itemCounts')) need('itemCounts')
     if (has('unitPrices') && rows('unitPrices').length !== rows('itemCounts').length)
       refuse('itemCounts', 'Give one number for each price of the other things, in the same order.')
-    const spent = put('others', has('unitPrices') ? line('spentFirst') : zero('money', money.unit))
+    const none = zero('money', money.unit)
+    put('listed', has('unitPrices') ? line('bought') : none)
+    put('amounts', has('spentAmounts') ? line('paid') : none)
+    const spent = put('others', has('unitPrices') || has('spentAmounts') ? line('spentFirst') : none)
     if (less(money, spent))
       refuse('budget', `The other things come to ${show(spent)} by themselves, more than the ${show(money)} there is.`)
     line('rest')
@@ -65,6 +78,12 @@ export const budgetPieces = calculation({
         pieceBought: '£2.05',
       },
       expect: { affordablePieces: '154 pieces', budgetLeft: '£0.30', spentFirst: '£184.00' },
+    },
+    // 600 − 240.50 = 359.50; / 3.50 = 102.7…; 359.50 − 102 × 3.50
+    {
+      ask: 'I have $600 to spend. The posts and concrete cost $240.50, and pickets are $3.50 each. How many can I buy?',
+      given: { budget: '$600', spentAmounts: ['$240.50'], pieceBought: '$3.50' },
+      expect: { affordablePieces: '102 pieces', budgetLeft: '$2.50', spentFirst: '$240.50' },
     },
     // 200 / 3.20 = 62.5; 200 − 62 × 3.20
     {

@@ -7,7 +7,16 @@
 import { calculation } from '../../calculation.ts'
 import { quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
-import { canSize, coats, coverageFirst, finishCans, finishCost, finishNeeded, finishSpare } from '../../words/finish.ts'
+import {
+  canSize,
+  coats,
+  coverageFirst,
+  coverageNext,
+  finishCans,
+  finishCost,
+  finishNeeded,
+  finishSpare,
+} from '../../words/finish.ts'
 import { sidesCoated } from '../../words/finish-area.ts'
 import { picketWidth } from '../../words/pickets.ts'
 import { canPrice } from '../../words/take-off.ts'
@@ -100,11 +109,22 @@ export const finishByFace = calculation({
     sidesCoated,
     coats,
     coverageFirst,
+    coverageNext,
     finishSpare,
     canSize,
     canPrice,
   },
-  may: ['faceLength', 'faceHeight', 'picketWidth', 'faceGap', 'faceShare', 'faceOpen', 'sideArea', 'canPrice'],
+  may: [
+    'faceLength',
+    'faceHeight',
+    'picketWidth',
+    'faceGap',
+    'faceShare',
+    'faceOpen',
+    'sideArea',
+    'coverageNext',
+    'canPrice',
+  ],
   oneOf: [
     ['faceLength', 'sideArea'],
     ['faceHeight', 'sideArea'],
@@ -112,6 +132,7 @@ export const finishByFace = calculation({
   onlyFor: {
     coats: ['finishNeeded', 'finishCans', 'finishCost'],
     coverageFirst: ['finishNeeded', 'finishCans', 'finishCost'],
+    coverageNext: ['finishNeeded', 'finishCans', 'finishCost'],
     finishSpare: ['finishNeeded', 'finishCans', 'finishCost'],
     canSize: ['finishCans', 'finishCost'],
     canPrice: ['finishCost'],
@@ -123,7 +144,7 @@ export const finishByFace = calculation({
     finishCans: ['finishCans', 'finishNeeded', 'faceArea'],
     finishCost: ['finishCost', 'finishCans', 'finishNeeded'],
   },
-  locals: { sides: 'number', share: 'number', woodShare: 'number' },
+  locals: { sides: 'number', share: 'number', woodShare: 'number', oneCoat: 'count', allCoats: 'volume' },
   lines: {
     share: ['picketWidth / (picketWidth + faceGap)', 'of each picket and the gap beside it, the picket'],
     faceArea: ['faceLength * faceHeight * sides', 'as if it were a wall'],
@@ -136,7 +157,11 @@ export const finishByFace = calculation({
     woodOfShare: ['faceShare', 'as you told it'],
     woodOfOpen: ['1 - faceOpen', 'what is no gap'],
     bare: ['coats * faceArea / coverageFirst', 'every coat goes as far'],
-    finishNeeded: ['bare * (1 + finishSpare)', 'all coats, with what is spare'],
+    bareByCoat: [
+      'faceArea / coverageFirst + (coats - oneCoat) / oneCoat * faceArea / coverageNext',
+      'the first coat drinks most; each after it goes further',
+    ],
+    finishNeeded: ['allCoats * (1 + finishSpare)', 'all coats, with what is spare'],
     finishCans: ['ceil(finishNeeded / canSize)', 'whole cans, rounded up once'],
     finishCost: ['finishCans * canPrice', 'so many cans at that'],
   },
@@ -166,7 +191,8 @@ export const finishByFace = calculation({
     if (isOfSide && wood) put('woodShare', line(wood))
     const area = by ? tell('faceArea', line(by, system === 'metric' ? 'm2' : 'ft2')) : line('faceArea')
     if (has('coats') && has('coverageFirst') && has('finishSpare')) {
-      const bare = line('bare', system === 'metric' ? 'L' : 'gal')
+      put('oneCoat', quantity(1, 'coat'))
+      const bare = put('allCoats', line(has('coverageNext') ? 'bareByCoat' : 'bare', system === 'metric' ? 'L' : 'gal'))
       line('finishNeeded')
       remark(`Without what is spare it is ${show(bare)}.`)
       if (has('canSize')) {

@@ -1,8 +1,9 @@
-// This file is about rates of drying that are told: “loses 1.5 points a week”, “half a per cent a day”, “a quarter of a per cent of its width for every per cent”.
+// This file is about wood that dries, as it is told: “loses 1.5 points a week”, “a quarter of a per cent of its width for every per cent”, “what should it weigh at 15 %”, “shrinks 3 % by August”.
 import { type Calculation, calculationNamed, toNumber, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { empty, from } from './plain-phrases.ts'
+import { requestFor } from './request-parts.ts'
 
 const byRate = calculationNamed('drying-by-rate') as Calculation
 
@@ -116,4 +117,85 @@ function gapOnward({ said, readings, job }: Heard): Request | undefined {
     wants: [{ word: 'gapOpened', at: yard }],
     calculation: byRate.name,
   }
+}
+
+const asksWeight =
+  /\b(?:what|whats|what['’]ll|whatll|how much|how heavy|which)\b[^.?!]*\b(?:weigh\w*|weight|heavy|read|scales?)\b|\b(?:down|get|dry|dried) to what weight\b/i
+const ofDry = /\b(?:oven|bone|dry|dried|no more water|lost no more|stopped losing)\b/i
+/** “What should that bit weigh at 16 %?”, behind its two weighings or told with them; “7.5 kg at 25 %, what at 10 %?” */
+export function weightAtMoistureIn(heard: Heard): Request | undefined {
+  const { said, readings, job } = heard
+  const shares = readings.filter((it) => it.quantity?.kind === 'percent' && !it.change)
+  const masses = readings.filter((it) => it.quantity?.kind === 'mass' && !it.per)
+  if (shares.length === 0 || shares.length > 2 || shares.length + masses.length < readings.length) return undefined
+  const isOn = job.wanted.some(({ word }) => /^(?:dryBasis|wetBasis|weightAimed)$/.test(word))
+  const asks = asksWeight.test(said)
+  if (!(asks || (isOn && job.named === 'weight-at-moisture' && said.length < 60)) || masses.length > 2) return undefined
+  if (/\b(?:wet basis|by (?:the )?wet weight|shrink\w*|wide|width|gap)\b/i.test(said)) return undefined
+  const request = (told: readonly Told[]): Request => requestFor('weight-at-moisture', ['weightAimed'], told)
+  const aim = shares.at(-1) as Tagged
+  const [one, two] = masses
+  if (!one) {
+    const known = (word: string): boolean => job.decisions.some((it) => it.word === word)
+    const weighed = (
+      [
+        ['pieceNow', 'wetWeight'],
+        ['pieceDry', 'dryWeight'],
+      ] as const
+    ).filter(([, of]) => known(of))
+    if (!isOn || shares.length > 1 || !(known('pieceDry') || known('pieceNow') || known('dryWeight'))) return undefined
+    return request([...weighed.map(([word, of]) => linked(word, `told.${of}`)), tell('moistureAimed', aim)])
+  }
+  if (two) {
+    // The heavier of the two is the wet one.
+    const [wet, dry] = [one, two].sort((a, b) => sizeOf(b) - sizeOf(a)) as [Tagged, Tagged]
+    const isWhole = shares.length === 1 && ofDry.test(said) && sizeOf(wet) > sizeOf(dry)
+    return isWhole ? request([tell('pieceNow', wet), tell('pieceDry', dry), tell('moistureAimed', aim)]) : undefined
+  }
+  const isDry =
+    /^[^,;.]{0,16}\b(?:oven|bone)?[- ]?dry\b/i.test(said.slice(one.end)) ||
+    /\b(?:oven|bone)[- ]?dr(?:y|ied)\b[^,;.]{0,24}$/i.test(said.slice(0, one.start))
+  const now = shares.length === 2 ? shares[0] : undefined
+  if (now ? isDry : !isDry) return undefined
+  return request([
+    tell(isDry ? 'pieceDry' : 'pieceNow', one),
+    ...(now ? [tell('pieceMoisture', now)] : []),
+    tell('moistureAimed', aim),
+  ])
+}
+
+const linked = (word: string, of: string): Told => ({ word, at: yard, from: from(of) })
+
+const goesSmaller = /\b(?:shr[aiu]nk\w*|shrinks?|shrinkage|narrower|los(?:e|es|ing)|dry(?:ing)? (?:up|down|out))\b/i
+const touching =
+  /\b(?:touching|tight|butted|butt|hard up|no gaps?|without (?:a |any )?gaps?|edge to edge|side by side|snug)\b/i
+const asksGap = /\bgaps?\b|\bopen(?:s|ed)? up\b|\bspaces? between\b/i
+/** “5.5 wide wet, they shrink 3 percent by August, nailed up touching: how big are the gaps then?” */
+export function shrinkingByShareIn(heard: Heard): Request | undefined {
+  const { said, readings } = heard
+  if (!goesSmaller.test(said) || /\b(?:moisture|meter|mc|reads?|points?)\b/i.test(said)) return undefined
+  const shares = readings.filter((it) => it.quantity?.kind === 'percent')
+  const sizes = readings.filter((it) => it.quantity?.kind === 'length' || (it.bare !== null && !it.section))
+  const gaps = sizes.filter(
+    (it) =>
+      /^\s*(?:mm|in|inch(?:es)?)?\s*(?:wide )?gaps?\b/i.test(said.slice(it.end, it.end + 16)) ||
+      /\bgaps?(?: of| at| are| is)?\s*$/i.test(said.slice(0, it.start)),
+  )
+  const [width, more] = sizes.filter((it) => !gaps.includes(it))
+  const [share, another] = shares
+  if (!share || another || !width || more || gaps.length > 1 || sizes.length + 1 < readings.length) return undefined
+  const isWidth =
+    /^\s*(?:mm|in|inch(?:es)?)?\s*(?:wide|across|pickets?|palings?|boards?|slats?)\b/i.test(said.slice(width.end)) ||
+    /\b(?:pickets?|palings?|boards?|slats?|width|wide)\b[^.;]{0,20}$/i.test(said.slice(0, width.start))
+  if (!isWidth) return undefined
+  const isOfGap = asksGap.test(said) && (touching.test(said) || gaps.length === 1)
+  const asksWidth = /\bhow (?:wide|narrow|much narrower)\b|\bwhat width\b|\bhow much\b[^.?!]*\b(?:shrink|lose)\b/i.test(
+    said,
+  )
+  if (!isOfGap && !asksWidth) return undefined
+  return requestFor(
+    'shrink-by-share',
+    [isOfGap ? 'gapShrunk' : 'widthShrunk'],
+    [tell('widthBefore', width), tell('shareShrunk', share), ...gaps.map((it) => tell('gapBefore', it))],
+  )
 }

@@ -50,8 +50,9 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
     (asksTrips.test(said) || asksAtOnce.test(said)) &&
     !other.test(said)
   if (!(goesOn || asksOf) || (job.asked.length > 0 && !goesOn)) return undefined
+  const isOfRiders = goesOn && job.decisions.some((it) => it.word === 'weightAboard')
   const weights = message.flatMap(({ reading }, at): Weight[] =>
-    reading && isWeight(reading, message, at, said) ? [weighed(reading, message, at)] : [],
+    reading && isWeight(reading, message, at, said, isOfRiders) ? [weighed(reading, message, at)] : [],
   )
   const isIdle = (it: Tagged): boolean =>
     it.people === true ||
@@ -61,8 +62,10 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
   const counts = heard.readings.filter(
     (it) => it.bare !== null && !isIdle(it) && !weights.some(({ reading }) => reading === it),
   )
-  const left = leftAboard(heard)
   const aboard = weights.filter((it) => it.is === 'aboard')
+  // “Just me, 150”: whoever was told before, all of them, is out.
+  const isAnew = aboard.length === 1 && alone.test(said)
+  const left = isAnew ? undefined : leftAboard(heard)
   const payloads = weights.filter((it) => it.is === 'payload')
   const pieces = weights.filter((it) => it.is === 'piece')
   const each = counts.filter((it) => isOfEach(it, said))
@@ -86,7 +89,7 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
   const tellIt = (word: string, { tag }: Tagged): Told => ({ word, at: yard, from: from(tag) })
   const told: Told[] = [
     ...payloads.map(({ reading }) => tellIt('payload', reading)),
-    ...(left ?? (aboard.length > 0 ? keptAboard(heard) : [])),
+    ...(left ?? (aboard.length > 0 && !isAnew ? keptAboard(heard) : [])),
     ...aboard.map(({ reading, thing }) => ({ ...tellIt('weightAboard', reading), thing })),
     ...pieces.map(({ reading }) => tellIt('pieceWeight', reading)),
     ...each.map((it) => tellIt('piecesEachTrip', it)),
@@ -101,19 +104,31 @@ export function haulingIn(heard: Heard, message: readonly Token[]): Request | un
   return { ...empty, told, wants: [{ word: wanted, at: yard }], calculation: haul.name }
 }
 
-/** A mass; or a bare number right behind whom it weighs, where another of the message is one: “payload 950 kg, me 95”. */
-export function isWeight(reading: Tagged, message: readonly Token[], at: number, said: string): boolean {
+/** A mass; or a bare number beside whom it weighs, where another of the message is one, or of the talk: “payload 950 kg, me 95”, “me and the kid, 210 together”. */
+export function isWeight(
+  reading: Tagged,
+  message: readonly Token[],
+  at: number,
+  said: string,
+  isOfWeights = false,
+): boolean {
   if (reading.quantity) return reading.quantity.kind === 'mass' && !reading.per
-  return (
-    reading.bare !== null && /\b\d+\s?(kg|lbs?|pounds?|kilos?)\b/i.test(said) && rider.test(wordAt(message, at - 1))
-  )
+  if (reading.bare === null || !(isOfWeights || /\b\d+\s?(kg|lbs?|pounds?|kilos?)\b/i.test(said))) return false
+  const spot = message[at - 1]?.text === ',' && allOf.test(wordAt(message, at + 1)) ? at - 2 : at - 1
+  return rider.test(wordAt(message, spot)) || (spot === at - 2 && message[spot]?.reading?.people === true)
 }
+/** “210 together”: of all who were named before it. */
+const allOf = /^(together|combined|between|altogether)$/
 
 const wordAt = (message: readonly Token[], at: number): string =>
   message[at]?.tag ? '' : (message[at]?.text.toLowerCase() ?? '')
 
 /** What a weight is of: whoever or whatever is named nearest to it in its part of the sentence. */
 export function weighed(reading: Tagged, message: readonly Token[], at: number): Weight {
+  if (isOfCounted(message, at)) return { reading, is: 'piece', thing: '' }
+  // “Me and my wife, 240 together.”
+  const all = message[at - 1]?.text === ',' && allOf.test(wordAt(message, at + 1)) ? message[at - 2] : undefined
+  if (all?.reading?.people) return { reading, is: 'aboard', thing: all.text }
   const clauseFrom = lastOf(message, at, (it) => it.tag !== undefined || /^([.;?!\n]|and|with|plus)$/.test(it.text)) + 1
   const before = message.slice(clauseFrom, at)
   const behindEnd = message.findIndex((it, i) => i > at && (it.tag !== undefined || /^[.,;?!\n)]$/.test(it.text)))
@@ -133,6 +148,14 @@ export function weighed(reading: Tagged, message: readonly Token[], at: number):
   if (who && !behind.some((it) => /^(bag|sack|each|apiece)$/.test(it.stem)))
     return { reading, is: 'aboard', thing: who }
   return { reading, is: isPiece ? 'piece' : undefined, thing: '' }
+}
+
+/** “34 bags, 80 lb”: nothing but what is counted stands between the number and the weight. */
+function isOfCounted(message: readonly Token[], at: number): boolean {
+  let spot = at - 1
+  while (/^[,@]$/.test(message[spot]?.text ?? '') || /^(at|of|weighing|each)$/.test(wordAt(message, spot))) spot--
+  const count = message[spot - 1]?.reading
+  return hauled.test(message[spot]?.stem ?? '') && count?.bare?.d === 1n && !count.people
 }
 
 const lastOf = (message: readonly Token[], before: number, is: (it: Token) => boolean): number =>

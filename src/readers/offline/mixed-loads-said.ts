@@ -3,7 +3,7 @@ import { isList, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { isWeight, weighed } from './hauling-said.ts'
-import { lastCount } from './last-answer.ts'
+import { lastCount, workedBy } from './last-answer.ts'
 import { requestFor, tell } from './request-parts.ts'
 import type { Token } from './stems.ts'
 
@@ -33,9 +33,13 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
   )
   const limit = limitIn(heard, rest)
   if (limit) weights.push({ reading: limit, is: 'payload', thing: '' })
-  const loose = pairs.length > 1 ? rest.filter((it) => isLoose(it, weights)) : []
+  const lumps = adds.test(said) || pairs.length > 0 ? rest.filter((it) => isLump(heard, it)) : []
+  const loose = [
+    ...(pairs.length > 1 ? rest.filter((it) => isLoose(it, weights) && !lumps.includes(it)) : []),
+    ...lumps,
+  ]
   const [payloads, aboard, pieces] = (['payload', 'aboard', 'piece'] as const).map((is) =>
-    weights.filter((it) => it.is === is),
+    weights.filter((it) => it.is === is && !lumps.includes(it.reading)),
   ) as [typeof weights, typeof weights, typeof weights]
   const counts = rest.filter((it) => it !== limit && it.bare?.d === 1n && thingOf(message, it) !== '')
   if (payloads.length + aboard.length + pieces.length + counts.length + loose.length < rest.length) return undefined
@@ -46,7 +50,12 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
     isOn &&
     (rest.length > 0 || asksTrips.test(said) || asksWeight.test(said) || asksOver.test(said)) &&
     !/\bpost holes?\b/.test(said)
-  const before = pairs.length > 0 && adds.test(said) ? loadedBefore(heard, pairs) : []
+  const before =
+    (pairs.length > 0 || lumps.length === rest.length) && rest.length + pairs.length > 0 && adds.test(said)
+      ? loadedBefore(heard, pairs)
+      : []
+  // “600 kg of posts on top”, and nothing is known that it comes on top of.
+  if (lumps.length > 0 && pairs.length === 0 && before.length === 0) return undefined
   if (!(isTold || (isBare && ofVehicle.test(said)) || isMore || before.length > 0)) return undefined
   const told: Told[] = [
     ...before,
@@ -71,7 +80,8 @@ export function mixedLoadIn(heard: Heard, message: readonly Token[]): Request | 
   return requestFor('mixed-load', [isOn || asked !== 'mixedWeight' || asksWeight.test(said) ? asked : 'loadFits'], told)
 }
 
-const adds = /\b(?:and|plus|also|too|as well|on top|another|more|add)\b/i
+const adds =
+  /\b(?:and|n|plus|also|too|as well|on top|another|more|add|along with (?:it|that|them|those|these)|besides?|as much again)\b/i
 /** What was loaded already, where more is told: another kind on top, or the first one of trips that were asked about. */
 function loadedBefore({ job }: Heard, pairs: readonly Pair[]): Told[] {
   const of = (word: string) => job.decisions.find((it) => it.word === word && it.at === yard)
@@ -79,6 +89,13 @@ function loadedBefore({ job }: Heard, pairs: readonly Pair[]): Told[] {
     if (!of('piecesToHaul') || !of('pieceWeight')) return []
     return [{ ...tell('loadCounts', 'told.piecesToHaul'), thing: 'pieces' }, tell('loadWeights', 'told.pieceWeight')]
   }
+  // “Forty posts of 14 kilos to come along with them”: with the sticks that were weighed.
+  if (job.named === 'stick-weight' && of('sticks'))
+    return [
+      { ...tell('loadCounts', 'told.sticks'), thing: 'sticks' },
+      tell('loadWeights', workedBy('stick-weight', 'stickWeight')),
+    ]
+  const loose = of('looseWeights')?.value
   const [counts, weights] = [of('loadCounts')?.value, of('loadWeights')?.value]
   const names = of('loadCounts')?.called ?? []
   if (job.named !== 'mixed-load' || !isList(counts) || !isList(weights) || counts.length !== weights.length) return []
@@ -89,8 +106,17 @@ function loadedBefore({ job }: Heard, pairs: readonly Pair[]): Told[] {
       ...(names[i] ? { thing: names[i] } : {}),
     })),
     ...weights.map((_, i) => tell('loadWeights', `job.loadWeights.${i}`)),
+    ...(isList(loose) ? loose.map((_, i) => tell('looseWeights', `job.looseWeights.${i}`)) : []),
   ]
 }
+
+/** “600 kg of posts”: weighed all together, and not one by one. */
+const isLump = ({ said }: Heard, it: Tagged): boolean =>
+  it.quantity?.kind === 'mass' &&
+  !it.per &&
+  /^\s*(?:worth )?of (?:the |my |our )?(?:\p{L}+ )?(?:posts|pickets|palings|boards|rails|panels|blocks|pavers|timber|lumber|wood|gravel|stone|sand|gear|tools|steel|iron|stuff|mulch|soil|concrete|cement)\b/iu.test(
+    said.slice(it.end, it.end + 40),
+  )
 
 /** “Limit’s 500”: said without its unit, beside weights that have theirs. */
 const limitIn = ({ said }: Heard, rest: readonly Tagged[]): Tagged | undefined =>

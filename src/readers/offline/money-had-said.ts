@@ -7,6 +7,7 @@ import { billSaid } from './bill-lines.ts'
 import { lastFigures } from './last-answer.ts'
 import { isTax } from './prices-said.ts'
 import { listGoesOn } from './money-left-said.ts'
+import { moneyToSpend } from './money-to-spend.ts'
 import { requestFor, tell } from './request-parts.ts'
 import { messageOf, stem, type Token, tokens } from './stems.ts'
 
@@ -14,13 +15,6 @@ const asksLeft =
   /\b(left( over)?|leftover|remain\w*|how (far|much) (am i |are we )?(over|under|short)|how far (over|under|short)|over(spent)? (am i|are we)|(am i|are we|is (it|that)|does (it|that)( all)?|will (it|that)|would (it|that)) (still |all |go |come )?(over|under|within|inside|short|fit|enough|in budget|on budget|ok)|(over|under|within|inside) (the |our |my )?(budget|limit)|have (i|we) (got )?enough|do (i|we) have enough|enough (money|cash)|short (am i|are we)|to spare)\b/i
 const asksOther =
   /\b(weigh\w*|lb|kg|kilos?|pounds? (over|of)|payload|truck|trailer|trips?|how (many|long|much) (?!(is |was |do |does |would |will |are |am |money |cash |have |i |we |over |under |short |left |remain|to ))|gap|a foot|per foot|a met(er|re))\b/i
-const behindBudget =
-  /^\s*(?:(?:dollars|bucks|quid|euros|pounds)\s+)?(?:to spend|to work with|to play with|budget|saved|(?:set|put|laid|tucked) (?:by|aside|away)|set by|is (?:all|my|our)|in the (?:kitty|jar|tin|pot|bank)|max\b|tops\b|in hand|left to spend|limit)/
-const beforeBudget =
-  /\b(?:budget(?:['’]s| is| was| were| of|:)?|(?:put|set|laid|tucked|saved)(?: up| by| aside| away)*(?: is| of)?|allowed|afford|(?:left|out|rest|remains|remain|remaining|much|over) (?:of|from) (?:my|our|the|that|his|her)|limit(?: is| of)?|(?:i|we)(?: ?['’]?ve| have)?(?: only| just)?(?: got| have| had)?|my|our)\s*(?:only |just |about |around |of |exactly )?[$£€]?$/
-const speaksOfMoney =
-  /\b(budget\w*|to spend|to work with|to play with|(put|set|laid|tucked) (?:\S+ )?(by|aside|away)|saved( up)?|afford|in the (kitty|jar|tin|pot|bank)|(left|out|rest|remains|over) (of|from) (my|our|the)|in hand)\b/i
-
 /** The request of a message about what is left of the money, or one that goes on with it. */
 export function moneyHadIn(heard: Heard, message: readonly Token[]): Request | undefined {
   if (heard.said.length > 400) return undefined
@@ -30,8 +24,8 @@ export function moneyHadIn(heard: Heard, message: readonly Token[]): Request | u
   if (!(asks || dropped) || asksOther.test(dropped ? '' : heard.said)) return undefined
   // A list of things alone is read by what is left of a budget, which goes on with more of them.
   if (listed.test(heard.said) && !dropped && !isOfOver.test(heard.said)) return undefined
-  const budget = budgetOf(heard)
-  if (!budget || !speaksOfMoney.test(heard.said)) return undefined
+  const budget = moneyToSpend(heard, { asks })
+  if (!budget) return undefined
   const spent = spentIn(heard, message, [budget])
   if (!spent) return undefined
   const last = spent.length === 0 ? lastFigures(heard, 'money')[0] : undefined
@@ -50,14 +44,6 @@ export function moneyHadIn(heard: Heard, message: readonly Token[]): Request | u
   )
 }
 const isOfOver = /\b(over|short)\b(?! (for|to))/i
-
-function budgetOf(heard: Heard): Tagged | undefined {
-  const money = heard.readings.filter((it) => mayBeMoney(it) && !it.per)
-  return (
-    money.find((it) => behindBudget.test(wordsBehind(heard, it))) ??
-    money.find((it) => beforeBudget.test(wordsBefore(heard, it)))
-  )
-}
 
 const listed = /\b(at|each|apiece|a piece|ea|per)\b|@|\bx\b/i
 /** What was spent: amounts, each for all of a thing, or numbers of things with their prices; and the tax on it. Nothing where something is neither. */
@@ -135,7 +121,7 @@ function onward(heard: Heard, message: readonly Token[]): Request | undefined {
     )
   }
   if (readings.length === 0) return undefined
-  const budget = budgetOf(heard)
+  const budget = moneyToSpend(heard, { isOn: true })
   const spent = spentIn(heard, message, budget ? [budget] : [])
   if (!spent || (spent.length === 0 && !budget)) return undefined
   // Things with their prices go on a list of such.

@@ -2,9 +2,8 @@
 import { isList, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
-import { mayBeMoney, wordsBefore } from './around.ts'
 import { type BillLine, billSaid } from './bill-lines.ts'
-import { budgetSaid } from './budgets-said.ts'
+import { moneyToSpend } from './money-to-spend.ts'
 import { isTax } from './prices-said.ts'
 import { requestFor, tell } from './request-parts.ts'
 import { messageOf, stem, type Token } from './stems.ts'
@@ -12,15 +11,12 @@ import { messageOf, stem, type Token } from './stems.ts'
 const asksLeft =
   /\b(?:left|leftover|left over|remain\w*|change|enough|over budget|under budget|within (?:it|that|budget)|short|still (?:get|buy|afford)|cover it|do it)\b/i
 const asksOther = /\b(?:how many|how long|how far|which|cheaper|quote|trips?)\b/i
-const hasIt = /\b(?:i|we)(?:['’]?ve| have)?(?: only| just)?(?: got| have)\s*(?:about |only |just )?[$£€]?$/
 
 /** The request of a message that buys things out of so much money. */
 export function moneyLeftIn(heard: Heard): Request | undefined {
   const { said, readings } = heard
   if (asksOther.test(said) || heard.job.asked.length > 0 || readings.some((it) => it.per)) return undefined
-  const budget =
-    budgetSaid(heard) ??
-    (asksLeft.test(said) ? readings.find((it) => mayBeMoney(it) && hasIt.test(wordsBefore(heard, it))) : undefined)
+  const budget = moneyToSpend(heard, { asks: asksLeft.test(said) })
   if (!budget) return undefined
   const bought = linesOf({ ...heard, readings: readings.filter((it) => it !== budget) })
   if (!bought || bought.lines.length === 0 || (!asksLeft.test(said) && said.includes('?'))) return undefined
@@ -69,7 +65,7 @@ export function listGoesOn(heard: Heard, message: readonly Token[]): Request | u
     { ...tell('spentCounts', `job.spentCounts.${i}`), thing: names[i] as string },
     tell('spentPrices', `job.spentPrices.${i}`),
   ]
-  const budget = budgetSaid(heard)
+  const budget = moneyToSpend(heard)
   if (budget && !more) return requestFor('money-left', ['budgetLeft'], [tell('budget', budget.tag)])
   const rest = { ...heard, readings: readings.filter((it) => it !== budget) }
   const bought = linesOf(rest)

@@ -1,5 +1,5 @@
 // This file is about what is to be painted, told by its sizes: “31 m x 1200, both sides”, “140 pickets 900 long, 70 wide and 18 thick”, “the tins hold 2.5 L and cost £34”.
-import { type Calculation, calculationNamed, yard } from '../../../engine/index.ts'
+import { type Calculation, calculationNamed, toNumber, yard } from '../../../engine/index.ts'
 import type { Request, Told } from '../../request.ts'
 import type { Heard, Tagged } from '../reader.ts'
 import { empty, from } from './plain-phrases.ts'
@@ -39,8 +39,9 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
     const at = message.findIndex((it) => it.tag === reading.tag)
     const next = message[at + 1]?.stem ?? ''
     const kind = reading.quantity?.kind
-    if (kind === 'coverage') told.push(tell('coverageFirst', reading))
+    if (kind === 'coverage') told.push(tell(spreadOf(reading, heard), reading))
     else if (reading.bare !== null && next === 'coat') told.push(tell('coats', reading))
+    else if (isOfSides(reading, heard)) continue
     else if (kind === 'percent' && shareOfFace(reading, heard)) left.push(reading)
     else if (kind === 'percent') told.push(tell('finishSpare', reading))
     else if (kind === 'volume') told.push(tell('canSize', reading))
@@ -51,6 +52,24 @@ function ofCans(heard: Heard, message: readonly Token[]): Rest | undefined {
   const isOnce = new Set(told.map((it) => it.word)).size === told.length
   return isOnce ? { told, left } : undefined
 }
+
+/** “200 in the first coat, 300 in the second”: each by the coat that stands behind it, else before it. */
+function spreadOf({ start, end }: Tagged, { said }: Heard): 'coverageFirst' | 'coverageNext' {
+  const later = /^(?:second|2nd|next|later|other|following|third|rest)/i
+  const [, behind] = ofCoat.exec(said.slice(end, end + 32)) ?? []
+  const [, before] =
+    /\b(first|1st|second|2nd|next|later|other|following|third|rest)(?: (?:coats?|one|go|time))?(?: (?:is|at|gets?|goes|covers?|of|only|,|:))*\s*$/i.exec(
+      said.slice(Math.max(0, start - 40), start),
+    ) ?? []
+  return later.test(behind ?? before ?? '') ? 'coverageNext' : 'coverageFirst'
+}
+const ofCoat =
+  /^\s*(?:(?:in|on|for|with|by|at)\s+)?(?:the\s+)?(first|1st|second|2nd|next|later|other|following|third|rest)\b/i
+
+/** “All four sides”, “both faces”: what nobody measures. */
+const isOfSides = ({ bare, end }: Tagged, { said }: Heard): boolean =>
+  (bare?.equals(4) === true || bare?.equals(2) === true) &&
+  /^\s+(?:sides?|faces?|edges?|long sides)\b/i.test(said.slice(end))
 
 /** “Two thirds of it”: the gaps are left out. */
 const isOfFace =
@@ -162,10 +181,16 @@ export function paintingSticksIn(heard: Heard, message: readonly Token[]): Reque
   if (!rest) return undefined
   const told: Told[] = []
   let of: keyof typeof words | undefined
+  const threes = sizesOfThree(rest.left, said)
   for (const [i, reading] of rest.left.entries()) {
+    const is3 = threes.get(reading)
+    if (of && is3) {
+      told.push(...is3.map((side) => tell(words[of as keyof typeof words][side], reading)))
+      continue
+    }
     const at = message.findIndex((it) => it.tag === reading.tag)
     const next = message[at + 1]?.stem ?? ''
-    const named = countedAt(message, at)
+    const named = countedAt(message, at) ?? (goesOn && i === 0 && isOfThem(reading, said) ? 'picket' : undefined)
     const side = sideBehind(next)
     if (reading.bare?.d === 1n && named && !side) {
       of = named
@@ -192,6 +217,34 @@ export function paintingSticksIn(heard: Heard, message: readonly Token[]): Reque
     calculation: byArea.name,
   }
 }
+
+/** “120 of em”, where the talk is about pickets to paint. */
+const isOfThem = ({ bare, end }: Tagged, said: string): boolean =>
+  bare?.d === 1n && /^\s+of (?:['’]?em|them|those|these)\b/i.test(said.slice(end))
+
+type Side = 'long' | 'wide' | 'thick'
+const by = /^\s*(?:mm|cm|in|inch(?:es)?)?\s*(?:x|×|by)\s*$/i
+/** “1200x90x19”, “90 by 19 by 1200”: three sizes in a row, the longest of them the length, the least the thickness. */
+function sizesOfThree(of: readonly Tagged[], said: string): Map<Tagged, readonly Side[]> {
+  const found = new Map<Tagged, readonly Side[]>()
+  const isJoined = (one: Tagged | undefined, two: Tagged | undefined): boolean =>
+    one !== undefined && two !== undefined && by.test(said.slice(one.end, two.start))
+  for (const [i, one] of of.entries()) {
+    const [two, three] = [of[i + 1], of[i + 2]]
+    if (!two || !isJoined(one, two)) continue
+    const section = one.section ? one : two.section ? two : undefined
+    if (section) {
+      found.set(section, ['wide', 'thick'])
+      found.set(section === one ? two : one, ['long'])
+    } else if (three && isJoined(two, three)) {
+      const row = [one, two, three].sort((a, b) => sizeOf(b) - sizeOf(a))
+      if (new Set(row.map(sizeOf)).size < 3 || new Set(row.map((it) => it.quantity?.unit)).size > 1) continue
+      for (const [at, it] of row.entries()) found.set(it, [(['long', 'wide', 'thick'] as const)[at] as Side])
+    }
+  }
+  return found
+}
+const sizeOf = ({ quantity, bare }: Tagged): number => (quantity ? toNumber(quantity.amount) : (bare?.valueOf() ?? 0))
 
 /** “140 pickets”, or “I forgot the rails. There are twelve”: what a number counts. */
 function countedAt(message: readonly Token[], at: number): keyof typeof words | undefined {

@@ -5,7 +5,8 @@ import { daysAtPaceIn } from './paces-said.ts'
 import { chosenBy, requestFor, tell } from './request-parts.ts'
 
 const own = 'days-by-the-week'
-const time = '(?:day|evening|morning|afternoon|night|weekend|session|shift|saturday|sunday)'
+const time =
+  '(?:day|evening|morning|afternoon|night|weekend|session|shift|nap|naptime|visit|lunch ?(?:hour|break)|break|outing|go|saturday|sunday)'
 /** “4 a day”, “four posts of an evening”, “25 in a morning”. */
 const each = new RegExp(
   `^\\s*(?:of (?:them|em|those)\\s+)?(?:[\\p{L}']+\\s+){0,2}?(?:(?:of|in|on)\\s+)?(?:a|an|one|per|each|every|\\/)\\s*${time}\\b`,
@@ -23,7 +24,7 @@ const other = /\b(?:notice|call(?:ed|ing)?|hire|rent\w*|moisture|meter|percent|i
 /** The request of a message that tells work by the day or evening, or goes on with it. */
 export function weeksIn(heard: Heard): Request | undefined {
   const { said, readings, job } = heard
-  const isOn = job.named === own || job.named === 'days-at-pace'
+  const isOn = job.named === own || job.named === 'days-at-pace' || isBehindDate(heard)
   if (other.test(said) || readings.some((it) => /^(?:money|percent|area|volume)$/.test(it.quantity?.kind ?? '')))
     return undefined
   const found = parts(heard, isOn)
@@ -37,14 +38,18 @@ export function weeksIn(heard: Heard): Request | undefined {
     const isPaced = pace !== undefined && (many !== undefined || spans.length === 0)
     const isSpanned =
       !pace && !many && spans.length > 0 && week !== undefined && (asksWeeks.test(said) || asksDay.test(said))
-    if (!(isPaced || isSpanned) || !(asksDay.test(said) || asksWeeks.test(said) || asksDays.test(said)))
-      return undefined
+    const answersDays = job.asked.length > 0 && job.wanted.some((it) => it.word === 'diggingDays')
+    const isAsked = asksDay.test(said) || asksWeeks.test(said) || asksDays.test(said) || answersDays
+    if (!(isPaced || isSpanned) || !isAsked) return undefined
     if (!extras && daysAtPaceIn(heard)) return undefined
   } else if (!extras && spans.length === 0 && job.named !== own) return undefined
   else if (readings.length === 0 && !extras && !asksDay.test(said)) return undefined
   const isLinked = job.named === 'days-at-pace' || job.decisions.some((it) => it.word === 'daysDone')
   const told: Told[] = [
     ...(job.named === 'days-at-pace' ? [tell('daysDone', 'worked.days-at-pace.daysAtPace')] : []),
+    ...(isBehindDate(heard) && dates.length === 0
+      ? [tell('fromDay', job.results.find((it) => it.word === 'dateLater')?.ref ?? '')]
+      : []),
     ...(many ? [tell(isLinked ? 'piecesToDo' : 'thingsToDo', many.tag)] : []),
     ...(pace ? [tell(isLinked ? 'piecesADay' : 'thingsATime', pace.tag)] : []),
     ...(coats ? [tell('timesOver', coats.tag)] : []),
@@ -69,6 +74,17 @@ export function weeksIn(heard: Heard): Request | undefined {
   return requestFor(own, [asked], told)
 }
 
+/** “Then I’ve four days of rails”, behind a date so many days later: work that begins on that date. */
+const isBehindDate = ({ said, job, readings }: Heard): boolean =>
+  job.named === 'days-later' &&
+  job.results.some((it) => it.calculation === 'days-later' && it.word === 'dateLater') &&
+  readings.some((it) => it.quantity?.kind === 'duration') &&
+  /\b(?:then|after (?:that|which)|from (?:then|there|that day)|next|on from)\b/i.test(said) &&
+  /\b(?:days?|weeks?) (?:of|for|on) (?!wait|dry|cur)|\b(?:takes?|work\w*|counting|including|starting|hang\w*|build\w*|paint\w*|nail\w*|rail\w*)\b/i.test(
+    said,
+  ) &&
+  !/\b(?:wait\w*|leave|cure|curing|dry\w*|sit|before)\b/i.test(said)
+
 interface Parts {
   readonly pace: Tagged | undefined
   readonly many: Tagged | undefined
@@ -81,7 +97,7 @@ interface Parts {
 /** What each quantity is; nothing where one is none of these, or two are the same. */
 function parts({ said, readings }: Heard, isOn: boolean): Parts | undefined {
   const behind = (it: Tagged): string => said.slice(it.end, it.end + 48)
-  const idle = (it: Tagged): boolean => oneTime.test(it.said) || it.people === true
+  const idle = (it: Tagged): boolean => oneTime.test(it.said) || it.people === true || isOnceADay(it, behind(it))
   const of = readings.filter((it) => !idle(it))
   const isWhole = (it: Tagged): boolean => it.bare?.d === 1n && !it.section && !it.clock && !it.proportion && !it.change
   const dates = of.filter((it) => it.quantity?.kind === 'date')
@@ -97,6 +113,10 @@ function parts({ said, readings }: Heard, isOn: boolean): Parts | undefined {
   if (lists.some((it) => it.length > 1) || total < of.length) return undefined
   return { pace: paces[0], many: rest[0], coats: coats[0], wait: isCured ? waiting[0] : undefined, spans, dates }
 }
+
+/** “One nap a day”: every one of them is a day. */
+const isOnceADay = ({ bare }: Tagged, behind: string): boolean =>
+  bare?.equals(1) === true && new RegExp(`^\\s+${time}\\s+(?:a|per|each|every)\\s+day\\b`, 'i').test(behind)
 
 /** “Has to sit three days”, “then 7 days cure”. */
 const isWait = ({ start, end }: Tagged, said: string): boolean =>
@@ -121,7 +141,7 @@ const counts = ['one', 'two', 'three', 'four'] as const
 export function weekTold(said: string): { option: string; quote: string } | undefined {
   const found = (option: string, at: RegExpExecArray | null) => (at ? { option, quote: at[0].trim() } : undefined)
   const ofSundays =
-    /\b(?:but|except|bar|not|no|never|skip\w*|off|without|barring)\s+(?:on |for |the |work(?:ing)? )*sundays?\b|\bsundays? off\b|\b(?:six|6) days a week\b|\bmonday (?:to|through|thru|till|until) saturday\b/i
+    /\b(?:but|except|bar|not|no|never|skip\w*|off|without|barring)\s+(?:on |for |the |work |\p{L}+ing )*sundays?\b|\bsundays? off\b|\b(?:six|6) days a week\b|\bmonday (?:to|through|thru|till|until) saturday\b/iu
   const ofWeekdays =
     /\bmonday (?:to|through|thru|till|until) friday\b|\bweekdays\b|\b(?:no|not|except|but not|but|skip\w*|without|never)\s+(?:on |the |at |for |work(?:ing)? )*weekends?\b|\bweekends? off\b|\bonly (?:count )?work(?:ing)? ?days\b/i
   const day = `(?:${dayNames})s?(?: (?:mornings?|evenings?|afternoons?|nights?))?`

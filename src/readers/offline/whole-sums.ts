@@ -1,7 +1,7 @@
 // This file is about messages that one reader of its own knows whole: which weight rides along, which day the work begins, how the air is.
 import type { Request } from '../../request.ts'
 import type { Heard } from '../reader.ts'
-import { dryingAtRateIn, shrinkingIn } from './drying-said.ts'
+import { dryingAtRateIn, shrinkingByShareIn, shrinkingIn, weightAtMoistureIn } from './drying-said.ts'
 import { haulingIn } from './hauling-said.ts'
 import { bagsByHoleIn } from './hole-volumes-said.ts'
 import { bagsOfGravelIn, bagsOfKindsIn, gravelIn, holesOfKindsIn, orderIn } from './holes-said.ts'
@@ -40,6 +40,8 @@ const readers = [
   sticksOfSizesIn,
   dryingAtRateIn,
   shrinkingIn,
+  shrinkingByShareIn,
+  weightAtMoistureIn,
 ] as const
 
 // Nobody tells one sum at greater length.
