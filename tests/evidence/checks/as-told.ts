@@ -53,6 +53,20 @@ export const asToldChecks: readonly Check[] = [
     expected: () => byMathjs('(24 - 15) / 0.5 * 1 m', 'm'),
     tolerance: 1e-9,
   }),
+  works('weight-at-moisture', 'a piece by its oven-dry weight at 14 %', {
+    given: { pieceDry: '450 g', moistureAimed: '14 %' },
+    gives: 'weightAimed',
+    unit: 'g',
+    expected: () => byMathjs('450 * 1.14 * 1 m', 'm'),
+    tolerance: 1e-9,
+  }),
+  works('shrink-by-share', 'a board of 120 mm that shrinks by 2.5 %', {
+    given: { widthBefore: '120 mm', shareShrunk: '2.5 %' },
+    gives: 'widthShrunk',
+    unit: 'mm',
+    expected: () => byMathjs('120 * (1 - 0.025) * 1 m', 'm'),
+    tolerance: 1e-9,
+  }),
   works('sticks-of-sizes', 'board feet of two sizes', {
     given: {
       listThickness: ['2x4', '4x4'],
