@@ -49,6 +49,7 @@ import { spoilOfHoles } from './calculations/ground/spoil-of-holes.ts'
 import { bagYieldByWeight } from './calculations/ground/bag-yield.ts'
 import { concreteForPosts } from './calculations/ground/concrete-for-posts.ts'
 import { gravelForHoles } from './calculations/ground/gravel-for-holes.ts'
+import { postAboveOf } from './calculations/ground/post-above.ts'
 import { postAsBought } from './calculations/ground/post-as-bought.ts'
 import { postDepth } from './calculations/ground/post-depth.ts'
 import { postDepthCheck } from './calculations/ground/post-depth-check.ts'
@@ -247,6 +248,7 @@ export const subjects: readonly { readonly subject: string; readonly calculation
       postBesidePickets,
       postAsSold,
       holeToFrost,
+      postAboveOf,
       gravelForHoles,
       concreteForPosts,
       holesFilled,

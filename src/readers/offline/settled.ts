@@ -3,7 +3,8 @@ import type { Request } from '../../request.ts'
 import type { Heard } from '../reader.ts'
 import { withHolesFilled } from './holes-said.ts'
 import { withLoadsOfVessel } from './loads-said.ts'
+import { inUnitAsked } from './units-asked.ts'
 
 /** The request with what the message names in the place of what is usual. */
 export const settled = (request: Request, heard: Heard): Request =>
-  withHolesFilled(withLoadsOfVessel(request, heard), heard)
+  inUnitAsked(withHolesFilled(withLoadsOfVessel(request, heard), heard), heard)

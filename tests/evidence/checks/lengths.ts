@@ -79,6 +79,20 @@ export const lengthChecks: readonly Check[] = [
     'postLength',
     ['5 ft + 3.5 inch + 27 inch', 'inch'],
   ),
+  sum(
+    'post-above',
+    'a post of 7 ft 6 in with 29 in of it buried',
+    { postLength: '7 ft 6 in', embedment: '29 in' },
+    'postAbove',
+    ['7.5 ft - 29 inch', 'inch'],
+  ),
+  sum(
+    'post-above',
+    'its hole with 5 in of stone',
+    { postLength: '7 ft 6 in', embedment: '29 in', stoneDepth: '5 in' },
+    'holeDepth',
+    ['29 inch + 5 inch', 'inch'],
+  ),
   sum('hole-to-frost', 'frost at 42 in, 4 in of stone', { frostDepth: '42 in', stoneDepth: '4 in' }, 'holeDepth', [
     '42 inch + 4 inch',
     'inch',

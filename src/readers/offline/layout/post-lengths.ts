@@ -35,9 +35,12 @@ const sawn = /(?:saw|cut|trim|lop|chop|take|slice)[^?.]*\boff\b|\bleft over\b|of
 export function postCut(it: Marked): Request | undefined {
   const { job, readings } = it.heard
   const [only, more] = readings
-  if (!only || more || !it.has(sawn) || !isLast(job, 'post-in-parts')) return undefined
-  return isStickLength(only) || isLonger(only, tallest)
-    ? asked('post-as-sold', tell('stockLengths', only), 'postOffcut')
+  if (!only || more || !it.has(sawn) || !(isStickLength(only) || isLonger(only, tallest))) return undefined
+  if (isLast(job, 'post-in-parts')) return asked('post-as-sold', tell('stockLengths', only), 'postOffcut')
+  // The length of a post was a plain sum of what is in the ground and what shows.
+  const sum = isLast(job, 'lengths-together') ? job.results.findLast((one) => one.word === 'lengthSum') : undefined
+  return sum && it.has(/\bposts?\b/) && !it.has(/rail|picket|board/)
+    ? asked('post-as-sold', [...tellAgain('postLength', sum.ref), ...tell('stockLengths', only)], 'postOffcut')
     : undefined
 }
 
@@ -82,4 +85,52 @@ export function postUnderFrost(it: Marked): Request | undefined {
     [down, under, up].flatMap((one) => tell('lengths', one)),
     'lengthSum',
   )
+}
+
+const soil = '(?:ground|dirt|earth|soil|grass|turf|grade|surface|clay)'
+const wholePost =
+  /posts?(?: [a-z']+){0,5} §[LN](\d+)(?: [a-z]+)? (?:long|in length|in all|overall)|§[LN](\d+) (?:long |mm |foot |timber |wooden )*posts?\b|posts?(?: that)?(?: are| is| measures?|'re|'s) §[LN](\d+) (?:long|in length|overall|all up)/
+const buried = new RegExp(
+  `§[LN](\\d+) (?:of (?:it|each|every one|them|that|the post|each post|which) )?(?:is |are |goes? |going |will be |will go |to go |to be |has to go |must go )*(?:down )?(?:in|into|under|below|beneath) (?:the )?${soil}|§[LN](\\d+) (?:of (?:it|each|them) )?(?:is |are |goes |to be )*(?:down|buried|underground)\\b|(?:bury|burying|buried|sink|sinking|sunk)(?: (?:it|them|each|the|post|posts|by|about|of)){0,3} §[LN](\\d+)`,
+)
+const ofStone = /§[LN](\d+) (?:of |in )?(?:gravel|stone|rock|crushed|chippings|shingle)/
+const asksUp = new RegExp(
+  `how (?:much|far|tall|high)[^?.]*(?:stick\\w*|stands?|standing|show\\w*|left|up|above|out of|over) ?|what(?:'s|s| is| will be)?[^?.]*(?:above|out of|over) (?:the )?${soil}|what(?:'s|s| is)? (?:left|sticking|showing|standing)`,
+)
+const asksDown = /how deep|what depth|how far down|depth[^?.]*(?:hole|dig)|deep[^?.]*hole/
+/** “The post is 2.1 m long and 700 of it goes in the ground: how much sticks up, how deep a hole?”: what was told of it, and no rule. */
+export function postOfLength(it: Marked): Request | undefined {
+  const { job, readings } = it.heard
+  if (it.has(/frost|rule|third|enough|picket|rail\b|gate|buy|cost|concrete/)) return undefined
+  const wants = it.has(asksDown) ? 'holeDepth' : it.has(asksUp) ? 'postAbove' : undefined
+  if (readings.length === 0)
+    return isLast(job, 'post-above') && wants && it.has(/\bpost|\bit\b|hole|ground|grass/)
+      ? asked('post-above', [], wants)
+      : undefined
+  const anew = deepAsBefore(it)
+  if (anew) return anew
+  const [only, other] = readings
+  if (isLast(job, 'post-above') && wants === 'holeDepth' && !other && firstOf(it, ofStone) === only)
+    return asked('post-above', tell('stoneDepth', only), wants)
+  const [all, down, stone] = [firstOf(it, wholePost), firstOf(it, buried), firstOf(it, ofStone)]
+  if (!wants || !all || !down || new Set([all, down, stone]).size < 3) return undefined
+  if (readings.some((one) => ![all, down, stone].includes(one) && !one.bare?.equals(1))) return undefined
+  return asked(
+    'post-above',
+    [...tell('postLength', all), ...tell('embedment', down), ...tell('stoneDepth', stone)],
+    wants,
+  )
+}
+
+const sameDepth =
+  /same (?:depth|hole|amount|bit)?(?: ?(?:in|below|under)(?: the)? (?:ground|dirt)|depth|in ground)?|(?:just )?as deep|depth (?:stays|the same|unchanged)/
+const upNow =
+  /§[LN](\d+) (?:mm |in )?(?:up|above|showing|standing|out of|sticking|tall|high|over)|(?:stick\w*|stand\w*|show\w*|above|up)(?: up| out| of| by)* §[LN](\d+)/
+/** “I want 1,400 showing instead, same depth: what length of post?” */
+function deepAsBefore(it: Marked): Request | undefined {
+  const [only, more] = it.heard.readings
+  const up = firstOf(it, upNow)
+  if (!only || more || up !== only || !isLast(it.heard.job, 'post-above')) return undefined
+  if (!it.has(sameDepth) || !it.has(/length|how long|long a post|size/)) return undefined
+  return asked('post-in-parts', tell('postAbove', only), 'postLength')
 }

@@ -5,7 +5,7 @@ import { runPlaces } from '../../../../engine/index.ts'
 import { type Marked, marked } from './marked.ts'
 import { behindPin, lineFromHouse } from './from-house.ts'
 import { lastBay, leftOverSplit, postsBetween } from './odd-bays.ts'
-import { postCut, postOver, postToFrost, postUnderFrost } from './post-lengths.ts'
+import { postCut, postOfLength, postOver, postToFrost, postUnderFrost } from './post-lengths.ts'
 import { bayOnSlope, fallAgain, stepsTold, stepsTwice } from './slopes-told.ts'
 import { archTold, placeOnArch } from './tops-told.ts'
 import { gapAnew, gapAsWide, lotAgain, lotTold, picketsOfRun, windOpen } from './runs-told.ts'
@@ -30,6 +30,7 @@ const readers: readonly ((it: Marked) => Request | undefined)[] = [
   lastBay,
   postOver,
   postCut,
+  postOfLength,
   postToFrost,
   postUnderFrost,
   lineFromHouse,
