@@ -122,6 +122,10 @@ export function unusedOf(heard: Heard, request: Request, held: readonly Held[]):
     (it.quantity?.kind === 'date' && !isAboutDates) ||
     it.clock === true ||
     (it.people === true && !isOfHours) ||
+    // “Am I over or under 90?”: the square corner, of one that was measured.
+    (it.bare?.equals(90) === true &&
+      held.some(({ word }) => word === 'measuredDiagonal') &&
+      /\b(?:under|over|from|off|of|than)\s+$/i.test(said.slice(0, it.start))) ||
     ((isCoverage || request.calculation === 'rent-by-hour') && isRate(it)) ||
     // “Hung in 1987”: a year.
     (it.bare !== null &&

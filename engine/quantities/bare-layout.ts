@@ -47,11 +47,14 @@ export function inLayout(readings: readonly Reading[], text: string): ReadonlySe
 /** “Block 15240, fence 150 in from the boundary”: beside bare millimetres nobody stands as many inches back, and the “in” tells where. */
 export const isBackFrom = ({ said, end }: Reading, text: string): boolean =>
   /^\d{3,} in$/i.test(said) &&
-  besideMillimetres.test(text) &&
+  (besideMillimetres.test(text) || thickPost.test(text)) &&
   /^\s+(?:from|off|past|behind|of)\s+(?:the|each|every|both|my|our|his|either|a|all|any)\b/i.test(
     text.slice(end, end + 24),
   )
 
+// No post is as many inches square.
+const thickPost =
+  /\bposts?(?: are| is|,)? (?:[6-9]\d|1\d\d) (?:square|sq|wide)\b|\b(?:[6-9]\d|1\d\d) (?:square|sq|wide) posts?\b/i
 const besideMillimetres = /(?<![\d.,$£€])\d{1,2},?\d{3}(?![\d.,]*\d)(?!\s*(?:in|ft|feet|foot|inches|["'’”]|lb|pounds))/i
 
 /** “Fence 1.5 tall”, “12.5 m with an opening of 1.1”: a point and no unit beside metres, or a height that can be nothing else. */

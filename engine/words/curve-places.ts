@@ -58,3 +58,12 @@ export const heightAtPlace = word<'length'>('heightAtPlace', {
   ask: 'How tall is the picket at that place?',
   called: { names: ['height at that place'] },
 })
+
+export const curveOffEnds = word<'length'>('curveOffEnds', {
+  kind: 'length',
+  label: 'curve from the height of its ends, at that place',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Up from the ends of an arch, or down from those of a dip.',
+  ask: 'How far is the curve from the height of its ends there?',
+  called: { names: ['below the ends', 'above the ends'] },
+})

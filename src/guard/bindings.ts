@@ -425,6 +425,10 @@ function surely(reading: Tagged, word: Word, job: Job): Origin | Several | Unhel
     .filter((it) => problemWith(word, it, false, system) === undefined)
   const [only] = likely
   if (only && likely.length === 1) return { ...first, value: only }
+  // “No, it's 19200”, in a talk that has told its lengths in millimetres.
+  const told = job.decisions.flatMap(({ value }) => (isList(value) ? value : isQuantity(value) ? [value] : []))
+  const [asBefore, other] = likely.filter((it) => told.some(({ kind, unit }) => kind === it.kind && unit === it.unit))
+  if (asBefore && !other) return { ...first, value: asBefore }
   return likely.length > 1 ? { said: reading.said, readings: likely } : first
 }
 

@@ -6,7 +6,7 @@
 import { calculation } from '../../calculation.ts'
 import { leafDrawing } from '../../drawings/gate.ts'
 import { exact, times } from '../../quantities/amount.ts'
-import { less } from '../../quantities/quantity.ts'
+import { less, type Quantity, zero } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { gateOpening } from '../../words/bays.ts'
 import {
@@ -21,13 +21,26 @@ import {
   memberWidth,
 } from '../../words/gates.ts'
 
+import { word } from '../../words/word.ts'
+
+const otherLeaf = word<'length'>('otherLeaf', {
+  kind: 'length',
+  label: 'width of the other leaf',
+  units: { imperial: 'in', metric: 'mm' },
+  measure: 'Where the two leaves are not alike: the one that is settled already.',
+  ask: 'How wide is the other leaf?',
+  called: { names: ['other leaf', 'one leaf is'] },
+  possible: { above: '0 in' },
+  plausible: { from: '1 ft', to: '12 ft' },
+})
+
 export const gateLeaf = calculation({
   name: 'gate-leaf',
   title: 'A gate’s leaf for its opening',
   answers:
     'How wide the leaf of a gate is built, single or double, so that hinges and latch have their room, and how long its frame rails are.',
-  needs: { gateOpening, gateLeaves, hingeGap, latchGap, meetingGap, memberWidth, leafHeight },
-  may: ['memberWidth', 'leafHeight'],
+  needs: { gateOpening, gateLeaves, hingeGap, latchGap, meetingGap, memberWidth, leafHeight, otherLeaf },
+  may: ['memberWidth', 'leafHeight', 'otherLeaf'],
   onlyFor: { memberWidth: ['leafRail'] },
   gives: { leafWidth, hardwareRoom, leafRail },
   headlines: ['leafWidth'],
@@ -38,9 +51,16 @@ export const gateLeaf = calculation({
     leafSingle: ['gateOpening - roomSingle', 'what is left is the leaf'],
     roomDouble: ['2 * hingeGap + meetingGap', 'hinges on both sides, and a gap in the middle'],
     leafDouble: ['(gateOpening - roomDouble) / 2', 'what is left is shared by two leaves'],
+    leafBeside: [
+      'gateOpening - roomDouble - otherLeaf',
+      'the other leaf is as wide as you said, and this has the rest',
+    ],
     leafRail: ['leafWidth - 2 * memberWidth', 'the rails stand between the stiles'],
   },
-  work({ gateOpening, gateLeaves, hingeGap, latchGap, leafHeight, memberWidth }, { line, tell, has, refuse, remark }) {
+  work(
+    { gateOpening, gateLeaves, hingeGap, latchGap, leafHeight, memberWidth },
+    { line, rows, tell, has, refuse, remark },
+  ) {
     const isDouble = gateLeaves === 'double'
     const room = line(isDouble ? 'roomDouble' : 'roomSingle')
     if (!less(room, gateOpening))
@@ -48,7 +68,14 @@ export const gateLeaf = calculation({
         'gateOpening',
         `The hardware takes ${show(room)}, and the opening is ${show(gateOpening)}, so no leaf is left. Check the opening and the gaps.`,
       )
-    const leaf = tell('leafWidth', line(isDouble ? 'leafDouble' : 'leafSingle'))
+    const isUneven = isDouble && has('otherLeaf')
+    const left = line(isUneven ? 'leafBeside' : isDouble ? 'leafDouble' : 'leafSingle')
+    if (isUneven && !less(zero('length', 'in'), left))
+      refuse(
+        'otherLeaf',
+        `A leaf of ${show(rows('otherLeaf')[0] as Quantity)} leaves nothing for another in an opening of ${show(gateOpening)}. Check both.`,
+      )
+    const leaf = tell('leafWidth', left)
     tell('hardwareRoom', room)
     if (has('memberWidth')) {
       if (!less({ ...memberWidth, amount: times(exact(2), memberWidth.amount) }, leaf))
@@ -72,7 +99,8 @@ export const gateLeaf = calculation({
     { fact: 'a leaf wider than it is tall wants two leaves or a cable', from: 'trade rule, no source' },
   ],
   cautions: ['utilities', 'lot-line', 'local-code', 'tools'],
-  drawing: leafDrawing,
+  // Two leaves that differ are not drawn: the sketch has them alike.
+  drawing: (seen) => (seen.maybe('otherLeaf') ? null : leafDrawing(seen)),
   examples: [
     // 48 − 3/8 − 1/2 = 47 1/8
     {
@@ -97,6 +125,18 @@ export const gateLeaf = calculation({
         memberWidth: '90 mm',
       },
       expect: { leafWidth: '978 mm', leafRail: '798 mm' },
+    },
+    // 140 − 2 × 1/2 − 3/4 = 138 1/4; − 40 = 98 1/4
+    {
+      ask: 'Double gate, gate opening 140 in, 1/2 in at the hinges and 3/4 in in the middle, one leaf is 40 in: how wide is the leaf beside it?',
+      given: {
+        gateOpening: '140 in',
+        gateLeaves: 'double',
+        hingeGap: '1/2 in',
+        meetingGap: '3/4 in',
+        otherLeaf: '40 in',
+      },
+      expect: { leafWidth: '98 1/4 in' },
     },
   ],
 })

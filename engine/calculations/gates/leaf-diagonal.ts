@@ -9,19 +9,31 @@
 import { calculation } from '../../calculation.ts'
 import { leafDiagonal } from '../../words/gate-parts.ts'
 import { leafHeight, leafWidth } from '../../words/gates.ts'
+import { word } from '../../words/word.ts'
+
+const diagonalSteep = word<'angle'>('diagonalSteep', {
+  kind: 'angle',
+  label: 'diagonal, up from the bottom rail',
+  measure: 'Between the bottom of the leaf and its diagonal.',
+  ask: 'How steep is the diagonal?',
+  called: { names: ['angle of the diagonal'] },
+})
 
 export const leafDiagonalOf = calculation({
   name: 'leaf-diagonal',
   title: 'A gate from corner to corner',
   answers: 'How long the leaf of a gate is from corner to corner when it is square, from its outside width and height.',
   needs: { leafWidth, leafHeight },
-  gives: { leafDiagonal },
+  gives: { leafDiagonal, diagonalSteep },
   headlines: ['leafDiagonal'],
+  together: { diagonalSteep: ['diagonalSteep', 'leafDiagonal'] },
   lines: {
     leafDiagonal: ['sqrt(leafWidth ^ 2 + leafHeight ^ 2)', 'the two sides squared and added, and the root of that'],
+    diagonalSteep: ['atan(leafHeight / leafWidth)', 'as steep as so much up over so much along'],
   },
   work(_given, { line, remark }) {
     line('leafDiagonal')
+    line('diagonalSteep')
     remark(
       'Measure both diagonals, outer corner to outer corner. Push the longer one in until they are alike, and fix the brace then. A brace fitted into the frame is shorter than this.',
     )

@@ -35,7 +35,10 @@ export const postAboveOf = calculation({
     remark('That is what you told me, and no check: ask me whether it is deep enough, and I hold it against the rule.')
   },
   sources: [
-    { fact: 'what is above and what is below are the whole post', from: 'Derived here from the sketch; needs no table.' },
+    {
+      fact: 'what is above and what is below are the whole post',
+      from: 'Derived here from the sketch; needs no table.',
+    },
   ],
   cautions: ['utilities', 'lot-line', 'local-code', 'structure', 'open-hole'],
   examples: [

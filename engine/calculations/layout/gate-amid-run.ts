@@ -28,11 +28,25 @@ const baysEachHalf = word<'count'>('baysEachHalf', {
   called: { names: ['bays each side'] },
 })
 
+const gateCentres = word<'length'>('gateCentres', {
+  replaces: ['gateOpening'],
+  kind: 'length',
+  label: 'gate, between the centres of its posts',
+  units: { imperial: 'ft', metric: 'm' },
+  measure: 'From the centre of one gate post to that of the other.',
+  ask: 'How far apart are the centres of the gate posts?',
+  called: { names: ['between gate post centres'] },
+  possible: { above: '0 in' },
+  plausible: { from: '2 ft', to: '30 ft' },
+})
+
 export const gateAmidRun = calculation({
   name: 'gate-amid-run',
   title: 'A gate in the middle of a run',
   answers: 'How many posts and equal bays a run has with a gate in its middle, as much fence on either side.',
-  needs: { runLength, widestBay, runEnds, gateOpening, postWidth },
+  needs: { runLength, widestBay, runEnds, gateOpening, gateCentres, postWidth },
+  may: ['gateOpening', 'gateCentres'],
+  oneOf: [['gateOpening', 'gateCentres']],
   gives: { posts, bays, bayCentres, opening, eachHalf, baysEachHalf },
   headlines: ['posts', 'baysEachHalf', 'bayCentres'],
   together: {
@@ -40,10 +54,11 @@ export const gateAmidRun = calculation({
     bays: ['bays', 'baysEachHalf', 'bayCentres', 'posts'],
     bayCentres: ['bayCentres', 'baysEachHalf', 'posts'],
   },
-  locals: { centresRun: 'length' },
+  locals: { centresRun: 'length', eachHalf: 'length' },
   lines: {
     centresOpen: ['runLength', 'measured between the centres of the end posts'],
     centresClear: ['runLength - postWidth', 'half a post stands at each end, so the centres are one post width closer'],
+    eachBeside: ['(centresRun - gateCentres) / 2', 'what the gate takes between post centres, and the rest halved'],
     eachHalf: ['(centresRun - gateOpening - postWidth) / 2', 'what the gate leaves between post centres, halved'],
     baysEachHalf: ['ceil(eachHalf / widestBay)', 'the fewest that keep every bay within your limit'],
     bayCentres: ['eachHalf / baysEachHalf', 'shared equally'],
@@ -51,14 +66,14 @@ export const gateAmidRun = calculation({
     baysBoth: ['2 * baysEachHalf', 'both sides'],
     postsBoth: ['2 * (baysEachHalf + 1)', 'one more than the bays on each side: a post at the end and one at the gate'],
   },
-  work({ runLength, runEnds, gateOpening, postWidth }, { line, put, tell, refuse, remark, system }) {
+  work({ runLength, runEnds, gateOpening, gateCentres, postWidth }, { line, has, put, tell, refuse, remark, system }) {
     if (runEnds === 'loop') refuse('runEnds', 'A closed loop has no middle. Give the side where the gate stands.')
     put('centresRun', runEnds === 'walls' || runEnds === 'outside' ? line('centresClear') : runLength)
-    const half = line('eachHalf')
+    const half = put('eachHalf', line(has('gateCentres') ? 'eachBeside' : 'eachHalf'))
     if (!less(zero('length', 'in'), half))
       refuse(
-        'gateOpening',
-        `A gate of ${show(gateOpening)} leaves no fence of a run of ${show(runLength)}. Check both measurements.`,
+        has('gateCentres') ? 'gateCentres' : 'gateOpening',
+        `A gate of ${show(has('gateCentres') ? gateCentres : gateOpening)} leaves no fence of a run of ${show(runLength)}. Check both measurements.`,
       )
     tell('eachHalf', { ...half, unit: system === 'metric' ? 'm' : 'ft' })
     line('baysEachHalf')
@@ -89,6 +104,12 @@ export const gateAmidRun = calculation({
         bayCentres: '7 ft 0 5/16 in',
         eachHalf: '28 ft 1 1/4 in',
       },
+    },
+    // 28.8 − 4 = 24.8; half 12.4; / 2.5 = 4.96 → 5; 2.48
+    {
+      ask: 'Run 28.8 m with a gate of 4 m from post centre to post centre in the middle of it, the same on either side, bays at most 2.5 m: how wide is each bay?',
+      given: { runLength: '28.8 m', gateCentres: '4 m', widestBay: '2.5 m', runEnds: 'centres' },
+      expect: { posts: '12 posts', baysEachHalf: '5 bays', bayCentres: '2,480 mm', eachHalf: '12.4 m' },
     },
     // 24,000 − 1100 − 100 = 22,800; half 11,400; / 2400 = 4.75 → 5; 2280; posts 2 × 6
     {

@@ -9,6 +9,7 @@ import { absolute, add, type Amount, compare, exact, over, subtract } from '../.
 import { equal, less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import {
+  curveOffEnds,
   heightAtPlace,
   heightAtPosts,
   heightInMiddle,
@@ -36,15 +37,16 @@ export const archAtPlace = calculation({
   may: ['heightInMiddle', 'archRise', 'placeFromPost', 'placeFromMiddle', 'heightAtPosts'],
   oneOf: [['heightInMiddle', 'archRise']],
   onlyFor: {
-    placeFromPost: ['heightAtPlace'],
-    placeFromMiddle: ['heightAtPlace'],
+    placeFromPost: ['heightAtPlace', 'curveOffEnds'],
+    placeFromMiddle: ['heightAtPlace', 'curveOffEnds'],
   },
-  gives: { archRise, archRadius, heightInMiddle, heightAtPlace },
+  gives: { archRise, archRadius, heightInMiddle, heightAtPlace, curveOffEnds },
   headlines: ['heightAtPlace', 'archRadius'],
   together: {
     archRadius: ['archRadius', 'archRise'],
     heightAtPlace: ['heightAtPlace', 'archRadius', 'archRise'],
     heightInMiddle: ['heightInMiddle', 'archRise'],
+    curveOffEnds: ['curveOffEnds', 'archRise'],
   },
   locals: { fromMiddle: 'length', overEnds: 'length' },
   lines: {
@@ -91,7 +93,6 @@ export const archAtPlace = calculation({
     if (has('heightAtPosts') && !has('heightInMiddle'))
       tell('heightInMiddle', line(isDip ? 'heightOfDip' : 'heightOfArch'))
     if (has('placeFromPost') || has('placeFromMiddle')) {
-      if (!has('heightAtPosts')) need('heightAtPosts')
       const from = has('placeFromMiddle') ? one('placeFromMiddle') : line('offTheMiddle')
       const place = has('placeFromPost') ? one('placeFromPost') : from
       if (compare(from.amount, half) === 1)
@@ -100,11 +101,12 @@ export const archAtPlace = calculation({
           `A place ${show(place)} away lies outside a bay of ${show(opening)}. Check both.`,
         )
       put('fromMiddle', from)
-      put('overEnds', {
+      const over = put('overEnds', {
         ...rise,
         amount: add(heightAt(curve, from.amount, opening.amount, rise.amount, size), exact(0)),
       })
-      tell('heightAtPlace', line(isDip ? 'heightUnderDip' : 'heightOverArch'))
+      tell('curveOffEnds', over)
+      if (has('heightAtPosts')) tell('heightAtPlace', line(isDip ? 'heightUnderDip' : 'heightOverArch'))
       remark(
         'That is the curve at one line. A picket has a width: mark the curve at both its edges, and join the marks.',
       )
@@ -127,6 +129,12 @@ export const archAtPlace = calculation({
       ask: 'Arched top over an opening of 72 in, 42 in tall at the posts and 48 in tall in the middle: how tall is the picket that stands 24 in from the post?',
       given: { opening: '72 in', heightAtPosts: '42 in', heightInMiddle: '48 in', placeFromPost: '24 in' },
       expect: { archRise: '6 in', archRadius: '111 in', heightAtPlace: '47.35 in' },
+    },
+    // (80²/4 + 5²)/10 = 162.5; 20 from the middle: √(162.5² − 20²) = 161.2645; less 157.5
+    {
+      ask: 'Scalloped top over an opening of 80 in, a dip of 5 in: how far below the ends is the curve 20 in from the middle?',
+      given: { opening: '80 in', archRise: '5 in', placeFromMiddle: '20 in', archShape: 'concave' },
+      expect: { curveOffEnds: '3.765 in', archRadius: '162 1/2 in' },
     },
     // (1800²/4 + 200²)/400 = 2125; 500 from the middle: √(2125² − 500²) − 1925 = 140.34; 1200 − 140.34
     {

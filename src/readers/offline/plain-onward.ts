@@ -84,7 +84,7 @@ export function ofEarlier(
   const words = message.filter((token) => /\p{L}/u.test(token.text))
   if (words.length > 8 || heard.job.asked.length > 0) return undefined
   const earlier = resultsWanted(heard)
-  const pointed = words.some(({ stem }) => /^(that|it|those|them|these|both|two)$/.test(stem))
+  const pointed = words.some(({ stem }) => /^(that|it|this|those|them|these|both|two)$/.test(stem))
   for (const unit of inUnits) {
     const plain = plains.find((it) => it.converts && it.unit?.name === unit.word)
     const result = earlier.find((it) => (it.value as Quantity).kind === plain?.values.kind)

@@ -5,9 +5,9 @@ import type { Tagged } from '../../reader.ts'
 import { again, asked, isLast, isLonger, knows, type Marked, sizeIn, tell } from './marked.ts'
 
 const corrects =
-  /\b(?:wait|no|nope|sorry|oops|whoops|actually|hang on|scratch that|correction|my mistake|my bad|i meant|i mean|re-?measured|measured (?:it )?again|checked (?:it )?again|misread|mistake)\b/
+  /\b(?:wait|no|nah|nope|sorry|oops|whoops|actually|hang on|scratch that|correction|my mistake|my bad|i meant|i mean|re-?measured|measured (?:it )?again|checked (?:it )?again|misread|mistake)\b/
 const smallWords = new Set(
-  'wait no nope sorry oops whoops actually i it its is was measured remeasured again that the mean meant said make should be not only really more like got now checked just my bad mistake hang on scratch that correction of to and so ok okay thats whole thing turns out comes came come all told us hmm um uh misread'.split(
+  'wait no nope sorry oops whoops actually i it its is was measured remeasured again that the mean meant said make should be not only really more like got now checked just my bad mistake hang on scratch that correction of to and so ok okay thats whole thing turns out comes came come all told us hmm um uh misread nah nope boss reckons reckon says said he she they we missus mate hubby wife husband dad tape actual'.split(
     ' ',
   ),
 )

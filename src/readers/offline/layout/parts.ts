@@ -2,6 +2,7 @@
 import { calculationNamed, isQuantity, quantity, sameValue } from '../../../../engine/index.ts'
 import type { Request } from '../../../request.ts'
 import type { Tagged } from '../../reader.ts'
+import { declined } from '../declines.ts'
 import { isStickLength } from '../fits.ts'
 import { again, asked, isLast, isLonger, knows, type Marked, tell } from './marked.ts'
 
@@ -125,6 +126,16 @@ export function shortSections(it: Marked): Request | undefined {
     'picketsHung',
   )
 }
+
+/** “Eleven of the full bays and the odd one, how many altogether?”, of two kinds of bay that were worked one after the other: the last one's number is not that of both. */
+export const kindsOfBays = (it: Marked): Request | undefined =>
+  knows(it.heard.job, 'pickets') &&
+  it.has(/(?:full|whole|standard|normal|regular|big|bigger|long|wide) (?:bays?|sections?|panels?|ones)\b/) &&
+  it.has(/(?:odd|short|shorter|small|smaller|narrow|half|last|end) (?:ones?|bays?|sections?|panels?)\b/) &&
+  it.has(/altogether|all together|in all|in total|total/) &&
+  it.has(/how many|total|pickets/)
+    ? { ...again([]), declines: declined('unclear', it.heard.said.slice(0, 200)) }
+    : undefined
 
 const railsOfBay = /§N(\d+) rails?\b|rails?\b[^.?§]{0,12}§N(\d+)/
 /** “Two rails a bay cut between the posts out of twelve footers, how many?”: of the boards, in a run that was told. */

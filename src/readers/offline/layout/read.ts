@@ -6,13 +6,14 @@ import { type Marked, marked } from './marked.ts'
 import { behindPin, lineFromHouse } from './from-house.ts'
 import { lastBay, leftOverSplit, postsBetween } from './odd-bays.ts'
 import { postCut, postOfLength, postOver, postToFrost, postUnderFrost } from './post-lengths.ts'
-import { bayOnSlope, fallAgain, stepsTold, stepsTwice } from './slopes-told.ts'
+import { bayOnSlope, fallAgain, fallOfIncline, stepsTold, stepsTwice } from './slopes-told.ts'
 import { archTold, placeOnArch } from './tops-told.ts'
 import { gapAnew, gapAsWide, lotAgain, lotTold, picketsOfRun, windOpen } from './runs-told.ts'
 import { corrected, leafBetween, picketsOfLength, spacingAnew } from './onward.ts'
 import {
   gapOfBays,
   holeToFrost,
+  kindsOfBays,
   picketsOfHeight,
   postOfParts,
   railsFromSticks,
@@ -21,7 +22,7 @@ import {
   sticksPriced,
 } from './parts.ts'
 import { baysAgain, postsGiven, runsApart } from './posts.ts'
-import { faceOut, fenceOfYard, lineLess, setbacks } from './yards.ts'
+import { centresFromFace, faceOut, fenceOfYard, lineLess, setbacks } from './yards.ts'
 
 const readers: readonly ((it: Marked) => Request | undefined)[] = [
   corrected,
@@ -39,6 +40,7 @@ const readers: readonly ((it: Marked) => Request | undefined)[] = [
   stepsTwice,
   stepsTold,
   fallAgain,
+  fallOfIncline,
   archTold,
   placeOnArch,
   lotAgain,
@@ -52,12 +54,14 @@ const readers: readonly ((it: Marked) => Request | undefined)[] = [
   baysAgain,
   fenceOfYard,
   lineLess,
+  centresFromFace,
   setbacks,
   faceOut,
   postOfParts,
   holeToFrost,
   picketsOfHeight,
   shortSections,
+  kindsOfBays,
   railsFromSticks,
   gapOfBays,
   sticksPriced,

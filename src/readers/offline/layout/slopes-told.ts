@@ -123,3 +123,15 @@ export const fallAgain = (it: Marked): Request | undefined =>
   knows(it.heard.job, 'fall')
     ? asked('slope-of-ground', [...tellAgain('fall', 'job.fall')], 'slopeAngle')
     : undefined
+
+const asksFall =
+  /(?:what(?:'s|s| is| will be| would be)?|how (?:much|big|great))[^?.]*\b(?:fall|drop|difference in (?:height|level)|height difference)\b|how (?:much|far)[^?.]*(?:fall|drop|come down|go down|lower)/
+/** “It falls away at one in twelve for 18 m: what is the fall from top to bottom?” */
+export function fallOfIncline(it: Marked): Request | undefined {
+  const [one, two, more] = it.heard.readings
+  if (!one || !two || more || !it.has(asksFall) || it.has(/each|per (?:bay|post)|every|step|gate|picket|gravel/))
+    return undefined
+  const [slopeSaid, long] = one.quantity?.kind === 'length' ? [two, one] : [one, two]
+  if (long.quantity?.kind !== 'length' || slopeSaid.quantity?.kind !== 'percent') return undefined
+  return asked('fall-of-slope', [...tell('slope', slopeSaid), ...tell('levelDistance', long)], 'fall')
+}

@@ -2,7 +2,7 @@
 import type { Request } from '../../../request.ts'
 import type { Tagged } from '../../reader.ts'
 import { chosenBy } from '../request-parts.ts'
-import { asked, type Marked, tell } from './marked.ts'
+import { asked, isLast, knows, type Marked, tell } from './marked.ts'
 
 const firstOf = (it: Marked, pattern: RegExp): Tagged | undefined =>
   pattern
@@ -14,20 +14,26 @@ const firstOf = (it: Marked, pattern: RegExp): Tagged | undefined =>
 const ofTop = /arch|hump|scallop|dip|curv|crown|swoop|bow/
 const tall = '(?: ?(?:mm|in|ft|foot))? ?(?:tall|high|long)?'
 const ends = new RegExp(
-  `(?:ends?|posts?|end pickets?|sides?|edges?|two end pickets)(?: are| is| to be| stand| at|'s|,)* §[LN](\\d+)|§[LN](\\d+)${tall} (?:at|by|against|beside) (?:the |each |both |either )?(?:posts?|ends?|sides|edges)`,
+  `(?:ends?|end ones|posts?|end pickets?|sides?|edges?|two end pickets)(?: are| is| to be| to stand| stand| at|'s|,)* §[LN](\\d+)|§[LN](\\d+)${tall} (?:at|by|against|beside) (?:the |each |both |either )?(?:posts?|ends?|sides|edges)`,
 )
 const middle = new RegExp(
-  `(?:middle|cent(?:re|er)|crest|peak|crown|top)(?: one| picket| paling)?(?: is| are| to be| stands?| at| of|'s|,)* §[LN](\\d+)|§[LN](\\d+)${tall} (?:in|at) (?:the )?(?:very |dead )?(?:middle|cent(?:re|er)|crest|peak|top of)|(?:dips?|drops?|rises?|comes?|goes|down|up) (?:down |up )?to (?:about |only )?§[LN](\\d+)`,
+  `(?:middle|cent(?:re|er)|crest|peak|crown|top)(?: one| picket| paling)?(?: is| are| to be| to stand| stands?| at| of|'s|,)* §[LN](\\d+)|§[LN](\\d+)${tall} (?:in|at) (?:the )?(?:very |dead )?(?:middle|cent(?:re|er)|crest|peak|top of)(?! §)|(?:dips?|drops?|rises?|comes?|goes|down|up) (?:down |up )?to (?:about |only )?§[LN](\\d+)`,
 )
 const bay =
-  /§L(\d+) (?:wide |clear |long )?(?:bays?|opening|span|sections?|panels?|from post to post|post to post|between (?:the )?posts?|across(?! an? )|wide)|(?:bays?|opening|span|sections?|panels?)(?: is| are| of| measures?|'s)? §L(\d+)/
+  /§L(\d+) (?:wide |clear |long )?(?:bays?|opening|span|sections?|panels?|(?:in )?(?:from )?(?:post to post|end to end)|between (?:the )?posts?|across(?! an? )|wide)|(?:bays?|opening|span|sections?|panels?)(?: is| are| of| measures?|'s)? §L(\d+)/
 const place =
   /§[LN](\d+) (?:away |in |out |along |over )*(?:from|off) (?:the |a |either |each |one )?(?:left |right |end )?(?:posts?|ends?|edge)\b(?! to)/
-const placeMiddle = /§[LN](\d+) (?:away |out |along |over )*(?:from|off|of) (?:the )?(?:dead )?(?:middle|cent(?:re|er))/
+const placeMiddle =
+  /§[LN](\d+) (?:away |out |along |over |to (?:the |one |either )?(?:left |right )?(?:side )?)*(?:from|off|of) (?:the )?(?:dead )?(?:middle|cent(?:re|er))/
 
 /** “The ends are 3 ft tall and the middle 3 ft 8 across an 8 ft bay: how tall is the picket 2 ft in from the post?” */
 export function archTold(it: Marked): Request | undefined {
-  if (!it.has(ofTop) || it.has(/gate|template|radius of the hole/)) return undefined
+  const { job } = it.heard
+  const goesOn =
+    isLast(job, 'arched-top') || isLast(job, 'arch-at-place') || job.asked.some((one) => one.word === 'archRise')
+  const below = belowEnds(it)
+  if (below) return below
+  if (!(it.has(ofTop) || goesOn) || it.has(/gate|template|radius of the hole/)) return undefined
   const [low, high, wide] = [firstOf(it, ends), firstOf(it, middle), firstOf(it, bay)]
   const [fromPost, fromMiddle] = [firstOf(it, place), firstOf(it, placeMiddle)]
   const told = [low, high, wide, fromPost, fromMiddle].filter((one) => one !== undefined)
@@ -36,7 +42,9 @@ export function archTold(it: Marked): Request | undefined {
   if (fromPost && fromMiddle) return undefined
   const all = [...tell('opening', wide), ...tell('heightAtPosts', low), ...tell('heightInMiddle', high)]
   if (!fromPost && !fromMiddle)
-    return it.has(/radius|string|compass/) ? asked('arch-at-place', all, 'archRadius') : undefined
+    return it.has(/radius|string|compass/) || (goesOn && job.wanted.some((one) => one.word === 'archRadius'))
+      ? asked('arch-at-place', all, 'archRadius')
+      : undefined
   return it.has(/how (?:tall|high|long)|height|length/)
     ? asked(
         'arch-at-place',
@@ -57,5 +65,26 @@ export const placeOnArch = (it: Marked): Request | undefined => {
     'arch-at-place',
     [...tell('opening', wide), ...tell('archRise', rise), chosenBy('archShape', 'concave', quote)],
     'archRadius',
+  )
+}
+
+/** “How far below the ends does it lie 24 in from the middle?”, of an arch whose rise the talk knows. */
+function belowEnds(it: Marked): Request | undefined {
+  const { job, readings } = it.heard
+  const [only, more] = readings
+  if (!only || more || !(isLast(job, 'arched-top') || isLast(job, 'arch-at-place'))) return undefined
+  if (!knows(job, 'opening') || !(knows(job, 'archRise') || knows(job, 'heightInMiddle'))) return undefined
+  if (
+    !it.has(
+      /how (?:far|much)[^?.]*(?:below|above|under|over|lower|higher|down|up|dip|drop|rise)|(?:drop|dip|rise)[^?.]* at /,
+    )
+  )
+    return undefined
+  const [fromPost, fromMiddle] = [firstOf(it, place), firstOf(it, placeMiddle)]
+  if ((fromPost ?? fromMiddle) !== only || (fromPost && fromMiddle)) return undefined
+  return asked(
+    'arch-at-place',
+    [...tell('placeFromPost', fromPost), ...tell('placeFromMiddle', fromMiddle)],
+    'curveOffEnds',
   )
 }

@@ -2,6 +2,7 @@
 import { toNumber } from '../../../../engine/index.ts'
 import type { Request, Told } from '../../../request.ts'
 import type { Tagged } from '../../reader.ts'
+import { chosenBy } from '../request-parts.ts'
 import { asked, knows, type Marked, tell, tellAgain } from './marked.ts'
 
 const rectangle = /§[LN](\d+) (?:ft |feet )?(?:x|by|deep and|wide and|wide by|long by) §[LN](\d+)/
@@ -91,12 +92,13 @@ const whole =
 const atEnds =
   /(?:at|off|on|from) (?:each|both|either) ends?[^?§]{0,50}§[LN](\d+)|§[LN](\d+)[^.?§]{0,40}(?:at|off|on|from|each|both) (?:each |both |either |the )?ends?\b/
 const asksLeft =
-  /how long (?:will|would|is|does|should)[^?.]*fence|how much fence|how much (?:is|will be) left|length of (?:the )?fence|what(?:'s|s| is)[^?.]*left/
+  /how long (?:will|would|is|does|should)[^?.]*fence|how much fence|how much (?:is|will be) left|length of (?:the )?fence|what(?:'s|s| is)[^?.]*left|(?:which|what) (?:net |clear |total |exact )?length[^?.]*(?:remain|left|fence)|how many (?:ft|feet|foot|m|metres|meters) (?:of fence|of fencing|remain|are left|is left|to (?:build|fence))[^?.]*/
 const takes = /takes? (?:up )?(?:another )?§[LN](\d+)/g
 
 /** “The line is 16 m, a hedge takes 500 mm at each end: how long will the fence be?” */
 export function lineLess(it: Marked): Request | undefined {
-  if (!it.has(asksLeft) || it.has(/how many|gate/)) return undefined
+  if (!it.has(asksLeft) || it.has(/how many (?!ft|feet|foot|m |metres|meters)/)) return undefined
+  if (it.has(/gate/) && !it.has(/gate[^.?§]{0,12} takes? (?:up )?(?:another )?§/)) return undefined
   const [ends, behind] = atEnds.exec(it.text)?.slice(1).map(it.at) ?? []
   const each = ends ?? behind
   const line = [...it.text.matchAll(whole)].map((found) => it.at(found[1] ?? found[2])).find((one) => one !== each)
@@ -110,16 +112,45 @@ export function lineLess(it: Marked): Request | undefined {
       ),
     )
   const rest = it.heard.readings.filter(
-    (x) => x !== line && x !== each && !pieces.includes(x) && !isBack(x) && !x.bare?.equals(1),
+    (x) => x !== line && x !== each && !pieces.includes(x) && !isBack(x) && !x.bare?.equals(1) && !isBeside(it, x),
   )
   if (rest.length > 0) return undefined
-  const [back, more] = it.heard.readings.filter(isBack)
+  const [back, more] = it.heard.readings.filter((x) => x !== each && isBack(x))
   return asked('line-left', [
     ...(more ? [] : tell('setback', back)),
     ...tell('wholeLine', line),
     ...tell('offEachEnd', each),
     ...pieces.flatMap((x) => tell('takenOff', x)),
   ])
+}
+
+/** Years, dogs, and how deep the land is behind a front that is told apart, are no length of its line. */
+const isBeside = (it: Marked, reading: Tagged): boolean =>
+  reading.quantity?.kind === 'duration' ||
+  reading.people !== undefined ||
+  it.has(new RegExp(`${mark(it, reading)} (?:[a-z]+ )?(?:dogs?|cats?|kids?|children|neighbou?rs?|people|years?)\\b`)) ||
+  (it.has(/front/) && it.has(new RegExp(`${mark(it, reading)} (?:deep|to the back)`)))
+
+const faceStands =
+  /(?:outside|outer|outward|street|road|front|boundary)?[- ]?(?:face|edge|side)s? of (?:the |my |each |our )*posts? (?:[a-z]+ ){0,3}§[LN](\d+) (?:mm )?(?:in |back |inside |in from |clear )*(?:from|off|of|inside|behind)? ?(?:the |my |our )?(?:boundary|line|lot|property|neighbou?r|title|fence line)/
+const squarePost =
+  /posts? (?:are |is |of |being )?§[LN](\d+)(?: mm)?(?: square| sq| wide)|§[LN](\d+) (?:square |sq |wide )?posts?/
+/** “The outer face of the posts is 300 off the boundary, posts 100 square: how far in is the string on their centres?” */
+export function centresFromFace(it: Marked): Request | undefined {
+  const face = it.find(faceStands)?.[0]
+  const [one, other] = it.find(squarePost) ?? []
+  const wide = one ?? other
+  if (!face || !wide || face === wide || it.heard.readings.length !== 2) return undefined
+  if (!it.has(/cent(?:re|er)s?|middle/) || !it.has(/how far|where|distance|what/) || it.has(/picket|rail|cap/))
+    return undefined
+  const [quote] = /(?:face|edge|side)s? of (?:\w+ )?posts?/i.exec(it.heard.said) ?? []
+  return quote
+    ? asked(
+        'post-line',
+        [...tell('setback', face), ...tell('postWidth', wide), chosenBy('picketSide', 'inside', quote)],
+        'postLineOffset',
+      )
+    : undefined
 }
 
 const asksFrom = /how far (?:out |in |back |away )?(?:from|is|off|does|do|should|will|would)[^?]*|distance from/

@@ -6,7 +6,7 @@ import { boundBy, isAbout, knows, type Role, type Spot, spotsOf } from './spots.
 
 const ofBricks = /\b(?:bricks?|pavers?|mowing (?:edge|strip))\b/i
 
-export const brickIn = (heard: Heard): Request | undefined => mortarIn(heard) ?? edgeIn(heard)
+export const brickIn = (heard: Heard): Request | undefined => concreteStripIn(heard) ?? mortarIn(heard) ?? edgeIn(heard)
 
 const runRoles: readonly Role[] = [
   {
@@ -15,6 +15,26 @@ const runRoles: readonly Role[] = [
   },
   { word: 'edgeRun', before: /(?:edge|strip|run|length|fence|border|for|is|along)(?: of| is| a| the|:|=|,)*\s*$/ },
 ]
+
+/** “A concrete strip 250 wide, 80 deep and 24 m of it: how many cubic metres?” */
+function concreteStripIn(heard: Heard): Request | undefined {
+  const { said } = heard
+  if (
+    !/\bconcrete\b[^.?!]*\b(?:strip|edge|edging|kerb|curb|border|band)\b|\b(?:strip|edge|edging|kerb|curb|border|band) of concrete\b/i.test(
+      said,
+    )
+  )
+    return undefined
+  if (!/\bhow (?:much|many)\b|\bvolume\b/i.test(said) || /\b(?:holes?|posts?|bags?|gravel|stone|sand)\b/i.test(said))
+    return undefined
+  const told = boundBy(spotsOf(heard), [
+    { word: 'edgeWidth', after: /^\s*(?:mm |in |cm )?(?:wide|across)\b/ },
+    { word: 'edgeDepth', after: /^\s*(?:mm |in |cm )?(?:deep|thick)\b/ },
+    ...runRoles,
+    { word: 'edgeRun', after: /^\s*(?:m |ft |feet |metres? )?(?:of (?:it|strip|them)|all (?:along|told))/ },
+  ])
+  return told?.length === 3 ? requestFor('cast-edge', ['stripConcrete'], told) : undefined
+}
 
 /** “On 30 mm of mortar, 215 wide: how many litres?” */
 function mortarIn(heard: Heard): Request | undefined {

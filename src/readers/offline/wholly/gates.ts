@@ -27,7 +27,10 @@ export function gateIn(heard: Heard): Request | undefined {
     dropIn(heard, spots) ??
     riseIn(heard, spots) ??
     picketsIn(heard, spots) ??
+    hingesApartIn(heard, spots) ??
+    braceAsked(heard, spots) ??
     diagonalIn(heard, spots) ??
+    besideIn(heard, spots) ??
     leafIn(heard, spots)
   )
 }
@@ -130,6 +133,88 @@ const wideRoles: readonly Role[] = [
   { word: 'leafWidth', after: /^\s*(?:mm |in )?(?:wide|across|in width|width|long)\b/ },
   { word: 'leafWidth', before: /(?:width|wide|across)(?: is| of| to be|'s|=|:)*\s*$/ },
 ]
+
+const asksApart = /\bhow far\b[^.?!]*\b(?:apart|between|hinges?)\b|\b(?:distance|spacing)\b[^.?!]*\bhinges?\b/i
+/** “1100 high, a hinge 150 down from the top and one 150 up from the bottom: how far apart?”, and the pull on them next. */
+function hingesApartIn(heard: Heard, spots: readonly Spot[]): Request | undefined {
+  const { said, job } = heard
+  const sum = isAbout(heard, 'lengths-together')
+    ? job.results.findLast((it) => it.word === 'lengthDifference')
+    : undefined
+  if (sum && /\bhinge\b/i.test(said) && /\b(?:pull|force|load)\w*\b/i.test(said)) {
+    const weight = spots.find((it) => it.reading.quantity?.kind === 'mass')
+    const wide = spots.find((it) => isLength(it.reading) && /^\s*(?:mm |m |in |ft )?(?:wide|across)\b/.test(it.after))
+    return weight && wide && spots.length === 2
+      ? requestFor(
+          'gate-pull',
+          ['hingePull'],
+          [tell('hingeSpacing', sum.ref), tell('leafWeight', weight.reading.tag), tell('leafWidth', wide.reading.tag)],
+        )
+      : undefined
+  }
+  if (!/\bhinges?\b/i.test(said) || !asksApart.test(said) || /\b(?:weigh\w*|pull|wide)\b/i.test(said)) return undefined
+  const sizes = spots.filter((it) => !isIdleCount(it))
+  const told = boundBy(sizes, [
+    { word: 'top', after: /^\s*(?:mm |in )?(?:down )?(?:from|below|off|under) (?:the )?top/ },
+    { word: 'bottom', after: /^\s*(?:mm |in )?(?:up )?(?:from|above|off) (?:the )?bottom/ },
+    { word: 'high', after: /^\s*(?:mm |in )?(?:high|tall)\b/ },
+    { word: 'high', before: /(?:gate|leaf|height)(?: is| of|:|,)*\s*$/ },
+  ])
+  return told?.length === 3
+    ? requestFor(
+        'lengths-together',
+        ['lengthDifference'],
+        told.map((it) => ({ ...it, word: 'lengths' })),
+      )
+    : undefined
+}
+const isIdleCount = ({ reading, after }: Spot): boolean =>
+  reading.bare !== null &&
+  /^(?:1|2|one|two|another)$/i.test(reading.said) &&
+  /^\s*(?:hinges?\b|(?:is |at )?$)/.test(after)
+
+/** “How long to cut the brace of a gate, from corner to corner?”; “the angle of the brace to the bottom rail”, where the leaf is known. */
+function braceAsked(heard: Heard, spots: readonly Spot[]): Request | undefined {
+  const { said } = heard
+  if (
+    !/\bbraces?\b/i.test(said) ||
+    /\b(?:cable|wire|pickets?|weigh\w*|which way|wide is|inside|between the)\b/i.test(said)
+  )
+    return undefined
+  const isDiagonal = /\bcorner[- ]to[- ]corner\b|\bdiagonal\b/i.test(said)
+  const asksAngle =
+    /\bangle\b|\bdegrees?\b|\bhow steep\b/i.test(said) && !/\b(?:cut|saw|mitre|miter|bevel)\b/i.test(said)
+  const asksLong = /\bhow long\b|\bwhat length\b|\blength\b/i.test(said)
+  const told = boundBy(spots, [...tallRoles, ...wideRoles])
+  if (!told) return undefined
+  const isKnown = ['leafWidth', 'leafHeight'].every((word) => told.some((it) => it.word === word) || knows(heard, word))
+  if (asksAngle && isDiagonal && isKnown) return requestFor('leaf-diagonal', ['diagonalSteep'], told)
+  if (asksLong && isKnown && told.length === 0 && isAbout(heard, 'leaf-diagonal'))
+    return requestFor('leaf-diagonal', ['leafDiagonal'], [])
+  return asksLong && spots.length === 0 && heard.job.wanted.length === 0
+    ? requestFor('gate-brace', ['braceLength'], [])
+    : undefined
+}
+
+/** “What if one leaf was 1 m and the other took up the rest?”, of two leaves that were worked alike; and told in one go. */
+function besideIn(heard: Heard, spots: readonly Spot[]): Request | undefined {
+  const { said, job } = heard
+  const isOther =
+    /\b(?:the )?other(?: one| leaf)?\b[^.?!]*\b(?:rest|remain\w*|what(?:'s| is)? left|left ?over|balance|wide)\b|\bhow wide\b[^.?!]*\bother\b/i
+  if (!isOther.test(said) || !isAbout(heard, 'gate-leaf') || !/\bleaf\b|\bleaves\b|\bone\b/i.test(said))
+    return undefined
+  const isPair = job.decisions.some((it) => it.word === 'gateLeaves' && it.value === 'double')
+  const [only, more] = spots.filter(
+    (it) =>
+      !(
+        it.reading.bare?.equals(1) &&
+        /^\s*(?:leaf|of|one)?\s*(?:leaf)?\s*(?:was|is|were|to be|at|made)?/.test(it.after) &&
+        spots.length > 1
+      ),
+  )
+  if (!isPair || !only || more || !isLength(only.reading)) return undefined
+  return requestFor('gate-leaf', ['leafWidth'], [tell('otherLeaf', only.reading.tag)])
+}
 
 /** “Its frame is 900 high, how long is it from corner to corner?” */
 function diagonalIn(heard: Heard, spots: readonly Spot[]): Request | undefined {

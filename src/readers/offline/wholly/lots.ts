@@ -35,7 +35,7 @@ export const alongRun: readonly Place[] = [
 ]
 const wantsIn = (said: string): string[] => [
   ...(/\bhow many (?:equal )?(?:bays?|sections?|panels?|spaces?)\b/i.test(said) ? ['bays'] : []),
-  ...(/\b(?:how far apart|what spacing|spacing|bay (?:width|size)|how (?:wide|long) (?:is|are|would|will) (?:each|the|every) bays?|each bay)\b/i.test(
+  ...(/\b(?:how far apart|what spacing|spacing|bay (?:width|size)|how (?:wide|long) (?:is|are|does|do|would|will) (?:each|the|every) bays?|each bay)\b/i.test(
     said,
   )
     ? ['bayCentres']
@@ -92,6 +92,12 @@ const halves =
   /\b(?:same|equal|as much|alike|even)\b[^.?!]*\b(?:each|either|both) sides?\b|\b(?:each|either|both) sides?\b[^.?!]*\b(?:same|equal|alike|as much)\b|\b(?:smack|dead|right|exactly|slap) (?:in|on|bang)\b|\bin the (?:dead )?(?:middle|cent(?:er|re)) of (?:it|the (?:run|fence|line|side))\b|\bin the (?:middle|cent(?:er|re))\b/i
 const gate: readonly Place[] = [
   {
+    word: 'gateCentres',
+    is: isLength,
+    after:
+      /^\s*(?:mm |m |ft |foot |in )?(?:wide )?(?:measured )?(?:from |between )?(?:the )?(?:gate )?(?:posts? )?cent(?:er|re)s?(?:[- ]to[- ]|s? of (?:its|the) (?:two )?posts?|$|[,\s])/,
+  },
+  {
     word: 'gateOpening',
     is: isLength,
     before: /(?:gates?|gap|opening|gateway)(?: of| is| about| that is| for it| wide|:|=|,)*\s*$/,
@@ -104,7 +110,7 @@ const gate: readonly Place[] = [
 ]
 /** “A 1 m gate right in the middle, as much fence on either side: how many posts?”, with the run told, here or before. */
 function gateAmidIn(heard: Heard): Request | undefined {
-  const { said } = heard
+  const said = heard.said.replace(/(\d)\.(?=\d)/g, '$1,')
   const goesOn = isAbout(heard, 'bays-in-run', 'gate-amid-run')
   if (
     !amid.test(said) ||
@@ -115,7 +121,7 @@ function gateAmidIn(heard: Heard): Request | undefined {
   const told = placedBy(spotsOf(heard), [...gate, ...widestBay, ...alongRun])
   const has = (word: string): boolean =>
     (told?.some((it) => it.word === word) ?? false) || (goesOn && knows(heard, word))
-  if (!told || !['gateOpening', 'runLength', 'widestBay'].every(has)) return undefined
+  if (!told || !(has('gateOpening') || has('gateCentres')) || !['runLength', 'widestBay'].every(has)) return undefined
   const wants = wantsIn(said)
   return requestFor('gate-amid-run', wants.length > 0 ? wants : ['posts'], told)
 }

@@ -1,6 +1,6 @@
 // This file is about pickets in a row, in a bay and along a run, told so plainly that every size has its place.
 import { alongRun } from './lots.ts'
-import { toNumber } from '../../../../engine/index.ts'
+import { isQuantity, toNumber } from '../../../../engine/index.ts'
 import type { Request } from '../../../request.ts'
 import type { Heard, Tagged } from '../../reader.ts'
 import { requestFor, tell } from '../request-parts.ts'
@@ -54,6 +54,7 @@ function endToEndIn(heard: Heard): Request | undefined {
 
 const inBay: readonly Place[] = [
   howMany('pickets', pickets),
+  { word: 'pickets', is: isCount, after: /^\s+of (?:them|those|these|'em|em)\b/ },
   ...onCentre,
   {
     word: 'opening',
@@ -81,6 +82,8 @@ function gapOfIn(heard: Heard): Request | undefined {
   const [only, more] = spots
   if (goesOn && only && !more && isCount(only.reading) && !/\b(?:posts?|rails?|bays?|gates?)\b/i.test(said))
     return requestFor('gap-for-pickets', [], [tell('pickets', only.reading.tag)])
+  const anew = countAnew(heard)
+  if (anew) return anew
   if (others.test(said) || !asksGap.test(said)) return undefined
   const told = placedBy(spots, inBay)
   if (!told?.some((it) => it.word === 'pickets') || !told.some((it) => it.word === 'picketWidth')) return undefined
@@ -88,6 +91,39 @@ function gapOfIn(heard: Heard): Request | undefined {
   const bay = told.filter((it) => it.word === 'opening' || it.word === 'bayCentres')
   return bay.length === 1 ? requestFor('gap-for-pickets', ['gap'], told) : undefined
 }
+
+const bayOfPickets = ['picket-spacing', 'gap-for-pickets']
+const anewSaid =
+  /^\W*(?:(?:ok|okay|no|nah|yeah|actually|and|so|then|now|hmm|well|but|right)\W+)*(?:make (?:it|that|them)|(?:lets|let's|i'll|ill|i'd|we'll)?\s*(?:say|try|use|do|go (?:with|for)|have|take|want)|what (?:about|if (?:i|we) (?:use|do|have|take|put in))|how about|with|and with)\s+(?:just |only |it )?$/i
+/** “Make it 14”, where 15 came out: as many pickets, and no gap, since no gap is as large. “Where is the fifth one's edge?”: the marks once more. */
+function countAnew(heard: Heard): Request | undefined {
+  const { said, job } = heard
+  if (!isAbout(heard, ...bayOfPickets) || job.asked.length > 0) return undefined
+  const worked = (word: string): number | undefined => {
+    const value = job.results.findLast((it) => it.word === word)?.value
+    return isQuantity(value) ? toNumber(value.amount) : undefined
+  }
+  const spots = spotsOf(heard)
+  const [only, more] = spots
+  if (only && !more && isCount(only.reading) && anewSaid.test(said.slice(0, only.reading.start))) {
+    const [count, was] = [only.reading.bare?.valueOf() ?? 0, worked('pickets')]
+    const isBare = /^\s*(?:(?:pickets?|palings?|of (?:them|those|em)|then|instead|pls|please|now)\b|[.?!]|$)/.test(
+      only.after,
+    )
+    const isNear = was !== undefined && Math.max(count / was, was / count) < nearCount
+    return isBare && isNear && knows(heard, 'opening')
+      ? requestFor('gap-for-pickets', ['gap'], [tell('pickets', only.reading.tag)])
+      : undefined
+  }
+  const asksMark =
+    /\b(?:where|distance|how far)\b[^.?!]*\b(?:edge|start|begin|sits?|stands?|lie|mark)\b[^.?!]*\b(?:picket|paling|one)\b|\b(?:where|distance|how far)\b[^.?!]*\b(?:picket|paling)\b[^.?!]*\b(?:edge|start|begin|sit|lie|go|stand)\b/i
+  const isOrdinal = /\b(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|last|\d+(?:st|nd|rd|th))\b/i
+  if (!asksMark.test(said) || !isOrdinal.test(said) || spots.length > 0) return undefined
+  const told = job.decisions.some((it) => it.word === 'pickets')
+  return requestFor(told ? 'gap-for-pickets' : 'picket-spacing', ['tapeGap'], [])
+}
+// Whoever takes more pickets or fewer takes some more, and not half as many again.
+const nearCount = 1.4
 
 /** “A 12 m run, palings 70 wide, gap 30: how many?” And “40 ft, pickets 5 1/2, gap 2”, where how many was asked and an opening was lacking: none is as wide. */
 function alongRunIn(heard: Heard): Request | undefined {

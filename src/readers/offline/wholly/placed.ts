@@ -54,7 +54,7 @@ export const onCentre: readonly Place[] = [
     word: 'bayCentres',
     is: isLength,
     before:
-      /(?:cent(?:er|re)s? of (?:the |my |our |two |neighbou?ring )*posts?|cent(?:er|re)s?|on[- ]cent(?:er|re)s?|o\.?c\.?|c\/c|crs|ctrs)(?: at| of| are| is| every|:|=|,)*\s*$/,
+      /(?:cent(?:er|re)s? of (?:the |my |our |two |neighbou?ring )*posts?|cent(?:er|re)s?|on[- ]cent(?:er|re)s?|o\.?c\.?|c\/c|crs|ctrs)(?: at| of| are| is| every|:|=)*\s*$/,
   },
 ]
 // A bare number before several of a thing counts them, and is no size of one.

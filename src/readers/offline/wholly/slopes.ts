@@ -6,7 +6,7 @@ import { boundBy, isAbout, isLength, isMeasured, knows, type Role, spotsOf } fro
 
 export const slopeIn = (heard: Heard): Request | undefined => postIn(heard) ?? fallOfBaysIn(heard) ?? stepIn(heard)
 
-const bays = '(?:equal |even |same |level )*(?:panels?|bays?|steps?|sections?|spans?)'
+const bays = '(?:equal |even |same |level |stepped |stepping )*(?:panels?|bays?|steps?|sections?|spans?)'
 const stepRoles: readonly Role[] = [
   { word: 'widestBay', after: new RegExp(`^\\s*(?:mm |in )?(?:wide )?(?:long )?${bays}`) },
   {

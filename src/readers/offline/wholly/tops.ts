@@ -15,7 +15,7 @@ const roles: readonly Role[] = [
   {
     word: 'placeFromMiddle',
     after:
-      /^\s*(?:mm |in )?(?:away |out |either side |to one side |left |right |over )?(?:from|off|of) (?:the )?(?:dead )?(?:middle|cent(?:re|er)|mid)\b/,
+      /^\s*(?:mm |in )?(?:away |out |either side |to (?:the |one |either )?(?:side|left|right) |left |right |over )?(?:from|off|of) (?:the )?(?:dead )?(?:middle|cent(?:re|er)|mid)\b/,
   },
   {
     word: 'archRise',
@@ -68,6 +68,8 @@ const rises =
   /\b(?:arch(?:es|ed|ing)?|humps?|humped|crown(?:ed)?|convex|ris(?:es?|ing)|high(?:er|est)? in the (?:middle|cent(?:re|er)))\b/i
 const flips =
   /\b(?:flip(?:ped)?|the other way (?:up|round|around)|other way up|upside down|invert(?:ed)?|reversed?|turn(?:ed)? over|turn it over)\b/i
+const offEnds =
+  /\bhow (?:far|much)\b[^.?!]*\b(?:below|above|under|over|lower than|higher than)\b[^.?!]*\b(?:ends?|posts?|end pickets?)\b/i
 const takenBack = /\b(?:not|instead of|rather than|no longer)\s+(?:an?\s+)?(?:the\s+)?[\w-]+/gi
 
 /** The request of a message about one curve whose every size stands beside what it is; nothing for any other. */
@@ -93,7 +95,7 @@ export function topIn(heard: Heard): Request | undefined {
   const asksRadius = /\bradius\b|\bstring\b|\bcompass\b/i.test(said)
   const asksTall = /\bhow (?:tall|high|long|much)\b|\bheight\b|\blength\b|\?/i.test(said)
   const wants = place
-    ? ['heightAtPlace', ...(asksRadius ? ['archRadius'] : [])]
+    ? [offEnds.test(said) ? 'curveOffEnds' : 'heightAtPlace', ...(asksRadius ? ['archRadius'] : [])]
     : asksRadius
       ? ['archRadius']
       : asksTall && /\b(?:middle|cent(?:re|er))\b/i.test(said) && told.some((it) => it.word === 'archRise')
