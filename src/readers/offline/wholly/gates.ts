@@ -57,6 +57,8 @@ const latches = '(?:latch(?:es)?|catch|lock|closing side|shutting side|bolt|stri
 const sides = [side('hingeGap'), side('latchGap')]
 
 const leafRoles: readonly Role[] = [
+  // “One leaf is 40 in”: the one may be a number of its own.
+  { word: 'otherLeaf', before: /(?:^|\bone |\bother )leaf(?: is| was| to be| at| of|:)+\s*$/ },
   {
     word: 'bothGaps',
     after: new RegExp(`^\\s*${clear}(?:on|at|for)?\\s*(?:each|either|both|every) (?:sides?|ends?|posts?)`),

@@ -86,12 +86,14 @@ export function topIn(heard: Heard): Request | undefined {
   if (!told) return undefined
   const has = (word: string): boolean => told.some((it) => it.word === word) || knows(heard, word)
   const place = told.find((it) => /^placeFrom/.test(it.word))
+  const isOffEnds = place !== undefined && offEnds.test(said) && has('opening') && has('archRise')
   if (
     !goesOn &&
+    !isOffEnds &&
     !(told.some((it) => it.word === 'heightAtPosts') && has('opening') && (has('heightInMiddle') || has('archRise')))
   )
     return undefined
-  if (place && !(has('heightAtPosts') || job.asked.length > 0)) return undefined
+  if (place && !(has('heightAtPosts') || isOffEnds || job.asked.length > 0)) return undefined
   const asksRadius = /\bradius\b|\bstring\b|\bcompass\b/i.test(said)
   const asksTall = /\bhow (?:tall|high|long|much)\b|\bheight\b|\blength\b|\?/i.test(said)
   const wants = place
