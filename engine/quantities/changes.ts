@@ -73,7 +73,8 @@ export function changeAt(tokens: readonly Scanned[], at: number, found: Found): 
       const word = lower(tokens[next + far])
       if (/^(more|extra|fewer|less)$/.test(word) && !isHeldAgainst(next + far + 1) && isOver(tokens, next + far + 1))
         return span(/^(more|extra)$/.test(word) ? 'more' : 'less', at, next + far + 1)
-      if (isSign(tokens[next + far])) break
+      // “3 posts or more”: that many at least.
+      if (isSign(tokens[next + far]) || /^(or|and)$/.test(word)) break
     }
   const beyond = lower(tokens[at - 2])
   if (before === 'another' && !idle.test(one)) return span('more', at - 1, next)

@@ -3,7 +3,7 @@ import Fraction from 'fraction.js'
 import type { Found } from './found.ts'
 import type { Scanned } from './scan.ts'
 
-const middle = /^(middle|mid|centre|center|third|3rd)$/
+const middle = /^(middle|mid|centre|center|third)$/
 // “No middle rail”, “do I need a third rail”: there is none, or not yet.
 const doubted = /^(no|not|without|skip|skipping|drop|dropping|need|instead|or)$/
 const many = /^(\d+|two|three|four|five)$/

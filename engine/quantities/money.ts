@@ -167,14 +167,11 @@ function asPaid(
 function bySpaces(tokens: readonly Scanned[], at: number): number | undefined {
   if (!/^[1-9]\d{0,2}$/.test(tokens[at]?.text ?? '')) return undefined
   let next = at + 1
-  while (
-    tokens[next]?.sort === 'digits' &&
-    !tokens[next]?.glued &&
-    /^\d{3}([.,]\d\d?)?$/.test(tokens[next]?.text ?? '')
-  )
-    next++
+  while (isGroup(tokens[next])) next++
   return next > at + 1 ? next : undefined
 }
+const isGroup = (token: Scanned | undefined): boolean =>
+  token?.sort === 'digits' && !token.glued && /^\d{3}([.,]\d\d?)?$/.test(token.text)
 
 /** An amount, what it is the price of, and the other way to read it: “$1.480” may be a thousand to who learnt to write it so. */
 function priced(tokens: readonly Scanned[], at: number, next: number, value: Fraction, unit: string): Found {
@@ -224,7 +221,7 @@ function afterJoint(tokens: readonly Scanned[], at: number): number | undefined 
 }
 
 /** “… a foot”, “/m²”: the measure that the price is for; nothing for a day, an hour or a thing. */
-function perUnit(tokens: readonly Scanned[], at: number): string | undefined {
+export function perUnit(tokens: readonly Scanned[], at: number): string | undefined {
   const joint = afterJoint(tokens, at)
   if (joint === undefined) return undefined
   const from = /^(running|lineal|linear|lin)$/.test(lower(tokens[joint])) ? joint + 1 : joint
@@ -319,4 +316,9 @@ export const endsMoney = (tokens: readonly Scanned[], at: number): boolean =>
     lower(tokens[at - 1]),
   ) ||
   (lower(tokens[at - 1]) === 'p' && tokens[at - 1]?.glued === true && tokens[at - 2]?.sort === 'digits') ||
-  (tokens[at - 1]?.sort === 'digits' && /^[$£€]$/.test(tokens[at - 2]?.text ?? ''))
+  isSignedSum(tokens, at - 1) ||
+  (/^(-|to|and)$/.test(lower(tokens[at - 2])) && tokens[at - 1]?.sort === 'digits' && isSignedSum(tokens, at - 3))
+
+/** “$5”, as it ends “$5 a foot” and “$4 to 5 a foot”. */
+const isSignedSum = (tokens: readonly Scanned[], at: number): boolean =>
+  tokens[at]?.sort === 'digits' && /^[$£€]$/.test(tokens[at - 1]?.text ?? '')

@@ -96,7 +96,7 @@ export function digits(text: string, decimalComma: boolean): Fraction | undefine
   if (text.length > mostDigits) return undefined
   const exactly = (it: string): Fraction => new Fraction(it.startsWith('.') ? `0${it}` : it)
   if (/^\d*\.?\d+$/.test(text)) return exactly(text)
-  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text) && !(decimalComma && /^\d+,\d+$/.test(text)))
+  if (/^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(text) && !(decimalComma && /^\d+,\d+$/.test(text)))
     return exactly(text.replace(/,/g, ''))
   if (/^\d{1,2}(,\d{2})+,\d{3}(\.\d+)?$/.test(text)) return exactly(text.replace(/,/g, ''))
   if (/^\d+,\d+$/.test(text)) return exactly(text.replace(',', '.'))
@@ -218,7 +218,7 @@ function spoken(tokens: readonly Scanned[], at: number): NumberRead | null {
   const next = lower(tokens[at + 1])
   if (
     word === 'point' &&
-    !/^(that|this|some|which|a|one|each|every|high|low|end|corner|starting)$/.test(lower(tokens[at - 1]))
+    !/^(that|this|some|which|a|one|each|every|high|low|end|corner|starting|dew|freezing)$/.test(lower(tokens[at - 1]))
   )
     return afterPoint(tokens, at, new Fraction(0))
   if (word === 'half' && (next === 'a' || next === 'an'))

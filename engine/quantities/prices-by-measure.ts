@@ -24,11 +24,13 @@ const measures: readonly (readonly [RegExp, string])[] = [
 
 /** “23 a foot”, “42 a yd”, “290 a cube”, “35 per metre”: a number alone for one measure is its price, where money is spoken of. */
 function byMeasure(readings: readonly Reading[], text: string): Reading[] {
-  if (!money.test(text)) return [...readings]
+  const isOfMoney = money.test(text)
   const taken = new Set<Reading>()
   const all = readings.map((it) => {
-    const isPlain = it.bare !== null && !it.section && !it.clock && !it.proportion && !it.change && !it.people
-    if (!isPlain || !/^\d+(\.\d\d?)?$/.test(it.said)) return it
+    // “12 boards at 4.50 a foot” is known for a price already.
+    const price = it.quantity?.unit === 'money' && !it.per ? it.quantity : undefined
+    const isPlain = isOfMoney && it.bare !== null && !it.clock && !it.proportion && !it.change && !it.people
+    if (!(price || isPlain) || !/^\d+(\.\d\d?)?$/.test(it.said)) return it
     const behind = text.slice(it.end, it.end + 40)
     const [joint = ''] = /^\s*(?:(?:an?|per|each|every|by the)\s+|\/\s*)/i.exec(behind) ?? []
     const rest = behind.slice(joint.length)
@@ -41,7 +43,7 @@ function byMeasure(readings: readonly Reading[], text: string): Reading[] {
       ...it,
       end,
       said: text.slice(it.start, end),
-      quantity: quantity(it.bare as Fraction, 'money'),
+      quantity: price ?? quantity(it.bare as Fraction, 'money'),
       bare: null,
       per: unit[1],
     }

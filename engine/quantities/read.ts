@@ -9,7 +9,7 @@ import { firmnessOf } from './firmness.ts'
 import { endsMeasure, feetSpoken, fractionBehind, inchesAfter, taped } from './feet-and-inches.ts'
 import type { Found, Habits } from './found.ts'
 import { looseYard } from './loose-material.ts'
-import { barePriceAt, endsMoney, moneyAt } from './money.ts'
+import { barePriceAt, endsMoney, moneyAt, perUnit } from './money.ts'
 import { isOfTape, isOnTape, type NumberRead, numberAt, spokenFractionAfter } from './numbers.ts'
 import { forEach, oneInSoMany } from './inclines.ts'
 import { centimetresAfter, minutesAfter } from './in-two-units.ts'
@@ -336,7 +336,8 @@ function moneyRange(tokens: readonly Scanned[], at: number, first: Found, habits
   const high = priced?.quantity ?? (isSum && endsSum ? quantity(number.value, low.unit) : undefined)
   if (!high || high.unit !== low.unit || !less(low, high)) return null
   const next = priced?.next ?? (number as NumberRead).next
-  return { next, quantity: low, bare: null, high, ...(priced?.per ? { per: priced.per } : {}) }
+  const per = priced ? priced.per : perUnit(tokens, next)
+  return { next, quantity: low, bare: null, high, ...(per ? { per } : {}) }
 }
 
 /** "Between 6 and 8 ft"; the difference between the two is asked of both. */
@@ -440,10 +441,9 @@ function bareNumber(tokens: readonly Scanned[], at: number, number: NumberRead):
     const inches = feetSpoken(tokens, number)
     if (inches) return inches
     if ((word === 'half' || word === 'quarter') && !number.note) return null
-    if (isOrdinalWord(after)) return null
+    if (/^(hundredth|th)$/.test(after)) return null
   }
   return { next: number.next, quantity: null, bare: number.value, ...note }
 }
 const isOrdinal = (tokens: readonly Scanned[], next: number): boolean =>
   /^(st|nd|rd|th)$/.test(lower(tokens[next])) && tokens[next]?.glued === true
-const isOrdinalWord = (word: string): boolean => /^(hundredth|th)$/.test(word)

@@ -66,7 +66,7 @@ const meansItself = new Set([
 
 /** Whether two words differ by one slip: a letter changed, dropped, added, or two swapped. */
 export function oneSlip(a: string, b: string): boolean {
-  if (Math.abs(a.length - b.length) > 1 || a === b) return a === b
+  if (a === b) return true
   let i = 0
   while (i < a.length && i < b.length && a[i] === b[i]) i++
   const [x, y] = [a.slice(i), b.slice(i)]

@@ -1,5 +1,6 @@
 // What is read of messages as people type them, plain ones and torn ones, as it was last read: kept like the worked examples, so that nothing comes to be read
 // otherwise unseen. The sums by hand are in the files beside it. Those of torn.txt are near misses: a word too many, another joint, half of a date.
+// Those of at-the-limits.txt are written a subject at a time: at a limit, right over it and right under it, and what looks alike and is something else.
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
@@ -36,20 +37,21 @@ function inLine({ said, quantity, bare, high, bareHigh, firmness, section, chang
     .join(' | ')
 }
 
-/** The messages of a file; “[metric]” and “[comma]” before one say by whose habits it is read. */
+/** The messages of a file; “[metric]” and “[comma]” before one say by whose habits it is read, “⏎” ends a line of it and “⇥” is a tab. */
 const messagesOf = (file: string): string[] =>
   readFileSync(file, 'utf8')
     .split('\n')
     .filter((it) => it.trim() !== '' && !it.startsWith(indent))
 
-function read(line: string): Reading[] {
+function read(kept: string): Reading[] {
+  const line = kept.replaceAll(' ⏎ ', '\n').replaceAll('⇥', '\t')
   const habits = /^\[(metric|comma)\] /.exec(line)?.[1]
   if (!habits) return readQuantities(line)
   const message = line.slice(habits.length + 3)
   return readQuantities(message, habits === 'metric' ? { system: 'metric' } : { decimalComma: true })
 }
 
-it.each(['as-read.txt', 'torn.txt'])('is read as it was: %s', async (name) => {
+it.each(['as-read.txt', 'torn.txt', 'at-the-limits.txt'])('is read as it was: %s', async (name) => {
   const file = join(import.meta.dirname, name)
   const lines = messagesOf(file).map((it) => [it, ...read(it).map((each) => `${indent}${inLine(each)}`)].join('\n'))
   await expect(`${lines.join('\n\n')}\n`).toMatchFileSnapshot(file)
