@@ -191,7 +191,7 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
           case 'min':
           case 'max':
             // Nothing is nothing in any unit: “max(short, 0)”.
-            if (isNothing(node.inputs[1])) return first
+            if (isNothing(node.inputs[1] as Node)) return first
             return same(first, inputs[1] ?? plain, 'compare')
           case 'round':
             return same(first, inputs[1] ?? plain, 'round')
@@ -227,7 +227,7 @@ export function dimensionOfLine(line: Line, known: (name: string) => Dimension |
   return visit(line.node)
 }
 
-const isNothing = (node: Node | undefined): boolean => node?.is === 'number' && node.value.equals(0)
+const isNothing = (node: Node): boolean => node.is === 'number' && node.value.equals(0)
 
 /** A number for each place, or one for all. */
 export type Amounts = Amount | readonly Amount[]
@@ -394,8 +394,8 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
     if (node.is === 'pair') return Math.max(rowsIn(node.left), rowsIn(node.right))
     return node.is === 'call' ? Math.max(1, ...node.inputs.map(rowsIn)) : 1
   }
-  const isMoney = (node: Node | undefined): boolean => {
-    const found = node?.is === 'name' && node.name !== 'pi' ? value(node.name) : undefined
+  const isMoney = (node: Node): boolean => {
+    const found = node.is === 'name' && node.name !== 'pi' ? value(node.name) : undefined
     return (Array.isArray(found) ? found[0]?.kind : (found as Quantity | undefined)?.kind) === 'money'
   }
   const visit = (node: Node, row: number): string => {
@@ -429,7 +429,7 @@ export function writeLine(line: Line, value: (name: string) => Quantity | readon
             own > 1 && strength(inner, rowsIn) < 2 ? `(${visit(inner, i)})` : visit(inner, i),
           ).join(' + ')
         }
-        if (node.name === 'round' && isMoney(node.inputs[1]))
+        if (node.name === 'round' && isMoney(node.inputs[1] as Node))
           return `to the cent (${visit(node.inputs[0] as Node, row)})`
         const inputs = node.inputs.map((input) => visit(input, row)).join('; ')
         return `${spoken[node.name] ?? node.name}${spoken[node.name] === '' ? '' : ' '}(${inputs})`

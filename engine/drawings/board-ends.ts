@@ -12,7 +12,6 @@ export function boardEndsDrawing(seen: Seen): string | null {
   const [now, later, change] = ['picketWidth', 'widthLater', 'widthChange'].map((it) => seen.one(it))
   if (!now || !later || !change) return null
   const [from, by] = [numberIn(now, 'in'), numberIn(change, 'in')]
-  if (from <= 0 || Math.abs(by) > from / 2) return null
   const share = Math.abs(by) / from
   const times = timesLarger(share * widest, 24, 60)
   const drawn = share * widest * times

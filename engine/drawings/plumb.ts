@@ -39,7 +39,7 @@ export function plumbDrawing(seen: Seen): string | null {
     ground - inches * scale,
   ]
   const [end, level] = [at(whole), at(reading)]
-  const isTopShown = offset !== undefined && whole > reading * 1.08
+  const isTopShown = whole > reading * 1.08
   const parts = [
     shape(
       [
@@ -58,7 +58,7 @@ export function plumbDrawing(seen: Seen): string | null {
     down(foot - (isTopShown ? 66 : 26), level[1], ground, show(over), 'left'),
     bend(foot, ground, 70, 90, 90 - (turn * 180) / Math.PI),
   ]
-  if (offset && tall && isTopShown)
+  if (isTopShown && offset && tall)
     parts.push(
       across(foot, level[0], level[1], show(out), foot - 30),
       across(foot, end[0], end[1] - 8, `top ${show(offset)}`),

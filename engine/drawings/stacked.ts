@@ -14,7 +14,7 @@ export function stacked(pieces: readonly Piece[]): string {
   const sized = pieces.map(({ svg, under }) => {
     const [, wide, high] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? []
     if (!Number(wide) || !Number(high)) throw new Error('a drawing has no viewBox with a width and a height')
-    return { wide: Number(wide), high: Number(high), under, inside: svg.replace(/^<svg[^>]*>|<\/svg>$/g, '') }
+    return { wide: Number(wide), high: Number(high), under, inside: svg.replace(/<\/?svg[^>]*>/g, '') }
   })
   const most = Math.max(width, ...sized.map((it) => it.wide))
   let y = 0

@@ -92,7 +92,7 @@ function namesIn({ part, outcome }: Node, result: string): ReadonlySet<string> {
     const name = open.pop() as string
     if (found.has(name)) continue
     found.add(name)
-    if (told.has(name) && name !== result) continue
+    if (told.has(name)) continue
     // What a branch, a search or a table decided: everything given may have had a part in it.
     if (!worked.has(name)) return told
     open.push(...(part.calculation.lines.get(name)?.line.names ?? []))

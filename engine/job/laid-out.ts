@@ -83,7 +83,7 @@ export function postsOf(fence: Fence, runs: readonly RunLaid[]): Post[] {
     const previous = runs[i - 1]?.run
     for (const [s, station] of stations.entries()) {
       const stand = { run: run.place, station }
-      const gate = Boolean(gateSpaces[s]) || (s > 0 && Boolean(gateSpaces[s - 1]))
+      const gate = Boolean(gateSpaces[s] || gateSpaces[s - 1])
       const closes = fence.isClosed && i === runs.length - 1 && s === stations.length - 1 && run.meetsNext
       const shared = s === 0 && previous?.meetsNext ? posts.at(-1) : closes ? posts[0] : undefined
       if (shared) {

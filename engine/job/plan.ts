@@ -74,6 +74,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
 
   function levelOf(at: string): Level | undefined {
     if (at === yard) return 'yard'
+    // A run's own level is known before it is laid out; every other waits for that.
     if (isRun(at)) return fence.runs.some((it) => it.place === at) ? 'run' : undefined
     if (bays().has(at)) return 'bay'
     if (gates().has(at)) return 'gate'
@@ -81,8 +82,7 @@ export function planOf(job: Job, memo: Memo = newMemo(), turn = -1): Plan | unde
   }
 
   function node(word: string, at: string, isAsked = false): Node | undefined {
-    // A run's own level is known before it is laid out; every other waits for that.
-    const level = isRun(at) && fence.runs.some((it) => it.place === at) ? 'run' : levelOf(at)
+    const level = levelOf(at)
     if (!level) return undefined
     const part = givingAt(word, level).find((it) => holds(it, at, isAsked))
     return part && workPart(part, at)

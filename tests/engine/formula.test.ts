@@ -235,6 +235,8 @@ describe('any line', () => {
     ['atan(1)', 45],
     ['exp(1)', Math.E],
     ['ln(10)', Math.LN10],
+    ['asin(0)', 0],
+    ['ln(1)', 0],
     ['sinh(1)', 1.1752011936438014],
     ['cosh(1)', 1.5430806348152437],
     ['sqrt(2)', Math.SQRT2],
@@ -300,9 +302,60 @@ describe('any line', () => {
     ['hop(1)', '“hop” is not one of ceil, floor'],
   ])('%s says what is wrong with it', (text, said) => expect(() => readLine(text)).toThrow(said))
 
+  it('writes a rounding to a mark of money as cents, and to any other mark as it is', () => {
+    const said = { cost: quantity('12.345', 'USD'), cent: quantity('0.01', 'USD'), gap: quantity('1/2', 'in') }
+    const write = (text: string): string => writeLine(readLine(text), (name) => said[name as keyof typeof said])
+    expect(write('round(cost, cent)')).toBe('to the cent ($12.345)')
+    expect(write('round(gap, gap)')).toBe('to the nearest mark (1/2 in; 1/2 in)')
+    expect(write('round(gap, 2)')).toBe('to the nearest mark (1/2 in; 2)')
+    expect(write('round(gap, pi)')).toBe('to the nearest mark (1/2 in; π)')
+    expect(write('weight(gap) + fahrenheit(gap)')).toBe('(1/2 in) + (1/2 in)')
+    expect(write('-gap - -gap')).toBe('−1/2 in − (−1/2 in)')
+    expect(write('pi ^ 4 * 2 ^ 3')).toBe('(π)^4 × 2³')
+    expect(write('2 / (3 * 4) - (5 + 6)')).toBe('2 / (3 × 4) − (5 + 6)')
+    expect(write('2 * 3 / 4 + 5 - 6')).toBe('2 × 3 / 4 + 5 − 6')
+  })
+
+  it('writes a list once for each of its values, beside what there is one of', () => {
+    const said = { each: [quantity(4, 'in'), quantity(7, 'in')], one: [quantity(3, 'in')], gap: quantity(2, 'in') }
+    const write = (text: string): string => writeLine(readLine(text), (name) => said[name as keyof typeof said])
+    expect(write('each - gap')).toBe('4 in − 2 in; 7 in − 2 in')
+    expect(write('one - gap')).toBe('3 in − 2 in')
+    expect(write('sum(one + gap) * 2')).toBe('(3 in + 2 in) × 2')
+    expect(write('sum(-each)')).toBe('(−4 in) + (−7 in)')
+    expect(write('sum(each ^ 2 / gap)')).toBe('(4 in)² / 2 in + (7 in)² / 2 in')
+    expect(write('sum(max(gap, each) * pi)')).toBe('max (2 in; 4 in) × π + max (2 in; 7 in) × π')
+  })
+
+  it('works two lists place by place, and one beside a list at each of its places', () => {
+    const lists: Record<string, Amount | readonly Amount[]> = {
+      x: [exact(4), exact(7)],
+      y: [exact(1), exact(5)],
+      z: exact(3),
+    }
+    const work = (text: string) =>
+      workLine(
+        readLine(text),
+        (name) => lists[name] as Amount,
+        () => {},
+      )
+    const numbers = (text: string): number[] => (work(text) as readonly Amount[]).map(toNumber)
+    expect(numbers('x - y')).toEqual([3, 2])
+    expect(numbers('x - z')).toEqual([1, 4])
+    expect(numbers('z - x')).toEqual([-1, -4])
+    expect(numbers('-x')).toEqual([-4, -7])
+    expect(numbers('max(x, y * 4)')).toEqual([4, 20])
+    expect(numbers('min(y, 1)')).toEqual([1, 1])
+    expect(toNumber(work('sum(x * y)') as Amount)).toBe(39)
+  })
+
   it('names what it uses once each, and what stands outside its sum', () => {
     expect(readLine('a + b * a - pi').names).toEqual(['a', 'b'])
     expect(readLine('a + b').besideSum).toBeNull()
+    expect(readLine('ceil(a) + max(b, pi)').besideSum).toBeNull()
+    expect(readLine('sum(a) + max(b, c) - abs(d)').besideSum).toEqual(['b', 'c', 'd'])
+    expect(readLine('max(sum(a), b) / sum(c)').besideSum).toEqual(['b'])
+    expect(readLine('pi').names).toEqual([])
     expect(readLine('sum(a * b) / c + pi').besideSum).toEqual(['c'])
     expect(readLine('sum(a) + sum(b) * a').besideSum).toEqual(['a'])
   })

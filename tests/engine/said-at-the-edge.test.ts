@@ -202,6 +202,68 @@ describe('at the edge', () => {
     expect(runNamed('gap-for-pickets', given, { confirmed: Object.keys(given) }).outcome.ok).toBe(true)
   })
 
+  it('a tenth of the stick is the deepest bow, and the opening the farthest swing', () => {
+    // (60 + 4) / 16 = 4; 60 / (4 / 5) = 75 in; 8 × 7 1/2² / (3 × 75) = 2 in.
+    const given = { opening: '60 in', picketWidth: '4 in', pickets: '15', stickPitch: '5 in' }
+    const ran = (more: Inputs) =>
+      runNamed('stick-errors', { ...given, ...more }, { confirmed: [...Object.keys(given), ...Object.keys(more)] })
+    expect(ran({ stickBow: '7 1/2 in' }).shown.bowShort).toBe('2 in')
+    expect(ran({ stickBow: '7 9/16 in' }).said).toContain('A bow of 7 9/16 in in a stick of 75 in is no shallow one.')
+    expect(ran({ stickSwing: '59 in' }).outcome.ok).toBe(true)
+    expect(ran({ stickSwing: '60 in' }).said).toContain('the stick does not reach across')
+    expect(ran({ stickPitch: '4 in' }).said).toContain('such a stick is not laid aslant at all')
+    expect(ran({ pickets: '16' }).said).toContain('16 pickets of 4 in do not fit a 60 in opening')
+  })
+
+  it('20,000 pickets are the most that one opening may have room for', () => {
+    // 20,000 × 3 1/2 = 70,000.
+    const said = (opening: string) =>
+      runNamed(
+        'picket-spacing',
+        { opening, picketWidth: '3 1/2 in', widestGap: '36 in' },
+        { confirmed: ['opening', 'widestGap'] },
+      ).said
+    expect(said('70000 in')).not.toContain('would be more than')
+    expect(said('70003 1/2 in')).toContain('would be more than 20,000 pickets')
+  })
+
+  it('what a load weighs needs no payload, and all else of it does', () => {
+    const load = { loadCounts: ['12', '9'], loadWeights: ['25 kg', '11 kg'] }
+    const wanting = (...wanted: string[]) => runNamed('mixed-load', load, { wanted, system: 'metric' })
+    // 12 × 25 + 9 × 11 = 399.
+    expect(wanting('mixedWeight').shown).toEqual({ mixedWeight: '399 kg' })
+    for (const wanted of [
+      ['loadFits'],
+      ['mixedTrips'],
+      ['overPayload'],
+      ['mixedWeight', 'loadFits'],
+      ['mixedWeight', 'mixedTrips'],
+    ])
+      expect(wanting(...wanted).said, wanted.join()).toContain('missing payload')
+  })
+
+  it.each<[Inputs, Record<string, string>]>([
+    // 12 × 5.98 = 71.76; 71.76 + 20 + 0.50; 71.76 + 100; 71.76 + 100 + 20
+    [{ amountsBeside: ['$20', '$0.50'] }, { billTotal: '$92.26' }],
+    [{ amountCarried: '$100' }, { billTotal: '$171.76' }],
+    [{ amountsBeside: '$20', amountCarried: '$100' }, { billTotal: '$191.76' }],
+    // 91.76 × 0.9 = 82.584; 91.76 × 0.1 = 9.176; 91.76 / 11 = 8.3418
+    [
+      { amountsBeside: '$20', discount: '10 %' },
+      { billBefore: '$91.76', billTotal: '$82.58' },
+    ],
+    [
+      { amountsBeside: '$20', taxRate: '10 %', taxIncluded: 'added' },
+      { billTax: '$9.18', billTotal: '$100.94' },
+    ],
+    [
+      { amountsBeside: '$20', taxRate: '10 %', taxIncluded: 'included' },
+      { billTax: '$8.34', billNet: '$83.42' },
+    ],
+  ])('a bill of $71.76 with %j', (more, shown) => {
+    expect(runNamed('bill', { unitPrices: '$5.98', itemCounts: '12', ...more }).shown).toMatchObject(shown)
+  })
+
   it('two numbers are multiplied and divided, three are not, and nothing by nought', () => {
     const said = (numbers: readonly string[], wanted: string) =>
       runNamed('numbers-together', { numbers }, { wanted: [wanted] })

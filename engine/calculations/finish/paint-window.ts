@@ -287,10 +287,7 @@ function longestRun(hours: readonly Hour[]): readonly [from: number, to: number]
 }
 
 const mostOften = (all: readonly string[]): string =>
-  all.reduce(
-    (best, it) => (all.filter((x) => x === it).length > all.filter((x) => x === best).length ? it : best),
-    all[0] ?? '',
-  )
+  all.reduce((best, it) => (all.filter((x) => x === it).length > all.filter((x) => x === best).length ? it : best))
 
 const said = (fault: string): string =>
   ({

@@ -173,7 +173,8 @@ export function stickSheets(site: Site): Sheet[] {
 
 /** So many sticks stand side by side in one table of marks. */
 const perTable = 6
-const letterOf = (i: number): string =>
+/** A to Z, then AA, AB. */
+export const letterOf = (i: number): string =>
   `${i >= 26 ? String.fromCharCode(64 + Math.floor(i / 26)) : ''}${String.fromCharCode(65 + (i % 26))}`
 
 function marksTable(all: readonly Stick[], from: number): Block {

@@ -3,7 +3,7 @@ import { entriesIn, partByPart } from '../../../engine/job/calendar-entries.ts'
 import { describe, expect, it } from 'vitest'
 import { vocabulary } from '../../../engine/catalogue.ts'
 import { pathOf, showValue } from '../../../engine/job/explain.ts'
-import { decide, keep, readJob, redo, sameValue, undo, writeJob } from '../../../engine/job/job.ts'
+import { decide, decided, decidedAt, keep, readJob, redo, sameValue, undo, writeJob } from '../../../engine/job/job.ts'
 import { byMove, larger, openQuestions } from '../../../engine/job/next.ts'
 import { newMemo } from '../../../engine/job/node.ts'
 import { askedOnce } from '../../../engine/job/over-all.ts'
@@ -11,7 +11,7 @@ import { compared, sideBySide } from '../../../engine/job/side-by-side.ts'
 import { work } from '../../../engine/job/work.ts'
 import type { Problem } from '../../../engine/outcome.ts'
 import { about } from '../../../engine/quantities/amount.ts'
-import { quantity } from '../../../engine/quantities/quantity.ts'
+import { quantity, type Quantity } from '../../../engine/quantities/quantity.ts'
 import { show } from '../../../engine/quantities/show.ts'
 import type { Word } from '../../../engine/words/word.ts'
 import { decisionsOf, jobOf, oneFence, planFrom, type Told } from './fences.ts'
@@ -275,4 +275,42 @@ it('a row of the calendar is an entry where both its days are known, and says ho
     { what: 'Pickets', first: '2026-10-08', last: '2026-10-12', note: 'May slip 2 days.' },
     { what: 'Rails', first: '2026-10-08', last: '2026-10-09', note: 'A day lost here moves the end.' },
   ])
+})
+
+describe('what holds at a place', () => {
+  const job = jobOf({
+    holeDiameter: '10 in',
+    'holeDiameter@corner-posts+gate-posts+end-posts': '12 in',
+    'holeDiameter@corner-posts+gate-posts': '14 in',
+    'holeDiameter@gate-posts': '16 in',
+    'picketWidth@front': '3 1/2 in',
+    'posts@front': '9',
+  })
+  const held = (name: string, at: string): string | undefined => {
+    const found = decided(job, name, at)?.value
+    return found === undefined ? undefined : show(found as Quantity)
+  }
+
+  it('is what was said of that kind of post, then of the fewest kinds that it is one of, then of all', () => {
+    expect(held('holeDiameter', 'gate-posts')).toBe('16 in')
+    expect(held('holeDiameter', 'corner-posts')).toBe('14 in')
+    expect(held('holeDiameter', 'end-posts')).toBe('12 in')
+    expect(held('holeDiameter', 'line-posts')).toBe('10 in')
+    expect(held('holeDiameter', 'corner-posts+end-posts')).toBe('12 in')
+    expect(held('holeDiameter', 'corner-posts+line-posts')).toBe('10 in')
+    expect(held('holeDiameter', 'yard')).toBe('10 in')
+  })
+
+  it('of a bay is what was said of its run, and of no other run', () => {
+    expect(held('picketWidth', 'front/bay-2')).toBe('3 1/2 in')
+    expect(held('picketWidth', 'front')).toBe('3 1/2 in')
+    expect(held('picketWidth', 'right')).toBeUndefined()
+    expect(held('holeDiameter', 'front/bay-2')).toBe('10 in')
+    expect(decidedAt(job, 'picketWidth', 'front/bay-2')).toBeUndefined()
+  })
+
+  it('of a number that was told of a run is none of its bays', () => {
+    expect(held('posts', 'front')).toBe('9 posts')
+    expect(held('posts', 'front/bay-2')).toBeUndefined()
+  })
 })

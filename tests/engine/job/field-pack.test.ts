@@ -1,6 +1,7 @@
 // The field pack of a whole fence: its figures are the plan's, its posts have one number each, and what is not known is asked for.
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { letterOf } from '../../../engine/job/sheets/bays.ts'
 import { fieldPackOf } from '../../../engine/job/field-pack.ts'
 import { decide, newJob, redo, undo } from '../../../engine/job/job.ts'
 import { newMemo } from '../../../engine/job/node.ts'
@@ -370,4 +371,8 @@ describe('whatever is told of a fence', () => {
       { numRuns: 60, seed: 11 },
     )
   })
+})
+
+it('sticks are lettered A to Z, then AA and on', () => {
+  expect([0, 25, 26, 27, 51, 52, 77, 78].map(letterOf)).toEqual(['A', 'Z', 'AA', 'AB', 'AZ', 'BA', 'BZ', 'CA'])
 })

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { cautionFor } from '../../../engine/cautions/cautions.ts'
 import { calculationNamed } from '../../../engine/catalogue.ts'
 import { notes } from '../../../engine/notes/notes.ts'
-import { showNote } from '../../../engine/notes/note.ts'
+import { type Note, showNote } from '../../../engine/notes/note.ts'
+import { show } from '../../../engine/quantities/show.ts'
 
 describe('every note', () => {
   it('has a name of its own', () => {
@@ -54,4 +55,56 @@ describe('every note', () => {
       }
     },
   )
+})
+
+describe('a note as it is read out', () => {
+  const note = (text: string, more: Partial<Note> = {}): Note => ({
+    name: 'made-up',
+    title: 'Made up',
+    text,
+    called: [],
+    asks: [],
+    from: 'common practice, no source',
+    cautions: [],
+    ...more,
+  })
+
+  it('has each figure in the units of whoever reads, and its own where there is no other', () => {
+    const both = note('Leave {{gap}}, and {{other}}; {{gap}} again.', {
+      figures: { gap: { label: 'gap', value: '1/2 in', metric: '12 mm' }, other: { label: 'other', value: '3' } },
+    })
+    expect(showNote(both, 'imperial').text).toBe('Leave 1/2 in, and 3; 1/2 in again.')
+    expect(showNote(both, 'metric').text).toBe('Leave 12 mm, and 3; 12 mm again.')
+    expect(showNote(both, 'metric').figures.map((it) => `${it.name} ${it.label} ${show(it.value)}`)).toEqual([
+      'gap gap 12 mm',
+      'other other 3',
+    ])
+  })
+
+  it('says what is ours to mend: a slot without a figure, and a figure that is none', () => {
+    expect(() => showNote(note('Leave {{gap}}.'), 'metric')).toThrow('the note “made-up” has no figure “gap”')
+    const none = { figures: { gap: { label: 'gap', value: 'a bit' } } }
+    expect(() => showNote(note('Leave {{gap}}.', none), 'metric')).toThrow(
+      'the note “made-up” has a figure that cannot be read: “a bit”',
+    )
+  })
+
+  it('has what is written as it is dialled, also where that is nothing', () => {
+    expect(showNote(note('Dial {{a}}{{b}}.', { asWritten: { a: '0123', b: '' } }), 'metric').text).toBe('Dial 0123.')
+  })
+
+  it.each([
+    ['{{whom}}, then dig.', 'Your uncle, then dig.'],
+    ['Ask first. {{whom}}, then dig.', 'Ask first. Your uncle, then dig.'],
+    ['Ask first? {{whom}}.', 'Ask first? Your uncle.'],
+    ['Ask first! {{whom}}.', 'Ask first! Your uncle.'],
+    ['Ask {{whom}}.', 'Ask your uncle.'],
+    ['Ask first, {{whom}}.', 'Ask first, your uncle.'],
+    ['At the site.{{whom}}', 'At the site.your uncle'],
+    ['Ask first. Ask {{whom}}.', 'Ask first. Ask your uncle.'],
+  ])('%s begins its sentence with a capital, and nothing else', (text, said) => {
+    const local = note(text, { byCountry: { whom: { unknown: 'your uncle', elsewhere: 'your aunt' } } })
+    expect(showNote(local, 'metric').text).toBe(said)
+    expect(showNote(local, 'metric', 'ireland').text).toBe(said.replace('uncle', 'aunt'))
+  })
 })

@@ -54,6 +54,17 @@ describe('the cut plan', () => {
     expect(rowsOf('Stick by stick', ran)).toEqual([[1, '8 ft', '2 × 47 15/16 in', '47 15/16 in', 'none']])
   })
 
+  // 96 − 58 − 1/8 = 37 7/8 in: one of 30 in, or three of 12 in with their cuts, 36 1/4.
+  it('says how many of the smaller pieces come out of the offcuts', () => {
+    const one: Inputs = { pieceLengths: '58 in', pieceCounts: '1', stockLengths: '8 ft' }
+    const said = (smallLengths: string, smallCounts: string): string =>
+      runNamed('cut-plan', { ...one, smallLengths, smallCounts }).said
+    expect(said('30 in', '1')).toContain('All the smaller pieces come out of the offcuts.')
+    expect(said('30 in', '2')).toContain('Of 2 smaller pieces, 1 smaller piece comes out of the offcuts, by plain')
+    expect(said('12 in', '4')).toContain('Of 4 smaller pieces, 3 smaller pieces come out of the offcuts, by plain')
+    expect(said('40 in', '4')).toContain('Of 4 smaller pieces, none comes out of the offcuts, by plain')
+  })
+
   it('buys the least timber where there are no prices, and says so', () => {
     const { stockPrices: _, ...unpriced } = rails
     const { shown, said } = runNamed('cut-plan', unpriced, { solver })
