@@ -80,6 +80,10 @@ describe('the longest offcut', () => {
     const job = bench({ widths: [4, 1], demand: [1, 1], rooms: [10, 6], costs: [10, 5] })
     const long = [one(0, 1, 1)]
     expect(longestLeft(hallOf(job, solver, long), long)).toEqual({ sticks: long, bound: 5, searches: [] })
+    // 6 + 3 + 1 fill one of 10, 1 + 1 leave 8 of another: 20 − 12. One of 10 and two of 6 would be 22 at that price, but they are three.
+    const two = bench({ widths: [6, 3, 1], demand: [1, 1, 3], rooms: [10, 6], costs: [10, 5] })
+    const full = [one(0, 1, 1, 1), one(0, 0, 0, 2)]
+    expect(longestLeft(hallOf(two, solver, full), full)).toEqual({ sticks: full, bound: 8, searches: [] })
   })
 
   // 6 and 3, two of each, on two of 10: 6 + 3 leaves 1 twice; 6 alone leaves 4, and 6 + 3 + 3 is too much; 3 + 3 leaves 4, and 6 + 6 is too much.
