@@ -20,6 +20,7 @@ import { compose, wordsOf } from './compose.ts'
 import { comesOutAsBefore, decideTurn, remember } from './deciding.ts'
 import { cautionsOfDeclined, whyDeclined } from './declined.ts'
 import { inUnitsAsked } from './units-asked.ts'
+import { withoutOtherKind } from './other-kind.ts'
 import { unusedOf, withoutIdle, withoutUnread, withoutYes } from './unused.ts'
 import { takenFor } from './said-of.ts'
 import { readBack } from './read-back.ts'
@@ -145,7 +146,8 @@ export async function answerTo(
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
   const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings, unused, heard)
-  const sure = sumReadBack(readBack(known, decided, { turn, unused }), request, bindings.held, heard.job)
+  const fitting = withoutOtherKind(known, heard.said, heard.job)
+  const sure = sumReadBack(readBack(fitting, decided, { turn, unused }), request, bindings.held, heard.job)
   const checked = inUnitsAsked(sure, heard.said)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)
   // What was answered before, and comes out as it did, is not told again: in a whole fence most words touch little.
