@@ -146,7 +146,7 @@ export async function answerTo(
   const unused = unusedOf(heard, request, bindings.held)
   const whole = withoutYes(work(decided, decided.wanted, turn, { named: decided.named, memo }), unused)
   const known = withoutIdle(withoutUnread(whole, bindings, request, heard.job), bindings, unused, heard)
-  const fitting = withoutOtherKind(known, heard.said, heard.job)
+  const fitting = withoutOtherKind(known, heard.said)
   const sure = sumReadBack(readBack(fitting, decided, { turn, unused }), request, bindings.held, heard.job)
   const checked = inUnitsAsked(sure, heard.said)
   const changed = changesBetween(heard.job, decided, checked, turn, memo)

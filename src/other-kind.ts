@@ -1,5 +1,5 @@
 // This file is about an answer of another kind than the question: whoever asks outright for a weight gets no area, and whoever asks for an angle no length.
-import { isQuantity, type Job, type Word, type Worked } from '../engine/index.ts'
+import { isQuantity, type Word, type Worked } from '../engine/index.ts'
 import { heldBack } from './held-back.ts'
 
 interface Outright {
@@ -14,6 +14,12 @@ const outright: readonly Outright[] = [
     asks: /\bhow heavy\b|\bwhat weight\b|\b(?:how much|how many (?:kilos?|kg|pounds?|lbs?|tons?|tonnes?)|what)(?:['’]?s|['’]?ll)? (?:[^?.]{0,40}\s)?weighs?\b/i,
     kinds: ['mass', 'force'],
     called: 'a weight',
+  },
+  { asks: /\b(?:what|which) length\b/i, kinds: ['length'], called: 'a length' },
+  {
+    asks: /\bhow many (?:of \p{L}+ )?(?:can|could|do|should) (?:i|we) (?:still )?(?:get|buy|afford|have)\b/iu,
+    kinds: ['count'],
+    called: 'a number of things',
   },
   { asks: /\b(?:what|which) angle\b|\bhow many degrees\b/i, kinds: ['angle', 'temperature'], called: 'an angle' },
   {
@@ -31,9 +37,9 @@ const outright: readonly Outright[] = [
 ]
 
 /** A message that asks outright for one kind of figure, and would be answered by none of that kind, gets no figure: it is asked what it means. */
-export function withoutOtherKind(worked: readonly Worked[], said: string, { asked }: Job): Worked[] {
+export function withoutOtherKind(worked: readonly Worked[], said: string): Worked[] {
   const due = outright.find(({ asks }) => asks.test(said))
-  if (!due || asked.length > 0) return [...worked]
+  if (!due) return [...worked]
   const isOne = (value: unknown): boolean =>
     isQuantity(value as never) && due.kinds.includes((value as { kind: Word['kind'] }).kind)
   const isThere = worked.some(({ outcome, calculation, wanted }) =>

@@ -71,6 +71,9 @@ export function fractionBehind(
   metric: boolean,
 ): { value: Fraction; next: number } | null {
   const spoken = spokenFractionAfter(tokens, at)
+  // “40 in and half inch gap each side” are two.
+  const own = spoken && unitAt(tokens, spoken.next, metric)
+  if (spoken && own && !endsPhrase(tokens[own.next])) return null
   if (spoken) return spoken
   const written = /^(and|&)$/.test(lower(tokens[at])) ? fractionAfter(tokens, at) : null
   return written && !unitAt(tokens, written.next, metric) && endsMeasure(tokens[written.next]) ? written : null
@@ -102,14 +105,14 @@ const sidesBehind = new Set('post front back side sides wall house drive yard li
 function closesAfterInches(tokens: readonly Scanned[], at: number, metric: boolean): boolean {
   const number = numberAt(tokens, at, false)
   const unit = number && unitAt(tokens, number.next, metric)
-  const follower = unit && tokens[unit.next]
   if (!unit) return false
-  return (
-    !follower ||
-    follower.sort === 'sign' ||
-    /^(wide|long|tall|high|deep|apart|clear|across|between)$/i.test(follower.text)
-  )
+  return endsPhrase(tokens[unit.next])
 }
+
+const endsPhrase = (follower: Scanned | undefined): boolean =>
+  !follower ||
+  follower.sort === 'sign' ||
+  /^(wide|long|tall|high|deep|apart|clear|across|between)$/i.test(follower.text)
 
 /** "seven ten and 3/8": two spoken numbers, the last with a fraction, are feet and inches; a door of "six-six" too, but "six-eight" may be six to eight. */
 export function feetSpoken(tokens: readonly Scanned[], feet: NumberRead): Found | null {

@@ -100,6 +100,26 @@ const sayings: readonly Saying[] = [
     never: prices,
   },
   {
+    before: /\bshrink(?:s|age|ing)?(?: (?:by|of|is|about|around|at))*\s*$/i,
+    of: (it) => kindOf(it) === 'percent',
+    never: ({ label, name }) => /moisture|humidity/i.test(`${label} ${name}`),
+  },
+  {
+    behind: /^\s*(?:of|off) (?:the|my|our|that) (?:whole )?(?:budget|money|total|bill|price|sum|cost)\b/i,
+    of: (it) => kindOf(it) === 'percent',
+    never: ({ label, name }) => /moisture|humidity|basis|slope/i.test(`${label} ${name}`),
+  },
+  {
+    before: /\d\s*(?:in(?:ch(?:es)?)?|mm|cm|["″])?\s*(?:by|x|×)\s*$/i,
+    of: isLength,
+    never: oneOf('stoneDepth concreteUnder frostDepth embedment wantedGap'),
+  },
+  {
+    before: /\bbetween (?:the |my |those |these )?$/i,
+    of: isBare,
+    never: ({ kind }) => kind === 'count',
+  },
+  {
     behind: /^\s*deep\b/i,
     of: isLength,
     never: oneOf('holeDiameter postWidth runLength opening picketWidth widestBay bayCentres gateOpening postAbove'),

@@ -145,22 +145,22 @@ function nameAt(
   return isThe && before !== undefined && beside.has(before.stem) && stands ? { place: name, to } : undefined
 }
 
-/** “Right by the house”, “back at the road”: how near something is, and no side, as it is in “right at 32 ft”. */
+/** “Right by the house”, “back at the road”: how near something is, and no side, as it is in “right at 32 ft”; nor is a “Right, so” to begin with. */
 const isJustThere = (message: readonly Token[], at: number): boolean =>
-  /^(right|back)$/.test(message[at]?.stem ?? '') &&
-  !/^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '') &&
-  /^(by|next|beside|at|against|up|on|in|under|over|through|before|after|where)$/.test(message[at + 1]?.stem ?? '') &&
-  message[at + 2]?.tag === undefined
+  (at === 0 && message[0]?.stem === 'right' && message[1]?.text === ',' && message[2]?.tag === undefined) ||
+  (/^(right|back)$/.test(message[at]?.stem ?? '') &&
+    !/^(the|my|our|your)$/.test(message[at - 1]?.stem ?? '') &&
+    /^(by|next|beside|at|against|up|on|in|under|over|through|before|after|where)$/.test(message[at + 1]?.stem ?? '') &&
+    message[at + 2]?.tag === undefined)
 
 /** “Three sides.”: how many there are, and no run called “side”. */
 const sidesAt = (message: readonly Token[], at: number): number | undefined =>
   /^sides$/i.test(message[at]?.text ?? '') && !isLength(message[at + 1]) ? wholeOf(message[at - 1]) : undefined
 
-/** Whether the message says how many sides there are, and sizes fewer: “four sides, the back is 48 ft, the left 32 ft”. */
+/** Whether the message says how many sides there are (two may be those of a board), and sizes fewer: “four sides, the back is 48 ft, the left 32 ft”. */
 export function lacksSides(message: readonly Token[], runs: readonly RunSaid[]): boolean {
   const said = message.flatMap((_, at) => sidesAt(message, at) ?? [])
   const sized = new Set(runs.flatMap((run) => lengthsOf(message, run).flatMap((it) => it.places)))
-  // Two sides may be those of a board.
   return said.some((it) => it > 2 && it > sized.size)
 }
 

@@ -7,20 +7,22 @@ import { again, asked, isLast, isLonger, knows, type Marked, sizeIn, tell } from
 const corrects =
   /\b(?:wait|no|nah|nope|sorry|oops|whoops|actually|hang on|scratch that|correction|my mistake|my bad|i meant|i mean|re-?measured|measured (?:it )?again|checked (?:it )?again|misread|mistake)\b/
 const smallWords = new Set(
-  'wait no nope sorry oops whoops actually i it its is was measured remeasured again that the mean meant said make should be not only really more like got now checked just my bad mistake hang on scratch that correction of to and so ok okay thats whole thing turns out comes came come all told us hmm um uh misread nah nope boss reckons reckon says said he she they we missus mate hubby wife husband dad tape actual'.split(
+  'wait no nope sorry oops whoops actually i it its is was measured remeasured again that the mean meant said make should be not only really more like got now checked just my bad mistake hang on scratch that correction of to and so ok okay thats whole thing turns out comes came come all told us hmm um uh misread nah nope boss reckons reckon says said he she they we missus mate hubby wife husband dad tape actual theyre were thats wide long tall high deep thick across each em one ones them those these'.split(
     ' ',
   ),
 )
 
-/** “Wait no, I measured again, it's 112”: of what was told last, the one measure that it can be. */
+/** “Wait no, I measured again, it's 112”: of what was told last, the one measure that it can be, or the one that is nearest by far. */
 export function corrected(it: Marked): Request | undefined {
   const { job, readings } = it.heard
   const [only, more] = readings
   if (!only || more || only.section || only.change || job.asked.length > 0 || !it.has(corrects)) return undefined
   if (job.wanted.length === 0) return undefined
-  const words = it.text.replace(/§\w+/g, ' ').match(/[a-z']+/g) ?? []
-  if (words.some((word) => !smallWords.has(word.replace(/'/g, '')))) return undefined
-  const alike = job.decisions.flatMap((old) => {
+  // What was wrong may be a sentence of its own: “They're 65. I had the wrong glasses on.”
+  const own = it.text.split(/[.!;]\s/).find((part) => part.includes('§')) ?? it.text
+  const words = own.replace(/§\w+/g, ' ').match(/[a-z']+/g) ?? []
+  if (it.text.includes('?') || words.some((word) => !smallWords.has(word.replace(/'/g, '')))) return undefined
+  const alike = job.decisions.flatMap((old): { word: string; apart: number }[] => {
     if (!isQuantity(old.value) || old.at !== yard) return []
     if (only.quantity && only.quantity.kind !== old.value.kind) return []
     // A bare number takes the unit of the word, which must be the one it was said in.
@@ -30,10 +32,11 @@ export function corrected(it: Marked): Request | undefined {
       ? toNumber(old.value.amount)
       : toNumber(old.value.amount) / toNumber(quantity(1, old.value.unit).amount)
     const ratio = size && was ? Math.max(size / was, was / size) : Infinity
-    return ratio < nearly && ratio > 1 ? [old.word] : []
+    return ratio < nearly && ratio > 1 ? [{ word: old.word, apart: Math.log(ratio) }] : []
   })
-  const [word, other] = new Set(alike)
-  return word && !other ? again(tell(word, only)) : undefined
+  const [first, second] = [...alike].sort((a, b) => a.apart - b.apart)
+  const isNearest = first && (second === undefined || first.word === second.word || first.apart <= second.apart / 2)
+  return isNearest ? again(tell(first.word, only)) : undefined
 }
 // Nobody is off by more than half.
 const nearly = 1.5
