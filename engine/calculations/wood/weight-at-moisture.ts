@@ -3,7 +3,7 @@
 //   now    ███████ + water
 //   then   ███████ + less of it          dry wood × (1 + moisture), by the dry weight
 import { calculation } from '../../calculation.ts'
-import { less } from '../../quantities/quantity.ts'
+import { less, type Quantity } from '../../quantities/quantity.ts'
 import { show } from '../../quantities/show.ts'
 import { word } from '../../words/word.ts'
 
@@ -65,9 +65,9 @@ export const weightAtMoisture = calculation({
     if (has('pieceDry') && has('pieceNow') && less(wet, oven))
       refuse('pieceDry', `The piece cannot weigh more dry (${show(oven)}) than wet (${show(wet)}). Check both.`)
     if (!has('pieceDry') && !has('pieceMoisture')) need('pieceMoisture')
-    const dry = put('dry', has('pieceDry') ? oven : line('dryInIt'))
-    const then = line('weightAimed')
-    if (has('pieceNow') && less(then, wet)) line('waterToGo')
+    const dry = put('dry', has('pieceDry') ? oven : line('dryInIt', wet.unit)) as Quantity
+    const then = line('weightAimed', dry.unit)
+    if (has('pieceNow') && less(then, wet)) line('waterToGo', wet.unit)
     else if (has('pieceNow')) remark(`It weighs ${show(wet)} now, so it is at ${show(aim)} already, or drier.`)
     remark(`${show(dry)} of it are dry wood. Moisture is by the dry weight here, as meters mean it.`)
   },

@@ -98,7 +98,9 @@ export const had =
 function enoughOfLast(heard: Heard, message: readonly Token[]): Request | undefined {
   const [there, more] = heard.readings
   if (!there?.bare || more || there.bare.d !== 1n || there.change) return undefined
-  if (!had.test(heard.said) || /\b(posts? apart|bays?|sections?|feet|inch)\b/i.test(heard.said)) return undefined
+  // “They're 65. I had my glasses on”: what was had is said of the number.
+  const beside = `${wordsBefore(heard, there)} ${there.said} ${wordsBehind(heard, there)}`
+  if (!had.test(beside) || /\b(posts? apart|bays?|sections?|feet|inch)\b/i.test(heard.said)) return undefined
   const isOf = /^\s*(of (them|those|these|em)|already|left|here|\?|$)/i.test(wordsBehind(heard, there))
   if (!asksEnough.test(heard.said) && (!isOf || /\b(how|what|which)\b/i.test(heard.said))) return undefined
   const needed = lastCount(heard, message, true)

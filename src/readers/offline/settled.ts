@@ -4,8 +4,12 @@ import type { Heard } from '../reader.ts'
 import { withoutContradicted } from './contradicted.ts'
 import { withHolesFilled } from './holes-said.ts'
 import { withLoadsOfVessel } from './loads-said.ts'
+import { withoutPairsApart } from './pairs-apart.ts'
 import { inUnitAsked } from './units-asked.ts'
 
 /** The request with what the message names in the place of what is usual, and without what it rules out. */
 export const settled = (request: Request, heard: Heard): Request =>
-  withoutContradicted(inUnitAsked(withHolesFilled(withLoadsOfVessel(request, heard), heard), heard), heard)
+  withoutPairsApart(
+    withoutContradicted(inUnitAsked(withHolesFilled(withLoadsOfVessel(request, heard), heard), heard), heard),
+    heard,
+  )
