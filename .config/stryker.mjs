@@ -20,6 +20,8 @@ export default {
   // Strings are prose, names of words and units, or formulas: mutants of the first are noise, and those of the others stop the program at load.
   mutator: { excludedMutations: ['StringLiteral'] },
   concurrency: 1,
+  // Which test covers which mutant is held in memory for some nine thousand tests.
+  testRunnerNodeArgs: ['--max-old-space-size=8192'],
   timeoutMS: 15_000,
   timeoutFactor: 2,
   dryRunTimeoutMinutes: 30,
