@@ -18,7 +18,7 @@ const outright: readonly Outright[] = [
   { asks: /\b(?:what|which) length\b/i, kinds: ['length'], called: 'a length' },
   {
     asks: /\bhow many (?:of \p{L}+ )?(?:can|could|do|should) (?:i|we) (?:still )?(?:get|buy|afford|have)\b/iu,
-    kinds: ['count'],
+    kinds: ['count', 'number'],
     called: 'a number of things',
   },
   { asks: /\b(?:what|which) angle\b|\bhow many degrees\b/i, kinds: ['angle', 'temperature'], called: 'an angle' },
@@ -31,7 +31,7 @@ const outright: readonly Outright[] = [
   { asks: /\b(?:what|which) radius\b|\bhow (?:wide|tall|high|deep)\b/i, kinds: ['length'], called: 'a length' },
   {
     asks: /\bhow many (?:posts|pickets|palings|pales|rails|bags|boards|bricks|screws|nails|bays|panels|boxes|packs|trips|holes|slats|tins|cans)\b/i,
-    kinds: ['count'],
+    kinds: ['count', 'number'],
     called: 'a number of things',
   },
 ]

@@ -105,7 +105,7 @@ const sayings: readonly Saying[] = [
     never: ({ label, name }) => /moisture|humidity/i.test(`${label} ${name}`),
   },
   {
-    behind: /^\s*(?:of|off) (?:the|my|our|that) (?:whole )?(?:budget|money|total|bill|price|sum|cost)\b/i,
+    behind: /^\s*(?:of|off) (?:the|my|our|that) (?:whole )?(?:budget|money|bill|price|cost)\b/i,
     of: (it) => kindOf(it) === 'percent',
     never: ({ label, name }) => /moisture|humidity|basis|slope/i.test(`${label} ${name}`),
   },

@@ -33,6 +33,9 @@ describe('the words beside a quantity', () => {
     ['30 in deep', 'holeDiameter'],
     ['10 in across', 'holeDepth'],
     ['a metre high', 'widestBay'],
+    ['shrinks 4 percent', 'moistureNow'],
+    ['10 percent of the budget', 'wetBasis'],
+    ['between the two posts', 'posts'],
   ])('“%s” is no %s', (said, word) => expect(isRuledOut(said, word)).toBe(true))
 
   it.each([
@@ -54,5 +57,7 @@ describe('the words beside a quantity', () => {
     ['I got $4.20 each', 'unitPrices'],
     ['30 in deep', 'holeDepth'],
     ['10 in across', 'holeDiameter'],
+    ['50 % of the total weight', 'wetBasis'],
+    ['two posts', 'posts'],
   ])('“%s” may be %s', (said, word) => expect(isRuledOut(said, word)).toBe(false))
 })
