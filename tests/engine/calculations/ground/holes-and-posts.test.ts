@@ -2,6 +2,12 @@ import { describe, expect, it } from 'vitest'
 import { runNamed } from '../../run-named.ts'
 
 describe('gravel in the holes', () => {
+  it.each(['12 in', '10 in'])('12 in of it leave no room for a post in a hole of %s', (holeDepth) => {
+    const given = { posts: '4', holeDiameter: '10 in', stoneDepth: '12 in' }
+    expect(runNamed('gravel-for-holes', { ...given, holeDepth }).said).toContain('no post is left in the ground')
+    expect(runNamed('gravel-for-holes', { ...given, holeDepth: '13 in' }).said).not.toContain('no post')
+  })
+
   // Reference book: 6 in gravel in 18 holes of 12 in: 7.069 ft³ compacted. Its 15 % is taken as loss (÷ 0.85 = 8.316 ft³);
   // here it is added (× 1.15 = 8.129 ft³), as the vocabulary says: how much more loose than tamped is bought.
   it('eighteen 12 in holes with 6 in of stone hold 7.069 ft³, bought as 8.129 ft³ loose', () => {

@@ -7,6 +7,15 @@ const told = (name: string, given: Inputs, wanted: string): string =>
   ran(name, given, wanted).shown[wanted] ?? 'nothing'
 const said = (name: string, given: Inputs, ...wanted: string[]): string => ran(name, given, ...wanted).said
 
+describe('the spread of temperatures', () => {
+  // From the coldest to the warmest, wherever they stand: 71 − 38
+  it.each([[['38 °F', '71 °F', '50 °F']], [['71 °F', '38 °F', '50 °F']], [['50 °F', '71 °F', '38 °F']]])(
+    'of %j is 33 °F',
+    (temperatures) =>
+      expect(told('temperatures-together', { temperatures }, 'temperatureSpread')).toBe('33 °F difference'),
+  )
+})
+
 describe('what cannot be done is refused with what there is', () => {
   it('more than 500 values, but not 500', () => {
     const inches = (many: number) => Array.from({ length: many }, () => '2 in')
