@@ -42,10 +42,12 @@ export function withoutOtherKind(worked: readonly Worked[], said: string): Worke
   if (!due) return [...worked]
   const isOne = (value: unknown): boolean =>
     isQuantity(value as never) && due.kinds.includes((value as { kind: Word['kind'] }).kind)
-  const isThere = worked.some(({ outcome, calculation, wanted }) =>
-    outcome.ok
-      ? [...outcome.values.values()].flatMap((it) => (Array.isArray(it) ? (it as unknown[]) : [it])).some(isOne)
-      : wanted.some((name) => due.kinds.includes(calculation.gives[name]?.kind as Word['kind'])),
+  // What is wanted of that kind and still lacks something is asked for as it is.
+  const isThere = worked.some(
+    ({ outcome, calculation, wanted }) =>
+      wanted.some((name) => due.kinds.includes(calculation.gives[name]?.kind as Word['kind'])) ||
+      (outcome.ok &&
+        [...outcome.values.values()].flatMap((it) => (Array.isArray(it) ? (it as unknown[]) : [it])).some(isOne)),
   )
   if (isThere) return [...worked]
   return worked.map((it) =>

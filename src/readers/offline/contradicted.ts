@@ -68,7 +68,7 @@ const sayings: readonly Saying[] = [
     before:
       /\b(?:i|me|myself|wife|husband|kids?|son|daughter|mate|brother|sister|dad|mum|mom|passengers?|driver|us)\b(?: (?:is|am|are|weighs?|both|being|just|only|about|at))*\s*$/i,
     behind: /^\s*(?:$|[.,;:!?)]|together\b|between us\b|both\b|and\b)/i,
-    of: (it) => kindOf(it) === 'mass' || isBare(it),
+    of: (it) => kindOf(it) === 'mass' || (isBare(it) && !it.proportion),
     never: ({ name }) => name !== 'weightAboard' && name !== 'leanWeight',
   },
   {
@@ -102,7 +102,7 @@ const sayings: readonly Saying[] = [
   {
     before: /\bshrink(?:s|age|ing)?(?: (?:by|of|is|about|around|at))*\s*$/i,
     of: (it) => kindOf(it) === 'percent',
-    never: ({ label, name }) => /moisture|humidity/i.test(`${label} ${name}`),
+    never: ({ label, name }) => /moisture|humidity/i.test(label) && !/shr[iu]nk/i.test(name),
   },
   {
     behind: /^\s*(?:of|off) (?:the|my|our|that) (?:whole )?(?:budget|money|bill|price|cost)\b/i,

@@ -91,10 +91,11 @@ export function readOffline(heard: Heard): Request {
   return request
 }
 
-/** What it holds against a model that read the same: nothing where it is not sure of its own reading. */
+/** What it holds against a model that read the same: nothing where it is not sure of its own reading, or torn between two words. */
 export function ownReading(heard: Heard): Request {
   const own = readOffline(heard)
-  return own.unsure ? { ...own, told: [], wants: [], calculation: null, either: [], unsure: null } : own
+  const isTorn = own.unsure || (own.either ?? []).length > 0
+  return isTorn ? { ...own, told: [], wants: [], calculation: null, either: [], unsure: null } : own
 }
 
 function readAnew(all: Heard): Request {
